@@ -1,0 +1,58 @@
+// Lengths as the trade writes them: reading what people write and lasers type, and printing it back.
+//
+// LEGAL                                        ILLEGAL (why)
+//   31' 7 5/8"     31' 7-5/8     31-7-5/8        379           which unit?
+//   31 ft 7.625 in 31ft 7 5/8in  31' 7           9 650         which unit? (9 650 mm is legal)
+//   379 5/8        7-5/8"        5/8 in          9,65 m        a comma is read two ways
+//   31'            31.5 ft       7 inches        31' 12"       twelve inches are a foot
+//   9.65 m         965 cm        9650 mm         31-7          feet and inches, or a fraction?
+//   9 650 mm       31′ 7 5⁄8″    7 ½ in          7 5/10 in     a tape has no tenths of an inch
+//   0 in           30 ft 0 1/4 in                7 9/8 in      a fraction is less than one
+//                                                -7 in         a length is never negative
+//                                                31.5' 3"      decimals only in the last figure
+//                                                9 m 65 cm     one metric unit at a time
+//                                                7.1234567 in  finer than a nanometre
+//                                                2 km, 1001 m  unknown unit; longer than any roof
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "engine/measure/length.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+/// The unit that a bare number has, where somebody has said so (`--unit`).
+enum class BareUnit { nanometre, millimetre, inch, sixteenth };
+
+/// Reads one length, exactly. `bare` gives a number without a unit its unit; without it a bare
+/// number is a Problem, save one with a binary fraction ("379 5/8"), which can only be inches.
+/// Problem: `at` is the byte offset of the first character that cannot be right.
+Result<Length> parse_length(std::string_view text, std::optional<BareUnit> bare = {});
+
+/// What printing rounds to; always to the nearest, a half to the longer.
+enum class Marks { sixteenth, thirty_second, millimetre };
+
+/// The mark itself: 1/16 in, 1/32 in or 1 mm.
+Length mark_of(Marks marks);
+
+/// A length taken apart for drawing: feet, inches below 12, and a reduced fraction (0/1 when none);
+/// or whole millimetres. `negative` stands for the sign of all of it.
+struct LengthParts {
+    bool negative = false;
+    std::int64_t feet = 0;
+    std::int64_t inches = 0;
+    int numerator = 0;
+    int denominator = 1;
+    std::int64_t millimetres = 0;
+};
+LengthParts take_apart(Length length, Marks marks = Marks::sixteenth);
+
+/// "31 ft 7 5/8 in", "7 5/8 in" below a foot, "9650 mm"; parse_length(print_length(x)) == x for
+/// every x on the mark and not negative.
+std::string print_length(Length length, Marks marks = Marks::sixteenth);
+
+}  // namespace hemline

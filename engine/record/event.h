@@ -1,0 +1,131 @@
+// Events: what happened, in the past tense. The journal is a list of them, and nothing else is saved.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "engine/measure/length.h"
+#include "engine/measure/slope.h"
+#include "engine/plan/run.h"
+#include "engine/roof/edge.h"
+#include "engine/trim/catalogue.h"
+
+namespace hemline {
+
+/// Device that wrote the event, and its place in that device's own sequence (1…).
+struct EventId {
+    std::uint64_t device = 0;
+    std::uint32_t sequence = 0;
+
+    auto operator<=>(const EventId&) const = default;
+};
+
+/// Hybrid logical clock: wall time for people, raised so that it never runs backwards past an event
+/// already seen; the counter orders events of one millisecond.
+struct HybridTime {
+    std::int64_t wall_ms = 0;  ///< Unix time
+    std::uint32_t counter = 0;
+
+    auto operator<=>(const HybridTime&) const = default;
+};
+
+/// Which length a reading is of: the edge at its fascia, or what is left beside the fixed neighbour
+/// of the run's last piece (from that neighbour's end to the edge's end).
+enum class ReadingOf : std::uint8_t { edge = 0, remainder = 1 };
+
+struct JobStarted {
+    std::string name;
+    std::string practice;  ///< which practice the job was planned under
+};
+struct EdgeAdded {
+    Edge edge;  ///< an id already there is replaced
+};
+struct ReadingTaken {
+    std::string edge;
+    ReadingOf of = ReadingOf::edge;
+    Length length;
+};
+struct PitchTaken {
+    std::string edge;
+    Slope pitch;
+};
+struct StyleChosen {
+    std::string edge;
+    Style style = Style::balanced;
+};
+struct RuleSet {
+    std::string key, value;  ///< with_rule()
+};
+/// Metal a cut came from: a new stick of that length, or an offcut that an earlier event left.
+struct MetalTaken {
+    Length stick;
+    std::optional<EventId> offcut;
+};
+struct PieceCut {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    Length cut;
+    MetalTaken metal;
+};
+/// Metal lost without yielding the piece. Supersedes the PieceCut it undoes, if there was one.
+struct PieceSpoiled {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    Length lost;
+    MetalTaken metal;
+};
+/// What a check was answered with.
+enum class AnswerKind : std::uint8_t { done = 0, length = 1, count = 2, seen = 3 };
+struct Answer {
+    AnswerKind kind = AnswerKind::done;
+    Length length;
+    std::int64_t count = 0;
+    std::string seen;
+};
+struct StepDone {
+    std::string edge;
+    std::string step;  ///< id in the procedure
+    int piece = 0;     ///< 0 when the step is of the whole edge
+    Answer answer;
+    std::string exception;     ///< why a value outside practice was accepted; empty: within practice
+    std::string exception_by;  ///< who accepted it
+};
+struct EdgeFinished {
+    std::string edge;
+    std::string remark;
+};
+/// Undo: the target no longer counts; it stays in the record, shown as struck.
+struct Struck {
+    EventId target;
+    std::string reason;
+};
+/// A kind that this program does not know yet: kept byte for byte.
+struct Unknown {
+    std::uint16_t kind = 0;
+    std::vector<std::uint8_t> payload;
+};
+
+using Fact = std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet,
+                          PieceCut, PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown>;
+
+struct Event {
+    EventId id;
+    HybridTime when;
+    std::string by;                   ///< who held the tablet
+    std::vector<EventId> supersedes;  ///< what the writer had seen and replaces
+    Fact fact;
+};
+
+/// "3f9c…-12": sixteen hex digits of the device, a dash, the sequence.
+std::string print_event_id(EventId id);
+std::optional<EventId> parse_event_id(std::string_view text);
+
+/// One line for the history screen and `journal`: what happened, in words, with its values.
+std::string describe(const Fact& fact);
+
+}  // namespace hemline

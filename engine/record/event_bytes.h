@@ -1,0 +1,44 @@
+// Events as bytes: a checked frame around a cereal payload. docs/journal_format.md is the page on it.
+//
+//   | magic 4 | version 2 | kind 2 | length 4 | crc 4 | payload (length bytes) |
+//   all little endian; crc: CRC-32 (ISO-HDLC) over version…length and the payload; length ≤ 1 MiB
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "engine/record/event.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+using Bytes = std::vector<std::uint8_t>;
+
+constexpr std::size_t frame_header_size = 16;
+constexpr std::uint32_t frame_payload_most = 1U << 20U;
+
+/// The whole frame of one event.
+Bytes frame_of(const Event& event);
+
+/// Stretch of a journal that holds no whole event: kept aside, never dropped.
+struct SetAside {
+    std::size_t offset = 0;
+    std::size_t size = 0;
+    std::string why;
+};
+
+struct JournalRead {
+    std::vector<Event> events;       ///< every whole event, in file order
+    std::vector<SetAside> set_aside;  ///< damage in the middle, and a torn tail
+    std::size_t whole_size = 0;      ///< bytes up to the end of the last whole event
+};
+
+/// Reads any bytes: total, never throws, allocates no more than a small multiple of the input. After
+/// damage it looks for the next frame that checks out.
+JournalRead read_journal(std::span<const std::uint8_t> bytes);
+
+/// CRC-32/ISO-HDLC (the CRC of zip and PNG); check value of "123456789" is 0xCBF43926.
+std::uint32_t crc32_of(std::span<const std::uint8_t> bytes, std::uint32_t so_far = 0);
+
+}  // namespace hemline

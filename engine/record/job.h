@@ -1,0 +1,99 @@
+// The job: the fold of its events. Nothing else ever changes it.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <set>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/record/event.h"
+#include "engine/roof/readings.h"
+#include "engine/trim/practice.h"
+
+namespace hemline {
+
+struct RecordedReading {
+    EventId id;
+    HybridTime when;
+    std::string by;
+    ReadingOf of = ReadingOf::edge;
+    Length length;
+    bool struck = false;
+};
+
+struct CutPiece {
+    EventId id;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    Length cut;
+};
+
+struct DoneStep {
+    EventId id;
+    HybridTime when;
+    std::string by;
+    StepDone step;
+};
+
+struct EdgeWork {
+    Edge edge;
+    std::vector<RecordedReading> readings;  ///< all of them, struck ones too, in order
+    Style style = Style::balanced;
+    std::vector<CutPiece> cut;  ///< that stand: not spoiled, not struck
+    int spoiled = 0;
+    std::vector<DoneStep> steps;
+    std::optional<EventId> finished;
+    std::string finished_by;
+    HybridTime finished_when;
+
+    /// Judges the readings of the edge that are not struck.
+    [[nodiscard]] Verdict verdict(const Practice& practice) const;
+    /// The length to plan with, when two readings agree.
+    [[nodiscard]] std::optional<Length> length(const Practice& practice) const;
+    /// The latest reading of what is left for the last piece.
+    [[nodiscard]] std::optional<Length> remainder() const;
+};
+
+/// Metal left by a cut, long enough to keep, and not used since.
+struct Offcut {
+    EventId left_by;
+    std::string edge;  ///< the edge it was cut for: gives its pool
+    TrimRole role = TrimRole::main;
+    Length length;
+};
+
+struct Job {
+    std::string name;
+    std::string practice_name;
+    Practice practice;
+    std::vector<EdgeWork> edges;  ///< in the order added
+    std::vector<Offcut> offcuts;
+    std::int64_t sticks_opened = 0;
+    std::set<EventId> struck;
+    std::int64_t unknown_events = 0;
+
+    [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
+};
+
+/// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
+/// below 1) changes nothing. A Struck must have been folded before its target (replay() sees to it).
+void apply(Job& job, const Event& event);
+
+/// The job after the first events of a journal, in the order given; strikes count wherever they
+/// stand. Same events, same job. `practice`: the defaults the job starts from.
+Job replay(std::span<const Event> events, const Practice& practice = {});
+
+/// All devices' events in one order that every tablet agrees on: by time, device, sequence, each
+/// once. Commutative and idempotent.
+std::vector<Event> in_order(std::vector<Event> events);
+
+/// The next time stamp on this device: past the wall clock and past everything seen.
+HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms);
+
+/// The last event of `device` that undo would strike: not struck, and not a strike itself.
+std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device);
+
+}  // namespace hemline

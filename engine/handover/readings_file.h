@@ -10,7 +10,7 @@
 #include <variant>
 #include <vector>
 
-#include "engine/handover/csv.h"
+#include "engine/csv.h"
 #include "engine/measure/length_text.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/catalogue.h"

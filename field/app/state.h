@@ -1,0 +1,75 @@
+// What screens may read, the drafts they may write, and the wishes they return.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
+#include "engine/work/procedure.h"
+#include "field/store/assets.h"
+
+namespace hemline {
+
+enum class Place { jobs, roof, reading, pitch, run, card, differently, spoiled, steps, tick, history, person };
+
+/// Where the crew is on the job: never saved, worked out again at a start.
+struct Where {
+    Place place = Place::jobs;
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    ReadingOf reading_of = ReadingOf::edge;
+};
+
+/// Everything a screen may look at.
+struct State {
+    const Assets* assets = nullptr;
+    Job job;
+    Plan plan;
+    std::vector<Event> events;
+    Where where;
+    std::string by;             ///< who holds the tablet
+    std::string saved;          ///< "saved 9:41", or what went wrong
+    bool save_failed = false;
+    std::string notice;         ///< one sentence from the app: a torn tail was set aside, …
+    Marks marks = Marks::sixteenth;
+    std::vector<std::filesystem::path> jobs;
+};
+
+/// A length being keyed in, field by field. Unset parts are empty.
+struct LengthDraft {
+    std::string feet;           ///< digits
+    std::optional<int> inches;
+    std::optional<int> sixteenths;
+    std::string millimetres;
+    int field = 0;              ///< 0 feet, 1 inches, 2 sixteenths
+    std::string refused;        ///< why the last key was not taken; cleared by the next one
+};
+
+struct Drafts {
+    LengthDraft length;
+    std::string pitch_number;   ///< digits and a point
+    SlopeNotation pitch_notation = SlopeNotation::rise_in_12;
+    std::string typed;          ///< keyboard or laser text so far
+    std::int64_t count = 0;
+    std::string name;
+    std::optional<Style> style_shown;
+    bool confirm_doubt = false;  ///< the reading was questioned and is kept on purpose
+};
+
+/// What a touch asks for.
+struct Wish {
+    std::optional<Fact> fact;
+    std::vector<EventId> supersedes;
+    std::optional<Where> go;
+    bool undo = false;
+    bool toggle_light = false;
+    bool start_demo = false;
+    std::optional<std::filesystem::path> open_job;
+    std::optional<std::string> hold_by;  ///< this person holds the tablet now
+};
+
+}  // namespace hemline

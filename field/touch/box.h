@@ -1,0 +1,34 @@
+// Rectangles in window pixels, cut off one another: the whole of our layout.
+//
+//   Box page = …;  Box header = take_top(page, 60);  Box actions = take_bottom(page, 90);  // page: rest
+#pragma once
+
+#include <vector>
+
+namespace hemline {
+
+struct Box {
+    float x = 0, y = 0, w = 0, h = 0;
+
+    [[nodiscard]] constexpr float right() const { return x + w; }
+    [[nodiscard]] constexpr float bottom() const { return y + h; }
+    [[nodiscard]] constexpr float mid_x() const { return x + w / 2; }
+    [[nodiscard]] constexpr float mid_y() const { return y + h / 2; }
+    [[nodiscard]] constexpr bool holds(float px, float py) const {
+        return px >= x && px < right() && py >= y && py < bottom();
+    }
+};
+
+/// Cuts a strip off one side of `from` (never more than it has) and returns it.
+Box take_top(Box& from, float h);
+Box take_bottom(Box& from, float h);
+Box take_left(Box& from, float w);
+Box take_right(Box& from, float w);
+/// The box less `d` on every side.
+Box inset(Box box, float d);
+Box inset(Box box, float dx, float dy);
+/// `n` equal columns or rows with `gap` between.
+std::vector<Box> columns(Box box, int n, float gap);
+std::vector<Box> rows(Box box, int n, float gap);
+
+}  // namespace hemline

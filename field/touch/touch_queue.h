@@ -1,0 +1,51 @@
+// Touches in, one button edge a frame out: Dear ImGui 1.86 has no input queue of its own.
+//
+//   down ─▶ hover frame ─▶ held ─▶ (moved past the slop: drag, fling) ─▶ lift ─▶ idle (pointer nowhere)
+#pragma once
+
+#include <cstdint>
+#include <deque>
+#include <optional>
+
+namespace hemline {
+
+enum class TouchKind { down, move, up, cancel };
+
+struct Touch {
+    TouchKind kind = TouchKind::down;
+    std::int64_t finger = 0;
+    float x = 0, y = 0;  ///< window pixels
+};
+
+/// Feeds ImGuiIO one step a frame. The first finger down is followed, further ones are ignored.
+class TouchQueue {
+  public:
+    explicit TouchQueue(float slop_px) : slop_px_(slop_px) {}
+    void push(Touch touch);
+    /// Moves one phase on and writes MousePos and MouseDown. `dt`: seconds since the last frame.
+    void next_frame(double dt);
+    /// More logic frames are wanted before the next one is presented.
+    [[nodiscard]] bool pending() const { return !queue_.empty() || phase_ != Phase::idle_done; }
+    /// A drag is under way: what was pressed has been let go.
+    [[nodiscard]] bool dragging() const { return dragging_; }
+    /// Vertical scroll wanted in this frame, in pixels (drag or decaying fling).
+    [[nodiscard]] float scroll() const { return scroll_; }
+    /// Where the drag began: the list under that point scrolls.
+    [[nodiscard]] float origin_x() const { return down_x_; }
+    [[nodiscard]] float origin_y() const { return down_y_; }
+    /// A fling is still moving: frames are wanted.
+    [[nodiscard]] bool flinging() const { return fling_ != 0; }
+    void set_slop(float slop_px) { slop_px_ = slop_px; }
+
+  private:
+    enum class Phase { idle_done, hover, held, lifting, lifted };
+    std::deque<Touch> queue_;
+    std::optional<std::int64_t> finger_;
+    Phase phase_ = Phase::idle_done;
+    bool dragging_ = false;
+    float slop_px_;
+    float x_ = 0, y_ = 0, down_x_ = 0, down_y_ = 0;
+    float scroll_ = 0, fling_ = 0;
+};
+
+}  // namespace hemline

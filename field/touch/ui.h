@@ -1,0 +1,95 @@
+// What screens draw with: text, figures and the only things that can be tapped.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/measure/length_text.h"
+#include "field/theme/theme.h"
+#include "field/touch/box.h"
+#include "field/touch/touch_queue.h"
+
+struct ImDrawList;
+
+namespace hemline {
+
+/// A tappable place, by a name that is unique on its screen and stable between versions.
+struct Target {
+    std::string name;
+    Box box;
+};
+
+enum class Look {
+    plain,   ///< white, ink outline
+    primary,  ///< the one thing to do: ink ground, paper text, bottom right
+    key,     ///< keypad key
+    chosen,  ///< chalk ground: what is selected
+    quiet,   ///< text only, no outline
+    off,     ///< shown, cannot be used now; not a target
+};
+enum class Align { left, centre, right };
+enum class Size { small, body, bold, title, figure, fraction };
+
+class Ui {
+  public:
+    Ui(const Palette& palette, const Fonts& fonts, float px_per_mm);
+
+    /// Opens a frame's page over the whole window; `touch` may be null (mouse only).
+    void begin_page(const TouchQueue* touch);
+    void end_page();
+    [[nodiscard]] Box page() const { return page_; }
+    [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
+
+    [[nodiscard]] float mm(float millimetres) const { return millimetres * px_per_mm_; }
+    [[nodiscard]] const Palette& colours() const { return *palette_; }
+    [[nodiscard]] ImDrawList* ink() const;  ///< draw list, clipped to the scroll area when inside one
+
+    /// A tappable box with a centred label (two lines at '\n'). True once, when tapped.
+    /// Sizes below FIELD.md's least (10 mm; primary 14 mm; key 19 mm) stop the program.
+    bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain);
+    /// A tappable box without drawing: the caller draws.
+    bool area(std::string_view name, Box box);
+    /// True while the named target is pressed: feedback within the frame.
+    [[nodiscard]] bool pressed(std::string_view name) const;
+
+    /// One line; returns its width. `align` about x.
+    float text(float x, float y, std::string_view words, Size size = Size::body,
+               Align align = Align::left);
+    float text(float x, float y, std::string_view words, Size size, Align align, Colour colour);
+    /// Lines broken at spaces to `w`; returns the height used.
+    float paragraph(float x, float y, float w, std::string_view words, Size size = Size::body);
+    float paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour);
+    [[nodiscard]] float text_width(std::string_view words, Size size) const;
+    [[nodiscard]] float paragraph_height(float w, std::string_view words, Size size) const;
+    [[nodiscard]] float line_height(Size size) const;
+
+    /// A length as large figures with a stacked fraction and spaced units; returns its width.
+    /// Metric prints whole millimetres.
+    float figure(float x, float y, Length length, Marks marks, Align align = Align::left);
+    [[nodiscard]] float figure_height() const;
+    /// A stacked fraction centred in a box (keypad keys).
+    void fraction(Box box, int numerator, int denominator, Colour colour);
+
+    /// A list that scrolls under the finger anywhere on it. Returns the moving box to draw in.
+    Box begin_scroll(std::string_view name, Box view, float content_height);
+    void end_scroll();
+
+    [[nodiscard]] const std::vector<Target>& targets() const { return targets_; }
+    /// Text typed since the last frame on a keyboard or by a laser ("31-7-5/8\n").
+    [[nodiscard]] const std::string& typed() const { return typed_; }
+    void type(std::string_view text) { typed_ += text; }
+
+  private:
+    const Palette* palette_;
+    const Fonts* fonts_;
+    float px_per_mm_;
+    Box page_;
+    const TouchQueue* touch_ = nullptr;
+    std::vector<Target> targets_;
+    std::vector<Box> clips_;
+    std::string typed_;
+};
+
+}  // namespace hemline

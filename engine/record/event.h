@@ -1,4 +1,5 @@
-// Events: what happened, in the past tense. The journal is a list of them, and nothing else is saved.
+// Events: what happened, in the past tense. The journal is a list of them, and nothing else is
+// saved.
 #pragma once
 
 #include <cstdint>
@@ -92,7 +93,7 @@ struct StepDone {
     std::string step;  ///< id in the procedure
     int piece = 0;     ///< 0 when the step is of the whole edge
     Answer answer;
-    std::string exception;     ///< why a value outside practice was accepted; empty: within practice
+    std::string exception;  ///< why a value outside practice was accepted; empty: within practice
     std::string exception_by;  ///< who accepted it
 };
 struct EdgeFinished {

@@ -1,4 +1,5 @@
-// Events as bytes: a checked frame around a cereal payload. docs/journal_format.md is the page on it.
+// Events as bytes: a checked frame around a cereal payload. docs/journal_format.md is the page on
+// it.
 //
 //   | magic 4 | version 2 | kind 2 | length 4 | crc 4 | payload (length bytes) |
 //   all little endian; crc: CRC-32 (ISO-HDLC) over version…length and the payload; length ≤ 1 MiB
@@ -6,6 +7,8 @@
 
 #include <cstdint>
 #include <span>
+#include <string>
+#include <variant>
 #include <vector>
 
 #include "engine/record/event.h"
@@ -18,8 +21,15 @@ using Bytes = std::vector<std::uint8_t>;
 constexpr std::size_t frame_header_size = 16;
 constexpr std::uint32_t frame_payload_most = 1U << 20U;
 
-/// The whole frame of one event.
+/// The whole frame of one event. What the format cannot hold (a text over 4 KiB or not UTF-8, a
+/// length past longest_readable()) is written and would be refused on reading: read it back before
+/// it is kept.
 Bytes frame_of(const Event& event);
+
+/// The event in a payload whose frame has checked out, or why it cannot be one: "edge: not UTF-8
+/// text".
+std::variant<Event, std::string> event_in(std::uint16_t kind,
+                                          std::span<const std::uint8_t> payload);
 
 /// Stretch of a journal that holds no whole event: kept aside, never dropped.
 struct SetAside {
@@ -29,13 +39,13 @@ struct SetAside {
 };
 
 struct JournalRead {
-    std::vector<Event> events;       ///< every whole event, in file order
+    std::vector<Event> events;        ///< every whole event, in file order
     std::vector<SetAside> set_aside;  ///< damage in the middle, and a torn tail
-    std::size_t whole_size = 0;      ///< bytes up to the end of the last whole event
+    std::size_t whole_size = 0;       ///< bytes up to the end of the last frame that checks out
 };
 
-/// Reads any bytes: total, never throws, allocates no more than a small multiple of the input. After
-/// damage it looks for the next frame that checks out.
+/// Reads any bytes: total, never throws, allocates no more than a small multiple of the input.
+/// After damage it looks for the next frame that checks out.
 JournalRead read_journal(std::span<const std::uint8_t> bytes);
 
 /// CRC-32/ISO-HDLC (the CRC of zip and PNG); check value of "123456789" is 0xCBF43926.

@@ -79,7 +79,8 @@ struct Job {
 };
 
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
-/// below 1) changes nothing. A Struck must have been folded before its target (replay() sees to it).
+/// below 1) changes nothing. A Struck must have been folded before its target (replay() sees to
+/// it).
 void apply(Job& job, const Event& event);
 
 /// The job after the first events of a journal, in the order given; strikes count wherever they

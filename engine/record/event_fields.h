@@ -1,0 +1,226 @@
+// The fields of every kind of event, in the order they are saved: read this beside
+// docs/journal_format.md. One list serves writing and reading, so the two cannot differ.
+//
+//   payload = header_fields + fields of the fact
+//
+// A kind's number and its list never change once released: new fields are a new kind.
+// `Bytes` is the writer or the reader of event_bytes.cpp.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <variant>
+
+#include "engine/record/event.h"
+
+namespace hemline {
+
+template <class>
+constexpr std::uint16_t kind_number = 0;
+template <>
+constexpr std::uint16_t kind_number<JobStarted> = 1;
+template <>
+constexpr std::uint16_t kind_number<EdgeAdded> = 2;
+template <>
+constexpr std::uint16_t kind_number<ReadingTaken> = 3;
+template <>
+constexpr std::uint16_t kind_number<PitchTaken> = 4;
+template <>
+constexpr std::uint16_t kind_number<StyleChosen> = 5;
+template <>
+constexpr std::uint16_t kind_number<RuleSet> = 6;
+template <>
+constexpr std::uint16_t kind_number<PieceCut> = 7;
+template <>
+constexpr std::uint16_t kind_number<PieceSpoiled> = 8;
+template <>
+constexpr std::uint16_t kind_number<StepDone> = 9;
+template <>
+constexpr std::uint16_t kind_number<EdgeFinished> = 10;
+template <>
+constexpr std::uint16_t kind_number<Struck> = 11;
+
+/// An empty fact of that kind; Unknown when this program has no such kind.
+inline Fact blank_fact(std::uint16_t kind) {
+    switch (kind) {
+        case kind_number<JobStarted>:
+            return JobStarted{};
+        case kind_number<EdgeAdded>:
+            return EdgeAdded{};
+        case kind_number<ReadingTaken>:
+            return ReadingTaken{};
+        case kind_number<PitchTaken>:
+            return PitchTaken{};
+        case kind_number<StyleChosen>:
+            return StyleChosen{};
+        case kind_number<RuleSet>:
+            return RuleSet{};
+        case kind_number<PieceCut>:
+            return PieceCut{};
+        case kind_number<PieceSpoiled>:
+            return PieceSpoiled{};
+        case kind_number<StepDone>:
+            return StepDone{};
+        case kind_number<EdgeFinished>:
+            return EdgeFinished{};
+        case kind_number<Struck>:
+            return Struck{};
+        default:
+            return Unknown{kind, {}};
+    }
+}
+
+/// A flag, and the value only where the flag is 1.
+template <class Bytes, class T, class Each>
+void maybe(Bytes& bytes, const char* name, std::optional<T>& value, Each each) {
+    bool there = value.has_value();
+    bytes.flag(name, there);
+    if (there) {
+        each(value ? *value : value.emplace());
+    }
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, const char* name, EventId& id) {
+    bytes.number(name, id.device);
+    bytes.number(name, id.sequence);
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, const char* name, Slope& slope) {
+    bytes.choice(name, slope.notation, SlopeNotation::percent);
+    const bool in_degrees = slope.notation == SlopeNotation::degrees;
+    bytes.number(name, slope.millionths, std::int64_t{0},
+                 in_degrees ? std::int64_t{89'999'999} : std::int64_t{1'000'000'000'000});
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, const char* name, MetalTaken& metal) {
+    bytes.length(name, metal.stick);
+    maybe(bytes, "offcut", metal.offcut, [&](EventId& id) { fields(bytes, "offcut", id); });
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, Edge& edge) {
+    const auto length = [&](Length& value) { bytes.length("edge size", value); };
+    const auto slope = [&](Slope& value) { fields(bytes, "pitch", value); };
+    const auto corner = [&](std::int64_t& value) {
+        bytes.number("corner angle", value, std::int64_t{0}, std::int64_t{360'000'000});
+    };
+    bytes.text("edge", edge.id);
+    bytes.choice("kind", edge.kind, EdgeKind::high_eave);
+    bytes.text("trim", edge.trim);
+    bytes.choice("left", edge.left, End::valley);
+    bytes.choice("right", edge.right, End::valley);
+    maybe(bytes, "pitch", edge.pitch, slope);
+    bytes.choice("first", edge.first, Side::right);
+    bytes.choice("seam", edge.seam, Seam::nail_strip);
+    bytes.choice("looks", edge.looks, Looks::free);
+    bytes.choice("fascia", edge.fascia, Fascia::square_cut);
+    bytes.flag("wrap", edge.wrap);
+    maybe(bytes, "face", edge.face, length);
+    maybe(bytes, "flange", edge.flange, length);
+    bytes.text("metal", edge.metal);
+    bytes.text("colour", edge.colour);
+    maybe(bytes, "thickness", edge.thickness, length);
+    maybe(bytes, "pitch2", edge.pitch2, slope);
+    maybe(bytes, "corner_left", edge.corner_left_udeg, corner);
+    maybe(bytes, "corner_right", edge.corner_right_udeg, corner);
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, JobStarted& fact) {
+    bytes.text("name", fact.name);
+    bytes.text("practice", fact.practice);
+}
+template <class Bytes>
+void fields(Bytes& bytes, EdgeAdded& fact) {
+    fields(bytes, fact.edge);
+}
+template <class Bytes>
+void fields(Bytes& bytes, ReadingTaken& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("reading of", fact.of, ReadingOf::remainder);
+    bytes.length("length", fact.length);
+}
+template <class Bytes>
+void fields(Bytes& bytes, PitchTaken& fact) {
+    bytes.text("edge", fact.edge);
+    fields(bytes, "pitch", fact.pitch);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StyleChosen& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("style", fact.style, Style::full);
+}
+template <class Bytes>
+void fields(Bytes& bytes, RuleSet& fact) {
+    bytes.text("rule", fact.key);
+    bytes.text("value", fact.value);
+}
+template <class Bytes>
+void fields(Bytes& bytes, PieceCut& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    bytes.number("piece", fact.piece);
+    bytes.length("cut", fact.cut);
+    fields(bytes, "stick", fact.metal);
+}
+template <class Bytes>
+void fields(Bytes& bytes, PieceSpoiled& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    bytes.number("piece", fact.piece);
+    bytes.length("lost", fact.lost);
+    fields(bytes, "stick", fact.metal);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StepDone& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.text("step", fact.step);
+    bytes.number("piece", fact.piece);
+    bytes.choice("answer", fact.answer.kind, AnswerKind::seen);
+    bytes.length("answer", fact.answer.length);
+    bytes.number("answer", fact.answer.count);
+    bytes.text("answer", fact.answer.seen);
+    bytes.text("exception", fact.exception);
+    bytes.text("exception by", fact.exception_by);
+}
+template <class Bytes>
+void fields(Bytes& bytes, EdgeFinished& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.text("remark", fact.remark);
+}
+template <class Bytes>
+void fields(Bytes& bytes, Struck& fact) {
+    fields(bytes, "target", fact.target);
+    bytes.text("reason", fact.reason);
+}
+template <class Bytes>
+void fields(Bytes& bytes, Unknown& fact) {
+    bytes.rest(fact.payload);
+}
+
+/// The latest wall time an event may state: the end of the year 9999.
+constexpr std::int64_t wall_ms_most = 253'402'300'799'999;
+
+/// What every event has, of unknown kinds too.
+template <class Bytes>
+void header_fields(Bytes& bytes, Event& event) {
+    fields(bytes, "event id", event.id);
+    bytes.number("time", event.when.wall_ms, std::int64_t{0}, wall_ms_most);
+    bytes.number("time", event.when.counter);
+    bytes.text("by", event.by);
+    bytes.count("supersedes", event.supersedes, sizeof(std::uint64_t) + sizeof(std::uint32_t));
+    for (EventId& id : event.supersedes) {
+        fields(bytes, "supersedes", id);
+    }
+}
+
+template <class Bytes>
+void all_fields(Bytes& bytes, Event& event) {
+    header_fields(bytes, event);
+    std::visit([&](auto& fact) { fields(bytes, fact); }, event.fact);
+}
+
+}  // namespace hemline

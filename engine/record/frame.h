@@ -1,0 +1,37 @@
+// The frame round a payload: what is checked before any of the payload is believed.
+//
+//   | magic 4 | version 2 | kind 2 | length 4 | crc 4 | payload (length bytes) |
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <span>
+
+#include "engine/record/event_bytes.h"
+
+namespace hemline {
+
+/// 0xFE stands in no UTF-8 text, so no text inside an event can pass for a frame.
+constexpr std::array<std::uint8_t, 4> frame_magic{0xFE, 'H', 'E', 'M'};
+constexpr std::uint16_t frame_version = 1;
+
+struct FrameHeader {
+    std::uint16_t version = 0;
+    std::uint16_t kind = 0;
+    std::uint32_t length = 0;
+    std::uint32_t crc = 0;
+};
+
+/// The payload with a header of the present version before it.
+Bytes frame_around(std::uint16_t kind, std::span<const std::uint8_t> payload);
+
+/// True when the bytes begin with the magic; false where fewer than four are left.
+bool has_magic(std::span<const std::uint8_t> bytes);
+
+/// The header at the beginning of at least frame_header_size bytes.
+FrameHeader header_at(std::span<const std::uint8_t> bytes);
+
+/// The CRC of the header's own part (version to length), to go on with over the payload.
+std::uint32_t header_crc(std::span<const std::uint8_t> bytes);
+
+}  // namespace hemline

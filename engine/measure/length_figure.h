@@ -1,0 +1,49 @@
+// One figure of a written length, whose unit nobody knows yet: "7", "7.625", "9 650", "7-5/8".
+#pragma once
+
+#include <cstdint>
+#include <string_view>
+#include <vector>
+
+#include "engine/measure/length.h"
+#include "engine/measure/length_tokens.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+/// A number, a fraction, or both.
+struct Figure {
+    Token whole;  ///< kind end when there is only a fraction
+    int numerator = 0;
+    int denominator = 1;
+    bool fraction = false;
+    int at = 0;
+    int fraction_at = 0;
+};
+
+/// A text and how far it is read.
+struct Reader {
+    std::string_view text;
+    std::vector<Token> tokens;
+    std::size_t next = 0;
+
+    [[nodiscard]] const Token& peek(std::size_t ahead = 0) const {
+        const std::size_t index = next + ahead;
+        return index < tokens.size() ? tokens[index] : tokens.back();
+    }
+    /// "<the text> <why>.", the mend, and where.
+    [[nodiscard]] Problem refuse(int at, std::string_view why, std::string_view mend) const;
+};
+
+/// A number without decimals and without groups.
+bool is_whole(const Token& token);
+
+/// Reads one figure and stands behind it. Problem: no figure here, or a fraction that no tape
+/// shows.
+Result<Figure> read_figure(Reader& reader);
+
+/// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than 1
+/// nm.
+Result<Length> length_of(const Reader& reader, const Figure& figure, std::int64_t unit_nm);
+
+}  // namespace hemline

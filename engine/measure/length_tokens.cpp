@@ -1,0 +1,208 @@
+#include "engine/measure/length_tokens.h"
+
+#include <array>
+#include <optional>
+#include <utility>
+
+#include "engine/quote.h"
+
+namespace hemline {
+
+namespace {
+
+struct UnitWord {
+    std::string_view word;
+    TokenKind kind;
+};
+
+constexpr std::array<UnitWord, 16> unit_words = {{
+    {"ft", TokenKind::foot},
+    {"foot", TokenKind::foot},
+    {"feet", TokenKind::foot},
+    {"in", TokenKind::inch},
+    {"inch", TokenKind::inch},
+    {"inches", TokenKind::inch},
+    {"m", TokenKind::metre},
+    {"metre", TokenKind::metre},
+    {"metres", TokenKind::metre},
+    {"meter", TokenKind::metre},
+    {"meters", TokenKind::metre},
+    {"cm", TokenKind::centimetre},
+    {"mm", TokenKind::millimetre},
+    {"millimetre", TokenKind::millimetre},
+    {"millimetres", TokenKind::millimetre},
+    {"millimeters", TokenKind::millimetre},
+}};
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+bool is_letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+bool is_space(char c) {
+    return c == ' ' || c == '\t' || c == '\r' || c == '\n';
+}
+char lower(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+/// Where the reading stands in the plain text.
+struct Place {
+    std::string_view original;
+    const PlainNotation& plain;
+    std::size_t next = 0;
+
+    [[nodiscard]] char peek(std::size_t ahead = 0) const {
+        return next + ahead < plain.text.size() ? plain.text[next + ahead] : '\0';
+    }
+    [[nodiscard]] int at() const { return plain.from[next]; }
+};
+
+Problem refused(const Place& place, int at, std::string_view why, std::string_view mend) {
+    return {quoted(place.original) + " " + std::string(why) + ".", std::string(mend), at};
+}
+
+std::string digits_from(Place& place) {
+    std::string digits;
+    while (is_digit(place.peek())) {
+        digits += place.peek();
+        ++place.next;
+    }
+    return digits;
+}
+
+/// One number; `place` stands on its first digit.
+Result<Token> number_token(Place& place) {
+    Token token;
+    token.kind = TokenKind::number;
+    token.at = place.at();
+    token.whole = digits_from(place);
+    if (place.peek() != '.') {
+        return token;
+    }
+    if (!is_digit(place.peek(1))) {
+        return refused(place, place.at(), "has a point with no digit after it",
+                       "Write the digits after the point, or leave the point out.");
+    }
+    ++place.next;
+    token.decimals = digits_from(place);
+    if (place.peek() == '.') {
+        return refused(place, place.at(), "has two points in one number", "Keep one point.");
+    }
+    return token;
+}
+
+/// One word; `place` stands on its first letter. "in." and "ft." may carry their stop.
+Result<Token> word_token(Place& place) {
+    Token token;
+    token.at = place.at();
+    std::string word;
+    while (is_letter(place.peek())) {
+        word += lower(place.peek());
+        ++place.next;
+    }
+    for (const UnitWord& unit : unit_words) {
+        if (unit.word != word) {
+            continue;
+        }
+        token.kind = unit.kind;
+        const bool may_stop = word == "ft" || word == "in";
+        if (may_stop && place.peek() == '.' && !is_digit(place.peek(1))) {
+            ++place.next;
+        }
+        return token;
+    }
+    return refused(place, token.at, "has " + quoted(word) + " where a unit belongs",
+                   "Write ft, in, m, cm or mm.");
+}
+
+/// One of ' " / -, or a refusal of what can never be right.
+Result<Token> sign_token(Place& place) {
+    Token token;
+    token.at = place.at();
+    const char sign = place.peek();
+    switch (sign) {
+        case '\'':
+            token.kind = TokenKind::foot;
+            if (place.peek(1) == '\'') {  // two single strokes are typed for the inch mark
+                token.kind = TokenKind::inch;
+                ++place.next;
+            }
+            break;
+        case '"':
+            token.kind = TokenKind::inch;
+            break;
+        case '/':
+            token.kind = TokenKind::slash;
+            break;
+        case '-':
+            token.kind = TokenKind::dash;
+            break;
+        case ',':
+            return refused(place, token.at, "has a comma, which is read two ways",
+                           "Write a point for decimals, and no comma between thousands.");
+        case '.':
+            return refused(place, token.at, "has a point with no digit before it",
+                           "Write the figure before the point, as in 0.5 in.");
+        default:
+            return refused(place, token.at, "has a character that no length has",
+                           "Use only digits, a fraction, and ft, in, m, cm or mm.");
+    }
+    ++place.next;
+    return token;
+}
+
+/// Whether `token` goes on the thousands of `before`: 9 then 650, one space between, no fraction.
+bool goes_on(const Token& before, const Token& token, const Place& place, int spaces) {
+    const bool starts = before.grouped || (before.whole.size() <= 3 && before.whole[0] != '0');
+    return before.kind == TokenKind::number && before.decimals.empty() && starts && spaces == 1 &&
+           token.whole.size() == 3 && place.peek() != '/';
+}
+
+/// Passes white space over; how many plain spaces, or -1 when there is a tab or a line end in it.
+int spaces_from(Place& place) {
+    int spaces = 0;
+    while (is_space(place.peek())) {
+        spaces = place.peek() == ' ' && spaces >= 0 ? spaces + 1 : -1;
+        ++place.next;
+    }
+    return spaces;
+}
+
+}  // namespace
+
+Result<std::vector<Token>> length_tokens(std::string_view text) {
+    const PlainNotation plain = plain_notation(text);
+    Place place{text, plain, 0};
+    std::vector<Token> tokens;
+    int past_last = 0;
+    for (;;) {
+        const int spaces = spaces_from(place);
+        if (place.next == plain.text.size()) {
+            Token end;
+            end.at = past_last;
+            tokens.push_back(std::move(end));
+            return tokens;
+        }
+        const bool number = is_digit(place.peek());
+        const Result<Token> read = number                    ? number_token(place)
+                                   : is_letter(place.peek()) ? word_token(place)
+                                                             : sign_token(place);
+        if (!read) {
+            return read.problem();
+        }
+        Token token = read.value();
+        token.spaced = spaces != 0;
+        past_last = place.at();
+        if (number && !tokens.empty() && goes_on(tokens.back(), token, place, spaces)) {
+            tokens.back().whole += token.whole;
+            tokens.back().decimals = token.decimals;
+            tokens.back().grouped = true;
+            continue;
+        }
+        tokens.push_back(std::move(token));
+    }
+}
+
+}  // namespace hemline

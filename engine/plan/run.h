@@ -45,14 +45,14 @@ std::int64_t fewest_pieces(const RunRule& rule);
 ///            fewest pieces cannot, the ends may differ by up to one lap before another is spent.
 ///  equal:    equal visible lengths, as near as the stock allows.
 ///  full:     full sticks from the side fitted first, the last not a sliver.
-/// Problem: a lap not shorter than the stock, an edge not above 0, or a sliver that cannot be avoided
-/// (stock under two slivers).
+/// Problem: a lap not shorter than the stock, an edge not above 0, or a sliver that cannot be
+/// avoided (stock under two slivers).
 Result<std::vector<Division>> divide_run(const RunRule& rule, Style style);
 
 /// Divides again around pieces already cut (`cut[i]`: the real cut length of piece i, in fitting
-/// order; none: still to cut). Pieces that need not change keep their length; the difference goes to
-/// the last uncut piece, then the ones before it, and past what they can take, to one piece more.
-/// The numbering of cut pieces never changes.
+/// order; none: still to cut). Pieces that need not change keep their length; the difference goes
+/// to the last uncut piece, then the ones before it, and past what they can take, to one piece
+/// more. The numbering of cut pieces never changes.
 Result<std::vector<Division>> divide_again(const RunRule& rule, Style style,
                                            std::span<const std::optional<Length>> cut);
 
@@ -60,8 +60,10 @@ Result<std::vector<Division>> divide_again(const RunRule& rule, Style style,
 bool is_balanced(std::span<const Division> run, const RunRule& rule);
 
 /// A butted cleat run whose joints stay `clear` outside every lap of the trim above it. `trim`: the
-/// trim's division on the same edge, in fitting order, its first piece starting at 0.
+/// trim's division on the same edge, in fitting order, its first piece starting at 0. `cut`: as in
+/// divide_again(). Problem: a stick too short to reach across the stretch that a lap bars.
 Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length grid, Length clear,
-                                           Length lap, std::span<const Division> trim);
+                                           Length lap, std::span<const Division> trim,
+                                           std::span<const std::optional<Length>> cut = {});
 
 }  // namespace hemline

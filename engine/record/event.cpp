@@ -11,14 +11,6 @@ namespace {
 constexpr std::string_view hex_digits = "0123456789abcdef";
 constexpr std::size_t device_digits = 16;
 
-std::string print_device(std::uint64_t device) {
-    std::string text(device_digits, '0');
-    for (std::size_t i = 0; i < device_digits; ++i) {
-        text[device_digits - 1 - i] = hex_digits[(device >> (4 * i)) & 0xFU];
-    }
-    return text;
-}
-
 std::string role_words(TrimRole role, int piece) {
     const std::string number = std::to_string(piece);
     switch (role) {
@@ -148,6 +140,29 @@ std::optional<std::uint32_t> parse_sequence(std::string_view text) {
 
 }  // namespace
 
+std::string print_device(std::uint64_t device) {
+    std::string text(device_digits, '0');
+    for (std::size_t i = 0; i < device_digits; ++i) {
+        text[device_digits - 1 - i] = hex_digits[(device >> (4 * i)) & 0xFU];
+    }
+    return text;
+}
+
+std::optional<std::uint64_t> parse_device(std::string_view text) {
+    if (text.size() != device_digits) {
+        return {};
+    }
+    std::uint64_t device = 0;
+    for (const char c : text) {
+        const std::size_t digit = hex_digits.find(c);
+        if (digit == std::string_view::npos) {
+            return {};
+        }
+        device = device << 4U | digit;
+    }
+    return device;
+}
+
 std::string print_event_id(EventId id) {
     return print_device(id.device) + "-" + std::to_string(id.sequence);
 }
@@ -156,19 +171,12 @@ std::optional<EventId> parse_event_id(std::string_view text) {
     if (text.size() < device_digits + 2 || text[device_digits] != '-') {
         return {};
     }
-    std::uint64_t device = 0;
-    for (const char c : text.substr(0, device_digits)) {
-        const std::size_t digit = hex_digits.find(c);
-        if (digit == std::string_view::npos) {
-            return {};
-        }
-        device = device << 4U | digit;
-    }
+    const std::optional<std::uint64_t> device = parse_device(text.substr(0, device_digits));
     const std::optional<std::uint32_t> sequence = parse_sequence(text.substr(device_digits + 1));
-    if (!sequence) {
+    if (!device || !sequence) {
         return {};
     }
-    return EventId{device, *sequence};
+    return EventId{*device, *sequence};
 }
 
 std::string describe(const Fact& fact) {

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -122,6 +123,9 @@ struct Event {
     Fact fact;
 };
 
+/// Sixteen hex digits, lower case: the name of a device in ids and file names.
+std::string print_device(std::uint64_t device);
+std::optional<std::uint64_t> parse_device(std::string_view text);
 /// "3f9c…-12": sixteen hex digits of the device, a dash, the sequence.
 std::string print_event_id(EventId id);
 std::optional<EventId> parse_event_id(std::string_view text);

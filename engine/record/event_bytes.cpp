@@ -10,7 +10,7 @@
 
 #include "engine/record/event_fields.h"
 #include "engine/record/frame.h"
-#include "engine/record/utf8.h"
+#include "engine/utf8.h"
 
 namespace hemline {
 namespace {
@@ -21,6 +21,18 @@ constexpr std::size_t text_most = 4096;
 
 [[noreturn]] void refuse(const char* name, const std::string& why) {
     throw cereal::Exception(std::string(name) + ": " + why);
+}
+
+/// UTF-8 throughout, and no NUL, which would end a text early on a screen.
+bool is_clean_utf8(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const CodePoint point = code_point_at(text, at);
+        if (point.bytes == 0 || point.value == 0) {
+            return false;
+        }
+        at += point.bytes;
+    }
+    return true;
 }
 
 /// Writes fields. Checks nothing: what cannot be read back is found by reading it back.

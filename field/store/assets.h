@@ -1,0 +1,26 @@
+// What the program knows of the trade, read from the assets folder: data that a person can edit.
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <vector>
+
+#include "engine/result.h"
+#include "engine/trim/catalogue.h"
+#include "engine/trim/practice.h"
+#include "engine/work/procedure.h"
+
+namespace hemline {
+
+struct Assets {
+    Catalogue catalogue;
+    std::vector<PracticeRule> rules;
+    Practice practice;                                     ///< the rules, set
+    std::map<EdgeKind, std::vector<StepRule>> procedures;  ///< only of kinds that have one
+};
+
+/// Reads FOLDER/catalogue/trims.csv, FOLDER/practice.csv and FOLDER/procedures/KIND.csv. Problem:
+/// names the file, and what is wrong in it.
+Result<Assets> read_assets(const std::filesystem::path& folder);
+
+}  // namespace hemline

@@ -1,0 +1,39 @@
+// A job's folder, read: every device's journal in it, as one list of events.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "engine/record/event_bytes.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+/// A stretch of one journal that holds no event, and the file its bytes are kept in.
+struct FileSetAside {
+    std::filesystem::path file;
+    SetAside stretch;
+    std::filesystem::path kept_in;  ///< the journal itself, or the file it was moved to
+};
+
+/// One sentence for people: what was set aside, why, and where it is kept.
+std::string explain(const FileSetAside& set_aside);
+
+struct JobRecord {
+    std::filesystem::path folder;
+    std::vector<Event> events;  ///< of all devices, in_order()
+    std::vector<FileSetAside> set_aside;
+};
+
+/// Reads without a lock and writes nothing. `job`: the folder, or a .journal file in it. Problem:
+/// no such folder, no journal in it, or one that cannot be read.
+Result<JobRecord> read_job_folder(const std::filesystem::path& job);
+
+/// All bytes of a regular file. Problem: it cannot be opened or read, or is larger than 256 MiB.
+Result<Bytes> read_file(const std::filesystem::path& file);
+
+/// The .journal files in a folder, by name.
+std::vector<std::filesystem::path> journals_in(const std::filesystem::path& folder);
+
+}  // namespace hemline

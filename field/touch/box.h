@@ -1,6 +1,7 @@
 // Rectangles in window pixels, cut off one another: the whole of our layout.
 //
-//   Box page = …;  Box header = take_top(page, 60);  Box actions = take_bottom(page, 90);  // page: rest
+//   Box page = …;  Box header = take_top(page, 60);  Box actions = take_bottom(page, 90);  // page:
+//   rest
 #pragma once
 
 #include <vector>
@@ -30,5 +31,7 @@ Box inset(Box box, float dx, float dy);
 /// `n` equal columns or rows with `gap` between.
 std::vector<Box> columns(Box box, int n, float gap);
 std::vector<Box> rows(Box box, int n, float gap);
+/// What both cover; width or height 0 where they do not meet.
+Box common_of(Box a, Box b);
 
 }  // namespace hemline

@@ -1,6 +1,7 @@
 // Touches in, one button edge a frame out: Dear ImGui 1.86 has no input queue of its own.
 //
-//   down ─▶ hover frame ─▶ held ─▶ (moved past the slop: drag, fling) ─▶ lift ─▶ idle (pointer nowhere)
+//   down ─▶ hover frame ─▶ held ─▶ (moved past the slop: drag, fling) ─▶ lift ─▶ idle (pointer
+//   nowhere)
 #pragma once
 
 #include <cstdint>
@@ -25,10 +26,12 @@ class TouchQueue {
     /// Moves one phase on and writes MousePos and MouseDown. `dt`: seconds since the last frame.
     void next_frame(double dt);
     /// More logic frames are wanted before the next one is presented.
-    [[nodiscard]] bool pending() const { return !queue_.empty() || phase_ != Phase::idle_done; }
-    /// A drag is under way: what was pressed has been let go.
+    [[nodiscard]] bool pending() const {
+        return !queue_.empty() || (phase_ != Phase::idle_done && phase_ != Phase::held);
+    }
+    /// A drag is under way: what was pressed has been let go. So is a touch that stopped a fling.
     [[nodiscard]] bool dragging() const { return dragging_; }
-    /// Vertical scroll wanted in this frame, in pixels (drag or decaying fling).
+    /// Pixels that the list under the drag moves down in this frame (drag or decaying fling).
     [[nodiscard]] float scroll() const { return scroll_; }
     /// Where the drag began: the list under that point scrolls.
     [[nodiscard]] float origin_x() const { return down_x_; }
@@ -38,14 +41,18 @@ class TouchQueue {
     void set_slop(float slop_px) { slop_px_ = slop_px; }
 
   private:
-    enum class Phase { idle_done, hover, held, lifting, lifted };
+    enum class Phase { idle_done, hover, held, lifting, leaving };
+    void rest(double dt);
+    void hold(double dt);
+    void move_to(const Touch& touch);
+
     std::deque<Touch> queue_;
     std::optional<std::int64_t> finger_;
     Phase phase_ = Phase::idle_done;
     bool dragging_ = false;
     float slop_px_;
     float x_ = 0, y_ = 0, down_x_ = 0, down_y_ = 0;
-    float scroll_ = 0, fling_ = 0;
+    float scroll_ = 0, speed_ = 0, fling_ = 0;  // pixels; pixels a second
 };
 
 }  // namespace hemline

@@ -1,7 +1,8 @@
 // What screens draw with: text, figures and the only things that can be tapped.
 #pragma once
 
-#include <cstdint>
+#include <functional>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "field/touch/touch_queue.h"
 
 struct ImDrawList;
+struct ImFont;
 
 namespace hemline {
 
@@ -22,12 +24,12 @@ struct Target {
 };
 
 enum class Look {
-    plain,   ///< white, ink outline
+    plain,    ///< white, ink outline
     primary,  ///< the one thing to do: ink ground, paper text, bottom right
-    key,     ///< keypad key
-    chosen,  ///< chalk ground: what is selected
-    quiet,   ///< text only, no outline
-    off,     ///< shown, cannot be used now; not a target
+    key,      ///< keypad key
+    chosen,   ///< chalk ground: what is selected
+    quiet,    ///< text only, no outline
+    off,      ///< shown, cannot be used now; not a target
 };
 enum class Align { left, centre, right };
 enum class Size { small, body, bold, title, figure, fraction };
@@ -35,26 +37,31 @@ enum class Size { small, body, bold, title, figure, fraction };
 class Ui {
   public:
     Ui(const Palette& palette, const Fonts& fonts, float px_per_mm);
+    void set_palette(const Palette& palette) { palette_ = &palette; }
 
     /// Opens a frame's page over the whole window; `touch` may be null (mouse only).
     void begin_page(const TouchQueue* touch);
     void end_page();
+    /// The window, but never less than 150 × 90 mm (a 7 in screen): a smaller one shows a part.
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
 
     [[nodiscard]] float mm(float millimetres) const { return millimetres * px_per_mm_; }
     [[nodiscard]] const Palette& colours() const { return *palette_; }
-    [[nodiscard]] ImDrawList* ink() const;  ///< draw list, clipped to the scroll area when inside one
+    [[nodiscard]] ImDrawList* ink()
+        const;  ///< draw list, clipped to the scroll area when inside one
 
-    /// A tappable box with a centred label (two lines at '\n'). True once, when tapped.
-    /// Sizes below FIELD.md's least (10 mm; primary 14 mm; key 19 mm) stop the program.
+    /// A tappable box with a centred label (two lines at '\n'); a label too wide for its box is
+    /// broken at a space, then set smaller. True once, when tapped. Less than 10 mm a side
+    /// (primary: 14 mm high; key: 19 mm) stops the program. The same key within 80 ms is refused,
+    /// and shown so.
     bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain);
     /// A tappable box without drawing: the caller draws.
     bool area(std::string_view name, Box box);
-    /// True while the named target is pressed: feedback within the frame.
+    /// True while the named target is pressed; ask after its area(): feedback within the frame.
     [[nodiscard]] bool pressed(std::string_view name) const;
 
-    /// One line; returns its width. `align` about x.
+    /// One line, `y` its top; returns its width. `align` about x.
     float text(float x, float y, std::string_view words, Size size = Size::body,
                Align align = Align::left);
     float text(float x, float y, std::string_view words, Size size, Align align, Colour colour);
@@ -65,14 +72,17 @@ class Ui {
     [[nodiscard]] float paragraph_height(float w, std::string_view words, Size size) const;
     [[nodiscard]] float line_height(Size size) const;
 
-    /// A length as large figures with a stacked fraction and spaced units; returns its width.
-    /// Metric prints whole millimetres.
+    /// A length as large figures with a stacked fraction and spaced units, `y` the top of the
+    /// fraction; returns its width. Metric prints whole millimetres.
     float figure(float x, float y, Length length, Marks marks, Align align = Align::left);
     [[nodiscard]] float figure_height() const;
     /// A stacked fraction centred in a box (keypad keys).
     void fraction(Box box, int numerator, int denominator, Colour colour);
+    /// The sign of "take the last digit back", which B612 has no letter for, centred in a box.
+    void backspace_sign(Box box, Colour colour);
 
-    /// A list that scrolls under the finger anywhere on it. Returns the moving box to draw in.
+    /// A list that scrolls under the finger anywhere on it. Returns the moving box to draw in. A
+    /// target of which less than 10 mm shows cannot be tapped until it is scrolled into view.
     Box begin_scroll(std::string_view name, Box view, float content_height);
     void end_scroll();
 
@@ -80,15 +90,37 @@ class Ui {
     /// Text typed since the last frame on a keyboard or by a laser ("31-7-5/8\n").
     [[nodiscard]] const std::string& typed() const { return typed_; }
     void type(std::string_view text) { typed_ += text; }
+    /// A refused key is still shown as refused: one more frame is wanted when that ends.
+    [[nodiscard]] bool showing_refusal() const;
 
   private:
+    struct Scroll {
+        Box view;
+        float content = 0, top = 0;  ///< pixels of the list; those above the view
+    };
+    struct KeyTaps {
+        std::string name, refused;
+        bool bounced = false;                             ///< the touch under way came too soon
+        double down = -1, lift = -1, refused_until = -1;  ///< seconds of ImGui::GetTime()
+    };
+    bool tap(std::string_view name, Box box, float w_min, float h_min);
+    bool take_key(std::string_view name, bool tapped);
+    void draw_button(std::string_view name, std::string_view label, Box box, Look look) const;
+    void draw_label(std::string_view label, Box box, Look look, Colour colour) const;
+    void draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
+                       Colour colour) const;
+    [[nodiscard]] float fraction_width(int numerator, int denominator) const;
+    [[nodiscard]] ImFont* font_of(Size size) const;
+
     const Palette* palette_;
     const Fonts* fonts_;
     float px_per_mm_;
     Box page_;
     const TouchQueue* touch_ = nullptr;
     std::vector<Target> targets_;
-    std::vector<Box> clips_;
+    std::map<std::string, Scroll, std::less<>> scrolls_;  ///< a list keeps its place by its name
+    Scroll* scroll_ = nullptr;                            ///< the one being drawn in
+    KeyTaps keys_;
     std::string typed_;
 };
 

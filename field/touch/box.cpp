@@ -1,0 +1,72 @@
+#include "field/touch/box.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+Box take_top(Box& from, float h) {
+    const float cut = std::clamp(h, 0.0F, from.h);
+    const Box strip{from.x, from.y, from.w, cut};
+    from.y += cut;
+    from.h -= cut;
+    return strip;
+}
+
+Box take_bottom(Box& from, float h) {
+    const float cut = std::clamp(h, 0.0F, from.h);
+    from.h -= cut;
+    return {from.x, from.bottom(), from.w, cut};
+}
+
+Box take_left(Box& from, float w) {
+    const float cut = std::clamp(w, 0.0F, from.w);
+    const Box strip{from.x, from.y, cut, from.h};
+    from.x += cut;
+    from.w -= cut;
+    return strip;
+}
+
+Box take_right(Box& from, float w) {
+    const float cut = std::clamp(w, 0.0F, from.w);
+    from.w -= cut;
+    return {from.right(), from.y, cut, from.h};
+}
+
+Box inset(Box box, float d) {
+    return inset(box, d, d);
+}
+
+Box inset(Box box, float dx, float dy) {
+    const float x = std::min(dx, box.w / 2);
+    const float y = std::min(dy, box.h / 2);
+    return {box.x + x, box.y + y, box.w - 2 * x, box.h - 2 * y};
+}
+
+std::vector<Box> columns(Box box, int n, float gap) {
+    std::vector<Box> boxes;
+    const auto count = static_cast<float>(n);
+    const float w = std::max(0.0F, (box.w - gap * (count - 1)) / count);
+    for (int i = 0; i < n; ++i) {
+        boxes.push_back({box.x + static_cast<float>(i) * (w + gap), box.y, w, box.h});
+    }
+    return boxes;
+}
+
+std::vector<Box> rows(Box box, int n, float gap) {
+    std::vector<Box> boxes;
+    const auto count = static_cast<float>(n);
+    const float h = std::max(0.0F, (box.h - gap * (count - 1)) / count);
+    for (int i = 0; i < n; ++i) {
+        boxes.push_back({box.x, box.y + static_cast<float>(i) * (h + gap), box.w, h});
+    }
+    return boxes;
+}
+
+Box common_of(Box a, Box b) {
+    const float x = std::max(a.x, b.x);
+    const float y = std::max(a.y, b.y);
+    return {x, y, std::max(0.0F, std::min(a.right(), b.right()) - x),
+            std::max(0.0F, std::min(a.bottom(), b.bottom()) - y)};
+}
+
+}  // namespace hemline

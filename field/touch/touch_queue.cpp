@@ -1,0 +1,124 @@
+#include "field/touch/touch_queue.h"
+
+#include <imgui.h>
+
+#include <cfloat>
+#include <cmath>
+
+namespace hemline {
+
+namespace {
+
+constexpr double speed_memory = 0.05;  // s over which a finger's speed is averaged
+constexpr double fling_decay = 0.35;   // s in which a fling falls to 37 %
+constexpr float fling_least = 3;       // slops a second: below it a list stands still
+
+void write(float x, float y, bool down) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.MousePos = ImVec2(x, y);
+    io.MouseDown[0] = down;
+}
+
+}  // namespace
+
+void TouchQueue::push(Touch touch) {
+    if (touch.kind == TouchKind::down) {
+        if (finger_ && *finger_ != touch.finger) {
+            return;
+        }
+        if (finger_) {  // its lift was lost on the way
+            queue_.push_back({TouchKind::cancel, touch.finger, touch.x, touch.y});
+        }
+        finger_ = touch.finger;
+    } else if (finger_ != touch.finger) {
+        return;
+    }
+    if (touch.kind == TouchKind::up || touch.kind == TouchKind::cancel) {
+        finger_.reset();
+    }
+    queue_.push_back(touch);
+}
+
+void TouchQueue::next_frame(double dt) {
+    scroll_ = 0;
+    switch (phase_) {
+        case Phase::idle_done:
+            rest(dt);
+            break;
+        case Phase::hover:
+            phase_ = Phase::held;
+            write(x_, y_, true);
+            break;
+        case Phase::held:
+            hold(dt);
+            break;
+        case Phase::lifting:
+        case Phase::leaving:
+            phase_ = Phase::idle_done;
+            dragging_ = false;
+            write(-FLT_MAX, -FLT_MAX, false);
+            break;
+    }
+}
+
+void TouchQueue::rest(double dt) {
+    if (!queue_.empty()) {
+        const Touch down = queue_.front();  // push() lets nothing else stand here
+        queue_.pop_front();
+        x_ = down_x_ = down.x;
+        y_ = down_y_ = down.y;
+        dragging_ = fling_ != 0;  // a touch that stops a fling presses nothing
+        fling_ = speed_ = 0;
+        phase_ = Phase::hover;
+        write(x_, y_, false);
+        return;
+    }
+    write(-FLT_MAX, -FLT_MAX, false);
+    scroll_ = fling_ * static_cast<float>(dt);
+    fling_ *= static_cast<float>(std::exp(-dt / fling_decay));
+    if (std::abs(fling_) < fling_least * slop_px_) {
+        fling_ = 0;
+    }
+}
+
+void TouchQueue::hold(double dt) {
+    while (!queue_.empty() && queue_.front().kind == TouchKind::move) {
+        move_to(queue_.front());
+        queue_.pop_front();
+    }
+    if (!queue_.empty() && queue_.front().kind == TouchKind::up) {
+        move_to(queue_.front());
+    }
+    const double weight = dt > 0 ? 1 - std::exp(-dt / speed_memory) : 0;
+    if (dt > 0) {
+        speed_ += static_cast<float>((scroll_ / dt - speed_) * weight);
+    }
+    write(x_, y_, true);
+    if (queue_.empty()) {
+        return;
+    }
+    const TouchKind end = queue_.front().kind;
+    queue_.pop_front();
+    if (end == TouchKind::up) {
+        phase_ = Phase::lifting;
+        fling_ = dragging_ && std::abs(speed_) > 2 * fling_least * slop_px_ ? speed_ : 0;
+        write(x_, y_, false);
+    } else {
+        phase_ = Phase::leaving;  // off first and let go afterwards: nothing is pressed
+        write(-FLT_MAX, -FLT_MAX, true);
+    }
+}
+
+void TouchQueue::move_to(const Touch& touch) {
+    if (!dragging_ && std::hypot(touch.x - down_x_, touch.y - down_y_) > slop_px_) {
+        dragging_ = true;
+        y_ = down_y_;  // the list comes along from where the finger fell
+    }
+    if (dragging_) {
+        scroll_ += touch.y - y_;
+    }
+    x_ = touch.x;
+    y_ = touch.y;
+}
+
+}  // namespace hemline

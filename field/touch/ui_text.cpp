@@ -1,0 +1,258 @@
+// Letters: lines, paragraphs, labels that fit their box, and lengths as large figures.
+#include <imgui.h>
+
+#include <algorithm>
+#include <array>
+#include <cfloat>
+#include <cmath>
+
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float fraction_bar = 0.7F, fraction_gap = 0.75F;  // mm: the bar, and above and below it
+constexpr float fraction_height = 2 * (cap_fraction + fraction_gap) + fraction_bar;
+
+float width_of(const ImFont* font, std::string_view words) {
+    return font
+        ->CalcTextSizeA(font->FontSize, FLT_MAX, 0, words.data(), words.data() + words.size())
+        .x;
+}
+
+void put(ImDrawList* ink, const ImFont* font, float x, float y, std::string_view words,
+         Colour colour, float wrap = 0) {
+    ink->AddText(font, font->FontSize, ImVec2(std::round(x), std::round(y)), colour, words.data(),
+                 words.data() + words.size(), wrap);
+}
+
+/// Top of the line whose capitals have their middle at `mid_y`.
+float top_for(const ImFont* font, float mid_y) {
+    return mid_y - cap_middle_per_size * font->FontSize;
+}
+
+std::vector<std::string_view> lines_of(std::string_view label) {
+    std::vector<std::string_view> lines;
+    for (std::size_t from = 0; from <= label.size();) {
+        const std::size_t end = std::min(label.find('\n', from), label.size());
+        lines.push_back(label.substr(from, end - from));
+        from = end + 1;
+    }
+    return lines;
+}
+
+/// The label on two lines, broken at the space that leaves the shortest longer one.
+std::vector<std::string_view> broken(const ImFont* font, std::string_view label) {
+    std::vector<std::string_view> best{label};
+    float least = width_of(font, label);
+    for (std::size_t at = label.find(' '); at != std::string_view::npos;
+         at = label.find(' ', at + 1)) {
+        const float wider =
+            std::max(width_of(font, label.substr(0, at)), width_of(font, label.substr(at + 1)));
+        if (wider < least) {
+            least = wider;
+            best = {label.substr(0, at), label.substr(at + 1)};
+        }
+    }
+    return best;
+}
+
+enum class Is { digits, unit, fraction };
+struct FigurePart {
+    Is is;
+    std::string words;
+    float gap;  ///< mm before it
+};
+
+/// "31 ft 0 5/8 in": inches are said when there are feet, though they be 0.
+std::vector<FigurePart> parts_of_figure(const LengthParts& parts, Marks marks) {
+    constexpr float unit_gap = 2.5F;
+    constexpr float feet_gap = 6;
+    std::vector<FigurePart> figure;
+    if (parts.negative) {
+        figure.push_back({Is::digits, "\u2212", 0});
+    }
+    if (marks == Marks::millimetre) {
+        figure.push_back({Is::digits, std::to_string(parts.millimetres), 0});
+        figure.push_back({Is::unit, "mm", unit_gap});
+        return figure;
+    }
+    const bool feet = parts.feet != 0;
+    const bool fraction = parts.numerator != 0;
+    if (feet) {
+        figure.push_back({Is::digits, std::to_string(parts.feet), 0});
+        figure.push_back({Is::unit, "ft", unit_gap});
+    }
+    if (feet || parts.inches != 0 || !fraction) {
+        figure.push_back({Is::digits, std::to_string(parts.inches), feet ? feet_gap : 0});
+    }
+    if (fraction) {
+        figure.push_back({Is::fraction, "", figure.empty() ? 0.0F : 1.0F});
+    }
+    figure.push_back({Is::unit, "in", unit_gap});
+    return figure;
+}
+
+bool fits(const ImFont* font, const std::vector<std::string_view>& lines, float w, float h) {
+    return static_cast<float>(lines.size()) * font->FontSize <= h &&
+           std::all_of(lines.begin(), lines.end(),
+                       [&](std::string_view line) { return width_of(font, line) <= w; });
+}
+
+}  // namespace
+
+ImFont* Ui::font_of(Size size) const {
+    switch (size) {
+        case Size::small:
+            return fonts_->small;
+        case Size::body:
+            return fonts_->body;
+        case Size::bold:
+            return fonts_->bold;
+        case Size::title:
+            return fonts_->title;
+        case Size::figure:
+            return fonts_->figure;
+        case Size::fraction:
+            return fonts_->fraction;
+    }
+    return fonts_->body;
+}
+
+float Ui::text(float x, float y, std::string_view words, Size size, Align align) {
+    return text(x, y, words, size, align, palette_->ink);
+}
+
+float Ui::text(float x, float y, std::string_view words, Size size, Align align, Colour colour) {
+    const float w = text_width(words, size);
+    const float left = align == Align::left ? x : align == Align::centre ? x - w / 2 : x - w;
+    put(ink(), font_of(size), left, y, words, colour);
+    return w;
+}
+
+float Ui::paragraph(float x, float y, float w, std::string_view words, Size size) {
+    return paragraph(x, y, w, words, size, palette_->ink);
+}
+
+float Ui::paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour) {
+    put(ink(), font_of(size), x, y, words, colour, w);
+    return paragraph_height(w, words, size);
+}
+
+float Ui::text_width(std::string_view words, Size size) const {
+    return width_of(font_of(size), words);
+}
+
+float Ui::paragraph_height(float w, std::string_view words, Size size) const {
+    const ImFont* font = font_of(size);
+    return font
+        ->CalcTextSizeA(font->FontSize, FLT_MAX, w, words.data(), words.data() + words.size())
+        .y;
+}
+
+float Ui::line_height(Size size) const {
+    return font_of(size)->FontSize;
+}
+
+void Ui::draw_label(std::string_view label, Box box, Look look, Colour colour) const {
+    const float w = box.w - 2 * mm(1);
+    const std::vector<std::string_view> given = lines_of(label);
+    const ImFont* font = look == Look::primary || look == Look::key ? fonts_->title : fonts_->bold;
+    std::vector<std::string_view> lines = given;
+    for (const ImFont* face : {font, static_cast<const ImFont*>(fonts_->bold),
+                               static_cast<const ImFont*>(fonts_->small)}) {
+        font = face;
+        lines = given;
+        if (fits(font, lines, w, box.h)) {
+            break;
+        }
+        lines = given.size() == 1 ? broken(font, label) : given;
+        if (fits(font, lines, w, box.h)) {
+            break;
+        }
+    }
+    const float first = box.mid_y() - static_cast<float>(lines.size() - 1) * font->FontSize / 2;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const float mid = first + static_cast<float>(i) * font->FontSize;
+        put(ink(), font, box.mid_x() - width_of(font, lines[i]) / 2, top_for(font, mid), lines[i],
+            colour);
+    }
+}
+
+float Ui::fraction_width(int numerator, int denominator) const {
+    return std::max(width_of(fonts_->fraction, std::to_string(numerator)),
+                    width_of(fonts_->fraction, std::to_string(denominator))) +
+           2 * mm(0.4F);
+}
+
+void Ui::draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
+                       Colour colour) const {
+    const ImFont* font = fonts_->fraction;
+    const float half_w = fraction_width(numerator, denominator) / 2;
+    const float step = mm(fraction_bar / 2 + fraction_gap + cap_fraction / 2);
+    for (const auto& [number, mid] :
+         {std::pair(numerator, mid_y - step), std::pair(denominator, mid_y + step)}) {
+        const std::string digits = std::to_string(number);
+        put(ink(), font, mid_x - width_of(font, digits) / 2, top_for(font, mid), digits, colour);
+    }
+    ink()->AddRectFilled({mid_x - half_w, mid_y - mm(fraction_bar / 2)},
+                         {mid_x + half_w, mid_y + mm(fraction_bar / 2)}, colour);
+}
+
+void Ui::fraction(Box box, int numerator, int denominator, Colour colour) {
+    draw_fraction(box.mid_x(), box.mid_y(), numerator, denominator, colour);
+}
+
+float Ui::figure_height() const {
+    return mm(fraction_height);
+}
+
+float Ui::figure(float x, float y, Length length, Marks marks, Align align) {
+    const LengthParts parts = take_apart(length, marks);
+    const std::vector<FigurePart> figure = parts_of_figure(parts, marks);
+    const auto font = [&](const FigurePart& part) {
+        return part.is == Is::unit ? fonts_->body : fonts_->figure;
+    };
+    const auto width = [&](const FigurePart& part) {
+        return part.is == Is::fraction ? fraction_width(parts.numerator, parts.denominator)
+                                       : width_of(font(part), part.words);
+    };
+    float total = 0;
+    for (const FigurePart& part : figure) {
+        total += mm(part.gap) + width(part);
+    }
+    float at = align == Align::left ? x : align == Align::centre ? x - total / 2 : x - total;
+    const float mid = y + figure_height() / 2;
+    const float baseline = top_for(fonts_->figure, mid) + fonts_->figure->Ascent;
+    for (const FigurePart& part : figure) {
+        at += mm(part.gap);
+        if (part.is == Is::fraction) {
+            draw_fraction(at + width(part) / 2, mid, parts.numerator, parts.denominator,
+                          palette_->ink);
+        } else {
+            put(ink(), font(part), at, baseline - font(part)->Ascent, part.words, palette_->ink);
+        }
+        at += width(part);
+    }
+    return total;
+}
+
+void Ui::backspace_sign(Box box, Colour colour) {
+    const float w = mm(7);
+    const float h = mm(4.5F);
+    const float left = box.mid_x() - w / 2;
+    const float top = box.mid_y() - h / 2;
+    const float thick = mm(0.5F);
+    const std::array<ImVec2, 5> outline{ImVec2(left, top + h / 2), ImVec2(left + h / 2, top),
+                                        ImVec2(left + w, top), ImVec2(left + w, top + h),
+                                        ImVec2(left + h / 2, top + h)};
+    ink()->AddPolyline(outline.data(), static_cast<int>(outline.size()), colour, ImDrawFlags_Closed,
+                       thick);
+    const float cx = left + h / 2 + (w - h / 2) / 2;
+    const float arm = mm(1);
+    ink()->AddLine({cx - arm, top + h / 2 - arm}, {cx + arm, top + h / 2 + arm}, colour, thick);
+    ink()->AddLine({cx - arm, top + h / 2 + arm}, {cx + arm, top + h / 2 - arm}, colour, thick);
+}
+
+}  // namespace hemline

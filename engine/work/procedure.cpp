@@ -1,0 +1,231 @@
+// Steps of one edge: the procedure gone through piece by piece, with numbers and what is done.
+#include "engine/work/procedure.h"
+
+#include <algorithm>
+
+#include "engine/work/fixing.h"
+#include "engine/work/procedure_words.h"
+#include "engine/work/readiness.h"
+
+namespace hemline {
+namespace {
+
+/// Everything that the steps of one edge are made from.
+struct Ground {
+    const EdgeWork& work;
+    const Plan& plan;
+    const Practice& practice;
+    const std::vector<StepRule>& procedure;
+    const Catalogue& catalogue;
+
+    [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
+};
+
+std::int64_t screws_planned_on(const Run& run, int number, const Practice& practice) {
+    const PlannedPiece* piece = find_piece(run, number);
+    if (piece == nullptr) {
+        return 0;
+    }
+    const bool laps = run.lap > Length();
+    return static_cast<std::int64_t>(screws_of(*piece, laps && piece != &run.pieces.front(),
+                                               laps && piece != &run.pieces.back(), run.lap,
+                                               practice)
+                                         .size());
+}
+
+std::optional<std::string> number_for(std::string_view word, const Ground& ground, const Run& run,
+                                      int piece) {
+    const Marks marks = marks_of(ground.practice);
+    const PlannedPiece* planned = find_piece(run, piece);
+    const Trim* trim = ground.catalogue.find(run.trim);
+    if (word == "edge") {
+        return ground.work.edge.id;
+    }
+    if (word == "pieces") {
+        return std::to_string(run.pieces.size());
+    }
+    if (word == "lap") {
+        return print_length(run.lap, marks);
+    }
+    if (word == "spacing") {
+        return print_length(ground.practice.screw_spacing, marks);
+    }
+    if (word == "beads") {
+        return std::to_string(bead_offsets(run.lap, ground.practice).size());
+    }
+    if (word == "trim") {
+        return trim != nullptr ? trim->name : run.trim;
+    }
+    if (word == "piece") {
+        return std::to_string(piece);
+    }
+    if (word == "neighbour") {
+        return std::to_string(piece - 1);
+    }
+    if (word == "cut" && planned != nullptr) {
+        return print_length(planned->cut, marks);
+    }
+    if (word == "screws") {
+        return std::to_string(screws_planned_on(run, piece, ground.practice));
+    }
+    return {};
+}
+
+const CutPiece* find_cut(const EdgeWork& work, TrimRole role, int piece) {
+    const auto found = std::find_if(work.cut.rbegin(), work.cut.rend(), [&](const CutPiece& cut) {
+        return cut.role == role && cut.piece == piece;
+    });
+    return found == work.cut.rend() ? nullptr : &*found;
+}
+
+/// Work on a piece counts only for the metal it was done on: none without the piece, and none from
+/// before the piece was cut anew (told by one device's own sequence; two devices' order is
+/// unknown).
+bool stands(const DoneStep& done, const CutPiece* cut) {
+    return cut != nullptr &&
+           !(done.id.device == cut->id.device && done.id.sequence < cut->id.sequence);
+}
+
+bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool after_cut) {
+    const CutPiece* cut = after_cut ? find_cut(ground.work, role_of(rule.each), piece) : nullptr;
+    return std::any_of(ground.work.steps.begin(), ground.work.steps.end(),
+                       [&](const DoneStep& done) {
+                           return done.step.step == rule.id && done.step.piece == piece &&
+                                  (!after_cut || stands(done, cut));
+                       });
+}
+
+/// `after_cut`: the piece's own cut comes before this step in the procedure.
+Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& run,
+             bool after_cut) {
+    Step step;
+    step.rule = &rule;
+    step.piece = piece;
+    step.action = fill_in(
+        rule.action, [&](std::string_view word) { return number_for(word, ground, run, piece); });
+    if (rule.asks == Asks::length) {
+        step.length_least = length_limit(rule.least, ground.practice);
+        step.length_most = length_limit(rule.most, ground.practice);
+    }
+    if (rule.asks == Asks::count) {
+        const std::int64_t screws = screws_planned_on(run, piece, ground.practice);
+        step.count_least = count_limit(rule.least, screws);
+        step.count_most = count_limit(rule.most, screws);
+    }
+    const TrimRole role = role_of(rule.each);
+    switch (rule.asks) {
+        case Asks::cut:
+            step.done = find_cut(ground.work, role, piece) != nullptr;
+            step.waits_for =
+                step.done ? "" : cut_waits_for(ground.work, run, piece, ground.practice);
+            break;
+        case Asks::remainder:
+            step.done = remainder_missing(ground.work, run).empty();
+            // Once the neighbour is fastened the reading itself is what comes next: nothing to wait
+            // for.
+            step.waits_for = step.done || is_fastened(ground.work, piece - 1)
+                                 ? ""
+                                 : "Fasten piece " + std::to_string(piece - 1) + " first.";
+            break;
+        case Asks::tick:
+            step.done = ground.work.finished.has_value();
+            break;
+        default:
+            step.done = is_recorded(rule, piece, ground, after_cut);
+            if (after_cut && !step.done && find_cut(ground.work, role, piece) == nullptr) {
+                step.waits_for = "Cut piece " + std::to_string(piece) + " first.";
+            }
+    }
+    return step;
+}
+
+bool comes_for(const StepRule& rule, const Run& run, int piece) {
+    const bool has_neighbour = piece != run.pieces.front().number;
+    const bool last = piece == run.pieces.back().number;
+    switch (rule.each) {
+        case Each::trim_lap:
+            return has_neighbour && run.lap > Length();
+        case Each::last_trim_piece:
+            return last && (rule.asks != Asks::remainder || needs_remainder(run, piece));
+        default:
+            return true;
+    }
+}
+
+using Rules = std::vector<StepRule>::const_iterator;
+
+/// A block of rules for one run's pieces: all rules for piece 1, then all for piece 2.
+void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Ground& ground,
+                       const Run& run) {
+    for (const PlannedPiece& piece : run.pieces) {
+        bool after_cut = false;
+        for (auto rule = from; rule != to; ++rule) {
+            if (!comes_for(*rule, run, piece.number)) {
+                continue;
+            }
+            steps.push_back(step_of(*rule, piece.number, ground, run, after_cut));
+            after_cut = after_cut || rule->asks == Asks::cut;
+        }
+    }
+}
+
+/// An edge step stands in a part of the wrap or the cleat only for their sake.
+const Run* run_of_part(const Ground& ground, const std::string& part) {
+    const auto of_pieces = std::find_if(
+        ground.procedure.begin(), ground.procedure.end(),
+        [&](const StepRule& rule) { return rule.part == part && is_of_pieces(rule.each); });
+    return ground.run(of_pieces == ground.procedure.end() ? TrimRole::main
+                                                          : role_of(of_pieces->each));
+}
+
+}  // namespace
+
+std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practice& practice,
+                           const std::vector<StepRule>& procedure, const Catalogue& catalogue) {
+    const Ground ground{work, plan, practice, procedure, catalogue};
+    const Run* main = ground.run(TrimRole::main);
+    std::vector<Step> steps;
+    if (main == nullptr || main->pieces.empty()) {
+        return steps;
+    }
+    for (auto rule = procedure.begin(); rule != procedure.end();) {
+        if (!is_of_pieces(rule->each)) {
+            if (run_of_part(ground, rule->part) != nullptr) {
+                steps.push_back(step_of(*rule, 0, ground, *main, false));
+            }
+            ++rule;
+            continue;
+        }
+        const TrimRole role = role_of(rule->each);
+        const auto end = std::find_if(rule, procedure.end(), [&](const StepRule& next) {
+            return !is_of_pieces(next.each) || role_of(next.each) != role;
+        });
+        if (const Run* run = ground.run(role); run != nullptr && !run->pieces.empty()) {
+            go_through_pieces(steps, rule, end, ground, *run);
+        }
+        rule = end;
+    }
+    const bool all_done = std::all_of(steps.begin(), steps.end(), [](const Step& step) {
+        return step.done || step.rule->asks == Asks::tick;
+    });
+    for (Step& step : steps) {
+        if (step.rule->asks == Asks::tick && !step.done && !all_done) {
+            step.waits_for = "Finish the steps before it first.";
+        }
+    }
+    return steps;
+}
+
+std::optional<std::size_t> next_step(const std::vector<Step>& steps) {
+    const bool ticked = std::any_of(steps.begin(), steps.end(), [](const Step& step) {
+        return step.done && step.rule->asks == Asks::tick;
+    });
+    const auto next =
+        std::find_if(steps.begin(), steps.end(), [](const Step& step) { return !step.done; });
+    if (ticked || next == steps.end()) {
+        return {};
+    }
+    return static_cast<std::size_t>(next - steps.begin());
+}
+
+}  // namespace hemline

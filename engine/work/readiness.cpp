@@ -1,0 +1,98 @@
+// What a cut waits for, each as one sentence that says what to do.
+#include "engine/work/readiness.h"
+
+#include <algorithm>
+
+namespace hemline {
+namespace {
+
+const DoneStep* find_fastening(const EdgeWork& work, int piece) {
+    const auto latest =
+        std::find_if(work.steps.rbegin(), work.steps.rend(), [&](const DoneStep& done) {
+            return done.step.step == fasten_step && done.step.piece == piece;
+        });
+    return latest == work.steps.rend() ? nullptr : &*latest;
+}
+
+const RecordedReading* find_remainder(const EdgeWork& work) {
+    const auto latest = std::find_if(
+        work.readings.rbegin(), work.readings.rend(), [](const RecordedReading& reading) {
+            return reading.of == ReadingOf::remainder && !reading.struck;
+        });
+    return latest == work.readings.rend() ? nullptr : &*latest;
+}
+
+}  // namespace
+
+std::string reading_missing(const EdgeWork& work, const Practice& practice) {
+    const std::string edge = "edge " + work.edge.id;
+    switch (work.verdict(practice).agreement) {
+        case Agreement::none:
+            return "Read the length of " + edge + " twice.";
+        case Agreement::once:
+            return "Read the length of " + edge + " a second time.";
+        case Agreement::third:
+            return "Read the length of " + edge + " a third time.";
+        case Agreement::disagree:
+            return "Read the length of " + edge + " again: no two readings agree.";
+        case Agreement::agree:
+            break;
+    }
+    return work.edge.pitch ? "" : "Take the pitch of " + edge + " first.";
+}
+
+const PlannedPiece* find_piece(const Run& run, int piece) {
+    const auto found = std::find_if(run.pieces.begin(), run.pieces.end(),
+                                    [&](const PlannedPiece& p) { return p.number == piece; });
+    return found == run.pieces.end() ? nullptr : &*found;
+}
+
+bool needs_remainder(const Run& run, int piece) {
+    return run.role == TrimRole::main && run.pieces.size() > 1 && run.pieces.back().number == piece;
+}
+
+bool is_fastened(const EdgeWork& work, int piece) {
+    return find_fastening(work, piece) != nullptr;
+}
+
+std::string remainder_missing(const EdgeWork& work, const Run& run) {
+    const int neighbour = run.pieces[run.pieces.size() - 2].number;
+    const std::string name = "piece " + std::to_string(neighbour);
+    const DoneStep* fastened = find_fastening(work, neighbour);
+    if (fastened == nullptr) {
+        return "Fix " + name + ", then measure from its end to the end of the edge.";
+    }
+    const RecordedReading* reading = find_remainder(work);
+    if (reading == nullptr) {
+        return "Measure from the end of " + name + " to the end of the edge.";
+    }
+    // The neighbour was fastened anew after the reading: it may lie elsewhere now.
+    if (reading->when < fastened->when) {
+        return "Measure again from the end of " + name + " to the end of the edge.";
+    }
+    return "";
+}
+
+std::string cut_waits_for(const EdgeWork& work, const Run& run, int piece,
+                          const Practice& practice) {
+    const PlannedPiece* planned = find_piece(run, piece);
+    if (planned == nullptr || planned->is_cut) {
+        return "";
+    }
+    if (std::string missing = reading_missing(work, practice); !missing.empty()) {
+        return missing;
+    }
+    for (const PlannedPiece& earlier : run.pieces) {
+        if (earlier.number < piece && !earlier.is_cut) {
+            return "Cut piece " + std::to_string(earlier.number) + " first.";
+        }
+    }
+    if (needs_remainder(run, piece)) {
+        if (std::string missing = remainder_missing(work, run); !missing.empty()) {
+            return missing;
+        }
+    }
+    return planned->source ? "" : "No stick is long enough for this piece: add stock.";
+}
+
+}  // namespace hemline

@@ -1,0 +1,93 @@
+// Where an edge stands, and the next cut of the whole job.
+#include <algorithm>
+
+#include "engine/work/procedure.h"
+#include "engine/work/readiness.h"
+
+namespace hemline {
+namespace {
+
+/// Wrap and cleat come before the trim, and none of the three waits for another to be fitted.
+constexpr TrimRole cutting_order[] = {TrimRole::wrap, TrimRole::cleat, TrimRole::main};
+
+bool is_fitting(const Step& step) {
+    return step.done && step.piece > 0 && step.rule->asks != Asks::cut;
+}
+
+}  // namespace
+
+EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
+                     const Practice& practice) {
+    if (work.finished) {
+        return EdgeStatus::finished;
+    }
+    switch (work.verdict(practice).agreement) {
+        case Agreement::none:
+            return EdgeStatus::no_reading;
+        case Agreement::once:
+            return EdgeStatus::one_reading;
+        case Agreement::third:
+        case Agreement::disagree:
+            return EdgeStatus::readings_disagree;
+        case Agreement::agree:
+            break;
+    }
+    if (!work.edge.pitch) {
+        return EdgeStatus::pitch_missing;
+    }
+    const std::optional<std::size_t> next = next_step(steps);
+    if (!steps.empty() && (!next || steps[*next].rule->asks == Asks::tick)) {
+        return EdgeStatus::to_tick;
+    }
+    if (std::any_of(steps.begin(), steps.end(), is_fitting)) {
+        return EdgeStatus::fitting;
+    }
+    return work.cut.empty() ? EdgeStatus::ready : EdgeStatus::cutting;
+}
+
+std::string_view spoken(EdgeStatus status) {
+    switch (status) {
+        case EdgeStatus::no_reading:
+            return "measure";
+        case EdgeStatus::one_reading:
+            return "measure again";
+        case EdgeStatus::readings_disagree:
+            return "readings disagree";
+        case EdgeStatus::pitch_missing:
+            return "take the pitch";
+        case EdgeStatus::ready:
+            return "ready to cut";
+        case EdgeStatus::cutting:
+            return "cutting";
+        case EdgeStatus::fitting:
+            return "fitting";
+        case EdgeStatus::to_tick:
+            return "foreman's tick";
+        case EdgeStatus::finished:
+            break;
+    }
+    return "finished";
+}
+
+std::optional<NextCut> next_cut(const Job& job, const Plan& plan) {
+    for (const EdgeWork& work : job.edges) {
+        if (work.finished) {
+            continue;
+        }
+        for (const TrimRole role : cutting_order) {
+            const Run* run = find_run(plan, work.edge.id, role);
+            if (run == nullptr) {
+                continue;
+            }
+            const auto next = std::find_if(run->pieces.begin(), run->pieces.end(),
+                                           [](const PlannedPiece& piece) { return !piece.is_cut; });
+            if (next != run->pieces.end() &&
+                cut_waits_for(work, *run, next->number, job.practice).empty()) {
+                return NextCut{work.edge.id, role, next->number};
+            }
+        }
+    }
+    return {};
+}
+
+}  // namespace hemline

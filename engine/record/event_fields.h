@@ -83,7 +83,7 @@ void maybe(Bytes& bytes, const char* name, std::optional<T>& value, Each each) {
 template <class Bytes>
 void fields(Bytes& bytes, const char* name, EventId& id) {
     bytes.number(name, id.device);
-    bytes.number(name, id.sequence);
+    bytes.number(name, id.sequence, std::uint32_t{1}, std::uint32_t{0xFFFF'FFFF});
 }
 
 template <class Bytes>

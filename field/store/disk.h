@@ -24,7 +24,4 @@ class Disk {
     virtual int truncate(int file, std::size_t size);
 };
 
-/// The one real disk of this process; it holds no state.
-Disk& real_disk();
-
 }  // namespace hemline

@@ -29,10 +29,9 @@ class JournalFile {
     /// Opens a job (its folder, or a .journal file in it) and locks it against a second copy of the
     /// program. A torn tail of this device's own journal is moved into a file of its own. Problem:
     /// says what to do.
-    static Result<std::shared_ptr<JournalFile>> open(const std::filesystem::path& job,
-                                                     std::uint64_t device,
-                                                     Opening opening = Opening::existing,
-                                                     Disk& disk = real_disk());
+    static Result<std::shared_ptr<JournalFile>> open(
+        const std::filesystem::path& job, std::uint64_t device, Opening opening = Opening::existing,
+        std::shared_ptr<Disk> disk = std::make_shared<Disk>());
 
     /// Adds one event: gives it its id and time, writes it and syncs it, and only then returns it.
     /// Problem: it is not saved, and why. After the disk failed nothing is tried again on that
@@ -50,22 +49,23 @@ class JournalFile {
     ~JournalFile();
 
   private:
-    JournalFile(JobRecord record, std::uint64_t device, int lock, Disk& disk);
+    JournalFile(JobRecord record, std::uint64_t device, int lock, std::shared_ptr<Disk> disk);
 
     std::optional<Problem> move_torn_tails();
     std::optional<Problem> begin_file();
     std::optional<Problem> save(const Event& event);
-    Event mint(Fact fact, std::string by, std::vector<EventId> supersedes, std::int64_t wall_ms);
-    Problem give_up(const Event& event, int error);
+    [[nodiscard]] Event mint(Fact fact, std::string by, std::vector<EventId> supersedes,
+                             std::int64_t wall_ms) const;
+    void close_file();
 
     JobRecord record_;
     std::uint64_t device_;
     int lock_;
-    Disk& disk_;
+    std::shared_ptr<Disk> disk_;
     int file_ = -1;                    ///< −1: the next append begins one
     std::filesystem::path path_;       ///< of file_
     bool holds_saved_ = false;         ///< file_ holds an event that was called saved
-    std::uint32_t last_sequence_ = 0;  ///< given to an event, saved or not
+    std::uint32_t last_sequence_ = 0;  ///< of the last event that was written, saved or not
     std::optional<EventId> unsure_;    ///< not saved, but its bytes may be there
 };
 

@@ -1,0 +1,102 @@
+// This device's number: drawn once, and put in place whole, so that two programs started together
+// agree on it.
+#include <array>
+#include <cerrno>
+#include <optional>
+#include <string>
+#include <system_error>
+
+#include <fcntl.h>
+#include <sys/random.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "engine/record/event.h"
+#include "field/store/disk_problem.h"
+#include "field/store/folders.h"
+#include "field/store/job_folder.h"
+#include "field/store/open_file.h"
+
+namespace hemline {
+namespace {
+
+namespace fs = std::filesystem;
+
+Result<std::uint64_t> read_device(const fs::path& file) {
+    const Result<Bytes> bytes = read_file(file);
+    if (!bytes) {
+        return bytes.problem();
+    }
+    std::string text(bytes->begin(), bytes->end());
+    if (!text.empty() && text.back() == '\n') {
+        text.pop_back();
+    }
+    const std::optional<std::uint64_t> device = parse_device(text);
+    if (!device || *device == 0) {
+        return Problem{shown(file) + " does not hold this device's number, sixteen hex digits.",
+                       "Put back the number from one of this device's journal names, or remove the "
+                       "file: a new number is then drawn."};
+    }
+    return *device;
+}
+
+std::optional<std::uint64_t> draw_device() {
+    std::uint64_t device = 0;
+    while (device == 0) {
+        if (::getrandom(&device, sizeof device, 0) != static_cast<ssize_t>(sizeof device)) {
+            return {};
+        }
+    }
+    return device;
+}
+
+/// Writes the draft of the file and links it to its name, unless another program was there first.
+std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) {
+    Disk disk;
+    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
+    ::unlink(draft.c_str());  // left by a program of the same number that was killed
+    const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
+    if (!opened.is_open() || ::fchmod(opened.get(), 0600) != 0) {
+        return disk_problem("created", draft, errno);
+    }
+    const std::string line = print_device(device) + "\n";
+    int error = write_all(disk, opened.get(), Bytes(line.begin(), line.end()));
+    if (error == 0 && disk.sync(opened.get()) != 0) {
+        error = errno;
+    }
+    if (error == 0 && ::link(draft.c_str(), file.c_str()) != 0 && errno != EEXIST) {
+        error = errno;
+    }
+    ::unlink(draft.c_str());
+    if (error != 0) {
+        return disk_problem("written", file, error);
+    }
+    return sync_folder(disk, file.parent_path());
+}
+
+}  // namespace
+
+Result<std::uint64_t> device_id() {
+    const Result<fs::path> home = hemline_folder();
+    if (!home) {
+        return home.problem();
+    }
+    const fs::path file = *home / "device";
+    std::error_code error;
+    if (!fs::exists(file, error)) {
+        fs::create_directories(*home, error);
+        if (error) {
+            return disk_problem("created", *home, error.value());
+        }
+        const std::optional<std::uint64_t> device = draw_device();
+        if (!device) {
+            return disk_problem("drawn at random", file, errno);
+        }
+        if (const auto problem = put_in_place(file, *device)) {
+            return *problem;
+        }
+    }
+    return read_device(file);
+}
+
+}  // namespace hemline

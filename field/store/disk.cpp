@@ -1,0 +1,24 @@
+#include "field/store/disk.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace hemline {
+
+int Disk::open(const std::filesystem::path& path, int flags) {
+    return ::open(path.c_str(), flags | O_CLOEXEC, 0666);
+}
+
+ssize_t Disk::write(int file, const std::uint8_t* bytes, std::size_t size) {
+    return ::write(file, bytes, size);
+}
+
+int Disk::sync(int file) {
+    return ::fdatasync(file);
+}
+
+int Disk::truncate(int file, std::size_t size) {
+    return ::ftruncate(file, static_cast<off_t>(size));
+}
+
+}  // namespace hemline

@@ -1,0 +1,121 @@
+#include "field/store/folders.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <optional>
+#include <system_error>
+
+#include <unistd.h>
+
+#include "field/store/disk_problem.h"
+#include "field/store/job_folder.h"
+
+namespace hemline {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::optional<fs::path> path_in_environment(const char* name) {
+    const char* value = std::getenv(name);
+    return value == nullptr || *value == '\0' ? std::nullopt : std::optional<fs::path>(value);
+}
+
+bool is_folder(const fs::path& path) {
+    std::error_code error;
+    return fs::is_directory(path, error);
+}
+
+/// The folder this program was started from; empty where the system does not say.
+fs::path program_folder() {
+    std::error_code error;
+    return fs::read_symlink("/proc/self/exe", error).parent_path();
+}
+
+/// Up to 80 bytes of the name, cut between characters, without what a file name cannot hold.
+std::string file_name_of(std::string_view name) {
+    std::string text(name.substr(0, 80));
+    if (name.size() > text.size()) {
+        while (!text.empty() && (static_cast<unsigned char>(name[text.size()]) & 0xC0U) == 0x80U) {
+            text.pop_back();
+        }
+    }
+    std::replace_if(
+        text.begin(), text.end(),
+        [](char c) {
+            return (c >= 0 && c < ' ') ||
+                   std::string_view("/\\:*?\"<>|\x7F").find(c) != std::string_view::npos;
+        },
+        '-');
+    text.erase(0, text.find_first_not_of(". "));
+    text.erase(text.find_last_not_of(". ") + 1);
+    return text.empty() ? "job" : text;
+}
+
+}  // namespace
+
+Result<fs::path> hemline_folder() {
+    const auto data_home = path_in_environment("XDG_DATA_HOME");
+    if (data_home && data_home->is_absolute()) {
+        return *data_home / "hemline";
+    }
+    if (const auto home = path_in_environment("HOME")) {
+        return *home / ".local" / "share" / "hemline";
+    }
+    return Problem{"There is no place for jobs: neither XDG_DATA_HOME nor HOME is set.",
+                   "Set HOME to your home folder."};
+}
+
+Result<fs::path> jobs_folder() {
+    const Result<fs::path> home = hemline_folder();
+    return home ? Result<fs::path>(*home / "jobs") : home;
+}
+
+std::vector<fs::path> list_jobs(const fs::path& jobs) {
+    std::vector<fs::path> found;
+    std::error_code error;
+    for (fs::directory_iterator entry(jobs, error), end; !error && entry != end;
+         entry.increment(error)) {
+        if (is_folder(entry->path()) && !journals_in(entry->path()).empty()) {
+            found.push_back(entry->path());
+        }
+    }
+    std::sort(found.begin(), found.end());
+    return found;
+}
+
+fs::path new_job_folder(const fs::path& jobs, std::string_view name) {
+    const std::string wanted = file_name_of(name);
+    std::error_code error;
+    fs::path folder = jobs / wanted;
+    for (int number = 2; fs::exists(folder, error); ++number) {
+        folder = jobs / (wanted + "-" + std::to_string(number));
+    }
+    return folder;
+}
+
+fs::path job_folder(const fs::path& job) {
+    if (job.extension() == ".journal" && !is_folder(job)) {
+        return job.has_parent_path() ? job.parent_path() : fs::path(".");
+    }
+    return job;
+}
+
+Result<fs::path> assets_folder() {
+    if (const auto told = path_in_environment("HEMLINE_ASSETS")) {
+        if (is_folder(*told)) {
+            return *told;
+        }
+        return Problem{"HEMLINE_ASSETS names " + shown(*told) + ", which is no folder.",
+                       "Set HEMLINE_ASSETS to the assets folder, or unset it."};
+    }
+    const fs::path program = program_folder();
+    for (const char* place : {"assets", "../../assets", "../share/hemline/assets"}) {
+        if (is_folder(program / place)) {
+            return (program / place).lexically_normal();
+        }
+    }
+    return Problem{"The assets folder is not beside the program in " + shown(program) + ".",
+                   "Set HEMLINE_ASSETS to the assets folder."};
+}
+
+}  // namespace hemline

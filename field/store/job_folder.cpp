@@ -1,0 +1,119 @@
+#include "field/store/job_folder.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <system_error>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "engine/record/job.h"
+#include "field/store/disk_problem.h"
+#include "field/store/folders.h"
+#include "field/store/open_file.h"
+
+namespace hemline {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr off_t file_size_most = off_t{256} << 20;
+
+}  // namespace
+
+std::string explain(const FileSetAside& set_aside) {
+    std::string words = std::to_string(set_aside.stretch.size) + " bytes of " +
+                        shown(set_aside.file.filename()) + " from byte " +
+                        std::to_string(set_aside.stretch.offset) + " were set aside, " +
+                        set_aside.stretch.why;
+    if (set_aside.kept_in != set_aside.file) {
+        return words + ". They are kept in " + shown(set_aside.kept_in.filename()) + ".";
+    }
+    return words + ". They stay where they are.";
+}
+
+Result<Bytes> read_file(const fs::path& file) {
+    // Without O_NONBLOCK a pipe of that name would wait for ever.
+    const OpenFile opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+    struct stat about {};
+    if (!opened.is_open() || ::fstat(opened.get(), &about) != 0) {
+        return disk_problem("opened", file, errno);
+    }
+    if (!S_ISREG(about.st_mode)) {
+        return Problem{shown(file) + " is not a file.",
+                       "Name a file, or move this out of the way."};
+    }
+    if (about.st_size > file_size_most) {
+        return Problem{shown(file) + " is larger than 256 MiB: no journal is.",
+                       "Move it out of the job's folder."};
+    }
+    Bytes bytes(static_cast<std::size_t>(about.st_size));
+    std::size_t have = 0;
+    while (have < bytes.size()) {
+        const ssize_t got = ::read(opened.get(), bytes.data() + have, bytes.size() - have);
+        if (got < 0 && errno != EINTR) {
+            return disk_problem("read", file, errno);
+        }
+        if (got == 0) {
+            break;  // it grew shorter since
+        }
+        have += got > 0 ? static_cast<std::size_t>(got) : 0;
+    }
+    bytes.resize(have);
+    return bytes;
+}
+
+std::vector<fs::path> journals_in(const fs::path& folder) {
+    std::vector<fs::path> found;
+    std::error_code error;
+    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
+         entry.increment(error)) {
+        std::error_code unknown;
+        if (entry->path().extension() == ".journal" && !entry->is_directory(unknown)) {
+            found.push_back(entry->path());
+        }
+    }
+    std::sort(found.begin(), found.end());
+    return found;
+}
+
+Result<JobRecord> read_job_folder(const fs::path& job) {
+    JobRecord record;
+    record.folder = job_folder(job);
+    std::error_code error;
+    if (!fs::exists(job, error)) {
+        return Problem{"There is no job at " + shown(job) + ".",
+                       "Check the path, or start the job first."};
+    }
+    if (!fs::is_directory(record.folder, error)) {
+        return Problem{shown(job) + " is neither a job's folder nor a .journal file in one.",
+                       "Name the folder that holds the .journal files."};
+    }
+    // Asked here, so that a folder that may not be listed is not taken for one without journals.
+    const fs::directory_iterator listed(record.folder, error);
+    if (error) {
+        return disk_problem("listed", record.folder, error.value());
+    }
+    const std::vector<fs::path> journals = journals_in(record.folder);
+    if (journals.empty()) {
+        return Problem{
+            "There is no job in " + shown(record.folder) + ": it holds no .journal file.",
+            "Check the path, or start the job first."};
+    }
+    for (const fs::path& file : journals) {
+        const Result<Bytes> bytes = read_file(file);
+        if (!bytes) {
+            return bytes.problem();
+        }
+        JournalRead read = read_journal(*bytes);
+        std::move(read.events.begin(), read.events.end(), std::back_inserter(record.events));
+        for (SetAside& stretch : read.set_aside) {
+            record.set_aside.push_back({file, std::move(stretch), file});
+        }
+    }
+    record.events = in_order(std::move(record.events));
+    return record;
+}
+
+}  // namespace hemline

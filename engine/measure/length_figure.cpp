@@ -8,7 +8,7 @@
 
 namespace hemline {
 
-Problem Reader::refuse(int at, std::string_view why, std::string_view mend) const {
+Problem LengthReader::refuse(int at, std::string_view why, std::string_view mend) const {
     return {quoted(text) + " " + std::string(why) + ".", std::string(mend), at};
 }
 
@@ -19,7 +19,7 @@ bool is_whole(const Token& token) {
 namespace {
 
 /// Does a fraction start `ahead` tokens on: a number and a slash?
-bool fraction_at(const Reader& reader, std::size_t ahead) {
+bool fraction_at(const LengthReader& reader, std::size_t ahead) {
     return reader.peek(ahead).kind == TokenKind::number &&
            reader.peek(ahead + 1).kind == TokenKind::slash;
 }
@@ -34,7 +34,7 @@ int small_number(const std::string& digits) {
 }
 
 /// Reads numerator, slash and denominator into `figure`.
-std::optional<Problem> read_fraction(Reader& reader, Figure& figure) {
+std::optional<Problem> read_fraction(LengthReader& reader, LengthFigure& figure) {
     const Token& numerator = reader.peek();
     const Token& slash = reader.peek(1);
     const Token& denominator = reader.peek(2);
@@ -66,8 +66,8 @@ std::optional<Problem> read_fraction(Reader& reader, Figure& figure) {
 
 }  // namespace
 
-Result<Figure> read_figure(Reader& reader) {
-    Figure figure;
+Result<LengthFigure> read_figure(LengthReader& reader) {
+    LengthFigure figure;
     const Token& first = reader.peek();
     figure.at = first.at;
     if (first.kind != TokenKind::number) {
@@ -97,7 +97,8 @@ Result<Figure> read_figure(Reader& reader) {
     return figure;
 }
 
-Result<Length> length_of(const Reader& reader, const Figure& figure, std::int64_t unit_nm) {
+Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
+                         std::int64_t unit_nm) {
     const Problem longer =
         reader.refuse(figure.at, "is longer than any roof",
                       "Check the unit and the number of digits; at most 1 km is read.");

@@ -12,7 +12,7 @@
 namespace hemline {
 
 /// A number, a fraction, or both.
-struct Figure {
+struct LengthFigure {
     Token whole;  ///< kind end when there is only a fraction
     int numerator = 0;
     int denominator = 1;
@@ -22,7 +22,7 @@ struct Figure {
 };
 
 /// A text and how far it is read.
-struct Reader {
+struct LengthReader {
     std::string_view text;
     std::vector<Token> tokens;
     std::size_t next = 0;
@@ -40,10 +40,10 @@ bool is_whole(const Token& token);
 
 /// Reads one figure and stands behind it. Problem: no figure here, or a fraction that no tape
 /// shows.
-Result<Figure> read_figure(Reader& reader);
+Result<LengthFigure> read_figure(LengthReader& reader);
 
 /// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than 1
 /// nm.
-Result<Length> length_of(const Reader& reader, const Figure& figure, std::int64_t unit_nm);
+Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure, std::int64_t unit_nm);
 
 }  // namespace hemline

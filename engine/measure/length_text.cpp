@@ -11,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-Result<Length> inches_of(const Reader& reader, const Figure& figure) {
+Result<Length> inches_of(const LengthReader& reader, const LengthFigure& figure) {
     if (figure.whole.grouped) {
         return reader.refuse(figure.at, "has inches with a space between digits",
                              "Write inches without a space, and a fraction with its slash.");
@@ -20,7 +20,7 @@ Result<Length> inches_of(const Reader& reader, const Figure& figure) {
 }
 
 /// Refuses whatever still stands after a whole length.
-std::optional<Problem> refuse_rest(const Reader& reader, std::string_view why,
+std::optional<Problem> refuse_rest(const LengthReader& reader, std::string_view why,
                                    std::string_view mend) {
     if (reader.peek().kind == TokenKind::end) {
         return {};
@@ -29,8 +29,8 @@ std::optional<Problem> refuse_rest(const Reader& reader, std::string_view why,
 }
 
 /// The inches after whole feet, and their optional unit, to the end.
-Result<Length> read_inches_after(Reader& reader, Length whole_feet) {
-    const Result<Figure> figure = read_figure(reader);
+Result<Length> read_inches_after(LengthReader& reader, Length whole_feet) {
+    const Result<LengthFigure> figure = read_figure(reader);
     if (!figure) {
         return figure.problem();
     }
@@ -56,7 +56,7 @@ Result<Length> read_inches_after(Reader& reader, Length whole_feet) {
 }
 
 /// "31' …", the mark already passed.
-Result<Length> read_after_feet(Reader& reader, const Figure& figure) {
+Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure) {
     if (figure.fraction) {
         return reader.refuse(figure.fraction_at, "has a fraction of a foot",
                              "Write feet and inches, or decimals, as in 31.5 ft.");
@@ -76,7 +76,7 @@ Result<Length> read_after_feet(Reader& reader, const Figure& figure) {
 }
 
 /// "31-7-5/8", standing on the first dash.
-Result<Length> read_dashed(Reader& reader, const Figure& whole_feet) {
+Result<Length> read_dashed(LengthReader& reader, const LengthFigure& whole_feet) {
     const Token& dash = reader.peek();
     const Token& after = reader.peek(1);
     if (!is_whole(whole_feet.whole) || whole_feet.fraction || dash.spaced || after.spaced ||
@@ -90,7 +90,7 @@ Result<Length> read_dashed(Reader& reader, const Figure& whole_feet) {
     }
     ++reader.next;
     const std::size_t inches_from = reader.next;
-    const Result<Figure> figure = read_figure(reader);
+    const Result<LengthFigure> figure = read_figure(reader);
     if (!figure) {
         return figure.problem();
     }
@@ -117,7 +117,8 @@ std::int64_t nm_of(BareUnit unit) {
 }
 
 /// A figure that nothing follows.
-Result<Length> read_bare(const Reader& reader, const Figure& figure, std::optional<BareUnit> bare) {
+Result<Length> read_bare(const LengthReader& reader, const LengthFigure& figure,
+                         std::optional<BareUnit> bare) {
     if (figure.fraction && bare.value_or(BareUnit::inch) != BareUnit::inch) {
         return reader.refuse(figure.fraction_at,
                              "has a fraction of an inch, where bare numbers have another unit",
@@ -134,7 +135,7 @@ Result<Length> read_bare(const Reader& reader, const Figure& figure, std::option
 }
 
 /// "9.65 m", standing on the unit.
-Result<Length> read_metric(Reader& reader, const Figure& figure) {
+Result<Length> read_metric(LengthReader& reader, const LengthFigure& figure) {
     const TokenKind unit = reader.peek().kind;
     if (figure.fraction) {
         return reader.refuse(figure.fraction_at, "has a fraction of a metric unit",
@@ -152,7 +153,7 @@ Result<Length> read_metric(Reader& reader, const Figure& figure) {
 }
 
 /// "7 5/8 in", standing on the unit.
-Result<Length> read_inches_alone(Reader& reader, const Figure& figure) {
+Result<Length> read_inches_alone(LengthReader& reader, const LengthFigure& figure) {
     ++reader.next;
     if (const auto problem = refuse_rest(reader, "goes on after its inches",
                                          "Write feet before inches, and nothing after them.")) {
@@ -161,7 +162,7 @@ Result<Length> read_inches_alone(Reader& reader, const Figure& figure) {
     return inches_of(reader, figure);
 }
 
-Result<Length> read_length(Reader& reader, std::optional<BareUnit> bare) {
+Result<Length> read_length(LengthReader& reader, std::optional<BareUnit> bare) {
     if (reader.peek().kind == TokenKind::end) {
         return reader.refuse(0, "holds no length", "Write a length, as in 31 ft 7 5/8 in.");
     }
@@ -169,7 +170,7 @@ Result<Length> read_length(Reader& reader, std::optional<BareUnit> bare) {
         return reader.refuse(reader.peek().at, "is negative",
                              "Leave the minus out: a length is never below zero.");
     }
-    const Result<Figure> figure = read_figure(reader);
+    const Result<LengthFigure> figure = read_figure(reader);
     if (!figure) {
         return figure.problem();
     }
@@ -202,7 +203,7 @@ Result<Length> parse_length(std::string_view text, std::optional<BareUnit> bare)
     if (!tokens) {
         return tokens.problem();
     }
-    Reader reader{text, tokens.value(), 0};
+    LengthReader reader{text, tokens.value(), 0};
     return read_length(reader, bare);
 }
 

@@ -1,0 +1,76 @@
+#include "engine/measure/slope.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace hemline {
+
+namespace {
+
+constexpr double degrees_in_radian = 180.0 / std::numbers::pi;
+
+double amount_of(Slope slope) {
+    return static_cast<double>(slope.millionths) / 1e6;
+}
+
+}  // namespace
+
+double degrees_of(Slope slope) {
+    if (slope.notation == SlopeNotation::degrees) {
+        return amount_of(slope);
+    }
+    return std::atan(rise_in_12_of(slope) / 12) * degrees_in_radian;
+}
+
+double rise_in_12_of(Slope slope) {
+    switch (slope.notation) {
+        case SlopeNotation::rise_in_12:
+            return amount_of(slope);
+        case SlopeNotation::degrees:
+            return std::tan(amount_of(slope) / degrees_in_radian) * 12;
+        case SlopeNotation::percent:
+            return amount_of(slope) * 12 / 100;
+    }
+    stop("a slope without its notation");
+}
+
+double percent_of(Slope slope) {
+    return slope.notation == SlopeNotation::percent ? amount_of(slope)
+                                                    : rise_in_12_of(slope) * 100 / 12;
+}
+
+double slope_factor_of(Slope slope) {
+    return std::hypot(1.0, rise_in_12_of(slope) / 12);
+}
+
+double reading_error_degrees(Slope slope) {
+    if (slope.notation == SlopeNotation::degrees) {
+        return 0.1;
+    }
+    const bool rise = slope.notation == SlopeNotation::rise_in_12;
+    Slope flatter = slope;
+    flatter.millionths -= rise ? 62'500 : 500'000;  // 1/16 in of rise, or half a percent
+    // The same error of the rise turns a flatter roof further, so the flatter side is the worse.
+    return degrees_of(slope) - degrees_of(flatter);
+}
+
+std::string print_slope(Slope slope) {
+    const bool negative = slope.millionths < 0;
+    const auto size = negative ? 0 - static_cast<std::uint64_t>(slope.millionths)
+                               : static_cast<std::uint64_t>(slope.millionths);
+    std::string out = (negative ? "-" : "") + std::to_string(size / 1'000'000);
+    std::string decimals = std::to_string(1'000'000 + size % 1'000'000).substr(1);
+    decimals.resize(decimals.find_last_not_of('0') + 1);  // npos + 1 is 0: nothing but zeros
+    out += (decimals.empty() ? "" : ".") + decimals;
+    switch (slope.notation) {
+        case SlopeNotation::rise_in_12:
+            return out + "/12";
+        case SlopeNotation::degrees:
+            return out + " deg";
+        case SlopeNotation::percent:
+            return out + " %";
+    }
+    stop("a slope without its notation");
+}
+
+}  // namespace hemline

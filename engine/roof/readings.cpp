@@ -1,0 +1,206 @@
+#include "engine/roof/readings.h"
+
+#include <algorithm>
+
+#include "engine/measure/length_text.h"
+
+namespace hemline {
+
+namespace {
+
+Length apart(Length a, Length b) {
+    return absolute(a - b);
+}
+
+Length allowed_between(Length a, Length b, Tape tape) {
+    return allowed_difference(std::max(a, b), tape);
+}
+
+/// What a difference that the tape does not explain looks like.
+LikelyCause cause_of(Length difference, Length allowed) {
+    const Length over = difference - allowed;
+    const Length from_inch = absolute(difference - inches(1));
+    // A hook takes or adds a little: up to 1/4 in past what is allowed, unless an inch is nearer.
+    if (over <= sixteenths(4) && over < from_inch) {
+        return LikelyCause::hook;
+    }
+    if (from_inch <= allowed) {
+        return LikelyCause::burnt_inch;
+    }
+    if (absolute(difference - feet(1)) <= allowed) {
+        return LikelyCause::misread_foot;
+    }
+    return LikelyCause::unknown;
+}
+
+/// The first cause that a pair which disagrees points to.
+LikelyCause cause_among(std::span<const Length> readings, Tape tape) {
+    for (std::size_t j = 1; j < readings.size(); ++j) {
+        for (std::size_t i = 0; i < j; ++i) {
+            const Length difference = apart(readings[i], readings[j]);
+            const Length allowed = allowed_between(readings[i], readings[j], tape);
+            if (difference <= allowed) {
+                continue;
+            }
+            const LikelyCause cause = cause_of(difference, allowed);
+            if (cause != LikelyCause::unknown) {
+                return cause;
+            }
+        }
+    }
+    return LikelyCause::unknown;
+}
+
+struct Pair {
+    std::size_t first = 0, second = 1;
+};
+
+/// The two readings that lie nearest; of equal ones the pair that was complete first.
+Pair nearest_pair(std::span<const Length> readings) {
+    Pair nearest;
+    for (std::size_t j = 1; j < readings.size(); ++j) {
+        for (std::size_t i = 0; i < j; ++i) {
+            if (apart(readings[i], readings[j]) <
+                apart(readings[nearest.first], readings[nearest.second])) {
+                nearest = {i, j};
+            }
+        }
+    }
+    return nearest;
+}
+
+/// The reading furthest from two that agree, when it disagrees with both.
+std::optional<std::size_t> refuted(std::span<const Length> readings, Pair agreeing, Tape tape) {
+    const Length a = readings[agreeing.first];
+    const Length b = readings[agreeing.second];
+    std::optional<std::size_t> furthest;
+    Length distance_most;
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const Length reading = readings[i];
+        const bool stands = apart(reading, a) <= allowed_between(reading, a, tape) ||
+                            apart(reading, b) <= allowed_between(reading, b, tape);
+        const Length distance = std::min(apart(reading, a), apart(reading, b));
+        if (!stands && distance > distance_most) {
+            furthest = i;
+            distance_most = distance;
+        }
+    }
+    return furthest;
+}
+
+std::string_view spoken(LikelyCause cause) {
+    switch (cause) {
+        case LikelyCause::unknown:
+            return "";
+        case LikelyCause::burnt_inch:
+            return "; one was likely read from the 1 in mark (burnt inch)";
+        case LikelyCause::misread_foot:
+            return "; likely a foot was misread";
+        case LikelyCause::hook:
+            return "; likely the hook is bent or loose, or the tape was slack";
+    }
+    return "";
+}
+
+/// The same small difference the same way: each reading is rounded to its mark, so one constant
+/// error shows as two neighbouring marks.
+bool is_like(Length difference, Length smallest) {
+    const bool same_way = (difference > Length()) == (smallest > Length());
+    const Length more = absolute(difference) - absolute(smallest);
+    return difference != Length() && smallest != Length() && same_way && more >= Length() &&
+           more <= sixteenths(1) && absolute(difference) <= sixteenths(4);
+}
+
+}  // namespace
+
+Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark) {
+    Verdict verdict;
+    if (readings.empty()) {
+        return verdict;
+    }
+    if (readings.size() == 1) {
+        verdict.agreement = Agreement::once;
+        verdict.allowed = allowed_difference(readings[0], tape);
+        return verdict;
+    }
+    const Pair pair = nearest_pair(readings);
+    const Length a = readings[pair.first];
+    const Length b = readings[pair.second];
+    verdict.difference = apart(a, b);
+    verdict.allowed = allowed_between(a, b, tape);
+    verdict.cause = cause_among(readings, tape);
+    if (verdict.difference <= verdict.allowed) {
+        verdict.agreement = Agreement::agree;
+        // The sum on twice the mark is twice the mean on the mark: no half is lost on the way.
+        verdict.length = Length::of_nm(nearest_on(a + b, 2 * mark).nm() / 2);
+        verdict.odd_one_out = refuted(readings, pair, tape);
+    } else {
+        verdict.agreement = readings.size() == 2 ? Agreement::third : Agreement::disagree;
+    }
+    return verdict;
+}
+
+std::string doubt_about(Length reading, Length expected, Tape tape) {
+    if (expected <= Length()) {
+        return {};
+    }
+    if (reading * 2 < expected) {
+        return "This is less than half of the " + print_length(expected) + " expected: read again.";
+    }
+    if (reading > expected * 2) {
+        return "This is more than twice the " + print_length(expected) + " expected: read again.";
+    }
+    const Length difference = apart(reading, expected);
+    const Length error = tape_error(std::max(reading, expected), tape);
+    if (absolute(difference - inches(1)) <= error) {
+        return "This is an inch off the " + print_length(expected) +
+               " expected: was it read from the 1 in mark (burnt inch)?";
+    }
+    if (absolute(difference - feet(1)) <= error) {
+        return "This is a foot off the " + print_length(expected) +
+               " expected: was the foot misread?";
+    }
+    return {};
+}
+
+bool hook_suspected(std::span<const Length> second_minus_first) {
+    constexpr int edges_least = 3;
+    for (const Length smallest : second_minus_first) {
+        int alike = 0;
+        for (const Length difference : second_minus_first) {
+            alike += is_like(difference, smallest) ? 1 : 0;
+        }
+        if (alike >= edges_least) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::string explain(const Verdict& verdict) {
+    const Marks fine = Marks::thirty_second;
+    const std::string differ = "differ by " + print_length(verdict.difference, fine) + ", and " +
+                               print_length(verdict.allowed, fine) + " is allowed";
+    const std::string cause(spoken(verdict.cause));
+    switch (verdict.agreement) {
+        case Agreement::none:
+            return "There is no reading yet: measure.";
+        case Agreement::once:
+            return "There is one reading: read again.";
+        case Agreement::agree: {
+            const std::string odd =
+                verdict.odd_one_out
+                    ? "; reading " + std::to_string(*verdict.odd_one_out + 1) + " stands apart"
+                    : "";
+            return "Two readings agree: they " + differ + odd + (verdict.odd_one_out ? cause : "") +
+                   ".";
+        }
+        case Agreement::third:
+            return "The readings " + differ + cause + ": read a third time.";
+        case Agreement::disagree:
+            return "No two readings agree: the nearest " + differ + cause + ": read again.";
+    }
+    return {};
+}
+
+}  // namespace hemline

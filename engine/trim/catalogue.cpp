@@ -1,0 +1,246 @@
+#include "engine/trim/catalogue.h"
+
+#include "engine/csv.h"
+#include "engine/measure/length_text.h"
+#include "engine/quote.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::array<std::string_view, 3> role_words = {"main", "wrap", "cleat"};
+constexpr std::array<std::string_view, 4> leg_words = {"flange", "face", "kick", "hem"};
+constexpr std::array<std::string_view, 12> columns = {"id",     "name", "kind",  "role",
+                                                      "flange", "face", "kick",  "hem",
+                                                      "least",  "most", "seams", "source"};
+
+/// One row of the file, its cells found by name.
+struct Row {
+    const Table& table;
+    const std::vector<Cell>& cells;
+
+    [[nodiscard]] const std::string& operator[](std::string_view name) const {
+        return cell(name).text;
+    }
+    [[nodiscard]] const Cell& cell(std::string_view name) const {
+        const auto index = table.column(name);
+        require(index.has_value(), "a catalogue column that was checked is there");
+        return cells[*index];
+    }
+    [[nodiscard]] Problem problem(std::string_view name, const std::string& what,
+                                  std::string mend) const {
+        const Cell& at = cell(name);
+        return {"Line " + std::to_string(at.line) + ", column " + std::to_string(at.column) + ": " +
+                    std::string(name) + " " + what,
+                std::move(mend)};
+    }
+};
+
+std::optional<Problem> check_columns(const Table& table) {
+    for (const std::string_view name : columns) {
+        if (!table.column(name)) {
+            return Problem{"Line 1: the catalogue has no column " + quoted(name) + ".",
+                           "Add the column to the header and to every row."};
+        }
+    }
+    if (table.header.size() != columns.size()) {
+        return Problem{"Line 1: the catalogue has a column it does not know.",
+                       "Keep to id,name,kind,role,flange,face,kick,hem,least,most,seams,source."};
+    }
+    return {};
+}
+
+std::optional<Problem> read_words(const Row& row, Trim& trim) {
+    trim.id = row["id"];
+    trim.name = row["name"];
+    trim.source = row["source"];
+    for (const std::string_view name : {"id", "name", "source"}) {
+        if (row[name].empty()) {
+            return row.problem(name, "is empty.", "Fill it in for every trim.");
+        }
+    }
+    const auto kind = edge_kind_of(row["kind"]);
+    if (!kind) {
+        return row.problem("kind", quoted(row["kind"]) + " is no kind of edge.",
+                           "Write eave, gable, ridge, hip, valley, sidewall, headwall, transition "
+                           "or high_eave.");
+    }
+    trim.kind = *kind;
+    for (std::size_t i = 0; i < role_words.size(); ++i) {
+        if (role_words[i] == row["role"]) {
+            trim.role = static_cast<TrimRole>(i);
+            return {};
+        }
+    }
+    return row.problem("role", quoted(row["role"]) + " is no part a trim plays.",
+                       "Write main, wrap or cleat.");
+}
+
+std::optional<Problem> read_legs(const Row& row, Trim& trim) {
+    for (std::size_t i = 0; i < leg_words.size(); ++i) {
+        const std::string& text = row[leg_words[i]];
+        if (text.empty()) {
+            continue;
+        }
+        const Result<Length> width = parse_length(text);
+        if (!width) {
+            return row.problem(leg_words[i], width.problem().what, width.problem().mend);
+        }
+        if (*width == Length()) {
+            return row.problem(leg_words[i], quoted(text) + " is zero.",
+                               "Leave the cell empty where the trim has no such leg.");
+        }
+        trim.legs.push_back({static_cast<LegName>(i), *width});
+    }
+    if (trim.legs.empty()) {
+        return row.problem("face", "and every other leg is empty.", "Give the trim a leg.");
+    }
+    return {};
+}
+
+std::optional<Problem> read_limit(const Row& row, std::string_view name,
+                                  std::optional<Slope>& limit) {
+    if (row[name].empty()) {
+        return {};
+    }
+    const Result<Slope> slope = parse_slope(row[name]);
+    if (!slope) {
+        return row.problem(name, slope.problem().what, slope.problem().mend);
+    }
+    limit = *slope;
+    return {};
+}
+
+/// "snap_lock mechanical": words with spaces between.
+std::optional<Problem> read_seams(const Row& row, Trim& trim) {
+    std::string_view rest = row["seams"];
+    while (!rest.empty()) {
+        const std::size_t space = rest.find(' ');
+        const std::string_view word = rest.substr(0, space);
+        rest = space == std::string_view::npos ? std::string_view{} : rest.substr(space + 1);
+        if (word.empty()) {
+            continue;
+        }
+        const auto seam = seam_of(word);
+        if (!seam) {
+            return row.problem("seams", quoted(word) + " is no kind of seam.",
+                               "Write snap_lock, mechanical or nail_strip, with spaces between.");
+        }
+        trim.seams.push_back(*seam);
+    }
+    if (trim.seams.empty()) {
+        return row.problem("seams", "is empty.", "Name the panels that the trim serves.");
+    }
+    return {};
+}
+
+Result<Trim> read_trim(const Row& row) {
+    Trim trim;
+    std::optional<Problem> problem = read_words(row, trim);
+    problem = problem ? problem : read_legs(row, trim);
+    problem = problem ? problem : read_limit(row, "least", trim.least);
+    problem = problem ? problem : read_limit(row, "most", trim.most);
+    problem = problem ? problem : read_seams(row, trim);
+    if (problem) {
+        return *problem;
+    }
+    if (trim.least && trim.most && rise_in_12_of(*trim.least) > rise_in_12_of(*trim.most)) {
+        return row.problem("least", quoted(row["least"]) + " is steeper than most.",
+                           "Exchange the two limits.");
+    }
+    return trim;
+}
+
+}  // namespace
+
+Result<Catalogue> Catalogue::read(std::string_view csv) {
+    const auto read = read_table(csv);
+    if (const auto* problem = std::get_if<TableProblem>(&read)) {
+        return Problem{"Line " + std::to_string(problem->line) + ", column " +
+                           std::to_string(problem->column) + ": " + problem->what,
+                       problem->mend};
+    }
+    const Table& table = *std::get_if<Table>(&read);
+    if (auto problem = check_columns(table)) {
+        return *problem;
+    }
+    Catalogue catalogue;
+    for (const auto& cells : table.rows) {
+        const Row row{table, cells};
+        Result<Trim> trim = read_trim(row);
+        if (!trim) {
+            return trim.problem();
+        }
+        if (catalogue.find(trim->id) != nullptr) {
+            return row.problem("id", quoted(trim->id) + " stands there twice.",
+                               "Give every trim an id of its own.");
+        }
+        catalogue.trims_.push_back(*trim);
+    }
+    return catalogue;
+}
+
+const Trim* Catalogue::find(std::string_view id) const {
+    for (const Trim& trim : trims_) {
+        if (trim.id == id) {
+            return &trim;
+        }
+    }
+    return nullptr;
+}
+
+const Trim* Catalogue::default_for(EdgeKind kind, TrimRole role) const {
+    for (const Trim& trim : trims_) {
+        if (trim.kind == kind && trim.role == role) {
+            return &trim;
+        }
+    }
+    return nullptr;
+}
+
+const Trim* Catalogue::of(const Edge& edge) const {
+    return edge.trim.empty() ? default_for(edge.kind) : find(edge.trim);
+}
+
+Length leg_width(const Trim& trim, LegName name) {
+    for (const Leg& leg : trim.legs) {
+        if (leg.name == name) {
+            return leg.width;
+        }
+    }
+    return {};
+}
+
+Length girth(const Trim& trim) {
+    Length sum;
+    for (const Leg& leg : trim.legs) {
+        sum += leg.width;
+    }
+    return sum;
+}
+
+Trim fitted_to(Trim trim, const Edge& edge) {
+    for (Leg& leg : trim.legs) {
+        if (leg.name == LegName::face && edge.face) {
+            leg.width = *edge.face;
+        }
+        if (leg.name == LegName::flange && edge.flange) {
+            leg.width = *edge.flange;
+        }
+    }
+    return trim;
+}
+
+std::string_view word_of(TrimRole role) {
+    const auto index = static_cast<std::size_t>(role);
+    require(index < role_words.size(), "a role has a word");
+    return role_words[index];
+}
+
+std::string_view word_of(LegName name) {
+    const auto index = static_cast<std::size_t>(name);
+    require(index < leg_words.size(), "a leg has a word");
+    return leg_words[index];
+}
+
+}  // namespace hemline

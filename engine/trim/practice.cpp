@@ -1,0 +1,213 @@
+#include "engine/trim/practice.h"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/csv.h"
+#include "engine/measure/length_text.h"
+#include "engine/quote.h"
+
+namespace hemline {
+
+namespace {
+
+/// What a length must be beside readable.
+enum class Bound { any, above_zero };
+
+struct LengthRule {
+    std::string_view key;
+    Length Practice::*field;
+    Bound bound;
+};
+
+constexpr std::array<LengthRule, 18> length_rules = {{
+    {"stock", &Practice::stock, Bound::above_zero},
+    {"lap", &Practice::lap, Bound::above_zero},
+    {"sliver", &Practice::sliver, Bound::any},
+    {"offcut_kept", &Practice::offcut_kept, Bound::any},
+    {"cut_grid", &Practice::cut_grid, Bound::above_zero},
+    {"kerf", &Practice::kerf, Bound::any},
+    {"tab_gable", &Practice::tab_gable, Bound::any},
+    {"tab_corner_out", &Practice::tab_corner_out, Bound::any},
+    {"tab_corner_in", &Practice::tab_corner_in, Bound::any},
+    {"tab_wall", &Practice::tab_wall, Bound::any},
+    {"tab_open", &Practice::tab_open, Bound::any},
+    {"cleat_clear", &Practice::cleat_clear, Bound::any},
+    {"hem_notch_clear", &Practice::hem_notch_clear, Bound::any},
+    {"bead_gap", &Practice::bead_gap, Bound::above_zero},
+    {"bead_width", &Practice::bead_width, Bound::above_zero},
+    {"screw_spacing", &Practice::screw_spacing, Bound::above_zero},
+    {"screw_margin", &Practice::screw_margin, Bound::any},
+    {"hook_gap_most", &Practice::hook_gap_most, Bound::any},
+}};
+
+struct TapeWord {
+    std::string_view word;
+    Tape tape;
+};
+
+constexpr std::array<TapeWord, 7> tape_words = {{
+    {"nist_hb44", {TapeClass::nist_hb44, true}},
+    {"mid_1", {TapeClass::mid_1, true}},
+    {"mid_2", {TapeClass::mid_2, true}},
+    {"mid_3", {TapeClass::mid_3, true}},
+    {"mid_1_no_hook", {TapeClass::mid_1, false}},
+    {"mid_2_no_hook", {TapeClass::mid_2, false}},
+    {"mid_3_no_hook", {TapeClass::mid_3, false}},
+}};
+
+std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
+                                  std::string_view value) {
+    const Result<Length> length = parse_length(value);
+    const std::string key(rule.key);
+    if (!length) {
+        Problem problem = length.problem();
+        problem.what = key + " " + problem.what;
+        return problem;
+    }
+    if (rule.bound == Bound::above_zero && *length == Length()) {
+        return Problem{key + " " + quoted(value) + " is zero.", "Give " + key + " a length.", 0};
+    }
+    practice.*rule.field = *length;
+    return {};
+}
+
+std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::string_view value) {
+    for (const LengthRule& rule : length_rules) {
+        if (rule.key == key) {
+            return set_length(practice, rule, value);
+        }
+    }
+    if (key != "tape") {
+        return Problem{"There is no rule named " + quoted(key) + ".",
+                       "Use a key of the practice file, such as lap, stock or screw_spacing."};
+    }
+    for (const TapeWord& known : tape_words) {
+        if (known.word == value) {
+            practice.tape = known.tape;
+            return {};
+        }
+    }
+    return Problem{"tape " + quoted(value) + " is not a tape class.",
+                   "Write nist_hb44, mid_1, mid_2 or mid_3 (mid_2_no_hook without an end hook).",
+                   0};
+}
+
+/// Rules that hold between values: what would make every run impossible.
+std::optional<Problem> check_together(const Practice& practice) {
+    const std::string stock = print_length(practice.stock);
+    if (practice.lap >= practice.stock) {
+        return Problem{"lap " + quoted(print_length(practice.lap)) +
+                           " is not shorter than the stock of " + stock + ".",
+                       "Make the lap shorter, or the stock longer."};
+    }
+    const Length tab_most =
+        std::max({practice.tab_gable, practice.tab_corner_out, practice.tab_corner_in,
+                  practice.tab_wall, practice.tab_open});
+    if (practice.lap + tab_most * 2 >= practice.stock) {
+        return Problem{"The lap and two tabs of " + quoted(print_length(tab_most)) +
+                           " leave nothing of the stock of " + stock + ".",
+                       "Make the tabs shorter, or the stock longer."};
+    }
+    if (practice.sliver > practice.stock) {
+        return Problem{"sliver " + quoted(print_length(practice.sliver)) +
+                           " is longer than the stock of " + stock + ".",
+                       "Make the sliver limit shorter, or the stock longer."};
+    }
+    if (practice.kerf + practice.cut_grid >= practice.stock) {
+        return Problem{
+            "kerf and cut_grid together are not shorter than the stock of " + stock + ".",
+            "Make them shorter, or the stock longer."};
+    }
+    if (practice.bead_gap >= practice.lap) {
+        return Problem{"bead_gap " + quoted(print_length(practice.bead_gap)) +
+                           " does not fit in the lap of " + print_length(practice.lap) + ".",
+                       "Make the gap between the beads smaller than the lap."};
+    }
+    return {};
+}
+
+}  // namespace
+
+Result<Practice> with_rule(const Practice& practice, std::string_view key, std::string_view value) {
+    Practice changed = practice;
+    if (auto problem = set_rule(changed, key, value)) {
+        return *problem;
+    }
+    if (auto problem = check_together(changed)) {
+        return *problem;
+    }
+    return changed;
+}
+
+Result<Practice> practice_of(const std::vector<PracticeRule>& rules) {
+    Practice practice;
+    for (const PracticeRule& rule : rules) {
+        if (auto problem = set_rule(practice, rule.key, rule.value)) {
+            return *problem;
+        }
+    }
+    if (auto problem = check_together(practice)) {
+        return *problem;
+    }
+    return practice;
+}
+
+Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
+    const auto read = read_table(csv);
+    if (const auto* problem = std::get_if<TableProblem>(&read)) {
+        return Problem{"Line " + std::to_string(problem->line) + ", column " +
+                           std::to_string(problem->column) + ": " + problem->what,
+                       problem->mend};
+    }
+    const Table& table = *std::get_if<Table>(&read);
+    const auto key = table.column("key");
+    const auto value = table.column("value");
+    const auto source = table.column("source");
+    const auto meaning = table.column("meaning");
+    if (!key || !value || !source || !meaning || table.header.size() != 4) {
+        return Problem{"Line 1: the practice file has other columns than it should.",
+                       "Write the header key,value,source,meaning."};
+    }
+    std::vector<PracticeRule> rules;
+    for (const auto& row : table.rows) {
+        const std::string at = "Line " + std::to_string(row[*key].line) + ": ";
+        const std::string& name = row[*key].text;
+        for (const PracticeRule& before : rules) {
+            if (before.key == name) {
+                return Problem{at + "the rule " + quoted(name) + " stands there twice.",
+                               "Keep one of the two."};
+            }
+        }
+        Practice trial;
+        if (auto problem = set_rule(trial, name, row[*value].text)) {
+            problem->what = at + problem->what;
+            return *problem;
+        }
+        rules.push_back({name, row[*value].text, row[*source].text, row[*meaning].text});
+    }
+    return rules;
+}
+
+Length end_allowance(End end, Side side, Side first, const Practice& practice) {
+    switch (end) {
+        case End::gable:
+            return practice.tab_gable;
+        case End::corner_out:
+            return side == first ? practice.tab_corner_out : Length();
+        case End::corner_in:
+            return practice.tab_corner_in;
+        case End::wall:
+            return practice.tab_wall;
+        case End::open:
+            return practice.tab_open;
+        case End::eave:
+        case End::ridge:
+        case End::hip:
+        case End::valley:
+            return {};
+    }
+    stop("an end without its allowance");
+}
+
+}  // namespace hemline

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/measure/length_text.h"
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
 #include "engine/work/procedure.h"
@@ -13,7 +14,20 @@
 
 namespace hemline {
 
-enum class Place { jobs, roof, reading, pitch, run, card, differently, spoiled, steps, tick, history, person };
+enum class Place {
+    jobs,
+    roof,
+    add_edge,
+    reading,
+    pitch,
+    run,
+    card,
+    differently,
+    spoiled,
+    steps,
+    history,
+    person,
+};
 
 /// Where the crew is on the job: never saved, worked out again at a start.
 struct Where {
@@ -31,33 +45,36 @@ struct State {
     Plan plan;
     std::vector<Event> events;
     Where where;
-    std::string by;             ///< who holds the tablet
-    std::string saved;          ///< "saved 9:41", or what went wrong
+    std::string by;     ///< who holds the tablet
+    std::string saved;  ///< "saved 9:41", or what went wrong
     bool save_failed = false;
-    std::string notice;         ///< one sentence from the app: a torn tail was set aside, …
+    std::string notice;  ///< one sentence from the app: a torn tail was set aside, …
     Marks marks = Marks::sixteenth;
+    std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
 };
 
 /// A length being keyed in, field by field. Unset parts are empty.
 struct LengthDraft {
-    std::string feet;           ///< digits
+    std::string feet;  ///< digits
     std::optional<int> inches;
     std::optional<int> sixteenths;
     std::string millimetres;
-    int field = 0;              ///< 0 feet, 1 inches, 2 sixteenths
-    std::string refused;        ///< why the last key was not taken; cleared by the next one
+    int field = 0;        ///< 0 feet, 1 inches, 2 sixteenths
+    std::string refused;  ///< why the last key was not taken; cleared by the next one
 };
 
 struct Drafts {
     LengthDraft length;
-    std::string pitch_number;   ///< digits and a point
+    std::string pitch_number;  ///< digits and a point
     SlopeNotation pitch_notation = SlopeNotation::rise_in_12;
-    std::string typed;          ///< keyboard or laser text so far
-    std::int64_t count = 0;
+    std::string typed;  ///< keyboard or laser text so far
+    std::string count;  ///< digits
     std::string name;
-    std::optional<Style> style_shown;
-    bool confirm_doubt = false;  ///< the reading was questioned and is kept on purpose
+    bool naming_job = false;      ///< the name is a new job's, not a person's
+    Edge edge;                    ///< an edge being added
+    bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
+    std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };
 
 /// What a touch asks for.
@@ -68,6 +85,7 @@ struct Wish {
     bool undo = false;
     bool toggle_light = false;
     bool start_demo = false;
+    std::optional<std::string> start_job;  ///< its name
     std::optional<std::filesystem::path> open_job;
     std::optional<std::string> hold_by;  ///< this person holds the tablet now
 };

@@ -1,0 +1,57 @@
+// The app: the one way in. A wish becomes an event, the event is saved, and all is computed again.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include "field/app/state.h"
+#include "field/store/journal_file.h"
+#include "field/theme/theme.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+struct AppOptions {
+    std::filesystem::path jobs_folder;  ///< where new jobs go and old ones are listed from
+    std::uint64_t device = 0;
+    std::function<std::int64_t()> wall_ms;     ///< Unix time in milliseconds
+    std::optional<std::filesystem::path> job;  ///< opened at the start
+    Light light = Light::day;
+};
+
+class App {
+  public:
+    App(Assets assets, AppOptions options);
+
+    /// Draws the current screen and acts on what was touched.
+    void draw(Ui& ui);
+
+    [[nodiscard]] const State& state() const { return state_; }
+    [[nodiscard]] Light light() const { return light_; }
+    /// Colours of the light it is: give them to the next Ui.
+    [[nodiscard]] const Palette& palette() const { return palette_of(light_); }
+
+  private:
+    void act(const Wish& wish);
+    void open_job(const std::filesystem::path& folder);
+    void start_demo();
+    void start_job(const std::string& name);
+    bool append(const Fact& fact, const std::vector<EventId>& supersedes);
+    void after(const Fact& fact);
+    void undo();
+    void compute();
+    void go(Where where);
+    void list_jobs();
+
+    Assets assets_;
+    AppOptions options_;
+    State state_;
+    Drafts drafts_;
+    Light light_;
+    std::shared_ptr<JournalFile> journal_;
+};
+
+}  // namespace hemline

@@ -1,0 +1,221 @@
+#include "field/screens/draw_piece.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <map>
+
+#include "field/screens/mark_labels.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float tape_mm = 8;
+constexpr float metal_mm_most = 34;
+
+/// From a length along the piece to a pixel.
+struct Along {
+    float x0 = 0;
+    float px_per_nm = 0;
+
+    [[nodiscard]] float at(Length length) const {
+        return x0 + static_cast<float>(static_cast<double>(length.nm()) * px_per_nm);
+    }
+};
+
+float share_of(Length part, Length whole) {
+    return static_cast<float>(static_cast<double>(part.nm()) / static_cast<double>(whole.nm()));
+}
+
+Length girth_of(const Card& card) {
+    Length sum;
+    for (const Leg& leg : card.legs) {
+        sum += leg.width;
+    }
+    return sum;
+}
+
+std::string_view leg_word(LegName name) {
+    return word_of(name);
+}
+
+/// Legs from the deck (top) outward, with their names.
+void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
+    const Length girth = girth_of(card);
+    const float right = along.at(card.cut);
+    float y = metal.y;
+    for (const Leg& leg : card.legs) {
+        const float h = metal.h * share_of(leg.width, girth);
+        const Colour fill =
+            leg.name == LegName::flange ? ui.colours().metal : ui.colours().metal_low;
+        ui.ink()->AddRectFilled({metal.x, y}, {right, y + h}, fill);
+        ui.ink()->AddRect({metal.x, y}, {right, y + h}, ui.colours().ink, 0, 0, ui.mm(0.3F));
+        if (h > ui.line_height(Size::small)) {
+            ui.text((metal.x + right) / 2, y + (h - ui.line_height(Size::small)) / 2,
+                    leg_word(leg.name), Size::small, Align::centre, ui.colours().ink);
+        }
+        y += h;
+    }
+}
+
+/// Top and bottom of a leg inside the metal's box.
+Box leg_box(const Card& card, Box metal, LegName from, LegName to) {
+    const Length girth = girth_of(card);
+    float y = metal.y;
+    float top = metal.bottom();
+    float bottom = metal.y;
+    for (const Leg& leg : card.legs) {
+        const float h = metal.h * share_of(leg.width, girth);
+        if (leg.name >= from && leg.name <= to) {
+            top = std::min(top, y);
+            bottom = std::max(bottom, y + h);
+        }
+        y += h;
+    }
+    return {metal.x, top, metal.w, std::max(0.0F, bottom - top)};
+}
+
+void draw_beads(const Ui& ui, float x, Box band) {
+    const float step = ui.mm(1.6F);
+    for (float y = band.y + step / 2; y < band.bottom(); y += step) {
+        ui.ink()->AddCircleFilled({x, y}, ui.mm(0.55F), ui.colours().ink);
+    }
+}
+
+/// What is cut away of a leg or two between the mark and the end of the piece.
+void draw_waste(Ui& ui, const Card& card, const Along& along, Box metal, const Mark& mark) {
+    const float x = along.at(mark.at);
+    const float end = mark.toward == Side::right ? along.at(card.cut) : metal.x;
+    Box leg;
+    switch (mark.kind) {
+        case MarkKind::hem_notch:
+            leg = leg_box(card, metal, LegName::hem, LegName::hem);
+            break;
+        case MarkKind::flange_cut:
+            leg = leg_box(card, metal, LegName::flange, LegName::flange);
+            break;
+        case MarkKind::drip_clip_45:
+            leg = leg_box(card, metal, LegName::kick, LegName::hem);
+            break;
+        default:
+            return;
+    }
+    draw_hatching(ui, {std::min(x, end), leg.y, std::max(ui.mm(1), std::abs(end - x)), leg.h});
+}
+
+void draw_mitre(const Ui& ui, const Card& card, const Along& along, Box metal, const Mark& mark) {
+    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
+    Length corner = mark.toward == Side::right ? card.cut : Length();
+    for (const Mark& fold : card.marks) {
+        if (fold.kind == MarkKind::tab_fold && fold.toward == mark.toward) {
+            corner = fold.at;
+        }
+    }
+    ui.ink()->AddLine({along.at(mark.at), flange.y}, {along.at(corner), flange.bottom()},
+                      ui.colours().chalk, ui.mm(0.7F));
+}
+
+void draw_marks(Ui& ui, const Card& card, const Along& along, Box metal, float tape_top) {
+    for (const Mark& mark : card.marks) {
+        draw_waste(ui, card, along, metal, mark);
+    }
+    for (const Mark& mark : card.marks) {
+        const float x = along.at(mark.at);
+        if (mark.kind == MarkKind::bead) {
+            draw_beads(ui, x, leg_box(card, metal, LegName::flange, LegName::face));
+        } else if (mark.kind == MarkKind::flange_mitre) {
+            draw_mitre(ui, card, along, metal, mark);
+        } else {
+            ui.ink()->AddLine({x, metal.y - ui.mm(1.5F)}, {x, tape_top}, ui.colours().chalk,
+                              ui.mm(0.7F));
+        }
+    }
+    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
+    const float y = flange.h > 0 ? flange.y + flange.h * 0.28F : metal.mid_y();
+    for (const Length screw : card.screws) {
+        const float x = along.at(screw);
+        const float r = ui.mm(0.9F);
+        ui.ink()->AddCircle({x, y}, r, ui.colours().ink, 0, ui.mm(0.3F));
+        ui.ink()->AddLine({x - r, y}, {x + r, y}, ui.colours().ink, ui.mm(0.3F));
+    }
+}
+
+/// The tape: ticks that are to scale, a figure at each foot (or half metre).
+void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
+    const float right = along.at(end);
+    ui.ink()->AddRectFilled({tape.x, tape.y}, {right, tape.bottom()}, ui.colours().tape,
+                            ui.mm(0.5F));
+    ui.ink()->AddRect({tape.x, tape.y}, {right, tape.bottom()}, IM_COL32(0, 0, 0, 255), ui.mm(0.5F),
+                      0, ui.mm(0.3F));
+    const bool metric = marks == Marks::millimetre;
+    const Length tick = metric ? millimetres(50) : inches(1);
+    const std::int64_t ticks_a_figure = metric ? 10 : 12;
+    for (std::int64_t i = 1; tick * i < end; ++i) {
+        const float x = along.at(tick * i);
+        const bool whole = i % ticks_a_figure == 0;
+        const float h = whole ? tape.h * 0.5F : (i % 3 == 0 ? tape.h * 0.32F : tape.h * 0.2F);
+        ui.ink()->AddLine({x, tape.y}, {x, tape.y + h}, IM_COL32(0, 0, 0, 255),
+                          ui.mm(whole ? 0.5F : 0.2F));
+        const std::string figure =
+            metric ? std::to_string(i * 50) : std::to_string(i / ticks_a_figure) + " ft";
+        if (whole && x + ui.text_width(figure, Size::small) < right) {
+            ui.text(x + ui.mm(0.8F), tape.bottom() - ui.line_height(Size::small), figure,
+                    Size::small, Align::left, IM_COL32(0, 0, 0, 255));
+        }
+    }
+}
+
+}  // namespace
+
+void draw_hatching(Ui& ui, Box box) {
+    ImDrawList* const ink = ui.ink();
+    ink->AddRectFilled({box.x, box.y}, {box.right(), box.bottom()}, ui.colours().waste_ground);
+    ink->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
+    const float step = ui.mm(2.2F);
+    for (float x = box.x - box.h; x < box.right(); x += step) {
+        ink->AddLine({x, box.bottom()}, {x + box.h, box.y}, ui.colours().waste, ui.mm(0.4F));
+    }
+    ink->PopClipRect();
+    ink->AddRect({box.x, box.y}, {box.right(), box.bottom()}, ui.colours().waste, 0, 0,
+                 ui.mm(0.3F));
+}
+
+void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
+    const Length stick_left = std::max(card.cut, card.stick_length - card.stick_from);
+    const std::vector<MarkLabel> labels = labels_of(card, marks);
+    const float labels_h = height_of(ui, labels);
+    Box metal = box;
+    take_top(metal, ui.mm(2));
+    metal.h = std::min(ui.mm(metal_mm_most), box.h - labels_h - ui.mm(tape_mm + 6));
+    const Along along{metal.x, static_cast<float>(static_cast<double>(metal.w) /
+                                                  static_cast<double>(stick_left.nm()))};
+    const float cut_x = along.at(card.cut);
+    if (stick_left > card.cut) {
+        const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
+        draw_hatching(ui, rest);
+        const char* const words = card.left_over >= inches(1) ? "not this piece" : "";
+        if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
+            const float w = ui.text_width(words, Size::small) + ui.mm(3);
+            const float h = ui.line_height(Size::small) + ui.mm(1);
+            ui.ink()->AddRectFilled({rest.mid_x() - w / 2, rest.mid_y() - h / 2},
+                                    {rest.mid_x() + w / 2, rest.mid_y() + h / 2},
+                                    ui.colours().paper);
+            ui.text(rest.mid_x(), rest.mid_y() - h / 2 + ui.mm(0.5F), words, Size::small,
+                    Align::centre, ui.colours().ink);
+        }
+    }
+    draw_metal(ui, card, along, metal);
+    const Box tape{metal.x, metal.bottom() + ui.mm(3), metal.w, ui.mm(tape_mm)};
+    draw_marks(ui, card, along, metal, tape.y);
+    draw_tape(ui, along, stick_left, marks, tape);
+    std::vector<float> places;
+    places.reserve(labels.size());
+    for (const MarkLabel& label : labels) {
+        places.push_back(along.at(label.at));
+    }
+    draw_labels(ui, labels, places,
+                {metal.x, tape.bottom(), metal.w, box.bottom() - tape.bottom()});
+}
+
+}  // namespace hemline

@@ -1,0 +1,113 @@
+#include "field/screens/edge_view.h"
+
+#include "field/screens/frame.h"
+
+namespace hemline {
+
+namespace {
+
+std::string_view piece_word(TrimRole role) {
+    switch (role) {
+        case TrimRole::wrap:
+            return "fascia wrap piece ";
+        case TrimRole::cleat:
+            return "cleat piece ";
+        case TrimRole::main:
+            break;
+    }
+    return "piece ";
+}
+
+TrimRole role_of(Each each) {
+    if (each == Each::wrap_piece) {
+        return TrimRole::wrap;
+    }
+    return each == Each::cleat_piece ? TrimRole::cleat : TrimRole::main;
+}
+
+NextWork work_of_step(const EdgeWork& work, const Step& step) {
+    const std::string& id = work.edge.id;
+    const std::string name = title_of(work.edge);
+    NextWork next;
+    next.where = {Place::steps, id, TrimRole::main, step.piece, ReadingOf::edge};
+    if (step.rule->asks == Asks::cut) {
+        next.where.place = Place::card;
+        next.where.role = role_of(step.rule->each);
+        next.label = "Next cut";
+        next.what = "Cut " + std::string(piece_word(next.where.role)) + std::to_string(step.piece) +
+                    " of " + name;
+    } else if (step.rule->asks == Asks::remainder) {
+        next.where = {Place::reading, id, TrimRole::main, step.piece, ReadingOf::remainder};
+        next.label = "Measure what is left";
+        next.what = name + ": measure for the last piece";
+    } else {
+        next.label = step.rule->asks == Asks::tick ? "Tick off" : "Next step";
+        next.what = name + ": " + step.action;
+    }
+    return next;
+}
+
+}  // namespace
+
+const EdgeWork* edge_of(const State& state, std::string_view edge) {
+    return state.job.find(edge);
+}
+
+std::vector<Step> steps_on(const State& state, const EdgeWork& work) {
+    const auto procedure = state.assets->procedures.find(work.edge.kind);
+    if (procedure == state.assets->procedures.end()) {
+        return {};
+    }
+    return steps_of(work, state.plan, state.job.practice, procedure->second,
+                    state.assets->catalogue);
+}
+
+EdgeStatus status_on(const State& state, const EdgeWork& work) {
+    return status_of(work, steps_on(state, work), state.job.practice);
+}
+
+Result<Card> card_in_hand(const State& state, const Where& where) {
+    const Result<Card> planned = make_card(state.job, state.plan, state.assets->catalogue,
+                                           where.edge, where.role, where.piece);
+    if (!planned) {
+        return planned;
+    }
+    Card card = *planned;
+    card.stick_from = Length();
+    card.left_over = card.stick_length - card.cut;
+    return card;
+}
+
+NextWork next_work_on(const State& state, const EdgeWork& work) {
+    const std::string& id = work.edge.id;
+    const std::string name = title_of(work.edge);
+    const std::vector<Step> steps = steps_on(state, work);
+    switch (status_of(work, steps, state.job.practice)) {
+        case EdgeStatus::no_reading:
+            return {{Place::reading, id}, "Read this edge", name + ": first reading"};
+        case EdgeStatus::one_reading:
+            return {{Place::reading, id}, "Read again", name + ": second reading"};
+        case EdgeStatus::readings_disagree:
+            return {{Place::reading, id}, "Read again", name + ": a third reading"};
+        case EdgeStatus::pitch_missing:
+            return {{Place::pitch, id}, "Read the pitch", name + ": pitch"};
+        default:
+            break;
+    }
+    const std::optional<std::size_t> next = next_step(steps);
+    if (!next) {
+        return {{Place::steps, id}, "Look at it", name + ": finished"};
+    }
+    return work_of_step(work, steps[*next]);
+}
+
+std::optional<NextWork> next_work(const State& state) {
+    for (const EdgeWork& work : state.job.edges) {
+        if (status_on(state, work) != EdgeStatus::finished) {
+            return next_work_on(state, work);
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace hemline

@@ -1,0 +1,32 @@
+// What screens ask about one edge: its work, its steps, what comes next on it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/work/card.h"
+#include "engine/work/procedure.h"
+#include "field/app/state.h"
+
+namespace hemline {
+
+const EdgeWork* edge_of(const State& state, std::string_view edge);
+std::vector<Step> steps_on(const State& state, const EdgeWork& work);
+EdgeStatus status_on(const State& state, const EdgeWork& work);
+
+/// The card as the metal lies in hand: a stick not opened yet begins at its own end, whatever else
+/// the plan cuts from it later.
+Result<Card> card_in_hand(const State& state, const Where& where);
+
+/// The place where the edge's next piece of work is done, and what to call it.
+struct NextWork {
+    Where where;
+    std::string label;  ///< of the button: "Next cut", "Read again"
+    std::string what;   ///< one line: "Cut piece 2 of eave C"
+};
+NextWork next_work_on(const State& state, const EdgeWork& work);
+/// The first edge of the job with something to do; nullopt when all are finished.
+std::optional<NextWork> next_work(const State& state);
+
+}  // namespace hemline

@@ -1,0 +1,142 @@
+// The pitch: three ways to read it, the fold it asks for, and whether the trim and panels serve it.
+#include <imgui.h>
+
+#include <cstdio>
+
+#include "engine/roof/fold_angle.h"
+#include "engine/roof/pitch_check.h"
+#include "field/screens/draw_section.h"
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation::degrees,
+                                       SlopeNotation::percent};
+constexpr const char* notation_words[] = {"in 12", "degrees", "percent"};
+constexpr std::size_t digits_most = 6;
+
+Result<Slope> slope_of(const Drafts& drafts) {
+    static constexpr const char* endings[] = {"/12", "deg", "%"};
+    return parse_slope(drafts.pitch_number + endings[static_cast<int>(drafts.pitch_notation)]);
+}
+
+std::string one_decimal(double value) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f°", value);
+    return text;
+}
+
+void press(Drafts& drafts, char key) {
+    std::string& number = drafts.pitch_number;
+    if (key == '\b') {
+        if (!number.empty()) {
+            number.pop_back();
+        }
+    } else if (number.size() < digits_most &&
+               (key != '.' || number.find('.') == std::string::npos)) {
+        number += key;
+    }
+}
+
+/// Which trims serve, which do not and why; and the two folds.
+void draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
+    const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.assets->catalogue);
+    const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
+    const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
+    float y = box.y;
+    y += ui.paragraph(box.x, y, box.w,
+                      "Plumb fascia: included " + one_decimal(plumb.included_degrees) + ", bend " +
+                          one_decimal(plumb.bend_degrees),
+                      Size::bold);
+    y += ui.paragraph(box.x, y, box.w,
+                      "Square-cut fascia: included " + one_decimal(square.included_degrees) +
+                          ", bend " + one_decimal(square.bend_degrees),
+                      Size::small);
+    y += ui.mm(2);
+    for (const std::string& id : check.serves) {
+        y += ui.paragraph(box.x, y, box.w, "✓ serves: " + state.assets->catalogue.find(id)->name,
+                          Size::bold);
+    }
+    for (const Refusal& refusal : check.refused) {
+        y += ui.paragraph(
+            box.x, y, box.w,
+            "× " + state.assets->catalogue.find(refusal.id)->name + ": " + refusal.reason,
+            Size::small);
+    }
+    if (!check.measure_again.empty()) {
+        y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold);
+    }
+    ui.paragraph(box.x, y + ui.mm(2), box.w,
+                 "The local code and the maker's printed limits go before this.", Size::small,
+                 ui.colours().soft);
+}
+
+void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
+    const std::vector<Box> places = columns(strip, 3, ui.mm(3));
+    for (std::size_t i = 0; i < 3; ++i) {
+        if (ui.button(std::string("notation ") + notation_words[i], notation_words[i], places[i],
+                      drafts.pitch_notation == notations[i] ? Look::chosen : Look::plain)) {
+            drafts.pitch_notation = notations[i];
+        }
+    }
+}
+
+}  // namespace
+
+Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const Result<Slope> pitch = slope_of(drafts);
+    const Frame frame = open_frame(
+        ui, state, title_of(work->edge) + " · pitch of the roof behind it",
+        {{"leave", "Roof"}, {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}});
+    Box body = frame.body;
+    const float keys_w = ui.mm(3 * 19 + 2 * 3);
+    const float keys_h = key_room(ui).h;
+    Box keys = ui.portrait() ? take_bottom(body, keys_h) : take_right(body, keys_w);
+    keys.h = std::min(keys.h, keys_h);
+    if (ui.portrait()) {
+        take_bottom(body, ui.mm(3));
+        take_left(keys, (keys.w - keys_w) / 2);
+        keys.w = keys_w;
+    } else {
+        take_right(body, ui.mm(8));
+    }
+    if (const char key = draw_digit_keys(ui, keys, true); key != 0) {
+        press(drafts, key);
+    }
+    draw_notations(ui, drafts, take_top(body, ui.mm(12)));
+    take_top(body, ui.mm(2));
+    const std::string unit = notation_words[static_cast<int>(drafts.pitch_notation)];
+    ui.text(body.x, body.y, (drafts.pitch_number.empty() ? "…" : drafts.pitch_number) + " " + unit,
+            Size::title);
+    take_top(body, ui.line_height(Size::title) + ui.mm(2));
+    const Trim* const trim = state.assets->catalogue.of(work->edge);
+    if (pitch && trim != nullptr) {
+        const Box picture = take_bottom(body, std::min(body.h * 0.38F, ui.mm(44)));
+        draw_eave_section(ui, fitted_to(*trim, work->edge), *pitch, work->edge.fascia, picture);
+        draw_verdict(ui, state, work->edge, *pitch, body);
+    } else if (!drafts.pitch_number.empty()) {
+        ui.paragraph(body.x, body.y, body.w, pitch.problem().what + " " + pitch.problem().mend);
+    } else {
+        ui.paragraph(body.x, body.y, body.w,
+                     "Hold a level on the deck: rise over 12 in, or what a digital level shows.");
+    }
+    if (frame.tapped == "keep" && pitch) {
+        wish.fact = PitchTaken{work->edge.id, *pitch};
+    } else if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

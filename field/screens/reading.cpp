@@ -1,0 +1,168 @@
+// A tape reading: keys, a large readback, and a question where it can't be right.
+#include <imgui.h>
+
+#include "engine/roof/readings.h"
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+std::vector<RecordedReading> standing(const EdgeWork& work, ReadingOf of) {
+    std::vector<RecordedReading> readings;
+    for (const RecordedReading& reading : work.readings) {
+        if (!reading.struck && reading.of == of) {
+            readings.push_back(reading);
+        }
+    }
+    return readings;
+}
+
+/// What the reading should come near: the first reading, or the plan's last piece less its lap.
+std::optional<Length> expected(const State& state, const EdgeWork& work, ReadingOf of) {
+    if (of == ReadingOf::remainder) {
+        const Run* const run = find_run(state.plan, work.edge.id, TrimRole::main);
+        if (run == nullptr || run->pieces.empty()) {
+            return std::nullopt;
+        }
+        return run->pieces.back().covers - run->lap;
+    }
+    const std::vector<RecordedReading> readings = standing(work, of);
+    return readings.empty() ? std::nullopt : std::optional(readings.front().length);
+}
+
+std::string title_for(const EdgeWork& work, ReadingOf of) {
+    if (of == ReadingOf::remainder) {
+        return title_of(work.edge) + " · what is left for the last piece";
+    }
+    static constexpr const char* ordinals[] = {"first", "second", "third", "fourth", "next"};
+    const std::size_t taken = std::min<std::size_t>(standing(work, of).size(), 4);
+    return title_of(work.edge) + " · " + ordinals[taken] + " reading";
+}
+
+/// Earlier readings, struck ones crossed out, and how the draft compares.
+float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingOf of, Length draft,
+                      Box box) {
+    float y = box.y;
+    for (const RecordedReading& reading : work.readings) {
+        if (reading.of != of) {
+            continue;
+        }
+        const std::string words = print_length(reading.length, state.marks) + "  " + reading.by +
+                                  " " + clock_time(reading.when) +
+                                  (reading.struck ? "  struck" : "");
+        const float width = ui.text(box.x, y, words, Size::small, Align::left, ui.colours().soft);
+        if (reading.struck) {
+            const float middle = y + ui.line_height(Size::small) / 2;
+            ui.ink()->AddLine({box.x, middle}, {box.x + width, middle}, ui.colours().ink,
+                              ui.mm(0.3F));
+        }
+        y += ui.line_height(Size::small) + ui.mm(0.5F);
+    }
+    const std::optional<Length> near = expected(state, work, of);
+    if (near && draft > Length()) {
+        const Length off = draft - *near;
+        const std::string than = of == ReadingOf::edge ? " than the first" : " than planned";
+        const std::string words =
+            off == Length() ? (of == ReadingOf::edge ? "the same as the first" : "just as planned")
+                            : print_length(absolute(off), state.marks) +
+                                  (off < Length() ? " shorter" : " longer") + than;
+        y += ui.paragraph(box.x, y, box.w, words, Size::bold);
+        const Length allowed = allowed_difference(*near, state.job.practice.tape);
+        y += ui.paragraph(box.x, y, box.w,
+                          "the tape allows " + print_length(allowed, Marks::thirty_second),
+                          Size::small, ui.colours().soft);
+    } else if (near && of == ReadingOf::remainder) {
+        y += ui.paragraph(box.x, y, box.w, "the plan expects " + print_length(*near, state.marks),
+                          Size::body);
+    }
+    return y - box.y;
+}
+
+/// The question asked before a doubtful reading counts, or why a key was refused.
+void draw_question(Ui& ui, const Drafts& drafts, const std::string& doubt, Box box) {
+    const std::string& words = drafts.length.refused.empty() ? doubt : drafts.length.refused;
+    if (words.empty() || (drafts.length.refused.empty() && !drafts.doubt_shown)) {
+        return;
+    }
+    const float height = ui.paragraph_height(box.w - ui.mm(6), words, Size::body) + ui.mm(4);
+    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + height}, ui.colours().warn,
+                            ui.mm(1));
+    ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(2), box.w - ui.mm(6), words, Size::body,
+                 IM_COL32(0, 0, 0, 255));
+}
+
+}  // namespace
+
+Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    const ReadingOf of = state.where.reading_of;
+    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    const Result<Length> length = length_of(drafts.length, metric);
+    const std::optional<Length> near = expected(state, *work, of);
+    const std::string doubt =
+        length && near ? doubt_about(*length, *near, state.job.practice.tape) : "";
+    const bool questioned = drafts.doubt_shown && !doubt.empty();
+    const std::vector<RecordedReading> before = standing(*work, of);
+
+    const Frame frame =
+        open_frame(ui, state, title_for(*work, of),
+                   {{"leave", "Roof"},
+                    {"strike", "Strike\nthe last", before.empty() ? Look::off : Look::plain},
+                    {"clear", "Start again", is_empty(drafts.length) ? Look::off : Look::plain},
+                    {"keep", questioned ? "Keep it all the same" : "Keep this reading",
+                     length ? Look::primary : Look::off}});
+    Box body = frame.body;
+    const Box room = key_room(ui);
+    Box keys = ui.portrait() ? take_bottom(body, room.h) : take_right(body, room.w);
+    keys.h = std::min(keys.h, room.h);
+    keys.w = std::min(keys.w, room.w);
+    if (ui.portrait()) {
+        take_bottom(body, ui.mm(3));
+    } else {
+        take_right(body, ui.mm(8));
+    }
+    draw_length_keys(ui, drafts.length, keys, metric);
+    take_top(body,
+             draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(3));
+    if (of == ReadingOf::remainder) {
+        take_top(body, ui.paragraph(body.x, body.y, body.w,
+                                    "From the end of the fixed piece to the end of the edge.",
+                                    Size::body) +
+                           ui.mm(2));
+    }
+    take_top(body,
+             draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric), body) +
+                 ui.mm(2));
+    if (!drafts.typed.empty()) {
+        take_top(body, ui.paragraph(body.x, body.y, body.w, "typed: " + drafts.typed, Size::body));
+    }
+    draw_question(ui, drafts, doubt, body);
+
+    if (frame.tapped == "keep" && length) {
+        if (doubt.empty() || drafts.doubt_shown) {
+            wish.fact = ReadingTaken{work->edge.id, of, *length};
+        } else {
+            drafts.doubt_shown = true;
+        }
+    } else if (frame.tapped == "clear") {
+        drafts.length = {};
+        drafts.doubt_shown = false;
+    } else if (frame.tapped == "strike" && !before.empty()) {
+        wish.fact = Struck{before.back().id, "struck by hand"};
+    } else if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,78 @@
+// What really happened at the sawhorse: a piece cut to another length, or metal spoiled.
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+/// Why this length cannot have been cut from that metal; empty when it can.
+std::string impossible(Length length, const Card& card, Marks marks) {
+    if (length <= card.stick_length) {
+        return "";
+    }
+    return "Only " + print_length(card.stick_length, marks) +
+           " of metal lies there. Measure again.";
+}
+
+}  // namespace
+
+Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const bool spoiled = state.where.place == Place::spoiled;
+    const bool metric = state.marks == Marks::millimetre;
+    Where back = state.where;
+    back.place = Place::card;
+    const Result<Card> card = card_in_hand(state, state.where);
+    if (!card || card->stick == 0) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    const Result<Length> length = length_of(drafts.length, metric);
+    const std::string refused =
+        length ? impossible(*length, *card, state.marks) : length.problem().what;
+    const Frame frame = open_frame(
+        ui, state,
+        spoiled ? "Spoiled · how much metal is lost?" : "Cut differently · how long is it really?",
+        {{"leave", "Back to\nthe card"},
+         {"as planned", spoiled ? "The whole\npiece" : "As planned"},
+         {"keep", spoiled ? "This much is lost" : "It is this long",
+          refused.empty() ? Look::primary : Look::off}});
+    Box body = frame.body;
+    const Box room = key_room(ui);
+    Box keys = ui.portrait() ? take_bottom(body, room.h) : take_right(body, room.w);
+    keys.h = std::min(keys.h, room.h);
+    keys.w = std::min(keys.w, room.w);
+    if (!ui.portrait()) {
+        take_right(body, ui.mm(8));
+    }
+    draw_length_keys(ui, drafts.length, keys, metric);
+    take_top(body,
+             draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(4));
+    take_top(body, ui.paragraph(body.x, body.y, body.w,
+                                "The card says " + print_length(card->cut, state.marks) + ".") +
+                       ui.mm(1));
+    ui.paragraph(body.x, body.y, body.w,
+                 !drafts.length.refused.empty() ? drafts.length.refused
+                 : refused.empty()              ? "The rest is planned again at once."
+                                                : refused,
+                 Size::body);
+    const MetalTaken metal{card->stick_length, card->offcut};
+    if (frame.tapped == "leave") {
+        wish.go = back;
+    } else if (frame.tapped == "as planned") {
+        drafts.length = draft_of(card->cut, metric);
+    } else if (frame.tapped == "keep" && refused.empty()) {
+        if (spoiled) {
+            wish.fact = PieceSpoiled{card->edge, card->role, card->piece, *length, metal};
+        } else {
+            wish.fact = PieceCut{card->edge, card->role, card->piece, *length, metal};
+        }
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,140 @@
+// The roof: its edges with where each stands, what comes next, and how the sticks do.
+#include <imgui.h>
+
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/screens.h"
+#include "field/screens/status_mark.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 17;
+
+std::string length_words(const State& state, const EdgeWork& work) {
+    const std::optional<Length> length = work.length(state.job.practice);
+    if (length) {
+        return print_length(*length, state.marks);
+    }
+    for (const RecordedReading& reading : work.readings) {
+        if (reading.of == ReadingOf::edge && !reading.struck) {
+            return print_length(reading.length, state.marks) + ", once";
+        }
+    }
+    return "no reading";
+}
+
+void draw_edge_row(Ui& ui, const State& state, const EdgeWork& work, Box row, Wish& wish) {
+    const EdgeStatus status = status_on(state, work);
+    if (ui.area("edge " + work.edge.id, row)) {
+        wish.go = next_work_on(state, work).where;
+    }
+    const float radius = ui.mm(5.5F);
+    const float cx = row.x + radius + ui.mm(1);
+    draw_status_mark(ui, cx, row.mid_y(), radius, status, work.edge.id);
+    const float x = row.x + 2 * radius + ui.mm(5);
+    const float line = ui.line_height(Size::bold);
+    const float top = row.mid_y() - line;
+    ui.text(x, top, length_words(state, work), Size::bold);
+    const std::string under = std::string(spoken(status)) + " · " +
+                              std::string(spoken(work.edge.left)) + " to " +
+                              std::string(spoken(work.edge.right));
+    ui.text(x, top + line + ui.mm(0.5F), under, Size::small, Align::left, ui.colours().soft);
+    ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
+                      ui.mm(0.2F));
+}
+
+std::int64_t pieces_to_cut(const Plan& plan) {
+    std::int64_t left = 0;
+    for (const Run& run : plan.runs) {
+        for (const PlannedPiece& piece : run.pieces) {
+            left += piece.is_cut ? 0 : 1;
+        }
+    }
+    return left;
+}
+
+std::string trim_name(const State& state, const std::string& id) {
+    const Trim* const trim = state.assets->catalogue.find(id);
+    return trim == nullptr ? id : trim->name;
+}
+
+void draw_sticks(Ui& ui, const State& state, Box box) {
+    float y = box.y;
+    y += ui.paragraph(box.x, y, box.w, "Sticks still to open", Size::bold, ui.colours().soft);
+    for (const Proof& proof : state.plan.proofs) {
+        const std::string proved =
+            proof.proved ? "proved fewest" : "at least " + std::to_string(proof.lower_bound);
+        y += ui.paragraph(
+            box.x, y, box.w,
+            std::to_string(proof.sticks) + "  " + trim_name(state, proof.trim) + ", " + proved,
+            Size::small);
+        y += ui.mm(1);
+    }
+    y += ui.mm(1);
+    ui.paragraph(box.x, y, box.w,
+                 std::to_string(pieces_to_cut(state.plan)) + " pieces to cut, " +
+                     std::to_string(state.job.sticks_opened) + " sticks opened, " +
+                     std::to_string(state.job.offcuts.size()) + " offcuts kept",
+                 Size::small, ui.colours().soft);
+}
+
+void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, Box& side) {
+    const float top = side.y;
+    float y = side.y;
+    y += ui.paragraph(side.x, y, side.w, "Next", Size::bold, ui.colours().soft);
+    y += ui.paragraph(
+        side.x, y, side.w,
+        next ? next->what
+             : (state.job.edges.empty() ? "Add the first edge" : "Every edge is finished"),
+        Size::title);
+    y += ui.mm(5);
+    take_top(side, y - top);
+}
+
+}  // namespace
+
+Wish draw_roof(Ui& ui, const State& state) {
+    Wish wish;
+    const std::optional<NextWork> next = next_work(state);
+    const Frame frame =
+        open_frame(ui, state, state.job.name,
+                   {{"jobs", "Jobs"},
+                    {"add edge", "Add edge"},
+                    {"history", "Record,\nundo"},
+                    {"by", "Held by\n" + state.by},
+                    {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
+    Box body = frame.body;
+    Box side = ui.portrait() ? take_top(body, ui.mm(66)) : take_right(body, body.w * 0.38F);
+    if (!ui.portrait()) {
+        take_right(body, ui.mm(6));
+    }
+    draw_next(ui, state, next, side);
+    draw_sticks(ui, state, side);
+
+    const float row_height = ui.mm(row_mm);
+    const Box list =
+        ui.begin_scroll("edges", body, row_height * static_cast<float>(state.job.edges.size()));
+    float y = list.y;
+    for (const EdgeWork& work : state.job.edges) {
+        draw_edge_row(ui, state, work, {list.x, y, list.w, row_height}, wish);
+        y += row_height;
+    }
+    ui.end_scroll();
+
+    if (frame.tapped == "next" && next) {
+        wish.go = next->where;
+    } else if (frame.tapped == "jobs") {
+        wish.go = Where{Place::jobs, {}};
+    } else if (frame.tapped == "add edge") {
+        wish.go = Where{Place::add_edge, {}};
+    } else if (frame.tapped == "history") {
+        wish.go = Where{Place::history, {}};
+    } else if (frame.tapped == "by") {
+        wish.go = Where{Place::person, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

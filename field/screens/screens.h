@@ -1,0 +1,23 @@
+// Every screen: a function that draws the state, edits a draft and returns a wish. None ever
+// writes.
+#pragma once
+
+#include "field/app/state.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_roof(Ui& ui, const State& state);
+Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_reading(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_run(Ui& ui, const State& state);
+Wish draw_card(Ui& ui, const State& state);
+/// "Cut differently" and "spoiled": how long the cut really is, how much was lost.
+Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_steps(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_history(Ui& ui, const State& state);
+Wish draw_person(Ui& ui, const State& state, Drafts& drafts);
+
+}  // namespace hemline

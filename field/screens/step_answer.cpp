@@ -1,0 +1,240 @@
+#include "field/screens/step_answer.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "field/screens/edge_view.h"
+#include "field/screens/keypad.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::size_t count_digits_most = 4;
+
+std::int64_t count_of(const std::string& digits) {
+    std::int64_t count = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), count);
+    return count;
+}
+
+/// A gap of 0 is what a good hook measures: only a value not keyed in at all is not ready.
+bool is_ready(const Step& step, const Drafts& drafts) {
+    if (step.rule->asks == Asks::length) {
+        return !is_empty(drafts.length);
+    }
+    return step.rule->asks != Asks::count || !drafts.count.empty();
+}
+
+Answer answer_of(const State& state, const Step& step, const Drafts& drafts, bool as_it_should_be) {
+    Answer answer;
+    switch (step.rule->asks) {
+        case Asks::length:
+            answer.kind = AnswerKind::length;
+            answer.length = shown_length(drafts.length, state.marks == Marks::millimetre);
+            break;
+        case Asks::count:
+            answer.kind = AnswerKind::count;
+            answer.count = count_of(drafts.count);
+            break;
+        case Asks::seen:
+            answer.kind = AnswerKind::seen;
+            answer.seen = as_it_should_be ? "as it should be" : "not as it should be";
+            break;
+        default:
+            break;
+    }
+    return answer;
+}
+
+std::string limits_of(const Step& step, Marks marks) {
+    std::string words;
+    if (step.length_least) {
+        words = "at least " + print_length(*step.length_least, marks);
+    }
+    if (step.length_most) {
+        words +=
+            (words.empty() ? "at most " : ", at most ") + print_length(*step.length_most, marks);
+    }
+    if (step.count_least) {
+        words = "at least " + std::to_string(*step.count_least);
+    }
+    if (step.count_most) {
+        words += (words.empty() ? "at most " : ", at most ") + std::to_string(*step.count_most);
+    }
+    return words.empty() ? "" : "Practice: " + words + ".";
+}
+
+std::string value_of(const Answer& answer, Marks marks) {
+    switch (answer.kind) {
+        case AnswerKind::length:
+            return print_length(answer.length, marks);
+        case AnswerKind::count:
+            return std::to_string(answer.count);
+        case AnswerKind::seen:
+            return answer.seen;
+        case AnswerKind::done:
+            break;
+    }
+    return "done";
+}
+
+void press_count(Drafts& drafts, char key) {
+    if (key == '\b') {
+        if (!drafts.count.empty()) {
+            drafts.count.pop_back();
+        }
+    } else if (key != 0 && drafts.count.size() < count_digits_most) {
+        drafts.count = drafts.count == "0" ? std::string(1, key) : drafts.count + key;
+    }
+    if (key != 0) {
+        drafts.exception_asked.clear();
+    }
+}
+
+float draw_refusal(Ui& ui, const std::string& words, Box box) {
+    if (words.empty()) {
+        return 0;
+    }
+    const float height = ui.paragraph_height(box.w - ui.mm(6), words, Size::body) + ui.mm(4);
+    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + height}, ui.colours().warn,
+                            ui.mm(1));
+    ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(2), box.w - ui.mm(6), words, Size::body,
+                 IM_COL32(0, 0, 0, 255));
+    return height + ui.mm(3);
+}
+
+}  // namespace
+
+AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts) {
+    const Look ready = is_ready(step, drafts) ? Look::primary : Look::off;
+    const bool noting = !drafts.exception_asked.empty();
+    const std::string note = "Note it, signed\n" + state.by;
+    switch (step.rule->asks) {
+        case Asks::length:
+            return {{{"answer", noting ? note : "It measures this", ready}}};
+        case Asks::count:
+            return {{{"answer", noting ? note : "That many", ready}}};
+        case Asks::seen:
+            if (noting) {
+                return {{{"look again", "Look again"}, {"answer wrong", note, Look::primary}}};
+            }
+            return {{{"answer wrong", "Not as it\nshould be"},
+                     {"answer", "It is as it should be", Look::primary}}};
+        case Asks::cut:
+            return {{{"to card", "To the cut card", Look::primary}}};
+        case Asks::remainder:
+            return {{{"to reading", "Key in the reading", Look::primary}}};
+        case Asks::tick:
+            return {{{"tick", "Tick this edge off", Look::primary}}};
+        case Asks::done:
+            break;
+    }
+    return {{{"answer", "Done", Look::primary}}};
+}
+
+Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& step, Drafts& drafts,
+                Box body) {
+    const bool metric = state.marks == Marks::millimetre;
+    if (step.rule->asks == Asks::tick) {
+        draw_values(ui, state, work, body);
+        return body;
+    }
+    if (step.rule->asks != Asks::length && step.rule->asks != Asks::count) {
+        take_top(body, draw_refusal(ui, drafts.exception_asked, body));
+        return body;
+    }
+    const bool counts = step.rule->asks == Asks::count;
+    const float keys_w = counts || metric ? ui.mm(3 * 19 + 2 * 3) : key_room(ui).w;
+    const float keys_h = key_room(ui).h;
+    Box keys = ui.portrait() ? take_bottom(body, keys_h) : take_right(body, keys_w);
+    keys.h = std::min(keys.h, keys_h);
+    keys.w = keys_w;
+    if (!ui.portrait()) {
+        take_right(body, ui.mm(8));
+    }
+    if (counts) {
+        press_count(drafts, draw_digit_keys(ui, keys, false));
+        ui.text(body.x, body.y, (drafts.count.empty() ? "…" : drafts.count) + " screws",
+                Size::title);
+        take_top(body, ui.line_height(Size::title) + ui.mm(2));
+    } else {
+        const Length before = shown_length(drafts.length, metric);
+        take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+        draw_length_keys(ui, drafts.length, keys, metric);
+        take_top(body,
+                 draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(2));
+        if (before != shown_length(drafts.length, metric)) {
+            drafts.exception_asked.clear();
+        }
+    }
+    take_top(body, ui.paragraph(body.x, body.y, body.w, limits_of(step, state.marks), Size::body) +
+                       ui.mm(1));
+    take_top(body, draw_refusal(ui, drafts.exception_asked, body));
+    return body;
+}
+
+Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
+                 const Step& step, Drafts& drafts) {
+    Wish wish;
+    const std::string& id = work.edge.id;
+    if (tapped == "to card") {
+        const NextWork next = next_work_on(state, work);
+        wish.go = next.where;
+    } else if (tapped == "to reading") {
+        wish.go = Where{Place::reading, id, TrimRole::main, step.piece, ReadingOf::remainder};
+    } else if (tapped == "tick") {
+        wish.fact = EdgeFinished{id, ""};
+    } else if (tapped == "look again") {
+        drafts.exception_asked.clear();
+    } else if (tapped == "answer" || tapped == "answer wrong") {
+        const Answer answer = answer_of(state, step, drafts, tapped == "answer");
+        const std::string outside = tapped == "answer wrong"
+                                        ? "Mend it and look again. If it must stay so, note it."
+                                        : outside_practice(step, answer);
+        if (!outside.empty() && drafts.exception_asked.empty()) {
+            drafts.exception_asked = outside;
+            return wish;
+        }
+        wish.fact = StepDone{id,     step.rule->id, step.piece,
+                             answer, outside,       outside.empty() ? "" : state.by};
+    }
+    return wish;
+}
+
+void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
+    const float line = ui.line_height(Size::small) + ui.mm(1);
+    std::vector<const DoneStep*> valued;
+    for (const DoneStep& done : work.steps) {
+        if (done.step.answer.kind != AnswerKind::done || !done.step.exception.empty()) {
+            valued.push_back(&done);
+        }
+    }
+    std::size_t lines = valued.size();
+    for (const DoneStep* done : valued) {
+        lines += done->step.exception.empty() ? 0U : 1U;
+    }
+    const std::vector<Step> steps = steps_on(state, work);
+    const Box list = ui.begin_scroll("values", box, line * static_cast<float>(lines));
+    float y = list.y;
+    for (const DoneStep* done : valued) {
+        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& candidate) {
+            return candidate.rule->id == done->step.step && candidate.piece == done->step.piece;
+        });
+        const std::string action = step == steps.end() ? done->step.step : step->action;
+        const float w = ui.text(list.x, y, value_of(done->step.answer, state.marks), Size::bold);
+        ui.text(list.x + std::max(w + ui.mm(3), ui.mm(34)), y,
+                action + "  " + done->by + " " + clock_time(done->when), Size::small);
+        y += line;
+        if (!done->step.exception.empty()) {
+            ui.text(list.x, y, "! " + done->step.exception + " Noted by " + done->step.exception_by,
+                    Size::small, Align::left, ui.colours().soft);
+            y += line;
+        }
+    }
+    ui.end_scroll();
+}
+
+}  // namespace hemline

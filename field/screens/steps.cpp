@@ -1,0 +1,115 @@
+// The steps of an edge, one at a time: caution, action, and the value it is answered with.
+#include <imgui.h>
+
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/screens.h"
+#include "field/screens/step_answer.h"
+
+namespace hemline {
+
+namespace {
+
+void draw_caution(Ui& ui, const std::string& caution, Box& body) {
+    if (caution.empty()) {
+        return;
+    }
+    const float height = ui.paragraph_height(body.w - ui.mm(18), caution, Size::bold) + ui.mm(4);
+    const Box band = take_top(body, height);
+    ui.ink()->AddRectFilled({band.x, band.y}, {band.right(), band.bottom()}, ui.colours().warn,
+                            ui.mm(1));
+    const float r = ui.mm(3.2F);
+    const ImVec2 centre(band.x + ui.mm(6), band.mid_y() + r * 0.2F);
+    ui.ink()->AddTriangleFilled({centre.x, centre.y - r * 1.2F},
+                                {centre.x - r * 1.2F, centre.y + r},
+                                {centre.x + r * 1.2F, centre.y + r}, IM_COL32(0, 0, 0, 255));
+    ui.text(centre.x, centre.y - ui.line_height(Size::bold) / 2 + ui.mm(0.4F), "!", Size::bold,
+            Align::centre, ui.colours().warn);
+    ui.paragraph(band.x + ui.mm(13), band.y + ui.mm(2), band.w - ui.mm(16), caution, Size::bold,
+                 IM_COL32(0, 0, 0, 255));
+    take_top(body, ui.mm(3));
+}
+
+/// Where the edge is: one tick a step, filled when done.
+void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now, Box strip) {
+    const float w = strip.w / static_cast<float>(steps.size());
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const float x = strip.x + w * static_cast<float>(i);
+        const ImVec2 from(x, strip.y);
+        const ImVec2 to(x + w - ui.mm(0.8F), strip.bottom());
+        if (steps[i].done) {
+            ui.ink()->AddRectFilled(from, to, ui.colours().ink);
+        } else if (i == now) {
+            ui.ink()->AddRectFilled(from, to, ui.colours().chalk);
+        } else {
+            ui.ink()->AddRect(from, to, ui.colours().ink, 0, 0, ui.mm(0.25F));
+        }
+    }
+}
+
+void draw_reasons(Ui& ui, const Step& step, Box box) {
+    float y = box.y;
+    y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1);
+    ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,
+                 ui.colours().soft);
+}
+
+Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
+    Wish wish;
+    const Frame frame = open_frame(ui, state, title_of(work.edge) + " · finished",
+                                   {{"leave", "Roof", Look::primary}});
+    Box body = frame.body;
+    take_top(body, ui.paragraph(body.x, body.y, body.w,
+                                "Finished, ticked off by " + work.finished_by + " at " +
+                                    clock_time(work.finished_when),
+                                Size::title) +
+                       ui.mm(3));
+    draw_values(ui, state, work, body);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace
+
+Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const std::vector<Step> steps = steps_on(state, *work);
+    const std::optional<std::size_t> now = next_step(steps);
+    if (!now) {
+        return draw_finished(ui, state, *work);
+    }
+    const Step& step = steps[*now];
+    const std::string title = title_of(work->edge) + " · " + step.rule->part + " · step " +
+                              std::to_string(*now + 1) + " of " + std::to_string(steps.size());
+    const AnswerActions answers = answers_of(state, step, drafts);
+    std::vector<Action> actions = {{"leave", "Roof"}, {"run", "The run"}};
+    actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
+    const Frame frame = open_frame(ui, state, title, actions);
+    Box body = frame.body;
+    draw_progress(ui, steps, *now, take_top(body, ui.mm(2.5F)));
+    take_top(body, ui.mm(4));
+    draw_caution(ui, step.rule->caution, body);
+    take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
+    const Box rest = draw_answer(ui, state, *work, step, drafts, body);
+    if (step.rule->asks != Asks::tick) {
+        draw_reasons(ui, step, rest);
+    }
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "run") {
+        wish.go = Where{Place::run, work->edge.id};
+    } else if (!frame.tapped.empty()) {
+        wish = answer_with(frame.tapped, state, *work, step, drafts);
+    }
+    return wish;
+}
+
+}  // namespace hemline

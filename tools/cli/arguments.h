@@ -1,0 +1,61 @@
+// What each command is told on the command line.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/measure/length_text.h"
+#include "engine/plan/run.h"
+#include "engine/record/event.h"
+#include "engine/roof/edge.h"
+
+namespace hemline {
+
+enum class Output { text, json };
+
+/// A readings file planned at the desk, and under which rules.
+struct DeskArguments {
+    std::string readings;  ///< path of the CSV
+    std::string stock;     ///< length of a stick as typed; empty: practice
+    Style style = Style::balanced;
+    bool wrap = false;
+    bool cleat = false;
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+struct PitchArguments {
+    std::string pitch;
+    std::string trim;  ///< empty: all
+    Seam seam = Seam::unknown;
+    Output output = Output::text;
+};
+
+struct CardArguments {
+    DeskArguments desk;
+    std::string edge;
+    int piece = 0;
+    std::string trim;  ///< empty: the edge's main trim
+};
+
+struct NewArguments {
+    std::string job;
+    std::string readings;  ///< empty: none yet
+    std::string name;      ///< empty: the folder's name
+    std::string by;
+    std::optional<BareUnit> unit;
+};
+
+struct TakeArguments {
+    std::string job, edge, length, by;
+    ReadingOf of = ReadingOf::edge;
+    std::optional<BareUnit> unit;
+};
+
+struct ShowArguments {
+    std::string job;
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+}  // namespace hemline

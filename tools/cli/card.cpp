@@ -1,0 +1,150 @@
+// `card`: every mark of one piece, in tape order from the end that is hooked.
+#include <iostream>
+
+#include "engine/work/card.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/desk.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+Json card_json(const Card& card, Marks marks) {
+    Json json;
+    json["edge"] = card.edge;
+    json["trim"] = card.trim;
+    json["role"] = word_of(card.role);
+    json["piece"] = card.piece;
+    json["pieces"] = card.pieces;
+    put_length(json, "cut", card.cut, marks);
+    put_length(json, "covers", card.covers, marks);
+    put_length(json, "lap", card.lap, marks);
+    json["left"] = spoken(card.left);
+    json["right"] = spoken(card.right);
+    json["hooks"] = word_of(card.hooks);
+    json["hand"] = card.hand ? Json(word_of(*card.hand)) : Json();
+    json["marks"] = Json::array();
+    for (const Mark& mark : card.marks) {
+        Json one;
+        one["mark"] = spoken(mark.kind);
+        put_length(one, "at", mark.at, marks);
+        one["waste"] = word_of(mark.toward);
+        one["deed"] = deed_of(mark.kind);
+        json["marks"].push_back(one);
+    }
+    json["screws_nm"] = Json::array();
+    for (const Length screw : card.screws) {
+        json["screws_nm"].push_back(screw.nm());
+    }
+    json["stick"] = card.stick;
+    json["stock_nm"] = card.stick_length.nm();
+    json["from_nm"] = card.stick_from.nm();
+    json["left_over_nm"] = card.left_over.nm();
+    json["waits_for"] = card.waits_for;
+    return json;
+}
+
+std::string heading_of(const Card& card, Marks marks) {
+    std::string text = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
+                       " of " + std::to_string(card.pieces) + ": " + card.trim_name + " (" +
+                       card.trim + ")\n";
+    text += "Cut " + print_length(card.cut, marks) + ", covers " +
+            print_length(card.covers, marks) + '\n';
+    if (card.stick > 0) {
+        text += "From stick " + std::to_string(card.stick) + " of " +
+                print_length(card.stick_length, marks) + ", at " +
+                print_length(card.stick_from, marks) + "; left after it " +
+                print_length(card.left_over, marks) + '\n';
+    }
+    text += "Left end: " + std::string(spoken(card.left)) +
+            ". Right end: " + std::string(spoken(card.right)) + ".";
+    if (card.hand) {
+        text += " A " + std::string(word_of(*card.hand)) + "-hand piece.";
+    }
+    return text + '\n';
+}
+
+std::string card_text(const Card& card, Marks marks) {
+    std::string text = heading_of(card, marks);
+    text += "Hook the tape on the " + std::string(word_of(card.hooks)) + " end\n";
+    for (const Mark& mark : card.marks) {
+        text += "  " + padded(print_length(mark.at, marks), 18) + padded(spoken(mark.kind), 16) +
+                std::string(deed_of(mark.kind)) + "; waste to the " +
+                std::string(word_of(mark.toward)) + '\n';
+    }
+    text += std::to_string(card.screws.size()) + " screws at";
+    for (std::size_t i = 0; i < card.screws.size(); ++i) {
+        text += (i == 0 ? " " : ", ") + print_length(card.screws[i], marks);
+    }
+    text += '\n';
+    if (!card.waits_for.empty()) {
+        text += "Wait: " + card.waits_for + '\n';
+    }
+    return text + std::string(caution()) + '\n';
+}
+
+/// "eave_rolled, cleat": the trims planned on the edge.
+std::string trims_on(const Plan& plan, std::string_view edge) {
+    std::string trims;
+    for (const Run& run : plan.runs) {
+        if (run.edge == edge) {
+            trims += (trims.empty() ? "" : ", ") + run.trim;
+        }
+    }
+    return trims;
+}
+
+/// The runs to plan for this card: a wrap or a cleat is asked for by its trim.
+DeskArguments runs_for(const CardArguments& arguments, const Catalogue& catalogue) {
+    DeskArguments desk = arguments.desk;
+    if (const Trim* trim = catalogue.find(arguments.trim)) {
+        desk.wrap = desk.wrap || trim->role == TrimRole::wrap;
+        desk.cleat = desk.cleat || trim->role == TrimRole::cleat;
+    }
+    return desk;
+}
+
+/// The role of the run that `trim` names on the edge; the main run where none is named.
+std::optional<TrimRole> role_of(const Plan& plan, std::string_view edge, std::string_view trim) {
+    if (trim.empty()) {
+        return TrimRole::main;
+    }
+    for (const Run& run : plan.runs) {
+        if (run.edge == edge && run.trim == trim) {
+            return run.role;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+Exit show_card(const CardArguments& arguments) {
+    const std::optional<Assets> assets = assets_here();
+    const std::optional<Desk> desk =
+        assets ? lay_out(runs_for(arguments, assets->catalogue), *assets) : std::nullopt;
+    if (!desk) {
+        return Exit::problem_in_input;
+    }
+    const bool edge_is_there = desk->job.find(arguments.edge) != nullptr;
+    const auto role = role_of(desk->plan, arguments.edge, arguments.trim);
+    if (edge_is_there && !role) {
+        return complain("--trim", 1, 1,
+                        "Edge " + arguments.edge + " has no run of \"" + arguments.trim + "\".",
+                        "Name one of its own: " + trims_on(desk->plan, arguments.edge) + ".");
+    }
+    const Result<Card> card = make_card(desk->job, desk->plan, assets->catalogue, arguments.edge,
+                                        role.value_or(TrimRole::main), arguments.piece);
+    if (!card) {
+        return complain(edge_is_there ? "PIECE" : "EDGE", card.problem());
+    }
+    if (arguments.desk.output == Output::json) {
+        print_json(card_json(*card, desk->marks));
+    } else {
+        std::cout << card_text(*card, desk->marks);
+    }
+    return Exit::fine;
+}
+
+}  // namespace hemline

@@ -1,0 +1,26 @@
+// The commands of hemline-cli; each prints its answer on stdout and says how the program ends.
+#pragma once
+
+#include <string>
+
+#include "tools/cli/arguments.h"
+#include "tools/cli/complaint.h"
+
+namespace hemline {
+
+/// Cut list, sticks and proof of a readings file.
+Exit plan_readings(const DeskArguments& arguments);
+/// Which eave trim and seam serve a pitch, and the fold angles.
+Exit check_pitch_text(const PitchArguments& arguments);
+/// Every mark of one piece.
+Exit show_card(const CardArguments& arguments);
+/// The job's events, one a line, the id first.
+Exit print_journal(const std::string& job);
+/// Starts a job, with the edges and first readings of a file.
+Exit start_job(const NewArguments& arguments);
+/// Records one reading; stdout's last word is its event id, after the sync returned.
+Exit take_reading(const TakeArguments& arguments);
+/// Edges, readings, status and next cut of a job.
+Exit show_job(const ShowArguments& arguments);
+
+}  // namespace hemline

@@ -1,0 +1,24 @@
+#include "tools/cli/complaint.h"
+
+#include <iostream>
+
+namespace hemline {
+
+Exit complain(std::string_view source, int line, int column, std::string_view what,
+              std::string_view mend) {
+    std::cerr << source << ':' << line << ':' << column << ": " << what << '\n';
+    if (!mend.empty()) {
+        std::cerr << mend << '\n';
+    }
+    return Exit::problem_in_input;
+}
+
+Exit complain(std::string_view source, const TableProblem& problem) {
+    return complain(source, problem.line, problem.column, problem.what, problem.mend);
+}
+
+Exit complain(std::string_view argument, const Problem& problem) {
+    return complain(argument, 1, problem.at < 0 ? 1 : problem.at + 1, problem.what, problem.mend);
+}
+
+}  // namespace hemline

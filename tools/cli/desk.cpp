@@ -1,0 +1,131 @@
+#include "tools/cli/desk.h"
+
+#include <algorithm>
+
+#include "tools/cli/complaint.h"
+#include "tools/cli/input_file.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+/// Practice as asked for on the command line.
+Result<Practice> practice_for(const DeskArguments& arguments, const Practice& defaults) {
+    Practice practice = defaults;
+    if (arguments.unit == BareUnit::millimetre) {
+        practice.cut_grid = millimetres(1);
+    }
+    if (arguments.stock.empty()) {
+        return practice;
+    }
+    const Result<Length> stock = parse_length(arguments.stock, arguments.unit);
+    if (!stock) {
+        return stock.problem();
+    }
+    practice.stock = *stock;
+    if (practice.stock <= practice.lap) {
+        return Problem{"A stick of " + print_length(*stock) + " is no longer than the lap of " +
+                           print_length(practice.lap) + ".",
+                       "Give the length of the sticks you buy, as \"10 ft\"."};
+    }
+    return practice;
+}
+
+std::vector<Event> events_of(const std::vector<Fact>& facts) {
+    std::vector<Event> events;
+    for (const Fact& fact : facts) {
+        const auto sequence = static_cast<std::uint32_t>(events.size() + 1);
+        events.push_back({{0, sequence}, {0, sequence}, "", {}, fact});
+    }
+    return events;
+}
+
+std::string_view without_spaces(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    return first == std::string_view::npos
+               ? std::string_view()
+               : text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+std::optional<std::string> text_of(const std::string& file) {
+    const Result<std::string> text = read_input_file(file);
+    if (!text) {
+        complain(file, 0, 0, text.problem().what, text.problem().mend);
+        return {};
+    }
+    return *text;
+}
+
+std::optional<std::vector<EdgeReading>> rows_in(const std::string& text, const std::string& file,
+                                                const Assets& assets,
+                                                std::optional<BareUnit> unit) {
+    auto rows = read_readings(text, assets.catalogue, unit);
+    if (const auto* problem = std::get_if<TableProblem>(&rows)) {
+        complain(file, *problem);
+        return {};
+    }
+    return std::get<0>(std::move(rows));
+}
+
+}  // namespace
+
+std::optional<std::vector<EdgeReading>> read_rows(const std::string& file, const Assets& assets,
+                                                  std::optional<BareUnit> unit) {
+    const std::optional<std::string> text = text_of(file);
+    return text ? rows_in(*text, file, assets, unit) : std::nullopt;
+}
+
+std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths) {
+    std::vector<Fact> facts;
+    for (const EdgeReading& row : rows) {
+        facts.emplace_back(EdgeAdded{row.edge});
+        const ReadingTaken reading{row.edge.id, ReadingOf::edge, row.length};
+        facts.insert(facts.end(), lengths == LengthsAre::agreed ? 2 : 1, reading);
+    }
+    return facts;
+}
+
+std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets) {
+    const Result<Practice> practice = practice_for(arguments, assets.practice);
+    if (!practice) {
+        complain("--stock", practice.problem());
+        return {};
+    }
+    const std::optional<std::string> text = text_of(arguments.readings);
+    auto rows = text ? rows_in(*text, arguments.readings, assets, arguments.unit) : std::nullopt;
+    if (!rows) {
+        return {};
+    }
+    std::vector<Fact> facts;
+    for (EdgeReading& row : *rows) {
+        row.edge.wrap = arguments.wrap;
+        facts.emplace_back(StyleChosen{row.edge.id, arguments.style});
+    }
+    const std::vector<Fact> edges = facts_of(*rows, LengthsAre::agreed);
+    facts.insert(facts.begin(), edges.begin(), edges.end());
+    Desk desk{replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit)};
+    desk.plan = make_plan(desk.job, assets.catalogue, {arguments.wrap, arguments.cleat});
+    if (auto table = read_table(*text); std::holds_alternative<Table>(table)) {
+        desk.table = std::get<Table>(std::move(table));
+    }
+    return desk;
+}
+
+Place place_of(const Table& table, std::string_view edge, std::string_view field) {
+    const auto ids = table.column("edge");
+    if (!ids) {
+        return {};
+    }
+    const std::size_t id = *ids;
+    const auto row = std::find_if(table.rows.begin(), table.rows.end(), [&](const auto& cells) {
+        return without_spaces(cells[id].text) == edge;
+    });
+    if (row == table.rows.end()) {
+        return {};
+    }
+    const auto column = table.column(field);
+    const Cell& cell = (*row)[column.value_or(id)];
+    return {cell.line, column ? cell.column : 0};
+}
+
+}  // namespace hemline

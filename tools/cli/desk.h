@@ -1,0 +1,46 @@
+// A readings file laid out as a job: the same events a tablet would have written, never saved.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/handover/readings_file.h"
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
+#include "field/store/assets.h"
+#include "tools/cli/arguments.h"
+
+namespace hemline {
+
+/// The rows of a readings file; says on stderr what is wrong with it.
+std::optional<std::vector<EdgeReading>> read_rows(const std::string& file, const Assets& assets,
+                                                  std::optional<BareUnit> unit);
+
+/// How often each length of a file counts as read: at a desk as agreed, on a job as a first
+/// reading.
+enum class LengthsAre { agreed, first_readings };
+
+/// Each edge, its pitch with it, and its length as one reading or as two that agree.
+std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths);
+
+struct Desk {
+    Job job;
+    Plan plan;
+    Table table;  ///< the file's cells, to say where a problem stands
+    Marks marks = Marks::sixteenth;
+};
+
+/// Reads the file, folds it into a job under the asked style and stock, and plans it; says on
+/// stderr what kept it from doing so. With `--unit mm` cuts lie on whole millimetres.
+std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);
+
+/// Line and column of a field of an edge's row; the row's first cell where the field has no column.
+struct Place {
+    int line = 0, column = 0;
+};
+Place place_of(const Table& table, std::string_view edge, std::string_view field);
+
+}  // namespace hemline

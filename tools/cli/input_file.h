@@ -1,0 +1,13 @@
+// A file of the desk's, read whole, whatever it is: never more than 1 MiB, never a crash.
+#pragma once
+
+#include <string>
+
+#include "engine/result.h"
+
+namespace hemline {
+
+/// All bytes of the file. Problem: it is missing, a folder, cannot be read, or is past 1 MiB.
+Result<std::string> read_input_file(const std::string& path);
+
+}  // namespace hemline

@@ -1,0 +1,138 @@
+// hemline-cli: the same engine as the tablet's, for a desk and for tests.
+#include <CLI/CLI.hpp>
+#include <map>
+
+#include "tools/cli/commands.h"
+
+namespace hemline {
+namespace {
+
+const std::map<std::string, Style> style_words = {
+    {"balanced", Style::balanced}, {"equal", Style::equal}, {"full", Style::full}};
+const std::map<std::string, Seam> seam_words = {{"snap_lock", Seam::snap_lock},
+                                                {"mechanical", Seam::mechanical},
+                                                {"nail_strip", Seam::nail_strip}};
+const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
+                                                    {"mm", BareUnit::millimetre},
+                                                    {"in", BareUnit::inch},
+                                                    {"16ths", BareUnit::sixteenth}};
+
+/// An option that takes one of a few words.
+template <class Value, class Target>
+void add_words(CLI::App& app, const std::string& name, Target& target,
+               const std::map<std::string, Value>& words, const std::string& help) {
+    std::string list;
+    for (const auto& [word, value] : words) {
+        list += (list.empty() ? "" : "|") + word;
+    }
+    app.add_option_function<std::string>(
+           name, [&target, &words](const std::string& word) { target = words.at(word); }, help)
+        ->check(CLI::IsMember(words))
+        ->type_name(list);
+}
+
+void add_unit(CLI::App& app, std::optional<BareUnit>& unit) {
+    add_words(app, "--unit", unit, unit_words, "unit of every number that has none");
+}
+
+void add_json(CLI::App& app, Output& output) {
+    app.add_flag_callback(
+        "--json", [&output] { output = Output::json; }, "print JSON");
+}
+
+void add_desk(CLI::App& app, DeskArguments& desk) {
+    app.add_option("READINGS", desk.readings, "readings file (CSV), one row for each edge")
+        ->required();
+    app.add_option("--stock", desk.stock, "length of a stick, as \"10 ft\"");
+    add_words(app, "--style", desk.style, style_words, "how a run is divided (balanced)");
+    app.add_flag("--wrap", desk.wrap, "plan a fascia wrap on every edge too");
+    app.add_flag("--cleat", desk.cleat, "plan the cleats too");
+    add_unit(app, desk.unit);
+    add_json(app, desk.output);
+}
+
+/// What was asked for, for every command: CLI11 writes into it while it parses.
+struct Asked {
+    DeskArguments plan;
+    PitchArguments pitch;
+    CardArguments card;
+    std::string journal;
+    NewArguments start;
+    TakeArguments take;
+    ShowArguments show;
+    Exit exit = Exit::fine;
+};
+
+void add_desk_commands(CLI::App& app, Asked& asked) {
+    auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
+    add_desk(plan, asked.plan);
+    plan.final_callback([&asked] { asked.exit = plan_readings(asked.plan); });
+
+    auto& pitch =
+        *app.add_subcommand("pitch", "which eave trim serves a pitch, and the fold angles");
+    pitch.add_option("PITCH", asked.pitch.pitch, "as 5/12, 22.6deg or 41%")->required();
+    pitch.add_option("--trim", asked.pitch.trim, "say whether this trim serves");
+    add_words(pitch, "--seam", asked.pitch.seam, seam_words, "seam of the panels (each is judged)");
+    add_json(pitch, asked.pitch.output);
+    pitch.final_callback([&asked] { asked.exit = check_pitch_text(asked.pitch); });
+
+    auto& card =
+        *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");
+    add_desk(card, asked.card.desk);
+    card.add_option("EDGE", asked.card.edge, "id of the edge")->required();
+    card.add_option("PIECE", asked.card.piece, "number of the piece, 1 is fitted first")
+        ->required();
+    card.add_option("--trim", asked.card.trim, "trim id (the edge's main trim)");
+    card.final_callback([&asked] { asked.exit = show_card(asked.card); });
+}
+
+void add_job_commands(CLI::App& app, Asked& asked) {
+    auto& journal = *app.add_subcommand("journal", "the events of a job, one a line, the id first");
+    journal.add_option("JOB", asked.journal, "folder of the job")->required();
+    journal.final_callback([&asked] { asked.exit = print_journal(asked.journal); });
+
+    auto& start = *app.add_subcommand("new", "start a job");
+    start.add_option("JOB", asked.start.job, "folder of the job")->required();
+    start.add_option("--from", asked.start.readings, "readings file: edges and first readings");
+    start.add_option("--name", asked.start.name, "name of the job (its folder's)");
+    start.add_option("--by", asked.start.by, "who writes");
+    add_unit(start, asked.start.unit);
+    start.final_callback([&asked] { asked.exit = start_job(asked.start); });
+
+    auto& take = *app.add_subcommand("take", "record one reading");
+    take.add_option("JOB", asked.take.job, "folder of the job")->required();
+    take.add_option("EDGE", asked.take.edge, "id of the edge")->required();
+    take.add_option("LENGTH", asked.take.length, "as \"31 ft 7 5/8 in\" or \"9650 mm\"")
+        ->required();
+    take.add_option("--by", asked.take.by, "who read the tape");
+    take.add_flag_callback(
+        "--remainder", [&asked] { asked.take.of = ReadingOf::remainder; },
+        "the reading is what is left for the last piece, from its fixed neighbour's end");
+    add_unit(take, asked.take.unit);
+    take.final_callback([&asked] { asked.exit = take_reading(asked.take); });
+
+    auto& show = *app.add_subcommand("show", "edges, readings, status and next cut of a job");
+    show.add_option("JOB", asked.show.job, "folder of the job")->required();
+    add_unit(show, asked.show.unit);
+    add_json(show, asked.show.output);
+    show.final_callback([&asked] { asked.exit = show_job(asked.show); });
+}
+
+}  // namespace
+}  // namespace hemline
+
+int main(int count, char** words) {
+    using namespace hemline;
+    CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
+    app.require_subcommand(1);
+    Asked asked;
+    add_desk_commands(app, asked);
+    add_job_commands(app, asked);
+    try {
+        app.parse(count, words);
+    } catch (const CLI::ParseError& wrong) {
+        const bool asked_for_help = app.exit(wrong) == 0;
+        return static_cast<int>(asked_for_help ? Exit::fine : Exit::wrong_usage);
+    }
+    return static_cast<int>(asked.exit);
+}

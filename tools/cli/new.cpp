@@ -1,0 +1,62 @@
+// `new`: starts a job, with the edges and first readings of a file.
+#include <iostream>
+
+#include "engine/handover/readings_file.h"
+#include "field/store/clock.h"
+#include "field/store/folders.h"
+#include "field/store/journal_file.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/desk.h"
+#include "tools/cli/input_file.h"
+
+namespace hemline {
+namespace {
+
+/// The facts a new job opens with; says on stderr what is wrong with the file.
+std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
+    const std::filesystem::path folder = std::filesystem::path(arguments.job).lexically_normal();
+    const std::filesystem::path last = folder.has_filename() ? folder : folder.parent_path();
+    const std::string name = arguments.name.empty() ? last.filename().string() : arguments.name;
+    std::vector<Fact> facts = {JobStarted{name, "common practice"}};
+    if (arguments.readings.empty()) {
+        return facts;
+    }
+    const std::optional<Assets> assets = assets_here();
+    const auto rows =
+        assets ? read_rows(arguments.readings, *assets, arguments.unit) : std::nullopt;
+    if (!rows) {
+        return {};
+    }
+    const std::vector<Fact> edges = facts_of(*rows, LengthsAre::first_readings);
+    facts.insert(facts.end(), edges.begin(), edges.end());
+    return facts;
+}
+
+}  // namespace
+
+Exit start_job(const NewArguments& arguments) {
+    // The file is read before a folder is made, so that a bad one leaves nothing behind.
+    const std::optional<std::vector<Fact>> facts = first_facts(arguments);
+    if (!facts) {
+        return Exit::problem_in_input;
+    }
+    const Result<std::uint64_t> device = device_id();
+    if (!device) {
+        return complain("device", 0, 0, device.problem().what, device.problem().mend);
+    }
+    const auto journal = JournalFile::open(arguments.job, *device, Opening::new_job);
+    if (!journal) {
+        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+    }
+    for (const Fact& fact : *facts) {
+        const Result<Event> event = (*journal)->append(fact, arguments.by, {}, wall_ms());
+        if (!event) {
+            return complain(arguments.job, 0, 0, event.problem().what, event.problem().mend);
+        }
+    }
+    std::cout << "Saved " << facts->size() << " events in " << arguments.job << '\n';
+    return Exit::fine;
+}
+
+}  // namespace hemline

@@ -1,0 +1,125 @@
+// `pitch`: which trim and seam serve a pitch, why the others do not, and the angle of the fold.
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <iostream>
+
+#include "engine/roof/fold_angle.h"
+#include "engine/roof/pitch_check.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+std::string rounded(double value, int decimals) {
+    std::array<char, 64> text{};
+    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
+    return text.data();
+}
+
+std::string fold_text(std::string_view fascia, FoldAngle fold) {
+    return "Eave fold, " + std::string(fascia) + ": " + rounded(fold.included_degrees, 2) +
+           " deg included on the metal, bend " + rounded(fold.bend_degrees, 2) +
+           " deg on the brake\n";
+}
+
+Json pitch_json(Slope pitch, const PitchCheck& check) {
+    const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
+    const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
+    Json json;
+    json["degrees"] = degrees_of(pitch);
+    json["percent"] = percent_of(pitch);
+    json["slope_factor"] = slope_factor_of(pitch);
+    json["fold_plumb_deg"] = plumb.included_degrees;
+    json["fold_square_deg"] = square.included_degrees;
+    json["bend_plumb_deg"] = plumb.bend_degrees;
+    json["bend_square_deg"] = square.bend_degrees;
+    json["serves"] = check.serves;
+    json["refused"] = Json::array();
+    for (const Refusal& refusal : check.refused) {
+        json["refused"].push_back({{"id", refusal.id}, {"reason", refusal.reason}});
+    }
+    json["measure_again"] = check.measure_again;
+    json["seams"] = Json::array();
+    for (const SeamVerdict& seam : check.seams) {
+        json["seams"].push_back(
+            {{"seam", word_of(seam.seam)}, {"serves", seam.serves}, {"reason", seam.reason}});
+    }
+    return json;
+}
+
+bool serves(const PitchCheck& check, std::string_view trim) {
+    return std::find(check.serves.begin(), check.serves.end(), trim) != check.serves.end();
+}
+
+std::string trim_text(const PitchCheck& check, const Trim& trim) {
+    if (trim.role != TrimRole::main) {
+        return trim.id + " serves every pitch its edge's own trim serves\n";
+    }
+    return serves(check, trim.id) ? trim.id + " serves\n" : trim.id + " does not serve\n";
+}
+
+std::string pitch_text(Slope pitch, const PitchCheck& check, const Trim* trim) {
+    std::string text = print_slope(pitch) + " = " + rounded(degrees_of(pitch), 2) +
+                       " deg = " + rounded(percent_of(pitch), 2) + " %, slope factor " +
+                       rounded(slope_factor_of(pitch), 4) + '\n';
+    text += fold_text("plumb fascia", eave_fold(pitch, Fascia::plumb));
+    text += fold_text("square-cut fascia", eave_fold(pitch, Fascia::square_cut));
+    if (trim != nullptr) {
+        text += trim_text(check, *trim);
+    }
+    for (const std::string& id : check.serves) {
+        text += "serves:  " + id + '\n';
+    }
+    for (const Refusal& refusal : check.refused) {
+        text += "refused: " + refusal.id + ": " + refusal.reason + '\n';
+    }
+    for (const SeamVerdict& seam : check.seams) {
+        text += "seam:    " + std::string(spoken(seam.seam)) +
+                (seam.serves ? " serves" : ": " + seam.reason) + '\n';
+    }
+    if (!check.measure_again.empty()) {
+        text += "Measure again: " + check.measure_again + '\n';
+    }
+    return text + std::string(caution()) + '\n';
+}
+
+/// "a, b, c" of all trims there are.
+std::string ids_of(const Catalogue& catalogue) {
+    std::string ids;
+    for (const Trim& trim : catalogue.trims()) {
+        ids += (ids.empty() ? "" : ", ") + trim.id;
+    }
+    return ids;
+}
+
+}  // namespace
+
+Exit check_pitch_text(const PitchArguments& arguments) {
+    const Result<Slope> pitch = parse_slope(arguments.pitch);
+    if (!pitch) {
+        return complain("PITCH", pitch.problem());
+    }
+    const std::optional<Assets> assets = assets_here();
+    if (!assets) {
+        return Exit::problem_in_input;
+    }
+    const Catalogue& catalogue = assets->catalogue;
+    const Trim* trim = arguments.trim.empty() ? nullptr : catalogue.find(arguments.trim);
+    if (trim == nullptr && !arguments.trim.empty()) {
+        return complain("--trim", 1, 1, "No trim is called \"" + arguments.trim + "\".",
+                        "Name one of: " + ids_of(catalogue) + ".");
+    }
+    const EdgeKind kind = trim == nullptr ? EdgeKind::eave : trim->kind;
+    const PitchCheck check = check_pitch(*pitch, kind, arguments.seam, catalogue);
+    if (arguments.output == Output::json) {
+        print_json(pitch_json(*pitch, check));
+    } else {
+        std::cout << pitch_text(*pitch, check, trim);
+    }
+    return Exit::fine;
+}
+
+}  // namespace hemline

@@ -1,0 +1,99 @@
+// The plan for other programs: lengths in whole nanometres beside their printed form.
+#include "tools/cli/plan_print.h"
+
+namespace hemline {
+namespace {
+
+Json piece_json(const PlannedPiece& piece, Marks marks) {
+    Json json;
+    json["piece"] = piece.number;
+    put_length(json, "cut", piece.cut, marks);
+    json["covers_nm"] = piece.covers.nm();
+    json["stick"] = piece.source ? Json(piece.source->stick) : Json();
+    json["from_nm"] = piece.source ? Json(piece.source->from.nm()) : Json();
+    return json;
+}
+
+Json run_json(const Run& run, Marks marks) {
+    Json json;
+    json["edge"] = run.edge;
+    json["trim"] = run.trim;
+    json["pieces"] = Json::array();
+    for (const PlannedPiece& piece : run.pieces) {
+        json["pieces"].push_back(piece_json(piece, marks));
+    }
+    json["role"] = word_of(run.role);
+    json["lap_nm"] = run.lap.nm();
+    return json;
+}
+
+Json stick_json(const PlannedStick& stick) {
+    Json json;
+    json["trim"] = stick.trim;
+    json["stick"] = stick.number;
+    json["stock_nm"] = stick.length.nm();
+    json["used_nm"] = stick.used.nm();
+    json["left_nm"] = stick.left.nm();
+    json["pool"] = stick.pool;
+    return json;
+}
+
+Json proof_json(const Proof& proof) {
+    Json json;
+    json["trim"] = proof.trim;
+    json["sticks"] = proof.sticks;
+    json["lower_bound"] = proof.lower_bound;
+    json["proved"] = proof.proved;
+    json["bound_from"] = proof.bound_from;
+    json["pool"] = proof.pool;
+    return json;
+}
+
+Json problem_json(const PlanProblem& problem, const Table& table) {
+    const Place place = place_of(table, problem.edge, problem.field);
+    Json json;
+    json["line"] = place.line;
+    json["column"] = place.column;
+    json["edge"] = problem.edge;
+    json["field"] = problem.field;
+    json["severity"] = word_of(problem.severity);
+    json["what"] = problem.what;
+    json["mend"] = problem.mend;
+    return json;
+}
+
+}  // namespace
+
+std::string_view word_of(Severity severity) {
+    switch (severity) {
+        case Severity::problem:
+            return "problem";
+        case Severity::measure_again:
+            return "measure_again";
+        case Severity::note:
+            return "note";
+    }
+    return "problem";
+}
+
+Json plan_json(const Desk& desk) {
+    Json json;
+    for (const char* key : {"edges", "sticks", "proof", "problems"}) {
+        json[key] = Json::array();
+    }
+    for (const Run& run : desk.plan.runs) {
+        json["edges"].push_back(run_json(run, desk.marks));
+    }
+    for (const PlannedStick& stick : desk.plan.sticks) {
+        json["sticks"].push_back(stick_json(stick));
+    }
+    for (const Proof& proof : desk.plan.proofs) {
+        json["proof"].push_back(proof_json(proof));
+    }
+    for (const PlanProblem& problem : desk.plan.problems) {
+        json["problems"].push_back(problem_json(problem, desk.table));
+    }
+    return json;
+}
+
+}  // namespace hemline

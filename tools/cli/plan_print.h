@@ -1,0 +1,20 @@
+// A plan as the desk reads it: JSON for programs, a cut list for people.
+#pragma once
+
+#include <string>
+
+#include "tools/cli/desk.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+
+/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…]}`
+Json plan_json(const Desk& desk);
+
+/// Cut list by edge and by stick, the count beside its bound, then what is wrong. `file`: the name
+/// the problems stand under.
+std::string plan_text(const Desk& desk, const std::string& file);
+
+std::string_view word_of(Severity severity);
+
+}  // namespace hemline

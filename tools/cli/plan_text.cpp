@@ -1,0 +1,119 @@
+// The plan for people: what to cut for each edge, from which stick, and how few sticks it takes.
+#include <algorithm>
+#include <utility>
+
+#include "tools/cli/plan_print.h"
+
+namespace hemline {
+namespace {
+
+std::string_view spoken(Style style) {
+    switch (style) {
+        case Style::balanced:
+            return "balanced";
+        case Style::equal:
+            return "equal pieces";
+        case Style::full:
+            return "full sticks from one side";
+    }
+    return "";
+}
+
+std::string heading_of(const Run& run, const EdgeWork& work, const Desk& desk) {
+    const Length length = work.length(desk.job.practice).value_or(Length());
+    std::string text = "Edge " + on_one_line(run.edge) + ", " +
+                       std::string(hemline::spoken(work.edge.kind)) + ": " +
+                       print_length(length, desk.marks) + ", " + run.trim + ", " +
+                       std::string(spoken(work.style)) + ", fitted from the " +
+                       std::string(word_of(work.edge.first));
+    if (run.lap > Length()) {
+        text += ", laps " + print_length(run.lap, desk.marks);
+    }
+    return text + '\n';
+}
+
+std::string lines_of(const Run& run, Marks marks) {
+    std::string text =
+        "  " + padded("piece", 5) + padded("cut", 20) + padded("covers", 20) + "from\n";
+    for (const PlannedPiece& piece : run.pieces) {
+        text += "  " + padded(std::to_string(piece.number), 5) +
+                padded(print_length(piece.cut, marks), 20) +
+                padded(print_length(piece.covers, marks), 20);
+        text += piece.source ? "stick " + std::to_string(piece.source->stick) + " at " +
+                                   print_length(piece.source->from, marks)
+                             : std::string("no stick");
+        text += '\n';
+    }
+    return text;
+}
+
+/// Pieces of a stick in the order they lie on it: "A-1 5 ft, B-3 4 ft 2 in".
+std::string cuts_of(const PlannedStick& stick, const Plan& plan, Marks marks) {
+    std::vector<std::pair<Length, std::string>> cuts;
+    for (const Run& run : plan.runs) {
+        for (const PlannedPiece& piece : run.pieces) {
+            if (piece.source && piece.source->stick == stick.number) {
+                cuts.emplace_back(piece.source->from, on_one_line(run.edge) + '-' +
+                                                          std::to_string(piece.number) + ' ' +
+                                                          print_length(piece.cut, marks));
+            }
+        }
+    }
+    std::sort(cuts.begin(), cuts.end());
+    std::string text;
+    for (const auto& [from, cut] : cuts) {
+        text += (text.empty() ? "" : ", ") + cut;
+    }
+    return text;
+}
+
+std::string sticks_text(const Desk& desk) {
+    std::string text = "Sticks\n";
+    for (const PlannedStick& stick : desk.plan.sticks) {
+        text += "  " + padded(std::to_string(stick.number), 5) +
+                padded(stick.trim + ' ' + print_length(stick.length, desk.marks), 20) +
+                cuts_of(stick, desk.plan, desk.marks) + "; left " +
+                print_length(stick.left, desk.marks) + '\n';
+    }
+    return text;
+}
+
+std::string proof_text(const Plan& plan) {
+    std::string text = "Count\n";
+    for (const Proof& proof : plan.proofs) {
+        text += "  " + proof.trim + ": " + std::to_string(proof.sticks) +
+                (proof.sticks == 1 ? " stick" : " sticks") + ", none can use fewer than " +
+                std::to_string(proof.lower_bound) + (proof.proved ? ": proved fewest" : "") + '\n';
+    }
+    return text;
+}
+
+std::string problems_text(const Desk& desk, const std::string& file) {
+    if (desk.plan.problems.empty()) {
+        return "No problems\n";
+    }
+    std::string text = "Problems\n";
+    for (const PlanProblem& problem : desk.plan.problems) {
+        const Place place = place_of(desk.table, problem.edge, problem.field);
+        text += "  " + file + ':' + std::to_string(place.line) + ':' +
+                std::to_string(place.column) + ": " + std::string(word_of(problem.severity)) +
+                ": edge " + on_one_line(problem.edge) + ": " + problem.what + ' ' + problem.mend +
+                '\n';
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string plan_text(const Desk& desk, const std::string& file) {
+    std::string text;
+    for (const Run& run : desk.plan.runs) {
+        if (const EdgeWork* work = desk.job.find(run.edge)) {
+            text += heading_of(run, *work, desk) + lines_of(run, desk.marks) + '\n';
+        }
+    }
+    return text + sticks_text(desk) + '\n' + proof_text(desk.plan) + '\n' +
+           problems_text(desk, file) + '\n' + std::string(caution()) + '\n';
+}
+
+}  // namespace hemline

@@ -1,0 +1,59 @@
+#include "tools/cli/print.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <ctime>
+#include <iostream>
+
+namespace hemline {
+
+void print_json(const Json& json) {
+    std::cout << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+}
+
+void put_length(Json& into, const std::string& name, Length length, Marks marks) {
+    into[name + "_nm"] = length.nm();
+    into[name] = print_length(length, marks);
+}
+
+Marks marks_for(std::optional<BareUnit> unit) {
+    return unit == BareUnit::millimetre ? Marks::millimetre : Marks::sixteenth;
+}
+
+std::string padded(std::string_view text, std::size_t width) {
+    const auto is_first_byte = [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
+    };
+    const auto characters =
+        static_cast<std::size_t>(std::count_if(text.begin(), text.end(), is_first_byte));
+    return std::string(text) + std::string(characters < width ? width - characters : 0, ' ') + ' ';
+}
+
+std::string iso_time(HybridTime when) {
+    const std::int64_t ms = ((when.wall_ms % 1000) + 1000) % 1000;
+    const std::time_t seconds = (when.wall_ms - ms) / 1000;
+    std::tm utc{};
+    if (gmtime_r(&seconds, &utc) == nullptr) {
+        return "time " + std::to_string(when.wall_ms) + " ms";
+    }
+    std::array<char, 64> text{};
+    const std::size_t size = std::strftime(text.data(), text.size(), "%Y-%m-%dT%H:%M:%S", &utc);
+    const std::string thousandths = std::to_string(1000 + ms).substr(1);
+    return std::string(text.data(), size) + '.' + thousandths + 'Z';
+}
+
+std::string on_one_line(std::string_view text) {
+    std::string line(text);
+    std::replace_if(
+        line.begin(), line.end(),
+        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
+    return line;
+}
+
+std::string_view caution() {
+    return "Caution: the local code, the engineer and the maker's printed instructions decide, not "
+           "this list. Cut metal is sharp: gloves and eye protection.";
+}
+
+}  // namespace hemline

@@ -1,0 +1,36 @@
+// Printing for desks: JSON that any bytes survive, plain columns, times and lines.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <string_view>
+
+#include "engine/measure/length_text.h"
+#include "engine/record/event.h"
+
+namespace hemline {
+
+using Json = nlohmann::ordered_json;
+
+/// Writes the JSON and a newline on stdout; bytes that are no UTF-8 become U+FFFD.
+void print_json(const Json& json);
+
+/// Puts a length beside its printed form: `"cut_nm": 1524000000, "cut": "5 ft"`.
+void put_length(Json& into, const std::string& name, Length length, Marks marks);
+
+/// Millimetres where bare numbers are, else sixteenths.
+Marks marks_for(std::optional<BareUnit> unit);
+
+/// Text filled with spaces to `width` characters, and one space more.
+std::string padded(std::string_view text, std::size_t width);
+
+/// UTC as "2026-05-04T13:20:41.007Z".
+std::string iso_time(HybridTime when);
+
+/// The text with every control byte turned into a space, so that it cannot break a line.
+std::string on_one_line(std::string_view text);
+
+/// The line that stands under every cut list and card.
+std::string_view caution();
+
+}  // namespace hemline

@@ -1,0 +1,172 @@
+// `show`: where a job stands: edges, readings, status, the next cut, and what was set aside.
+#include <iostream>
+
+#include "engine/work/card.h"
+#include "engine/work/procedure.h"
+#include "field/store/folders.h"
+#include "field/store/job_folder.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+/// A job as recorded, folded and planned.
+struct Standing {
+    JobRecord record;
+    Assets assets;
+    Job job;
+    Plan plan;
+    Marks marks = Marks::sixteenth;
+};
+
+Json edge_json(const EdgeWork& work, const Standing& standing) {
+    const std::optional<Length> length = work.length(standing.job.practice);
+    Json json;
+    json["edge"] = work.edge.id;
+    json["kind"] = word_of(work.edge.kind);
+    json["trim"] = work.edge.trim;
+    json["left"] = word_of(work.edge.left);
+    json["right"] = word_of(work.edge.right);
+    json["first"] = word_of(work.edge.first);
+    json["pitch"] = work.edge.pitch ? Json(print_slope(*work.edge.pitch)) : Json();
+    json["length_nm"] = length ? Json(length->nm()) : Json();
+    json["length"] = length ? Json(print_length(*length, standing.marks)) : Json();
+    return json;
+}
+
+Json reading_json(const EdgeWork& work, const RecordedReading& reading, Marks marks) {
+    Json json;
+    json["id"] = print_event_id(reading.id);
+    json["edge"] = work.edge.id;
+    json["of"] = reading.of == ReadingOf::edge ? "edge" : "remainder";
+    put_length(json, "length", reading.length, marks);
+    json["by"] = reading.by;
+    json["struck"] = reading.struck;
+    return json;
+}
+
+EdgeStatus status_of(const EdgeWork& work, const Standing& standing) {
+    const auto& procedures = standing.assets.procedures;
+    const auto procedure = procedures.find(work.edge.kind);
+    const std::vector<StepRule> none;
+    const auto& rules = procedure == procedures.end() ? none : procedure->second;
+    const std::vector<Step> steps =
+        steps_of(work, standing.plan, standing.job.practice, rules, standing.assets.catalogue);
+    return status_of(work, steps, standing.job.practice);
+}
+
+/// The card of the next cut; none when nothing can be cut now.
+std::optional<Card> next_card(const Standing& standing) {
+    const std::optional<NextCut> next = next_cut(standing.job, standing.plan);
+    if (!next) {
+        return {};
+    }
+    const Result<Card> card = make_card(standing.job, standing.plan, standing.assets.catalogue,
+                                        next->edge, next->role, next->piece);
+    return card ? std::optional<Card>(*card) : std::nullopt;
+}
+
+Json next_cut_json(const Standing& standing) {
+    const std::optional<Card> card = next_card(standing);
+    if (!card) {
+        return {};
+    }
+    Json json;
+    json["edge"] = card->edge;
+    json["trim"] = card->trim;
+    json["piece"] = card->piece;
+    put_length(json, "cut", card->cut, standing.marks);
+    json["waits_for"] = card->waits_for;
+    return json;
+}
+
+/// This device's number; null where it has none and cannot be given one.
+Json device_json() {
+    const Result<std::uint64_t> device = device_id();
+    return device ? Json(print_event_id({*device, 1}).substr(0, 16)) : Json();
+}
+
+Json show_json(const Standing& standing) {
+    Json json;
+    json["job"] = standing.job.name;
+    json["path"] = standing.record.folder.string();
+    json["device"] = device_json();
+    for (const char* key : {"edges", "readings", "status"}) {
+        json[key] = Json::array();
+    }
+    for (const EdgeWork& work : standing.job.edges) {
+        json["edges"].push_back(edge_json(work, standing));
+        for (const RecordedReading& reading : work.readings) {
+            json["readings"].push_back(reading_json(work, reading, standing.marks));
+        }
+        json["status"].push_back(
+            {{"edge", work.edge.id}, {"status", spoken(status_of(work, standing))}});
+    }
+    json["next_cut"] = next_cut_json(standing);
+    json["conflicts"] = Json::array();
+    json["set_aside"] = Json::array();
+    for (const FileSetAside& aside : standing.record.set_aside) {
+        json["set_aside"].push_back({{"file", aside.file.filename().string()},
+                                     {"offset", aside.stretch.offset},
+                                     {"size", aside.stretch.size},
+                                     {"why", aside.stretch.why}});
+    }
+    return json;
+}
+
+std::string edge_text(const EdgeWork& work, const Standing& standing) {
+    const std::optional<Length> length = work.length(standing.job.practice);
+    std::string text = "Edge " + on_one_line(work.edge.id) + ", " +
+                       std::string(spoken(work.edge.kind)) + ": " +
+                       (length ? print_length(*length, standing.marks) : "no agreed length") +
+                       "; " + std::string(spoken(status_of(work, standing))) + '\n';
+    for (const RecordedReading& reading : work.readings) {
+        text += "  " + padded(print_length(reading.length, standing.marks), 20) +
+                print_event_id(reading.id) +
+                (reading.of == ReadingOf::remainder ? " what is left for the last piece" : "") +
+                (reading.by.empty() ? "" : " by " + on_one_line(reading.by)) +
+                (reading.struck ? " (struck)" : "") + '\n';
+    }
+    return text;
+}
+
+std::string show_text(const Standing& standing) {
+    std::string text = "Job " + on_one_line(standing.job.name) + '\n';
+    for (const EdgeWork& work : standing.job.edges) {
+        text += edge_text(work, standing);
+    }
+    const std::optional<Card> card = next_card(standing);
+    return text + (card ? "Next cut: edge " + on_one_line(card->edge) + ", " + card->trim +
+                              ", piece " + std::to_string(card->piece) + ", " +
+                              print_length(card->cut, standing.marks) + '\n'
+                        : std::string("No cut can be made now\n"));
+}
+
+}  // namespace
+
+Exit show_job(const ShowArguments& arguments) {
+    const Result<JobRecord> record = read_job_folder(arguments.job);
+    if (!record) {
+        return complain(arguments.job, 0, 0, record.problem().what, record.problem().mend);
+    }
+    const std::optional<Assets> assets = assets_here();
+    if (!assets) {
+        return Exit::problem_in_input;
+    }
+    const Job job = replay(record->events, assets->practice);
+    const Standing standing{*record, *assets, job, make_plan(job, assets->catalogue),
+                            marks_for(arguments.unit)};
+    if (arguments.output == Output::json) {
+        print_json(show_json(standing));
+        return Exit::fine;
+    }
+    std::cout << show_text(standing);
+    for (const FileSetAside& set_aside : standing.record.set_aside) {
+        std::cerr << explain(set_aside) << '\n';
+    }
+    return Exit::fine;
+}
+
+}  // namespace hemline

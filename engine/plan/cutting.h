@@ -1,4 +1,4 @@
-// Cutting pieces from the fewest sticks, with a lower bound that says how far it could be from fewest.
+// Cutting pieces from the fewest sticks, with a lower bound that anyone can check in integers.
 #pragma once
 
 #include <cstdint>
@@ -35,21 +35,38 @@ struct CuttingJob {
 struct Layout {
     std::int64_t times = 1;
     std::size_t stock = 0;
-    std::vector<std::size_t> cuts;  ///< indices into demand, one for each piece
+    std::vector<std::size_t> cuts;  ///< indices into demand, one for each piece, longest first
+};
+
+/// Why no plan can use fewer new sticks. Each piece has a worth; no stick of stock[k] can hold
+/// pieces of more than stick_worth[k]; and a new stick is let off with `share`. Then, in exact
+/// integers,
+///   new sticks ≥ ⌈(Σ worth·count − Σ over limited stock: supply·max(0, stick_worth − cost·share))
+///   / share⌉
+/// with cost 0 for stock on hand and 1 for new stock; unlimited stock must hold no more than its
+/// cost·share. docs/cutting.md proves it.
+struct Certificate {
+    std::vector<std::int64_t> worth;        ///< one for each demand, ≥ 0
+    std::vector<std::int64_t> stick_worth;  ///< one for each stock
+    std::int64_t share = 1;                 ///< > 0
+    std::int64_t bound = 0;
 };
 
 struct CuttingPlan {
     std::vector<Layout> layouts;
-    std::int64_t sticks = 0;       ///< sticks used that are not on hand
-    std::int64_t lower_bound = 0;  ///< no plan can use fewer
-    bool proved = false;           ///< sticks == lower_bound and nothing is missing
+    std::int64_t sticks = 0;         ///< sticks used that are not on hand
+    std::int64_t lower_bound = 0;    ///< no plan can use fewer
+    bool proved = false;             ///< sticks == lower_bound and nothing is missing
     std::vector<CutDemand> missing;  ///< what the limited stock cannot yield
     std::string bound_from;          ///< how the bound was reached, for people
+    Certificate certificate;         ///< of lower_bound
 };
 
-/// Best- and first-fit decreasing against the volume bound and Martello–Toth L2 (the exact method
-/// takes this function's place). Deterministic: counted steps, no clock. A piece longer than every
-/// stock is `missing`.
+/// Pieces that one plan takes; what is past them is missing.
+constexpr std::int64_t cut_pieces_most = 1'000'000;
+
+/// The fewest new sticks, and among as few the shorter ones. Deterministic: counted steps, no
+/// clock. A piece longer than every stock is `missing`.
 CuttingPlan plan_cutting(const CuttingJob& job);
 
 }  // namespace hemline

@@ -1,0 +1,121 @@
+#include "engine/plan/worth_bound.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+std::int64_t ceiling(std::int64_t a, std::int64_t b) {
+    return a <= 0 ? 0 : (a + b - 1) / b;
+}
+
+/// What the pieces are worth beyond what sticks on hand and limited sticks can hold unpaid.
+std::int64_t unpaid(const CuttingTask& task, const Worths& worths, std::int64_t share) {
+    std::int64_t sum = 0;
+    for (std::size_t i = 0; i < task.pieces.size(); ++i) {
+        sum += worths.piece[i] * task.pieces[i].count;
+    }
+    for (std::size_t k = 0; k < task.stock.size(); ++k) {
+        const TaskStock& stock = task.stock[k];
+        const std::int64_t over = worths.stick[k] - (stock.on_hand ? 0 : share);
+        if (over > 0 && sum > 0) {
+            sum -= stock.supply * over;
+        }
+    }
+    return sum;
+}
+
+bool alone_unlimited(const CuttingTask& task) {
+    return !task.stock.empty() && !task.stock.front().on_hand && task.stock.front().unlimited;
+}
+
+}  // namespace
+
+void settle(const CuttingTask& task, Worths& worths) {
+    // Unlimited stock must hold no more than its share; past that the best share is some stick's.
+    std::int64_t least = 1;
+    for (std::size_t k = 0; k < task.stock.size(); ++k) {
+        if (!task.stock[k].on_hand && task.stock[k].unlimited) {
+            least = std::max(least, worths.stick[k]);
+        }
+    }
+    worths.share = least;
+    worths.bound = ceiling(unpaid(task, worths, least), least);
+    for (std::size_t k = 0; k < task.stock.size(); ++k) {
+        const std::int64_t share = worths.stick[k];
+        if (!task.stock[k].on_hand && share > least) {
+            const std::int64_t bound = ceiling(unpaid(task, worths, share), share);
+            if (bound > worths.bound) {
+                worths.share = share;
+                worths.bound = bound;
+            }
+        }
+    }
+}
+
+Worths volume_bound(const CuttingTask& task) {
+    Worths worths;
+    for (const TaskPiece& piece : task.pieces) {
+        worths.piece.push_back(piece.size);
+    }
+    for (const TaskStock& stock : task.stock) {
+        worths.stick.push_back(stock.capacity);
+    }
+    settle(task, worths);
+    return worths;
+}
+
+Worths l2_bound(const CuttingTask& task) {
+    Worths best = volume_bound(task);
+    if (!alone_unlimited(task)) {
+        return best;
+    }
+    const std::int64_t capacity = task.stock.front().capacity;
+    std::vector<std::int64_t> thresholds;
+    for (const TaskPiece& piece : task.pieces) {
+        if (2 * piece.size <= capacity) {
+            thresholds.push_back(piece.size);
+        } else {
+            thresholds.push_back(capacity - piece.size + 1);
+        }
+    }
+    for (const std::int64_t a : thresholds) {
+        if (2 * a > capacity + 1) {
+            continue;
+        }
+        Worths worths;
+        for (const TaskPiece& piece : task.pieces) {
+            worths.piece.push_back(piece.size > capacity - a ? capacity
+                                   : piece.size >= a         ? piece.size
+                                                             : 0);
+        }
+        worths.stick.assign(task.stock.size(), capacity);
+        settle(task, worths);
+        if (worths.bound > best.bound) {
+            best = std::move(worths);
+        }
+    }
+    return best;
+}
+
+Certificate certificate_of(const CuttingTask& task, const CuttingJob& job, const Worths& worths) {
+    Certificate certificate;
+    certificate.share = worths.share;
+    certificate.bound = worths.bound;
+    certificate.worth.assign(job.demand.size(), 0);
+    certificate.stick_worth.assign(job.stock.size(), 0);
+    for (std::size_t i = 0; i < task.pieces.size(); ++i) {
+        for (const std::size_t from : task.pieces[i].from) {
+            certificate.worth[from] = worths.piece[i];
+        }
+    }
+    for (std::size_t k = 0; k < task.stock.size(); ++k) {
+        for (const std::size_t from : task.stock[k].from) {
+            certificate.stick_worth[from] = worths.stick[k];
+        }
+    }
+    return certificate;
+}
+
+}  // namespace hemline

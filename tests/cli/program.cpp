@@ -1,0 +1,86 @@
+#include "tests/cli/program.h"
+
+#include <doctest/doctest.h>
+#include <fcntl.h>
+#include <stdlib.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <fstream>
+#include <sstream>
+
+namespace hemline::test {
+namespace {
+
+std::string text_of(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    std::ostringstream text;
+    text << in.rdbuf();
+    return text.str();
+}
+
+/// In the child: streams to files, the desk's own home, then the program itself.
+[[noreturn]] void become(const char* program, std::vector<char*> words,
+                         const std::filesystem::path& folder) {
+    const auto onto = [](const std::filesystem::path& file, int stream) {
+        const int opened = ::open(file.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
+        ::dup2(opened, stream);
+    };
+    ::dup2(::open("/dev/null", O_RDONLY), STDIN_FILENO);
+    onto(folder / ".out", STDOUT_FILENO);
+    onto(folder / ".err", STDERR_FILENO);
+    ::setenv("XDG_DATA_HOME", (folder / "home").c_str(), 1);
+    ::setenv("HOME", folder.c_str(), 1);
+    if (::chdir(folder.c_str()) == 0) {
+        ::execv(program, words.data());
+    }
+    ::_exit(127);
+}
+
+}  // namespace
+
+nlohmann::json Ran::json() const {
+    const auto parsed = nlohmann::json::parse(out, nullptr, false);
+    CHECK_MESSAGE(!parsed.is_discarded(), "no JSON: ", out, err);
+    return parsed.is_discarded() ? nlohmann::json() : parsed;
+}
+
+Desk::Desk() {
+    std::string pattern = (std::filesystem::temp_directory_path() / "hemline-desk-XXXXXX").string();
+    REQUIRE(::mkdtemp(pattern.data()) != nullptr);
+    folder_ = pattern;
+}
+
+Desk::~Desk() {
+    std::error_code ignored;
+    std::filesystem::remove_all(folder_, ignored);
+}
+
+Ran Desk::run(const std::vector<std::string>& words) const {
+    const char* program = std::getenv("HEMLINE_CLI");
+    REQUIRE_MESSAGE(program != nullptr, "HEMLINE_CLI names the program under test");
+    std::vector<std::string> all = {program};
+    all.insert(all.end(), words.begin(), words.end());
+    std::vector<char*> pointers;
+    for (std::string& word : all) {
+        pointers.push_back(word.data());
+    }
+    pointers.push_back(nullptr);
+    const pid_t child = ::fork();
+    REQUIRE(child >= 0);
+    if (child == 0) {
+        become(program, pointers, folder_);
+    }
+    int status = 0;
+    REQUIRE(::waitpid(child, &status, 0) == child);
+    const int exit = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err")};
+}
+
+std::string Desk::write(const std::string& name, const std::string& text) const {
+    const std::filesystem::path path = folder_ / name;
+    std::ofstream(path, std::ios::binary) << text;
+    return path.string();
+}
+
+}  // namespace hemline::test

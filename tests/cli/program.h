@@ -1,0 +1,41 @@
+// The real program, run as a desk runs it, in a folder of its own.
+#pragma once
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+namespace hemline::test {
+
+struct Ran {
+    int exit = 0;  ///< 128 + the signal when it was killed by one
+    std::string out, err;
+
+    /// stdout as JSON; a failed check and null when it is none.
+    [[nodiscard]] nlohmann::json json() const;
+};
+
+/// A temporary folder that is gone afterwards; the program's home while it runs in it.
+class Desk {
+  public:
+    Desk();
+    ~Desk();
+    Desk(const Desk&) = delete;
+    Desk& operator=(const Desk&) = delete;
+
+    /// Runs hemline-cli with these words, in this folder.
+    [[nodiscard]] Ran run(const std::vector<std::string>& words) const;
+    /// Writes a file and gives its path.
+    [[nodiscard]] std::string write(const std::string& name, const std::string& text) const;
+    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+
+  private:
+    std::filesystem::path folder_;
+};
+
+/// An inch is 25.4 mm exactly (international yard and pound agreement, 1959).
+constexpr std::int64_t inch_nm = 25'400'000;
+constexpr std::int64_t sixteenth_nm = 1'587'500;
+
+}  // namespace hemline::test

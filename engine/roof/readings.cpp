@@ -132,7 +132,8 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
     if (verdict.difference <= verdict.allowed) {
         verdict.agreement = Agreement::agree;
         // The sum on twice the mark is twice the mean on the mark: no half is lost on the way.
-        verdict.length = Length::of_nm(nearest_on(a + b, 2 * mark).nm() / 2);
+        // Two that are the same are that length, whatever mark it lies on.
+        verdict.length = a == b ? a : Length::of_nm(nearest_on(a + b, 2 * mark).nm() / 2);
         verdict.odd_one_out = refuted(readings, pair, tape);
     } else {
         verdict.agreement = readings.size() == 2 ? Agreement::third : Agreement::disagree;

@@ -29,9 +29,10 @@ enum class Agreement {
 
 struct Verdict {
     Agreement agreement = Agreement::none;
-    std::optional<Length> length;  ///< agreed length: mean of the two nearest, on the mark, half up
-    Length difference;             ///< between the two nearest readings
-    Length allowed;                ///< what they may differ by
+    std::optional<Length>
+        length;  ///< agreed: both where they are the same, else their mean on the mark, half up
+    Length difference;                         ///< between the two nearest readings
+    Length allowed;                            ///< what they may differ by
     LikelyCause cause = LikelyCause::unknown;  ///< when any pair disagrees
     std::optional<std::size_t> odd_one_out;    ///< index of a reading that the agreeing two refute
 };
@@ -45,8 +46,8 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
 /// when it is believable.
 std::string doubt_about(Length reading, Length expected, Tape tape);
 
-/// Several edges read twice, second minus first: the same small difference (up to 1/4 in, not 0) the
-/// same way on three edges or more is the hook's.
+/// Several edges read twice, second minus first: the same small difference (up to 1/4 in, not 0)
+/// the same way on three edges or more is the hook's.
 bool hook_suspected(std::span<const Length> second_minus_first);
 
 /// One sentence for people: what the difference is, what is allowed, the likely cause.

@@ -39,6 +39,12 @@ void TouchQueue::push(Touch touch) {
     queue_.push_back(touch);
 }
 
+void TouchQueue::cancel() {
+    if (finger_) {
+        push({TouchKind::cancel, *finger_, x_, y_});
+    }
+}
+
 void TouchQueue::next_frame(double dt) {
     scroll_ = 0;
     switch (phase_) {

@@ -23,6 +23,8 @@ class TouchQueue {
   public:
     explicit TouchQueue(float slop_px) : slop_px_(slop_px) {}
     void push(Touch touch);
+    /// Takes back the touch under way, if any: the window lost it, and nothing is pressed.
+    void cancel();
     /// Moves one phase on and writes MousePos and MouseDown. `dt`: seconds since the last frame.
     void next_frame(double dt);
     /// More logic frames are wanted before the next one is presented.

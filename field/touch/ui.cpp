@@ -119,8 +119,8 @@ bool Ui::take_key(std::string_view name, bool tapped) {
     return !repeated;
 }
 
-bool Ui::showing_refusal() const {
-    return ImGui::GetTime() < keys_.refused_until;
+double Ui::refusal_left() const {
+    return std::max(0.0, keys_.refused_until - ImGui::GetTime());
 }
 
 bool Ui::pressed(std::string_view name) const {
@@ -157,7 +157,7 @@ void Ui::end_scroll() {
 void Ui::draw_button(std::string_view name, std::string_view label, Box box, Look look) const {
     const Palette& p = *palette_;
     const bool down = look != Look::off && pressed(name);
-    const bool refused = look == Look::key && showing_refusal() && keys_.refused == name;
+    const bool refused = look == Look::key && refusal_left() > 0 && keys_.refused == name;
     Colour ground = p.key;
     Colour words = p.ink;
     if (look == Look::primary || (down && look == Look::chosen)) {

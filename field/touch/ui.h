@@ -90,8 +90,8 @@ class Ui {
     /// Text typed since the last frame on a keyboard or by a laser ("31-7-5/8\n").
     [[nodiscard]] const std::string& typed() const { return typed_; }
     void type(std::string_view text) { typed_ += text; }
-    /// A refused key is still shown as refused: one more frame is wanted when that ends.
-    [[nodiscard]] bool showing_refusal() const;
+    /// Seconds for which a refused key is still shown so, 0 for none: then a frame is wanted.
+    [[nodiscard]] double refusal_left() const;
 
   private:
     struct Scroll {

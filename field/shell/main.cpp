@@ -1,0 +1,95 @@
+// hemline: the touch program on a tablet or a desk.
+#include <CLI/CLI.hpp>
+#include <cstdio>
+#include <ctime>
+
+#include "field/app/app.h"
+#include "field/shell/sdl_window.h"
+#include "field/store/assets.h"
+#include "field/store/clock.h"
+#include "field/store/folders.h"
+
+namespace {
+
+using namespace hemline;
+
+int fail(const Problem& problem) {
+    std::fprintf(stderr, "hemline: %s %s\n", problem.what.c_str(), problem.mend.c_str());
+    return 1;
+}
+
+/// "1280x800" in window pixels.
+std::string read_size(const std::string& text, WindowOptions& window) {
+    char end = 0;
+    if (std::sscanf(text.c_str(), "%5dx%5d%c", &window.w, &window.h, &end) == 2 &&
+        window.w >= 320 && window.h >= 320 && window.w <= 16384 && window.h <= 16384) {
+        return {};
+    }
+    return "size is WIDTHxHEIGHT in pixels, 320 to 16384, like 1280x800";
+}
+
+int show(const WindowOptions& window, AppOptions options) {
+    const Result<std::filesystem::path> folder = assets_folder();
+    if (!folder) {
+        return fail(folder.problem());
+    }
+    const Result<Assets> assets = read_assets(*folder);
+    if (!assets) {
+        return fail(assets.problem());
+    }
+    const Result<std::filesystem::path> jobs = jobs_folder();
+    if (!jobs) {
+        return fail(jobs.problem());
+    }
+    const Result<std::uint64_t> device = device_id();
+    if (!device) {
+        return fail(device.problem());
+    }
+    options.jobs_folder = *jobs;
+    options.device = *device;
+    options.wall_ms = wall_ms;
+    App app(*assets, std::move(options));
+    const std::optional<Problem> problem =
+        show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
+                             .palette = [&]() -> const Palette& { return app.palette(); }});
+    return problem ? fail(*problem) : 0;
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+    WindowOptions window;
+    AppOptions options;
+    std::string size;
+    std::string job;
+    std::string targets;
+    std::string picture;
+    bool night = false;
+    CLI::App line("Hemline: from the first tape reading to a finished edge.", "hemline");
+    line.add_option("--job", job, "folder of a job to open")->type_name("JOB");
+    line.add_option("--size", size, "window in pixels, like 1280x800")
+        ->check([&](const std::string& text) { return read_size(text, window); })
+        ->type_name("WxH");
+    line.add_option("--px-per-mm", window.px_per_mm, "pixels in a millimetre of the screen")
+        ->check(CLI::Range(2.0F, 40.0F))
+        ->type_name("N");
+    line.add_flag("--night", night, "dark ground");
+    line.add_option("--targets", targets, "file to list what can be tapped in, as JSON")
+        ->type_name("FILE");
+    line.add_option("--shot", picture, "file for a picture of each screen at rest")
+        ->type_name("FILE.png");
+    line.add_option("--fonts", window.font_folder, "folder that holds B612-Regular.otf")
+        ->type_name("FOLDER");
+    try {
+        line.parse(count, words);
+    } catch (const CLI::ParseError& error) {
+        return line.exit(error) == 0 ? 0 : 2;
+    }
+    window.targets = targets;
+    window.picture = picture;
+    options.light = night ? Light::night : Light::day;
+    if (!job.empty()) {
+        options.job = job;
+    }
+    return show(window, std::move(options));
+}

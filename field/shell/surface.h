@@ -1,0 +1,41 @@
+// What is drawn on: a window with OpenGL 3 in it, or OpenGL ES 3 where there is no other.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+#include "engine/result.h"
+
+struct SDL_Window;
+
+namespace hemline {
+
+class Surface {
+  public:
+    Surface() = default;
+    Surface(const Surface&) = delete;
+    Surface& operator=(const Surface&) = delete;
+    ~Surface();
+
+    /// Opens the window and Dear ImGui's context and renderer; letters are loaded by others.
+    /// Problem: no display, or no OpenGL on it.
+    std::optional<Problem> open(const std::string& title, int w, int h);
+    /// Drawable pixels a window pixel has: 1, or more on a dense screen.
+    [[nodiscard]] float density() const;
+    /// Writes the drawable's size to ImGuiIO: everything is laid out in drawable pixels.
+    void measure() const;
+    /// Takes the atlas that load_fonts() built to the screen's memory.
+    void take_letters() const;
+    /// Shows what ImGui::Render() made.
+    void present() const;
+    /// The last picture presented, as a PNG, whole or not at all. False when it cannot be written.
+    [[nodiscard]] bool save_picture(const std::filesystem::path& file) const;
+
+  private:
+    void close();
+    SDL_Window* window_ = nullptr;
+    void* context_ = nullptr;  ///< OpenGL's; null: not opened
+};
+
+}  // namespace hemline

@@ -175,7 +175,9 @@ std::vector<EndMark> marks_of(const PieceEnd& end, const Run& run, const Trim& t
         // At an inside corner the flange laps past the line: it is not cut there, nor the drip
         // edge.
         if (end.work != EndWork::corner_in) {
-            marks.push_back({MarkKind::flange_cut, end.allowance});
+            if (leg_width(trim, LegName::flange) > Length()) {
+                marks.push_back({MarkKind::flange_cut, end.allowance});
+            }
             marks.push_back({MarkKind::drip_clip_45, end.allowance});
         }
         marks.push_back({MarkKind::tab_fold, end.allowance});

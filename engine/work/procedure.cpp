@@ -71,21 +71,6 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
     return {};
 }
 
-const CutPiece* find_cut(const EdgeWork& work, TrimRole role, int piece) {
-    const auto found = std::find_if(work.cut.rbegin(), work.cut.rend(), [&](const CutPiece& cut) {
-        return cut.role == role && cut.piece == piece;
-    });
-    return found == work.cut.rend() ? nullptr : &*found;
-}
-
-/// Work on a piece counts only for the metal it was done on: none without the piece, and none from
-/// before the piece was cut anew (told by one device's own sequence; two devices' order is
-/// unknown).
-bool stands(const DoneStep& done, const CutPiece* cut) {
-    return cut != nullptr &&
-           !(done.id.device == cut->id.device && done.id.sequence < cut->id.sequence);
-}
-
 bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool after_cut) {
     const CutPiece* cut = after_cut ? find_cut(ground.work, role_of(rule.each), piece) : nullptr;
     return std::any_of(ground.work.steps.begin(), ground.work.steps.end(),

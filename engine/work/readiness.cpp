@@ -7,9 +7,10 @@ namespace hemline {
 namespace {
 
 const DoneStep* find_fastening(const EdgeWork& work, int piece) {
+    const CutPiece* cut = find_cut(work, TrimRole::main, piece);
     const auto latest =
         std::find_if(work.steps.rbegin(), work.steps.rend(), [&](const DoneStep& done) {
-            return done.step.step == fasten_step && done.step.piece == piece;
+            return done.step.step == fasten_step && done.step.piece == piece && stands(done, cut);
         });
     return latest == work.steps.rend() ? nullptr : &*latest;
 }
@@ -49,6 +50,18 @@ const PlannedPiece* find_piece(const Run& run, int piece) {
 
 bool needs_remainder(const Run& run, int piece) {
     return run.role == TrimRole::main && run.pieces.size() > 1 && run.pieces.back().number == piece;
+}
+
+const CutPiece* find_cut(const EdgeWork& work, TrimRole role, int piece) {
+    const auto found = std::find_if(work.cut.rbegin(), work.cut.rend(), [&](const CutPiece& cut) {
+        return cut.role == role && cut.piece == piece;
+    });
+    return found == work.cut.rend() ? nullptr : &*found;
+}
+
+bool stands(const DoneStep& done, const CutPiece* cut) {
+    return cut != nullptr &&
+           !(done.id.device == cut->id.device && done.id.sequence < cut->id.sequence);
 }
 
 bool is_fastened(const EdgeWork& work, int piece) {

@@ -20,6 +20,14 @@ std::string reading_missing(const EdgeWork& work, const Practice& practice);
 /// True when the last piece of the main run is cut to what is left beside its fixed neighbour.
 bool needs_remainder(const Run& run, int piece);
 
+/// The cut that stands of that piece; nullptr when it is not cut.
+const CutPiece* find_cut(const EdgeWork& work, TrimRole role, int piece);
+
+/// Work on a piece counts only for the metal it was done on: none without the piece, and none from
+/// before the piece was cut anew (told by one device's own sequence; two devices' order is
+/// unknown).
+bool stands(const DoneStep& done, const CutPiece* cut);
+
 /// True when the trim piece's fastening is recorded.
 bool is_fastened(const EdgeWork& work, int piece);
 

@@ -1,0 +1,192 @@
+#include "engine/work/fixing.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "eave_job.h"
+
+using namespace hemline_test;
+
+namespace {
+
+std::vector<Length> in_inches(std::initializer_list<int> list) {
+    std::vector<Length> lengths;
+    for (const int i : list) {
+        lengths.push_back(inches(i));
+    }
+    return lengths;
+}
+
+/// A middle piece: two laps, the metal of one of them its own.
+PlannedPiece middle_piece(Length cut, Length lap) {
+    return {2, cut, cut - lap, Length(), {}, false};
+}
+
+Trim trim_of(Length flange, Length face) {
+    Trim trim;
+    trim.legs = {{LegName::flange, flange}, {LegName::face, face}, {LegName::hem, sixteenths(8)}};
+    return trim;
+}
+
+}  // namespace
+
+// Spacing and margins: common practice, no published source.
+
+TEST_CASE("screws stand a margin from both ends and a spacing apart") {
+    CHECK(screw_centres(Length(), inches(40), inches(2), inches(12)) == in_inches({2, 14, 26, 38}));
+    CHECK(screw_centres(inches(10), inches(44), inches(2), inches(12)) ==
+          in_inches({12, 24, 36, 42}));
+}
+
+TEST_CASE("a last gap under a quarter of the spacing is shared with the gap before it") {
+    // 2, 14, 26, 28: the 26 moves to the middle of 14 and 28.
+    CHECK(screw_centres(Length(), inches(30), inches(2), inches(12)) == in_inches({2, 14, 21, 28}));
+    // 2 and 2 1/16: nothing between to move.
+    CHECK(screw_centres(Length(), sixteenths(65), inches(2), inches(12)).size() == 2);
+}
+
+TEST_CASE("where there is no room for two margins one screw stands in the middle") {
+    CHECK(screw_centres(inches(4), inches(7), inches(2), inches(12)) ==
+          std::vector<Length>{sixteenths(88)});
+    CHECK(screw_centres(inches(4), inches(8), inches(2), inches(12)) == in_inches({6}));
+    CHECK(screw_centres(inches(4), inches(4), inches(2), inches(12)).empty());
+    CHECK(screw_centres(inches(5), inches(4), inches(2), inches(12)).empty());
+}
+
+TEST_CASE("a full stick between two 6 in laps takes ten screws, none in a lap") {
+    CHECK(screws_of(middle_piece(inches(120), inches(6)), true, true, inches(6), {}) ==
+          in_inches({8, 20, 32, 44, 56, 68, 80, 92, 104, 112}));
+}
+
+TEST_CASE("a screw stays off a tab wider than the margin") {
+    Practice practice;
+    practice.tab_gable = inches(3);
+    const PlannedPiece first{1, inches(60), inches(51), Length(), {}, false};
+    const auto screws = screws_of(first, false, true, inches(6), practice);
+    CHECK(screws.front() == inches(4));
+    const PlannedPiece alone{1, inches(56), inches(50), Length(), {}, false};
+    const auto both = screws_of(alone, false, false, inches(6), practice);
+    CHECK(both.front() == inches(4));
+    CHECK(both.back() == inches(52));
+}
+
+TEST_CASE("across a lap the margin gives way so that the spacing holds") {
+    Practice practice;
+    practice.lap = inches(10);
+    const auto screws =
+        screws_of(middle_piece(inches(120), inches(10)), true, true, inches(10), practice);
+    // 12 − 10 leaves 1 in on each side of the lap.
+    CHECK(screws.front() == inches(11));
+    CHECK(screws.back() == inches(109));
+}
+
+TEST_CASE("screws keep the spacing, the laps free and the order, whatever the piece") {
+    CHECK(rc::check([] {
+        Practice practice;
+        practice.lap = sixteenths(*rc::gen::inRange(16, 11 * 16 + 1));
+        practice.screw_spacing = inches(12);
+        practice.screw_margin = sixteenths(*rc::gen::inRange(8, 65));
+        const bool left = *rc::gen::arbitrary<bool>();
+        const bool right = *rc::gen::arbitrary<bool>();
+        const Length cut = sixteenths(*rc::gen::inRange(24 * 16, 120 * 16 + 1));
+        const int number = left && right ? 2 : *rc::gen::element(1, 2);
+        const bool carries = (left && right) || (number == 1 && (left || right));
+        const PlannedPiece piece{number, cut, cut - (carries ? practice.lap : Length()),
+                                 {},     {},  false};
+        const auto screws = screws_of(piece, left, right, practice.lap, practice);
+        RC_ASSERT(std::is_sorted(screws.begin(), screws.end()));
+        RC_ASSERT(std::adjacent_find(screws.begin(), screws.end()) == screws.end());
+        const Length from = left ? practice.lap : Length();
+        const Length to = cut - (right ? practice.lap : Length());
+        RC_ASSERT(screws.empty() == (to <= from));
+        for (std::size_t i = 0; i < screws.size(); ++i) {
+            RC_ASSERT(screws[i] >= from);
+            RC_ASSERT(screws[i] <= to);
+            RC_ASSERT((i == 0 || screws[i] - screws[i - 1] <= practice.screw_spacing));
+        }
+    }));
+}
+
+TEST_CASE("along a whole run no two neighbouring screws are further apart than the spacing") {
+    CHECK(rc::check([] {
+        Planned planned;
+        planned.job.practice.lap = sixteenths(*rc::gen::inRange(32, 11 * 16 + 1));
+        const End ends[] = {End::gable, End::corner_out, End::corner_in, End::wall, End::open};
+        planned.add(eave("A", ends[*rc::gen::inRange(0, 5)], ends[*rc::gen::inRange(0, 5)]),
+                    sixteenths(*rc::gen::inRange(130 * 16, 900 * 16)));
+        const Run& run = planned.run();
+        Length before;
+        bool any = false;
+        for (std::size_t i = 0; i < run.pieces.size(); ++i) {
+            const PlannedPiece& piece = run.pieces[i];
+            const bool last = i + 1 == run.pieces.size();
+            const Length tab =
+                i == 0 ? piece.cut - piece.covers - (last ? Length() : run.lap) : Length();
+            for (const Length screw :
+                 screws_of(piece, i > 0, !last, run.lap, planned.job.practice)) {
+                const Length along = piece.begins - tab + screw;
+                RC_ASSERT((!any || along - before <= planned.job.practice.screw_spacing));
+                before = along;
+                any = true;
+            }
+        }
+    }));
+}
+
+// TRADE practice: two beads about the middle, 2 and 4 in from the underlap's end in a 6 in lap;
+// common practice, no published source.
+TEST_CASE("beads lie about the middle of the lap and inside it") {
+    CHECK(bead_offsets(inches(6), {}) == in_inches({2, 4}));
+    CHECK(bead_offsets(inches(8), {}) == in_inches({3, 5}));
+    CHECK(bead_offsets(Length(), {}).empty());
+    for (int lap = 16; lap <= 192; ++lap) {
+        const auto beads = bead_offsets(sixteenths(lap), {});
+        REQUIRE(beads.size() == 2);
+        CHECK(beads[0] > Length());
+        CHECK(beads[0] < beads[1]);
+        CHECK(beads[1] < sixteenths(lap));
+    }
+}
+
+// Cartridge: 10.1 US fl oz × 231/128 = 18.23 in³, round bead, volume decides: 3/16 in → 55.0 ft,
+// 1/4 → 30.9 ft, 3/8 → 13.8 ft; computed from the volume of a cylinder.
+TEST_CASE("a cartridge lays 55.0 ft of 3/16 in bead, 30.9 ft of 1/4 and 13.8 ft of 3/8") {
+    const Planned planned = forty_six_feet();
+    const struct {
+        int sixteenths_wide;
+        double feet_each;
+    } rows[] = {{3, 55.0}, {4, 30.9}, {6, 13.8}};
+    for (const auto& row : rows) {
+        Practice practice;
+        practice.bead_width = sixteenths(row.sixteenths_wide);
+        const FixingTally tally =
+            fixing_of(planned.plan.runs[0], trim_of(inches(4), inches(4)), practice);
+        const double feet_of_bead = static_cast<double>(tally.bead.nm()) / 304.8e6;
+        // The figures are printed to a tenth of a foot.
+        CHECK(std::abs(feet_of_bead / tally.cartridges - row.feet_each) <= 0.05);
+    }
+}
+
+TEST_CASE("a 46 ft run of five pieces takes 49 screws and four laps of bead") {
+    const Planned planned = forty_six_feet();
+    const FixingTally tally = fixing_of(planned.plan.runs[0], trim_of(inches(4), inches(5)), {});
+    // Piece 1 (112 in): 2 … 98 and 104, ten; three full ones ten each; piece 5 (105 in): 8 … 92,
+    // 103.
+    CHECK(tally.screws == 10 + 3 * 10 + 9);
+    CHECK(tally.laps == 4);
+    CHECK(tally.bead == inches(4 * 2 * (4 + 5)));
+}
+
+TEST_CASE("a butted run takes no sealant") {
+    Planned planned;
+    const Edge edge = eave("A", End::gable, End::gable);
+    planned.add_cleat(edge, feet(30));
+    const FixingTally tally =
+        fixing_of(planned.run(TrimRole::cleat), trim_of(Length(), inches(3)), {});
+    CHECK(tally.laps == 0);
+    CHECK(tally.bead == Length());
+    CHECK(tally.cartridges == 0);
+    CHECK(tally.screws > 0);
+}

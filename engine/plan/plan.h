@@ -1,4 +1,5 @@
-// The plan of a whole job, computed from scratch after every event: runs, sticks, and what is proved.
+// The plan of a whole job, computed from scratch after every event: runs, sticks, and what is
+// proved.
 #pragma once
 
 #include <optional>
@@ -75,8 +76,8 @@ struct PlanOptions {
     bool cleat = true;
 };
 
-/// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes a
-/// problem of the plan, and the others are planned all the same.
+/// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes
+/// a problem of the plan, and the others are planned all the same.
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options = {});
 
 /// The run rule of a trim on an edge: its lap (0 for a cleat), its end allowances by role.

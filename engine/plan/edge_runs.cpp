@@ -1,0 +1,180 @@
+// The runs of one edge: its main trim, then its wrap, then its cleat, around what is cut already.
+#include <algorithm>
+
+#include "engine/measure/length_text.h"
+#include "engine/plan/piece_bounds.h"
+#include "engine/plan/plan_parts.h"
+
+namespace hemline {
+
+namespace {
+
+using Cuts = std::vector<std::optional<Length>>;
+using Divided = Result<std::vector<Division>>;
+
+bool is_readable(Length length) {
+    return length > Length() && length <= longest_readable();
+}
+
+/// What is cut of a run, piece by piece. A number past any run is kept as the first such number:
+/// divide_again() refuses it.
+Cuts cuts_of(const EdgeWork& work, TrimRole role) {
+    Cuts cuts;
+    for (const CutPiece& piece : work.cut) {
+        if (piece.role == role && piece.piece >= 1 && is_readable(piece.cut)) {
+            const auto most = static_cast<int>(pieces_most) + 1;
+            const auto number = static_cast<std::size_t>(std::min(piece.piece, most));
+            cuts.resize(std::max(cuts.size(), number));
+            cuts[number - 1] = piece.cut;
+        }
+    }
+    return cuts;
+}
+
+/// The edge as its remainder says: what the fixed pieces cover, up to the last one's own end, and
+/// what was read from there. Either all but the last piece are cut, or all are and the last was cut
+/// to that reading: the one that comes nearer to the edge as read. None where neither can be.
+///
+///   |--covers 1--|·lap·|
+///                |--covers 2--|·lap·|
+///                             :     |--remainder--|
+///                             |--covers 3---------|
+std::optional<Length> edge_by_remainder(const EdgeWork& work, const RunRule& rule,
+                                        const Cuts& cuts) {
+    const auto remainder = work.remainder();
+    const bool in_order =
+        std::all_of(cuts.begin(), cuts.end(), [](const auto& c) { return c.has_value(); });
+    if (!remainder || !is_readable(*remainder) || !in_order) {
+        return std::nullopt;
+    }
+    std::optional<Length> nearest;
+    for (const std::size_t back : {std::size_t{0}, std::size_t{1}}) {
+        if (cuts.size() <= back) {
+            continue;
+        }
+        const std::size_t fixed = cuts.size() - back;
+        const Cuts neighbours(cuts.begin(), cuts.begin() + static_cast<std::ptrdiff_t>(fixed));
+        const Divided run = divide_again(rule, work.style, neighbours);
+        if (!run || run->size() != fixed + 1) {
+            continue;
+        }
+        Length edge = rule.lap + *remainder;
+        for (std::size_t i = 0; i < fixed; ++i) {
+            edge += (*run)[i].covers;
+        }
+        if (!nearest || absolute(edge - rule.edge) < absolute(*nearest - rule.edge)) {
+            nearest = edge;
+        }
+    }
+    return nearest;
+}
+
+/// Further off the edge as read, a remainder is of another piece or another edge.
+constexpr Length remainder_off_most = feet(1);
+
+/// The edge to divide: as the remainder says where one was read, else as its readings agree.
+Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
+                 const Practice& practice, Plan& plan) {
+    const auto by_remainder = edge_by_remainder(work, rule, cuts);
+    const Length off = absolute(by_remainder.value_or(rule.edge) - rule.edge);
+    const bool used = off <= remainder_off_most;
+    if (off > allowed_difference(rule.edge, practice.tape)) {
+        plan.problems.push_back(
+            {work.edge.id, "remainder", Severity::measure_again,
+             "What is left for the last piece makes the edge " + print_length(off) +
+                 (*by_remainder > rule.edge ? " longer" : " shorter") + " than it was read" +
+                 (used ? "." : ", so it is not used."),
+             "Measure again from the end of the fixed piece to the end of the edge."});
+    }
+    return used ? by_remainder.value_or(rule.edge) : rule.edge;
+}
+
+Divided divide_laid(const EdgeWork& work, TrimRole role, Length edge, const Practice& practice,
+                    Plan& plan) {
+    RunRule rule = run_rule(work.edge, role, edge, practice);
+    const Cuts cuts = cuts_of(work, role);
+    if (role == TrimRole::main) {
+        rule.edge = laid_edge(work, rule, cuts, practice, plan);
+    }
+    return divide_again(rule, work.style, cuts);
+}
+
+Divided divide_butted(const EdgeWork& work, const Run& main, const Practice& practice) {
+    std::vector<Division> trim;
+    Length edge;
+    for (const PlannedPiece& piece : main.pieces) {
+        trim.push_back({piece.cut, piece.covers});
+        edge += piece.covers;
+    }
+    return divide_cleat(edge, practice.stock, practice.cut_grid, practice.cleat_clear, practice.lap,
+                        trim, cuts_of(work, TrimRole::cleat));
+}
+
+std::string field_of(TrimRole role) {
+    return role == TrimRole::main ? "length" : std::string(word_of(role));
+}
+
+/// Adds the run, or the problem that keeps it from being made. True when the run is there.
+bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& divided,
+             Plan& plan) {
+    if (!divided) {
+        plan.problems.push_back({work.edge.id, field_of(trim.role), Severity::problem,
+                                 divided.problem().what, divided.problem().mend});
+        return false;
+    }
+    Run run{work.edge.id, trim.id, trim.role, lap, {}};
+    Length begins;
+    const Cuts cuts = cuts_of(work, trim.role);
+    for (const Division& division : *divided) {
+        const std::size_t index = run.pieces.size();
+        PlannedPiece piece;
+        piece.number = static_cast<int>(index) + 1;
+        piece.cut = division.cut;
+        piece.covers = division.covers;
+        piece.begins = begins;
+        piece.is_cut = index < cuts.size() && cuts[index].has_value();
+        begins += division.covers;
+        run.pieces.push_back(piece);
+    }
+    plan.runs.push_back(std::move(run));
+    return true;
+}
+
+}  // namespace
+
+void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
+               const PlanOptions& options, Plan& plan) {
+    const auto length = work.length(job.practice);
+    const Trim* trim = main_trim(work.edge, catalogue);
+    if (!length || trim == nullptr) {
+        return;
+    }
+    if (!is_readable(*length)) {
+        plan.problems.push_back({work.edge.id, "length", Severity::problem,
+                                 "A length of " + print_length(*length) + " is no edge of a roof.",
+                                 "Strike the reading and read the edge again."});
+        return;
+    }
+    const Practice& practice = job.practice;
+    if (!add_run(work, *trim, practice.lap,
+                 divide_laid(work, TrimRole::main, *length, practice, plan), plan)) {
+        return;
+    }
+    const std::size_t main = plan.runs.size() - 1;
+    if (options.wrap && work.edge.wrap) {
+        if (const Trim* wrap = catalogue.default_for(work.edge.kind, TrimRole::wrap)) {
+            add_run(work, *wrap, practice.lap,
+                    divide_laid(work, TrimRole::wrap, *length, practice, plan), plan);
+        } else {
+            plan.problems.push_back({work.edge.id, "wrap", Severity::problem,
+                                     "The catalogue has no wrap for this kind of edge.",
+                                     "Add one to the catalogue, or plan the edge without a wrap."});
+        }
+    }
+    const Trim* cleat = catalogue.default_for(work.edge.kind, TrimRole::cleat);
+    if (options.cleat && cleat != nullptr) {
+        add_run(work, *cleat, Length(), divide_butted(work, plan.runs[main], practice), plan);
+    }
+}
+
+}  // namespace hemline

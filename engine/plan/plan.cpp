@@ -1,0 +1,78 @@
+#include "engine/plan/plan.h"
+
+#include <algorithm>
+
+#include "engine/measure/length_text.h"
+#include "engine/plan/plan_parts.h"
+
+namespace hemline {
+
+namespace {
+
+/// As people read it, and exact: what does not lie on a 1/16 in is said in nanometres.
+std::string exactly(Length length) {
+    return length.nm() % sixteenths(1).nm() == 0 ? print_length(length)
+                                                 : std::to_string(length.nm()) + " nm";
+}
+
+}  // namespace
+
+RunRule run_rule(const Edge& edge, TrimRole role, Length length, const Practice& practice) {
+    RunRule rule;
+    rule.edge = length;
+    rule.stock = practice.stock;
+    rule.sliver = practice.sliver;
+    rule.grid = practice.cut_grid;
+    if (role != TrimRole::cleat) {
+        const Side last = other(edge.first);
+        rule.lap = practice.lap;
+        rule.allowance_first =
+            end_allowance(end_at(edge, edge.first), edge.first, edge.first, practice);
+        rule.allowance_last = end_allowance(end_at(edge, last), last, edge.first, practice);
+    }
+    return rule;
+}
+
+std::string pool_of(const Edge& edge, const Trim& trim) {
+    std::string pool = trim.id;
+    for (const Leg& leg : fitted_to(trim, edge).legs) {
+        if (leg.name == LegName::face || leg.name == LegName::flange) {
+            pool += ", " + std::string(word_of(leg.name)) + " " + exactly(leg.width);
+        }
+    }
+    if (!edge.metal.empty()) {
+        pool += ", metal " + edge.metal;
+    }
+    if (edge.thickness) {
+        pool += ", thickness " + exactly(*edge.thickness);
+    }
+    if (!edge.colour.empty()) {
+        pool += ", colour " + edge.colour;
+    }
+    return pool;
+}
+
+Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
+    Plan plan;
+    for (const EdgeWork& work : job.edges) {
+        judge_edge(work, job, catalogue, plan);
+        plan_runs(work, job, catalogue, options, plan);
+    }
+    plan_sticks(job, catalogue, plan);
+    return plan;
+}
+
+const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role) {
+    const auto found = std::find_if(plan.runs.begin(), plan.runs.end(), [&](const Run& run) {
+        return run.edge == edge && run.role == role;
+    });
+    return found == plan.runs.end() ? nullptr : &*found;
+}
+
+const PlannedStick* find_stick(const Plan& plan, int number) {
+    const auto found = std::find_if(plan.sticks.begin(), plan.sticks.end(),
+                                    [&](const PlannedStick& s) { return s.number == number; });
+    return found == plan.sticks.end() ? nullptr : &*found;
+}
+
+}  // namespace hemline

@@ -139,16 +139,16 @@ Result<std::int64_t> read_rise(const Source& source, const Stretch& stretch) {
 /// The rise that a run of `run` gives in 12, to the nearest millionth, a half up.
 Result<Slope> read_rise_over_run(const Source& source, const Stretch& rise_text,
                                  const Stretch& run_text) {
-    const auto rise = read_rise(source, rise_text);
-    if (!rise) {
-        return rise.problem();
-    }
     const auto run = read_number(source, run_text);
     if (!run) {
         return run.problem();
     }
     if (*run == 0) {
         return source.refuse(run_text, "has a run of nothing", "Write the run, as in 5/12.");
+    }
+    const auto rise = read_rise(source, rise_text);
+    if (!rise) {
+        return rise.problem();
     }
     if (*rise > rise_most) {
         return source.refuse(rise_text, "is steeper than any roof", "Check the figures.");

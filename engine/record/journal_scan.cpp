@@ -3,6 +3,7 @@
 #include <optional>
 #include <utility>
 
+#include "engine/record/crc32.h"
 #include "engine/record/event_bytes.h"
 #include "engine/record/frame.h"
 
@@ -11,17 +12,25 @@ namespace {
 
 using View = std::span<const std::uint8_t>;
 
-/// The size of the frame that begins here, when its header and CRC are right.
-std::optional<std::size_t> whole_frame(View bytes) {
-    if (!has_magic(bytes) || bytes.size() < frame_header_size) {
+/// The size of the frame that begins at `at`, when its header and CRC are right. `stretches` is
+/// made at the first doubt.
+std::optional<std::size_t> whole_frame(View bytes, std::size_t at,
+                                       std::optional<StretchCrc>& stretches) {
+    const View rest = bytes.subspan(at);
+    if (!has_magic(rest) || rest.size() < frame_header_size) {
         return {};
     }
-    const FrameHeader header = header_at(bytes);
-    if (header.length > frame_payload_most || header.length > bytes.size() - frame_header_size) {
+    const FrameHeader header = header_at(rest);
+    if (header.length > frame_payload_most || header.length > rest.size() - frame_header_size) {
         return {};
     }
-    const View payload = bytes.subspan(frame_header_size, header.length);
-    if (crc32_of(payload, header_crc(bytes)) != header.crc) {
+    const std::uint32_t crc =
+        stretches ? stretches->of(at + frame_header_size, header.length, header_crc(rest))
+                  : crc32_of(rest.subspan(frame_header_size, header.length), header_crc(rest));
+    if (crc != header.crc) {
+        if (!stretches) {
+            stretches.emplace(bytes);
+        }
         return {};
     }
     return frame_header_size + header.length;
@@ -51,10 +60,11 @@ void read_frame(View frame, std::size_t at, JournalRead& read) {
 
 JournalRead read_journal(View bytes) {
     JournalRead read;
+    std::optional<StretchCrc> stretches;
     std::size_t damage_from = 0;
     std::size_t at = 0;
     while (at < bytes.size()) {
-        const std::optional<std::size_t> size = whole_frame(bytes.subspan(at));
+        const std::optional<std::size_t> size = whole_frame(bytes, at, stretches);
         if (!size) {
             const auto next = std::find(bytes.begin() + static_cast<std::ptrdiff_t>(at) + 1,
                                         bytes.end(), frame_magic[0]);

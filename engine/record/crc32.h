@@ -1,0 +1,27 @@
+// The CRC of any stretch of a long text of bytes at once, so that looking for the next whole event
+// after damage takes no longer however many false beginnings the damage holds.
+//
+//   register after a stretch = x^(8·length) · (register before + prefix at its start) + prefix at
+//   its end, over GF(2) modulo the CRC's polynomial
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace hemline {
+
+class StretchCrc {
+  public:
+    /// Reads the bytes once; keeps four bytes for each.
+    explicit StretchCrc(std::span<const std::uint8_t> bytes);
+
+    /// The same as crc32_of(bytes.subspan(from, size), so_far).
+    [[nodiscard]] std::uint32_t of(std::size_t from, std::size_t size, std::uint32_t so_far) const;
+
+  private:
+    std::vector<std::uint32_t> prefix_;  ///< register after i bytes, begun at 0
+};
+
+}  // namespace hemline

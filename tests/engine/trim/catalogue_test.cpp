@@ -1,0 +1,128 @@
+#include <doctest/doctest.h>
+#include <rapidcheck.h>
+
+#include <string>
+#include <vector>
+
+#include "engine/trim/catalogue.h"
+#include "tests/engine/assets.h"
+
+using namespace hemline;
+
+namespace {
+
+const std::string header = "id,name,kind,role,flange,face,kick,hem,least,most,seams,source\n";
+
+Catalogue catalogue() {
+    return Catalogue::read(asset("catalogue/trims.csv")).value();
+}
+
+}  // namespace
+
+TEST_CASE("The catalogue's first main trim of a kind is its default") {
+    const Catalogue trims = catalogue();
+    REQUIRE(trims.default_for(EdgeKind::eave) != nullptr);
+    CHECK(trims.default_for(EdgeKind::eave)->id == "eave_rolled");
+    CHECK(trims.default_for(EdgeKind::eave, TrimRole::wrap)->id == "fascia_wrap");
+    CHECK(trims.default_for(EdgeKind::eave, TrimRole::cleat)->id == "cleat");
+    CHECK(trims.default_for(EdgeKind::ridge) == nullptr);
+}
+
+TEST_CASE("An edge has the trim it names, or its kind's default") {
+    const Catalogue trims = catalogue();
+    Edge edge;
+    CHECK(trims.of(edge)->id == "eave_rolled");
+    edge.trim = "eave_two_part";
+    CHECK(trims.of(edge)->id == "eave_two_part");
+    edge.trim = "nothing";
+    CHECK(trims.of(edge) == nullptr);
+    CHECK(trims.find("nothing") == nullptr);
+}
+
+TEST_CASE("Every trim of the catalogue has legs, panels it serves and a source") {
+    const Catalogue trims = catalogue();
+    for (const Trim& trim : trims.trims()) {
+        CAPTURE(trim.id);
+        CHECK(girth(trim) > Length());
+        CHECK_FALSE(trim.seams.empty());
+        CHECK_FALSE(trim.source.empty());
+        CHECK_FALSE(trim.name.empty());
+    }
+}
+
+TEST_CASE("Girth is the sum of the legs") {
+    // The eave trim's invented common dimensions: 4, 3 1/2, 1/2 and 1/2 in make 8 1/2 in.
+    const Catalogue trims = catalogue();
+    const Trim& eave = *trims.find("eave_rolled");
+    CHECK(leg_width(eave, LegName::flange) == inches(4));
+    CHECK(girth(eave) == inches(8) + sixteenths(8));
+    CHECK(leg_width(*trims.find("cleat"), LegName::hem) == Length());
+}
+
+TEST_CASE("An edge's own face and flange go before the catalogue's") {
+    const Catalogue trims = catalogue();
+    Edge edge;
+    CHECK(fitted_to(*trims.find("eave_rolled"), edge) == *trims.find("eave_rolled"));
+    edge.face = inches(5);
+    edge.flange = inches(6);
+    const Trim fitted = fitted_to(*trims.find("eave_rolled"), edge);
+    CHECK(leg_width(fitted, LegName::face) == inches(5));
+    CHECK(leg_width(fitted, LegName::flange) == inches(6));
+    CHECK(girth(fitted) == inches(12));
+}
+
+TEST_CASE("Columns may stand in any order") {
+    const auto trims = Catalogue::read(
+        "source,seams,most,least,hem,kick,face,flange,role,kind,name,id\n"
+        "somewhere,snap_lock mechanical,6/12,3/12,,,4 in,,main,eave,a trim,x\n");
+    REQUIRE(trims.ok());
+    const Trim& trim = trims->trims().front();
+    CHECK(trim.least == rise_in_12(3));
+    CHECK(trim.most == rise_in_12(6));
+    CHECK(trim.seams == std::vector<Seam>{Seam::snap_lock, Seam::mechanical});
+}
+
+TEST_CASE("What is wrong in a catalogue is said with its line, column and field") {
+    struct Row {
+        std::string row;
+        const char* why;
+    };
+    const std::vector<Row> table = {
+        {"x,n,eaves,main,4 in,,,,,,snap_lock,s", "Line 2, column 5: kind \"eaves\""},
+        {"x,n,eave,mane,4 in,,,,,,snap_lock,s", "Line 2, column 10: role \"mane\""},
+        {"x,n,eave,main,4,,,,,,snap_lock,s", "Line 2, column 15: flange \"4\""},
+        {"x,n,eave,main,0 in,,,,,,snap_lock,s", "flange \"0 in\" is zero"},
+        {"x,n,eave,main,,,,,,,snap_lock,s", "every other leg"},
+        {"x,n,eave,main,4 in,,,,six,,snap_lock,s", "least \"six\""},
+        {"x,n,eave,main,4 in,,,,,6,snap_lock,s", "most \"6\""},
+        {"x,n,eave,main,4 in,,,,7/12,6/12,snap_lock,s", "steeper"},
+        {"x,n,eave,main,4 in,,,,,,snap,s", "seams \"snap\""},
+        {"x,n,eave,main,4 in,,,,,,,s", "seams is empty"},
+        {"x,n,eave,main,4 in,,,,,,  ,s", "seams is empty"},
+        {",n,eave,main,4 in,,,,,,snap_lock,s", "id is empty"},
+        {"x,,eave,main,4 in,,,,,,snap_lock,s", "name is empty"},
+        {"x,n,eave,main,4 in,,,,,,snap_lock,", "source is empty"},
+        {"x,n,eave,main,4 in,,,,,,snap_lock", "11 cells"},
+        {"x,n,eave,main,4 in,,,,,,snap_lock,s\nx,n,eave,main,4 in,,,,,,snap_lock,s",
+         "Line 3, column 1: id \"x\" stands there twice"},
+    };
+    for (const Row& row : table) {
+        const auto trims = Catalogue::read(header + row.row + "\n");
+        REQUIRE_FALSE(trims.ok());
+        CAPTURE(trims.problem().what);
+        CHECK(trims.problem().what.find(row.why) != std::string::npos);
+        CHECK_FALSE(trims.problem().mend.empty());
+    }
+    CHECK_FALSE(Catalogue::read("").ok());
+    CHECK_FALSE(Catalogue::read("id,name\nx,n\n").ok());
+    CHECK_FALSE(Catalogue::read(header.substr(0, header.size() - 1) + ",more\n").ok());
+}
+
+TEST_CASE("Whatever the bytes, a catalogue is read or refused with a mend") {
+    CHECK(rc::check([](const std::string& text) {
+        for (const std::string& csv : {text, header + text}) {
+            const auto trims = Catalogue::read(csv);
+            RC_ASSERT((trims.ok() || !trims.problem().mend.empty()));
+        }
+    }));
+}

@@ -1,0 +1,64 @@
+// A journal written by the first version of the format opens for ever: tests/golden/eave.journal
+// and what it must give, line by line, in eave.txt.
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+#include "engine/record/event_bytes.h"
+#include "engine/record/job.h"
+#include "tests/engine/record/eave_record.h"
+#include "tests/engine/record/same_event.h"
+
+namespace hemline {
+namespace {
+
+std::string golden(const std::string& name) {
+    const char* source = std::getenv("HEMLINE_SOURCE");
+    const std::string file =
+        std::string(source == nullptr ? "." : source) + "/tests/golden/" + name;
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+Bytes golden_journal() {
+    const std::string text = golden("eave.journal");
+    return {text.begin(), text.end()};
+}
+
+TEST_CASE("The golden journal gives the lines it gave when it was written") {
+    const JournalRead read = read_journal(golden_journal());
+    CHECK(read.set_aside.empty());
+    std::string lines;
+    for (const Event& event : read.events) {
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+    }
+    CHECK(lines == golden("eave.txt"));
+}
+
+TEST_CASE("The golden journal gives the very events that went in, and they give its very bytes") {
+    const Bytes bytes = golden_journal();
+    CHECK(same_events(read_journal(bytes).events, eave_record()));
+    CHECK(journal_of(eave_record()) == bytes);
+}
+
+TEST_CASE("The golden journal gives the job it gave when it was written") {
+    const Job job = replay(read_journal(golden_journal()).events);
+    CHECK(job.name == "Invented house");
+    CHECK(job.practice.lap == inches(8));
+    CHECK(job.sticks_opened == 1);  // the spoiled cleat's metal went with the cut it supersedes
+    REQUIRE(job.offcuts.size() == 0);
+    const EdgeWork* eave = job.find("A");
+    REQUIRE(eave != nullptr);
+    // 31 ft 7 5/8 in and 1/16 in more agree; half up on the 1/16 in.
+    CHECK(eave->length(job.practice) == feet(31) + inches(7) + sixteenths(11));
+    CHECK(eave->remainder() == feet(9));
+    CHECK(eave->style == Style::full);
+    CHECK(eave->finished_by == "Ada");
+    CHECK(job.unknown_events == 1);
+}
+
+}  // namespace
+}  // namespace hemline

@@ -12,10 +12,9 @@ namespace hemline {
 
 namespace {
 
-constexpr float target_min = 10, primary_min = 14, key_min = 19;  // mm
-constexpr float page_long_min = 150, page_short_min = 90;         // mm: a 7 in screen
-constexpr double repeat_min = 0.080;                              // s
-constexpr double refusal_shown = 0.5;                             // s
+constexpr float page_long_min = 150, page_short_min = 90;  // mm: a 7 in screen
+constexpr double repeat_min = 0.080;                       // s
+constexpr double refusal_shown = 0.5;                      // s
 constexpr float half_pixel = 0.5F;
 
 ImVec2 top_left(Box box) {

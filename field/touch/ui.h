@@ -17,6 +17,9 @@ struct ImFont;
 
 namespace hemline {
 
+/// Least sides of a target, of a primary one's height, and of a key, in mm.
+constexpr float target_min = 10, primary_min = 14, key_min = 19;
+
 /// A tappable place, by a name that is unique on its screen and stable between versions.
 struct Target {
     std::string name;

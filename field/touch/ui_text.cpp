@@ -158,7 +158,8 @@ float Ui::line_height(Size size) const {
 void Ui::draw_label(std::string_view label, Box box, Look look, Colour colour) const {
     const float w = box.w - 2 * mm(1);
     const std::vector<std::string_view> given = lines_of(label);
-    const ImFont* font = look == Look::primary || look == Look::key ? fonts_->title : fonts_->bold;
+    const bool large = look == Look::primary || std::min(box.w, box.h) >= mm(key_min) - 1;
+    const ImFont* font = large ? fonts_->title : fonts_->bold;
     std::vector<std::string_view> lines = given;
     for (const ImFont* face : {font, static_cast<const ImFont*>(fonts_->bold),
                                static_cast<const ImFont*>(fonts_->small)}) {

@@ -1,0 +1,263 @@
+#include "field/touch/ui.h"
+
+#include <doctest/doctest.h>
+#include <imgui.h>
+
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "tests/field/harness.h"
+#include "tests/field/touch/stopped.h"
+
+using namespace hemline;
+
+namespace {
+
+bool stops_with(Look look, float w, float h) {
+    return stops([&] {
+        Harness bad([&](Ui& ui) { ui.button("it", "It", {10, 10, ui.mm(w), ui.mm(h)}, look); });
+    });
+}
+
+}  // namespace
+
+// Least sizes: 10 mm, primary 14 mm high, key 19 mm: above bare thumbs (Parhi et al. 2006, 9.2–9.6
+// mm) and at the mitten's 19 mm of MIL-STD-1472E.
+TEST_CASE("A target that is too small for a glove stops the program") {
+    CHECK(stops_with(Look::plain, 9.5F, 20));
+    CHECK(stops_with(Look::plain, 20, 9.5F));
+    CHECK_FALSE(stops_with(Look::plain, 10, 10));
+    CHECK(stops_with(Look::primary, 40, 13));
+    CHECK_FALSE(stops_with(Look::primary, 40, 14));
+    CHECK(stops_with(Look::key, 19, 18));
+    CHECK(stops_with(Look::key, 18, 19));
+    CHECK_FALSE(stops_with(Look::key, 19, 19));
+}
+
+TEST_CASE("Two targets of one name on a screen stop the program") {
+    CHECK(stops([] {
+        Harness bad([](Ui& ui) {
+            ui.area("it", {10, 10, ui.mm(20), ui.mm(20)});
+            ui.area("it", {10, ui.mm(40), ui.mm(20), ui.mm(20)});
+        });
+    }));
+}
+
+TEST_CASE("What is off is shown but is no target") {
+    Harness harness([](Ui& ui) {
+        CHECK_FALSE(ui.button("off", "Off", {10, 10, ui.mm(20), ui.mm(20)}, Look::off));
+    });
+    CHECK_FALSE(harness.has_target("off"));
+}
+
+TEST_CASE("A window smaller than a 7 in screen shows a part of the page, which stays whole") {
+    Harness harness([](Ui&) {}, 200, 100);
+    CHECK(harness.ui().page().w == doctest::Approx(150 * 5.9));
+    CHECK(harness.ui().page().h == doctest::Approx(90 * 5.9));
+    harness.resize(100, 200);
+    harness.frames();
+    CHECK(harness.ui().portrait());
+    CHECK(harness.ui().page().h == doctest::Approx(150 * 5.9));
+}
+
+TEST_CASE("Typed text is there for one frame") {
+    std::vector<std::string> seen;
+    Harness harness([&](Ui& ui) { seen.push_back(ui.typed()); });
+    harness.type("31-7-5/8\n");
+    CHECK(seen == std::vector<std::string>{"", "31-7-5/8\n", ""});
+}
+
+namespace {
+
+struct OneKey {
+    int taken = 0;
+    Look look = Look::key;
+    Harness harness{[this](Ui& ui) {
+        const Box box{ui.mm(10), ui.mm(10), ui.mm(20), ui.mm(20)};
+        taken += ui.button("seven", "7", box, look) ? 1 : 0;
+        taken +=
+            ui.button("eight", "8", {ui.mm(40), ui.mm(10), ui.mm(20), ui.mm(20)}, look) ? 1 : 0;
+    }};
+    /// Taps in frames of 1 ms and lets `rest` seconds go by.
+    void tap(float x_mm, double rest) {
+        const float x = harness.ui().mm(x_mm);
+        harness.push({TouchKind::down, 0, x, x});
+        harness.push({TouchKind::up, 0, x, x});
+        while (harness.queue().pending()) {
+            harness.frames(1, 0.001);
+        }
+        if (rest > 0) {
+            harness.frames(1, rest);
+        }
+    }
+};
+
+}  // namespace
+
+TEST_CASE("The same key within 80 ms is refused, and shown as refused") {
+    OneKey key;
+    key.tap(20, 0.040);
+    CHECK(key.taken == 1);
+    CHECK(key.harness.ui().refusal_left() == 0);
+    key.tap(20, 0.010);
+    CHECK(key.taken == 1);
+    CHECK(key.harness.ui().refusal_left() > 0);
+    key.harness.frames(1, 0.6);
+    CHECK(key.harness.ui().refusal_left() == 0);
+    key.tap(20, 0);
+    CHECK(key.taken == 2);
+}
+
+TEST_CASE("The same key after 90 ms counts again, and so does another key at once") {
+    OneKey key;
+    key.tap(20, 0.090);
+    key.tap(20, 0.001);
+    CHECK(key.taken == 2);
+    OneKey keys;
+    keys.tap(20, 0.010);
+    const float x = keys.harness.ui().mm(50);
+    const float y = keys.harness.ui().mm(20);
+    keys.harness.push({TouchKind::down, 0, x, y});
+    keys.harness.touch({TouchKind::up, 0, x, y});
+    CHECK(keys.taken == 2);
+}
+
+TEST_CASE("A bounce as the finger falls is refused too: a brief touch, then the long one") {
+    OneKey key;
+    key.tap(20, 0.020);
+    const float x = key.harness.ui().mm(20);
+    key.harness.push({TouchKind::down, 0, x, x});
+    key.harness.frames(3, 0.001);
+    key.harness.frames(1, 0.200);
+    key.harness.touch({TouchKind::up, 0, x, x});
+    CHECK(key.taken == 1);
+    CHECK(key.harness.ui().refusal_left() > 0);
+}
+
+TEST_CASE("Buttons that are no keys may be tapped as fast as one likes") {
+    OneKey key;
+    key.look = Look::plain;
+    key.tap(20, 0.010);
+    key.tap(20, 0.010);
+    CHECK(key.taken == 2);
+}
+
+namespace {
+
+struct List {
+    std::vector<int> tapped;
+    Box moving;
+    Harness harness{[this](Ui& ui) {
+        const Box view{ui.mm(10), ui.mm(10), ui.mm(80), ui.mm(70)};
+        moving = ui.begin_scroll("list", view, ui.mm(20) * 12);
+        Box rest = moving;
+        for (int i = 0; i < 12; ++i) {
+            if (ui.area("row:" + std::to_string(i),
+                        inset(take_top(rest, ui.mm(20)), 0, ui.mm(2)))) {
+                tapped.push_back(i);
+            }
+        }
+        ui.end_scroll();
+    }};
+    float top() { return harness.ui().mm(10) - moving.y; }
+};
+
+}  // namespace
+
+TEST_CASE("A list goes with the finger from where it fell, and presses nothing") {
+    List list;
+    list.harness.drag("row:2", 0, -30);
+    CHECK(list.top() == doctest::Approx(list.harness.ui().mm(30)));
+    CHECK(list.tapped.empty());
+    list.harness.tap("row:2");
+    CHECK(list.tapped == std::vector<int>{2});
+}
+
+TEST_CASE("A list stops at its ends") {
+    List list;
+    list.harness.drag("row:1", 0, 40);
+    CHECK(list.top() == 0);
+    for (int i = 0; i < 8; ++i) {
+        list.harness.drag(list.harness.names().front(), 0, -60);
+    }
+    CHECK(list.top() == doctest::Approx(list.harness.ui().mm(20 * 12 - 70)));
+}
+
+TEST_CASE("A drag that begins beside the list leaves it where it is") {
+    List list;
+    const float x = list.harness.ui().mm(120);
+    list.harness.touch({TouchKind::down, 0, x, x});
+    list.harness.touch({TouchKind::move, 0, x, x - 200});
+    list.harness.touch({TouchKind::up, 0, x, x - 200});
+    CHECK(list.top() == 0);
+}
+
+TEST_CASE("Rows out of view are no targets, and a sliver of a row is none either") {
+    List list;
+    CHECK(list.harness.has_target("row:0"));
+    CHECK(list.harness.has_target("row:2"));
+    CHECK_FALSE(list.harness.has_target("row:4"));
+    const Box view{list.harness.ui().mm(10), list.harness.ui().mm(10), list.harness.ui().mm(80),
+                   list.harness.ui().mm(70)};
+    for (const Target& target : list.harness.ui().targets()) {
+        CHECK(target.box.y >= view.y - 0.5F);
+        CHECK(target.box.bottom() <= view.bottom() + 0.5F);
+        CHECK(target.box.h >= list.harness.ui().mm(10) - 1);
+    }
+}
+
+TEST_CASE("A flung list runs on, slower and slower, and comes to rest; a touch stops it") {
+    List list;
+    const Box row = list.harness.target("row:2");
+    list.harness.touch({TouchKind::down, 0, row.mid_x(), row.mid_y()});
+    for (int i = 1; i <= 6; ++i) {
+        list.harness.push({TouchKind::move, 0, row.mid_x(),
+                           row.mid_y() - static_cast<float>(i) * list.harness.ui().mm(3)});
+        list.harness.frames();
+    }
+    list.harness.touch({TouchKind::up, 0, row.mid_x(), row.mid_y() - list.harness.ui().mm(18)});
+    REQUIRE(list.harness.queue().flinging());
+    const float at_lift = list.top();
+    list.harness.frames();
+    const float first = list.top() - at_lift;
+    CHECK(first > 0);
+    const float before = list.top();
+    list.harness.frames();
+    CHECK(list.top() - before < first);
+    SUBCASE("it comes to rest by itself") {
+        int frames = 0;
+        while (list.harness.queue().flinging() && frames < 600) {
+            list.harness.frames();
+            ++frames;
+        }
+        CHECK(frames < 240);
+        CHECK(list.tapped.empty());
+    }
+    SUBCASE("a touch stops it and presses nothing") {
+        list.harness.touch({TouchKind::down, 0, row.mid_x(), row.mid_y()});
+        list.harness.touch({TouchKind::up, 0, row.mid_x(), row.mid_y()});
+        CHECK_FALSE(list.harness.queue().flinging());
+        CHECK(list.tapped.empty());
+        list.harness.touch({TouchKind::down, 0, row.mid_x(), row.mid_y()});
+        list.harness.touch({TouchKind::up, 0, row.mid_x(), row.mid_y()});
+        CHECK(list.tapped.size() == 1);
+    }
+}
+
+TEST_CASE("Figures are as wide to the left as to the right of where they stand") {
+    Harness harness([](Ui& ui) {
+        for (const Length length : {Length(), sixteenths(10), inches(12), millimetres(9650),
+                                    feet(31) + inches(7) + sixteenths(10)}) {
+            const float left = ui.figure(0, 0, length, Marks::sixteenth);
+            CHECK(left > 0);
+            CHECK(ui.figure(0, 0, length, Marks::sixteenth, Align::right) == left);
+            CHECK(ui.figure(0, 0, length, Marks::millimetre, Align::centre) > 0);
+        }
+        // inches are said though they be 0, where there are feet
+        CHECK(ui.figure(0, 0, feet(12), Marks::sixteenth) >
+              ui.figure(0, 0, feet(1) + inches(1), Marks::sixteenth));
+        CHECK(ui.figure(0, 0, feet(1), Marks::sixteenth) ==
+              ui.figure(0, 0, feet(1) + inches(1), Marks::sixteenth));
+    });
+}

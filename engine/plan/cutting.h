@@ -44,12 +44,15 @@ struct Layout {
 ///   new sticks ≥ ⌈(Σ worth·count − Σ over limited stock: supply·max(0, stick_worth − cost·share))
 ///   / share⌉
 /// with cost 0 for stock on hand and 1 for new stock; unlimited stock must hold no more than its
-/// cost·share. docs/cutting.md proves it.
+/// cost·share. docs/cutting.md proves it. `refuted`: for so many counts of sticks from there on, a
+/// search of every way to fill the stick that takes the longest piece left, cut off only by these
+/// worths and by the metal, found no plan; the checker searches again.
 struct Certificate {
     std::vector<std::int64_t> worth;        ///< one for each demand, ≥ 0
     std::vector<std::int64_t> stick_worth;  ///< one for each stock
     std::int64_t share = 1;                 ///< > 0
-    std::int64_t bound = 0;
+    std::int64_t bound = 0;                 ///< by the worths alone
+    std::int64_t refuted = 0;               ///< lower_bound == bound + refuted
 };
 
 struct CuttingPlan {
@@ -65,8 +68,15 @@ struct CuttingPlan {
 /// Pieces that one plan takes; what is past them is missing.
 constexpr std::int64_t cut_pieces_most = 1'000'000;
 
+/// How long to look for fewer sticks and a higher bound: counted steps (ten million take about a
+/// tenth of a second), and a question asked now and then whether to stop.
+struct CuttingEffort {
+    std::int64_t steps = 10'000'000;
+    std::function<bool()> cancelled;
+};
+
 /// The fewest new sticks, and among as few the shorter ones. Deterministic: counted steps, no
 /// clock. A piece longer than every stock is `missing`.
-CuttingPlan plan_cutting(const CuttingJob& job);
+CuttingPlan plan_cutting(const CuttingJob& job, const CuttingEffort& effort = {});
 
 }  // namespace hemline

@@ -10,6 +10,9 @@ std::int64_t ceiling(std::int64_t a, std::int64_t b) {
     return a <= 0 ? 0 : (a + b - 1) / b;
 }
 
+/// Far past anything that matters, and far from overflow: past it no more is taken off.
+constexpr std::int64_t enough = std::int64_t{1} << 61;
+
 /// What the pieces are worth beyond what sticks on hand and limited sticks can hold unpaid.
 std::int64_t unpaid(const CuttingTask& task, const Worths& worths, std::int64_t share) {
     std::int64_t sum = 0;
@@ -19,7 +22,7 @@ std::int64_t unpaid(const CuttingTask& task, const Worths& worths, std::int64_t 
     for (std::size_t k = 0; k < task.stock.size(); ++k) {
         const TaskStock& stock = task.stock[k];
         const std::int64_t over = worths.stick[k] - (stock.on_hand ? 0 : share);
-        if (over > 0 && sum > 0) {
+        if (over > 0 && sum > -enough) {
             sum -= stock.supply * over;
         }
     }
@@ -52,6 +55,10 @@ void settle(const CuttingTask& task, Worths& worths) {
             }
         }
     }
+}
+
+std::int64_t worth_to_spare(const CuttingTask& task, const Worths& worths, std::int64_t sticks) {
+    return worths.share * sticks - unpaid(task, worths, worths.share);
 }
 
 Worths volume_bound(const CuttingTask& task) {

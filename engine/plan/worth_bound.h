@@ -16,6 +16,10 @@ struct Worths {
 /// Chooses the share that bounds best and fills in share and bound. Exact.
 void settle(const CuttingTask& task, Worths& worths);
 
+/// What the worths leave unaccounted for when the whole task is cut from `sticks` new ones: no plan
+/// may waste more worth than that, and below 0 there is no such plan.
+std::int64_t worth_to_spare(const CuttingTask& task, const Worths& worths, std::int64_t sticks);
+
 /// The volume of the pieces against that of the sticks.
 Worths volume_bound(const CuttingTask& task);
 

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <algorithm>
+#include <functional>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -123,6 +125,154 @@ inline std::string wrong_worths(const hemline::CuttingJob& job,
     }
     const Int reached = sum <= 0 ? 0 : (sum + certificate.share - 1) / certificate.share;
     return reached < bound ? "the worths do not reach the bound" : "";
+}
+
+/// Searches again for a plan from `sticks` new sticks: every filling of every stock that takes the
+/// longest piece left. Leaves a branch only when its waste of metal or of worth is past what a plan
+/// from so many sticks can have. Remembers rests that failed.
+class SearchAgain {
+  public:
+    SearchAgain(const hemline::CuttingJob& job, const hemline::Certificate& certificate, Int sticks)
+        : kerf_(job.kerf.nm()), new_left_(sticks) {
+        std::map<Int, std::pair<Int, Int>, std::greater<>> kinds;  // size -> count, worth
+        for (std::size_t i = 0; i < job.demand.size(); ++i) {
+            auto& kind = kinds[job.demand[i].length.nm() + kerf_];
+            kind.second = kind.first == 0 ? certificate.worth[i]
+                                          : std::min(kind.second, certificate.worth[i]);
+            kind.first += job.demand[i].count;
+        }
+        Int pieces = 0;
+        for (const auto& [size, kind] : kinds) {
+            size_.push_back(size);
+            left_.push_back(kind.first);
+            worth_.push_back(kind.second);
+            pieces += kind.first;
+            metal_spare_ -= size * kind.first;
+            worth_spare_ -= kind.second * kind.first;
+        }
+        Int longest = 0;
+        for (const auto& stock : job.stock) {
+            longest = std::max(longest, stock.on_hand ? 0 : stock.length.nm() + kerf_);
+        }
+        for (std::size_t k = 0; k < job.stock.size(); ++k) {
+            const auto& stock = job.stock[k];
+            const Int room = stock.length.nm() + kerf_;
+            const Int supply = std::min(stock.supply.value_or(pieces), pieces);
+            if (supply > 0) {
+                const Int paid = stock.on_hand ? 0 : certificate.share;
+                const Int let_off = std::max(certificate.stick_worth[k], paid);
+                stock_.push_back({room, supply, let_off, stock.on_hand});
+                metal_spare_ += stock.on_hand ? supply * room : 0;
+                worth_spare_ += supply * (let_off - paid);
+            }
+        }
+        // Metal of a new stick is counted as the longest: a shorter one wastes the difference.
+        metal_spare_ += sticks * longest;
+        worth_spare_ += sticks * certificate.share;
+        longest_ = longest;
+    }
+    /// True when no plan was found and all were looked at within the steps.
+    bool refutes(Int steps) {
+        steps_ = steps;
+        return !plan_from_rest() && steps_ > 0;
+    }
+
+  private:
+    struct Stock {
+        Int room, supply, let_off;
+        bool on_hand;
+    };
+
+    bool plan_from_rest() {
+        std::size_t first = 0;
+        while (first < left_.size() && left_[first] == 0) {
+            ++first;
+        }
+        if (first == left_.size()) {
+            return true;
+        }
+        std::vector<Int> rest = left_;
+        for (const Stock& stock : stock_) {
+            rest.push_back(stock.supply);
+        }
+        rest.push_back(new_left_);
+        if (steps_ <= 0 || failed_.count(rest) > 0) {
+            return false;
+        }
+        for (Stock& stock : stock_) {
+            if (stock.supply == 0 || stock.room < size_[first] ||
+                (!stock.on_hand && new_left_ == 0)) {
+                continue;
+            }
+            --stock.supply;
+            new_left_ -= stock.on_hand ? 0 : 1;
+            --left_[first];
+            const Int metal = stock.on_hand ? stock.room : longest_;
+            const bool found = plan_with(first, stock.room - size_[first], metal - size_[first],
+                                         stock.let_off - worth_[first]);
+            ++left_[first];
+            new_left_ += stock.on_hand ? 0 : 1;
+            ++stock.supply;
+            if (found) {
+                return true;
+            }
+        }
+        failed_.insert(std::move(rest));
+        return false;
+    }
+
+    bool plan_with(std::size_t from, Int room, Int metal, Int worth) {
+        if (--steps_ <= 0) {
+            return false;
+        }
+        for (std::size_t i = from; i < size_.size(); ++i) {
+            if (left_[i] > 0 && size_[i] <= room) {
+                --left_[i];
+                const bool found =
+                    plan_with(i, room - size_[i], metal - size_[i], worth - worth_[i]);
+                ++left_[i];
+                if (found) {
+                    return true;
+                }
+            }
+        }
+        for (std::size_t i = 0; i < size_.size(); ++i) {
+            if (left_[i] > 0 && size_[i] <= room) {
+                return false;  // room for one more: another branch has it
+            }
+        }
+        if (metal > metal_spare_ || worth > worth_spare_) {
+            return false;
+        }
+        metal_spare_ -= metal;
+        worth_spare_ -= worth;
+        const bool found = plan_from_rest();
+        metal_spare_ += metal;
+        worth_spare_ += worth;
+        return found;
+    }
+
+    Int kerf_;
+    std::vector<Int> size_, left_, worth_;
+    std::vector<Stock> stock_;
+    Int new_left_, metal_spare_ = 0, worth_spare_ = 0, longest_ = 0, steps_ = 0;
+    std::set<std::vector<Int>> failed_;
+};
+
+/// Empty when the whole of lower_bound is shown: by the worths, and by searching again for what was
+/// refuted.
+inline std::string wrong_bound(const hemline::CuttingJob& job, const hemline::CuttingPlan& plan) {
+    const hemline::Certificate& certificate = plan.certificate;
+    if (plan.lower_bound != certificate.bound + certificate.refuted) {
+        return "the bound is not what the certificate says";
+    }
+    std::string wrong = wrong_worths(job, certificate, certificate.bound);
+    for (Int n = 0; n < certificate.refuted && wrong.empty(); ++n) {
+        if (!SearchAgain(job, certificate, certificate.bound + n).refutes(20'000'000)) {
+            wrong = "the search that refutes a count does not";
+        }
+    }
+    return wrong;
 }
 
 }  // namespace cutting_checker

@@ -1,0 +1,18 @@
+// Diving: fix what the program uses whole, round the rest one filling at a time, solve again.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "engine/plan/cutting_task.h"
+#include "engine/plan/effort.h"
+
+namespace hemline {
+
+/// A whole cutting from at most `sticks_most` new sticks, or none on this way down. `turn`: 0
+/// follows the program everywhere; n takes its second choice at the n-th choice. Keeps the fillings
+/// it finds.
+std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, int turn,
+                            std::vector<Filling>& fillings, Effort& effort);
+
+}  // namespace hemline

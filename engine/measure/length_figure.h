@@ -38,12 +38,11 @@ struct LengthReader {
 /// A number without decimals and without groups.
 bool is_whole(const Token& token);
 
-/// Reads one figure and stands behind it. Problem: no figure here, or a fraction that no tape
-/// shows.
+/// Reads one figure and stands behind it. Problem: no figure, or a fraction that no tape shows.
 Result<LengthFigure> read_figure(LengthReader& reader);
 
-/// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than 1
-/// nm.
+/// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than
+/// a nanometre.
 Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure, std::int64_t unit_nm);
 
 }  // namespace hemline

@@ -36,7 +36,7 @@ Result<Length> read_inches_after(LengthReader& reader, Length whole_feet) {
     }
     const Result<Length> length = inches_of(reader, *figure);
     if (!length) {
-        return length;
+        return length.problem();
     }
     if (*length >= feet(1)) {
         return reader.refuse(figure->at, "has twelve inches or more beside its feet",
@@ -62,8 +62,11 @@ Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure)
                              "Write feet and inches, or decimals, as in 31.5 ft.");
     }
     const Result<Length> whole_feet = length_of(reader, figure, feet(1).nm());
-    if (!whole_feet || reader.peek().kind == TokenKind::end) {
-        return whole_feet;
+    if (!whole_feet) {
+        return whole_feet.problem();
+    }
+    if (reader.peek().kind == TokenKind::end) {
+        return *whole_feet;
     }
     if (!is_whole(figure.whole)) {
         return reader.refuse(reader.peek().at, "has inches after feet that are not whole",
@@ -86,7 +89,7 @@ Result<Length> read_dashed(LengthReader& reader, const LengthFigure& whole_feet)
     }
     const Result<Length> head = length_of(reader, whole_feet, feet(1).nm());
     if (!head) {
-        return head;
+        return head.problem();
     }
     ++reader.next;
     const std::size_t inches_from = reader.next;

@@ -96,11 +96,11 @@ Result<std::int64_t> read_fraction(const Source& source, const Stretch& stretch)
     const std::size_t slash = stretch.text.find('/');
     const auto above = read_number(source, part_of(stretch, 0, slash));
     if (!above) {
-        return above;
+        return above.problem();
     }
     const auto below = read_number(source, part_of(stretch, slash + 1, stretch.text.size()));
     if (!below) {
-        return below;
+        return below.problem();
     }
     for (std::int64_t parts = 2; parts <= 64; parts *= 2) {
         if (*below == parts * one && *above % one == 0 && *above < *below) {
@@ -123,11 +123,11 @@ Result<std::int64_t> read_rise(const Source& source, const Stretch& stretch) {
     }
     const auto fraction = read_fraction(source, part_of(stretch, joint + 1, stretch.text.size()));
     if (!fraction) {
-        return fraction;
+        return fraction.problem();
     }
     const auto whole = read_number(source, trimmed(part_of(stretch, 0, joint)));
     if (!whole) {
-        return whole;
+        return whole.problem();
     }
     if (*whole % one != 0) {
         return source.refuse(stretch, "has a fraction after decimals",

@@ -1,0 +1,248 @@
+#include "engine/handover/readings_row.h"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/quote.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::array<End, 5> eave_ends = {End::gable, End::corner_out, End::corner_in, End::wall,
+                                          End::open};
+
+std::string_view trimmed(std::string_view text) {
+    const std::size_t from = text.find_first_not_of(" \t");
+    if (from == std::string_view::npos) {
+        return {};
+    }
+    return text.substr(from, text.find_last_not_of(" \t") - from + 1);
+}
+
+/// One row being read into an edge; the first problem met is kept, and nothing is read after it.
+struct Row {
+    const Table& table;
+    const std::vector<Cell>& cells;
+    const Catalogue& catalogue;
+    std::optional<BareUnit> bare;
+    std::optional<TableProblem> problem;
+
+    /// The cell's text without the spaces around it; empty where the column is not there.
+    [[nodiscard]] std::string_view text(std::string_view column) const {
+        const auto index = table.column(column);
+        return index ? trimmed(cells[*index].text) : std::string_view();
+    }
+    /// Refuses the column's text: "length "379" does not say …".
+    void refuse(std::string_view column, const std::string& why, std::string mend) {
+        const auto index = table.column(column);
+        const Cell& cell = index ? cells[*index] : cells.front();
+        problem =
+            TableProblem{cell.line, cell.column, std::string(column) + " " + why, std::move(mend)};
+    }
+    void refuse_word(std::string_view column, std::string mend) {
+        const std::string_view found = text(column);
+        refuse(column, found.empty() ? "is empty." : quoted(found) + " is not a word for it.",
+               std::move(mend));
+    }
+};
+
+/// Reads a word of a set; an empty cell leaves what is there.
+template <class T>
+void read_word(Row& row, std::string_view column, std::optional<T> (*value_of)(std::string_view),
+               T& into, std::string_view mend) {
+    const std::string_view word = row.text(column);
+    if (row.problem || word.empty()) {
+        return;
+    }
+    if (const std::optional<T> value = value_of(word)) {
+        into = *value;
+    } else {
+        row.refuse_word(column, std::string(mend));
+    }
+}
+
+/// A length above zero; an empty cell is none.
+std::optional<Length> read_length(Row& row, std::string_view column) {
+    const std::string_view text = row.text(column);
+    if (row.problem || text.empty()) {
+        return {};
+    }
+    const Result<Length> length = parse_length(text, row.bare);
+    if (!length) {
+        row.refuse(column, length.problem().what, length.problem().mend);
+        return {};
+    }
+    if (*length == Length()) {
+        row.refuse(column, quoted(text) + " is zero.", "Give a length above zero.");
+        return {};
+    }
+    return *length;
+}
+
+std::optional<Slope> read_slope(Row& row, std::string_view column) {
+    const std::string_view text = row.text(column);
+    if (row.problem || text.empty()) {
+        return {};
+    }
+    const Result<Slope> slope = parse_slope(text);
+    if (!slope) {
+        row.refuse(column, slope.problem().what, slope.problem().mend);
+        return {};
+    }
+    return *slope;
+}
+
+/// The kinds that the catalogue has a main trim for: "eaves".
+std::string kinds_served(const Catalogue& catalogue) {
+    std::string kinds;
+    for (int i = 0; i <= static_cast<int>(EdgeKind::high_eave); ++i) {
+        const auto kind = static_cast<EdgeKind>(i);
+        if (catalogue.default_for(kind) != nullptr) {
+            kinds += (kinds.empty() ? "" : ", ") + std::string(spoken(kind)) + "s";
+        }
+    }
+    return kinds.empty() ? "nothing" : kinds;
+}
+
+void read_name(Row& row, Edge& edge) {
+    edge.id = row.text("edge");
+    if (edge.id.empty()) {
+        row.refuse("edge", "is empty.", "Give every edge a name, such as A.");
+    } else if (edge.id.size() > 40) {
+        row.refuse("edge", quoted(edge.id) + " is longer than 40 bytes.", "Shorten the name.");
+    } else if (quoted(edge.id) != '"' + edge.id + '"') {
+        row.refuse("edge", quoted(edge.id) + " holds a line end or another control character.",
+                   "Name the edge with letters and figures.");
+    }
+}
+
+void read_kind(Row& row, Edge& edge) {
+    if (row.problem) {
+        return;
+    }
+    const auto kind = edge_kind_of(row.text("kind"));
+    if (!kind) {
+        row.refuse_word("kind",
+                        "Write eave, gable, ridge, hip, valley, sidewall, headwall, transition or "
+                        "high_eave.");
+        return;
+    }
+    edge.kind = *kind;
+    if (row.catalogue.default_for(*kind) == nullptr) {
+        row.refuse("kind",
+                   quoted(word_of(*kind)) + ": only " + kinds_served(row.catalogue) +
+                       " can be planned yet.",
+                   "Take the row out of the file and plan that edge by hand.");
+    }
+}
+
+void read_trim(Row& row, Edge& edge) {
+    edge.trim = row.text("trim");
+    if (row.problem || edge.trim.empty()) {
+        return;
+    }
+    const Trim* trim = row.catalogue.find(edge.trim);
+    std::string choice;
+    for (const Trim& known : row.catalogue.trims()) {
+        if (known.kind == edge.kind && known.role == TrimRole::main) {
+            choice += (choice.empty() ? "" : ", ") + known.id;
+        }
+    }
+    const std::string mend = "Write one of " + choice + ", or leave the cell empty.";
+    if (trim == nullptr) {
+        row.refuse("trim", quoted(edge.trim) + " is not in the catalogue.", mend);
+    } else if (trim->role != TrimRole::main) {
+        row.refuse("trim",
+                   quoted(edge.trim) + " is a " + std::string(word_of(trim->role)) +
+                       ", not the edge's own trim.",
+                   mend);
+    } else if (trim->kind != edge.kind) {
+        row.refuse("trim",
+                   quoted(edge.trim) + " is a trim of another kind of edge (" +
+                       std::string(spoken(trim->kind)) + ").",
+                   mend);
+    }
+}
+
+void read_end(Row& row, std::string_view column, End& into) {
+    constexpr std::string_view mend = "Write gable, corner_out, corner_in, wall or open.";
+    if (row.problem) {
+        return;
+    }
+    const auto end = end_of(row.text(column));
+    if (!end) {
+        row.refuse_word(column, std::string(mend));
+        return;
+    }
+    into = *end;
+    if (std::find(eave_ends.begin(), eave_ends.end(), *end) == eave_ends.end()) {
+        row.refuse(column, quoted(word_of(*end)) + " is no end that an eave has.",
+                   std::string(mend));
+    }
+}
+
+/// The interior plan angle of a corner, where it is stated.
+std::optional<std::int64_t> read_corner(Row& row, std::string_view column, End end) {
+    const std::string_view text = row.text(column);
+    if (row.problem || text.empty()) {
+        return {};
+    }
+    const std::int64_t square = end == End::corner_in ? 270'000'000 : 90'000'000;
+    if (end != End::corner_out && end != End::corner_in) {
+        row.refuse(column, quoted(text) + " stands where the edge has no corner.",
+                   "Leave the cell empty, or make that end a corner.");
+        return {};
+    }
+    const std::string figure = std::to_string(square / 1'000'000);
+    for (const std::string_view unit : {"", "deg", " deg", "°"}) {
+        if (text == figure + std::string(unit)) {
+            return square;
+        }
+    }
+    row.refuse(column, quoted(text) + ": only square corners can be planned yet.",
+               "Write " + figure + ", or leave the cell empty.");
+    return {};
+}
+
+}  // namespace
+
+std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
+                                                 const Catalogue& catalogue,
+                                                 std::optional<BareUnit> bare) {
+    Row row{table, cells, catalogue, bare, {}};
+    EdgeReading reading;
+    Edge& edge = reading.edge;
+    reading.line = row.cells.front().line;
+    read_name(row, edge);
+    read_kind(row, edge);
+    read_trim(row, edge);
+    if (!row.problem && row.text("length").empty()) {
+        row.refuse("length", "is empty.", "Write the edge's length, as in 31 ft 7 5/8 in.");
+    }
+    reading.length = read_length(row, "length").value_or(Length());
+    read_end(row, "left", edge.left);
+    read_end(row, "right", edge.right);
+    edge.pitch = read_slope(row, "pitch");
+    read_word(row, "first", side_of, edge.first, "Write left or right, or leave the cell empty.");
+    read_word(row, "looks", looks_of, edge.looks,
+              "Write balanced or free, or leave the cell empty.");
+    read_word(row, "seam", seam_of, edge.seam,
+              "Write snap_lock, mechanical or nail_strip, or leave the cell empty.");
+    read_word(row, "fascia", fascia_of, edge.fascia,
+              "Write plumb or square, or leave the cell empty.");
+    edge.metal = row.text("metal");
+    edge.colour = row.text("colour");
+    edge.thickness = read_length(row, "thickness");
+    edge.face = read_length(row, "face");
+    edge.flange = read_length(row, "flange");
+    edge.pitch2 = read_slope(row, "pitch2");
+    edge.corner_left_udeg = read_corner(row, "corner_left", edge.left);
+    edge.corner_right_udeg = read_corner(row, "corner_right", edge.right);
+    if (row.problem) {
+        return *row.problem;
+    }
+    return reading;
+}
+
+}  // namespace hemline

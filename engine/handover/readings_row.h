@@ -1,0 +1,21 @@
+// One row of the readings file: its cells, found by their columns, become an edge and its length.
+#pragma once
+
+#include <optional>
+#include <variant>
+#include <vector>
+
+#include "engine/csv.h"
+#include "engine/handover/readings_file.h"
+#include "engine/measure/length_text.h"
+#include "engine/trim/catalogue.h"
+
+namespace hemline {
+
+/// Reads and checks one row of a table whose columns are all known. Problem: the first cell that
+/// cannot be right; what is said names its column and the text found.
+std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
+                                                 const Catalogue& catalogue,
+                                                 std::optional<BareUnit> bare);
+
+}  // namespace hemline

@@ -202,6 +202,7 @@ int turn_of(MarkKind kind) {
 std::vector<Mark> lay_along_tape(const std::vector<EndMark>& left,
                                  const std::vector<EndMark>& right, Length cut, bool end_cut) {
     std::vector<Mark> marks;
+    marks.reserve(left.size() + right.size() + 1);
     for (const EndMark& mark : left) {
         marks.push_back({mark.kind, std::clamp(mark.in, Length(), cut), Side::left});
     }

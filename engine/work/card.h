@@ -19,31 +19,31 @@ namespace hemline {
 
 /// What an end of a piece is: the end of the edge, or one half of a lap.
 enum class EndWork {
-    gable_tab,       ///< 1 in tab folded flat to the gable
-    corner_tab,      ///< outside corner, fitted first: tab wraps behind the neighbour
-    corner_mitre,    ///< outside corner, fitted second: stops at the corner line
-    corner_in,       ///< inside corner: face butts
-    square,          ///< wall or open end, or a butt joint
-    underlap,        ///< lies under the next piece: carries the lap, the beads, the hem notch
-    overlap,         ///< lies over the piece before it
+    gable_tab,     ///< 1 in tab folded flat to the gable
+    corner_tab,    ///< outside corner, fitted first: tab wraps behind the neighbour
+    corner_mitre,  ///< outside corner, fitted second: stops at the corner line
+    corner_in,     ///< inside corner: face butts
+    square,        ///< wall or open end, or a butt joint
+    underlap,      ///< lies under the next piece: carries the lap, the beads, the hem notch
+    overlap,       ///< lies over the piece before it
 };
 
 enum class MarkKind {
-    lap_line,         ///< edge of the visible part
-    bead,             ///< one bead of sealant across flange and face
-    hem_notch,        ///< hem removed from here to the end
-    hem_clip_45,      ///< inner corner of the hem notch clipped
-    flange_cut,       ///< flange cut square here, to the end
-    flange_mitre,     ///< back edge of the flange; cut from here to the corner line
-    tab_fold,         ///< tab folded here
-    drip_clip_45,     ///< drip edge cut at 45° from here
-    tab_end,          ///< end of the tab: clip both corners at 45°
-    end_cut,          ///< cut the stick through here
+    lap_line,      ///< edge of the visible part
+    bead,          ///< one bead of sealant across flange and face
+    hem_notch,     ///< hem removed from here to the end
+    hem_clip_45,   ///< inner corner of the hem notch clipped
+    flange_cut,    ///< flange cut square here, to the end
+    flange_mitre,  ///< back edge of the flange; cut from here to the corner line
+    tab_fold,      ///< tab folded here
+    drip_clip_45,  ///< drip edge cut at 45° from here
+    tab_end,       ///< end of the tab: clip both corners at 45°
+    end_cut,       ///< cut the stick through here
 };
 
 struct Mark {
     MarkKind kind = MarkKind::end_cut;
-    Length at;            ///< from the hooked (left) end
+    Length at;                  ///< from the hooked (left) end
     Side toward = Side::right;  ///< the waste lies on this side of the mark
 };
 
@@ -53,16 +53,16 @@ struct Card {
     int piece = 0, pieces = 0;
     Length cut, covers, lap;
     EndWork left = EndWork::square, right = EndWork::square;
-    Side hooks = Side::left;         ///< which end the tape hooks
-    std::optional<Side> hand;        ///< of an end piece: the end of the edge it closes
-    std::vector<Leg> legs;           ///< for drawing: from the deck outward
-    std::vector<Mark> marks;         ///< in tape order from the hooked end, the end cut last
-    std::vector<Length> screws;      ///< centres from the hooked end
-    int stick = 0;                   ///< number of the stick in the plan; 0: cut already
-    std::optional<EventId> offcut;   ///< take this offcut instead of a new stick
-    Length stick_length, stick_from; ///< where on the stick the piece begins
-    Length left_over;                ///< what this cut leaves of the stick after it
-    std::string waits_for;           ///< empty, or why the piece cannot be cut yet, with the mend
+    Side hooks = Side::left;          ///< which end the tape hooks
+    std::optional<Side> hand;         ///< of an end piece: the end of the edge it closes
+    std::vector<Leg> legs;            ///< for drawing: from the deck outward
+    std::vector<Mark> marks;          ///< in tape order from the hooked end, the end cut last
+    std::vector<Length> screws;       ///< centres from the hooked end
+    int stick = 0;                    ///< number of the stick in the plan; 0: cut already
+    std::optional<EventId> offcut;    ///< take this offcut instead of a new stick
+    Length stick_length, stick_from;  ///< where on the stick the piece begins
+    Length left_over;                 ///< what this cut leaves of the stick after it
+    std::string waits_for;            ///< empty, or why the piece cannot be cut yet, with the mend
 };
 
 /// The card of one piece. Problem: no such edge, run or piece, naming the ones there are.

@@ -29,7 +29,9 @@ constexpr std::string_view under = "is under the least,";
 constexpr std::string_view over = "is over the most,";
 
 std::string length_outside(const Step& step, Length length) {
-    const auto print = [](Length l) { return print_length(l, Marks::thirty_second); };
+    // In inches half a mark finer than the job's: a check is about the little that is missing.
+    const Marks marks = step.marks == Marks::millimetre ? step.marks : Marks::thirty_second;
+    const auto print = [&](Length l) { return print_length(l, marks); };
     if (step.length_least && length < *step.length_least) {
         return sentence(print(length), under, print(*step.length_least), *step.rule);
     }

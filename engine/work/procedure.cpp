@@ -86,6 +86,7 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
     Step step;
     step.rule = &rule;
     step.piece = piece;
+    step.marks = marks_of(ground.practice);
     step.action = fill_in(
         rule.action, [&](std::string_view word) { return number_for(word, ground, run, piece); });
     if (rule.asks == Asks::length) {

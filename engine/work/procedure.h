@@ -7,9 +7,10 @@
 #include <vector>
 
 #include "engine/measure/length.h"
+#include "engine/measure/length_text.h"
+#include "engine/plan/plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
-#include "engine/plan/plan.h"
 #include "engine/result.h"
 
 namespace hemline {
@@ -27,7 +28,8 @@ struct StepRule {
     std::string action;      ///< at most twelve words
     std::string why, wrong;  ///< why it matters; what goes wrong
     std::string caution;     ///< one line before the action; empty: none
-    std::string least, most;  ///< of the answer: a length, a number, or a practice key ("lap"); empty: none
+    std::string least,
+        most;  ///< of the answer: a length, a number, or a practice key ("lap"); empty: none
     std::string source;
 };
 
@@ -41,6 +43,7 @@ struct Step {
     std::string action;
     std::optional<Length> length_least, length_most;
     std::optional<std::int64_t> count_least, count_most;
+    Marks marks = Marks::sixteenth;  ///< what the job's lengths are printed on
     bool done = false;
     std::string waits_for;  ///< empty, or what must be there first
 };
@@ -56,8 +59,19 @@ std::optional<std::size_t> next_step(const std::vector<Step>& steps);
 std::string outside_practice(const Step& step, const Answer& answer);
 
 /// Where an edge stands, for the list and the roof.
-enum class EdgeStatus { no_reading, one_reading, readings_disagree, pitch_missing, ready, cutting, fitting, to_tick, finished };
-EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps, const Practice& practice);
+enum class EdgeStatus {
+    no_reading,
+    one_reading,
+    readings_disagree,
+    pitch_missing,
+    ready,
+    cutting,
+    fitting,
+    to_tick,
+    finished
+};
+EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
+                     const Practice& practice);
 std::string_view spoken(EdgeStatus status);
 
 /// The next cut of the whole job: edge, role, piece; none when nothing can be cut now.

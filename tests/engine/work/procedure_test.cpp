@@ -188,6 +188,19 @@ TEST_CASE("an answer outside practice is told with its value, its limit and why"
     CHECK(outside_practice(find(all, "tug", 0), {}) == "");
 }
 
+TEST_CASE("on a job in millimetres the steps speak millimetres") {
+    const auto procedure = eave_procedure();
+    Planned planned;
+    planned.job.practice.cut_grid = millimetres(1);
+    planned.job.practice.lap = millimetres(150);
+    planned.add(eave("A", End::wall, End::wall), millimetres(5000));
+    const auto all = steps(planned, procedure);
+    CHECK(find(all, "cut", 1).action.find(" mm.") != std::string::npos);
+    const Answer lap{AnswerKind::length, millimetres(149), 0, ""};
+    CHECK(outside_practice(find(all, "slide", 2), lap) ==
+          "149 mm is under the least, 150 mm: a short lap lets water through.");
+}
+
 TEST_CASE("the tick and the fitting of a piece wait for what must be there first") {
     const auto procedure = eave_procedure();
     Planned planned = forty_six_feet();

@@ -222,7 +222,7 @@ Event JournalFile::mint(Fact fact, std::string by, std::vector<EventId> supersed
 
 std::optional<Problem> JournalFile::save(const Event& event) {
     if (file_ < 0) {
-        if (const auto problem = begin_file()) {
+        if (auto problem = begin_file()) {
             return problem;
         }
     }

@@ -119,6 +119,24 @@ TEST_CASE("the printed card says which end is hooked, the waste side and the cau
     }
 }
 
+TEST_CASE("a line to fold, seal or see by is never called a cut") {
+    const Desk desk;
+    const auto card = desk.run({"card", desk.write("a.csv", eave), "A", "1", "--json"}).json();
+    for (const auto& mark : card["marks"]) {
+        const std::string name = mark["mark"];
+        CHECK(mark["cuts"] == (name != "lap line" && name != "bead line" && name != "tab fold"));
+    }
+}
+
+TEST_CASE("the card of a trim that does not suit the pitch says so before the cut") {
+    const Desk desk;
+    const std::string steep = desk.write("a.csv",
+                                         "edge,kind,trim,length,left,right,pitch\n"
+                                         "A,eave,eave_rolled,46 ft,gable,gable,9/12\n");
+    CHECK(desk.run({"card", steep, "A", "1"}).out.rfind("problem: ", 0) == 0);
+    CHECK(desk.run({"card", steep, "A", "1", "--json"}).json()["problems"].size() == 1);
+}
+
 TEST_CASE("an edge, piece or trim that is not there is exit 1 and names the ones that are") {
     const Desk desk;
     const std::string file = desk.write("a.csv", eave);

@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <map>
 
 #include "tests/cli/program.h"
@@ -283,4 +284,25 @@ TEST_CASE("the same readings give the same plan, byte for byte") {
     CHECK(once.exit == 0);
     check_sticks(once.json());
     CHECK(once.out == desk.run({"plan", file, "--json", "--cleat", "--wrap"}).out);
+}
+
+TEST_CASE("the bound of a mixed roof is never above the count, and proved only where they meet") {
+    const Desk desk;
+    std::string rows = header;
+    for (int i = 1; i <= 40; ++i) {
+        rows += "E" + std::to_string(i) + ",eave,," + std::to_string(900 + 277 * i % 4000) +
+                " mm,wall,open,5/12\n";
+    }
+    const auto plan = desk.run({"plan", desk.write("a.csv", rows), "--cleat", "--json"}).json();
+    check_sticks(plan);
+    REQUIRE(plan["proof"].size() == 2);
+    for (const auto& proof : plan["proof"]) {
+        CHECK(proof["lower_bound"] <= proof["sticks"]);
+        CHECK(proof["proved"] == (proof["lower_bound"] == proof["sticks"]));
+        const std::string trim = proof["trim"];
+        const auto& sticks = plan["sticks"];
+        CHECK(std::count_if(sticks.begin(), sticks.end(), [&](const auto& stick) {
+                  return stick["trim"] == trim;
+              }) == proof["sticks"]);
+    }
 }

@@ -4,11 +4,15 @@
 #include "engine/work/card.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
-#include "tools/cli/desk.h"
-#include "tools/cli/print.h"
+#include "tools/cli/plan_print.h"
 
 namespace hemline {
 namespace {
+
+/// Whether metal goes at the mark; the others are lines to fold, seal or see by.
+bool cuts(MarkKind kind) {
+    return kind != MarkKind::lap_line && kind != MarkKind::bead && kind != MarkKind::tab_fold;
+}
 
 Json card_json(const Card& card, Marks marks) {
     Json json;
@@ -29,7 +33,8 @@ Json card_json(const Card& card, Marks marks) {
         Json one;
         one["mark"] = spoken(mark.kind);
         put_length(one, "at", mark.at, marks);
-        one["waste"] = word_of(mark.toward);
+        one["toward"] = word_of(mark.toward);
+        one["cuts"] = cuts(mark.kind);
         one["deed"] = deed_of(mark.kind);
         json["marks"].push_back(one);
     }
@@ -70,8 +75,11 @@ std::string card_text(const Card& card, Marks marks) {
     text += "Hook the tape on the " + std::string(word_of(card.hooks)) + " end\n";
     for (const Mark& mark : card.marks) {
         text += "  " + padded(print_length(mark.at, marks), 18) + padded(spoken(mark.kind), 16) +
-                std::string(deed_of(mark.kind)) + "; waste to the " +
-                std::string(word_of(mark.toward)) + '\n';
+                std::string(deed_of(mark.kind));
+        if (cuts(mark.kind)) {
+            text += "; waste to the " + std::string(word_of(mark.toward));
+        }
+        text += '\n';
     }
     text += std::to_string(card.screws.size()) + " screws at";
     for (std::size_t i = 0; i < card.screws.size(); ++i) {
@@ -82,6 +90,25 @@ std::string card_text(const Card& card, Marks marks) {
         text += "Wait: " + card.waits_for + '\n';
     }
     return text + std::string(caution()) + '\n';
+}
+
+/// The card, and what the plan has against its edge: a wrong trim is said before it is cut.
+void print_card(const Card& card, const Desk& desk, Output output) {
+    Json json = card_json(card, desk.marks);
+    std::string text;
+    json["problems"] = Json::array();
+    for (const PlanProblem& problem : desk.plan.problems) {
+        if (problem.edge == card.edge) {
+            json["problems"].push_back(problem_json(problem, desk.table));
+            text += std::string(word_of(problem.severity)) + ": " + problem.what + ' ' +
+                    problem.mend + '\n';
+        }
+    }
+    if (output == Output::json) {
+        print_json(json);
+    } else {
+        std::cout << text << card_text(card, desk.marks);
+    }
 }
 
 /// "eave_rolled, cleat": the trims planned on the edge.
@@ -139,11 +166,7 @@ Exit show_card(const CardArguments& arguments) {
     if (!card) {
         return complain(edge_is_there ? "PIECE" : "EDGE", card.problem());
     }
-    if (arguments.desk.output == Output::json) {
-        print_json(card_json(*card, desk->marks));
-    } else {
-        std::cout << card_text(*card, desk->marks);
-    }
+    print_card(*card, *desk, arguments.desk.output);
     return Exit::fine;
 }
 

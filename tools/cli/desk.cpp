@@ -56,11 +56,31 @@ std::optional<std::string> text_of(const std::string& file) {
     return *text;
 }
 
+/// Past any roof: more would fill the memory with pieces before anybody could read them.
+constexpr std::int64_t metres_most = 100'000;
+
+std::optional<TableProblem> past_any_roof(const std::vector<EdgeReading>& rows) {
+    Length all;
+    for (const EdgeReading& row : rows) {
+        all += row.length;
+        if (all > millimetres(metres_most * 1000)) {
+            return TableProblem{row.line, 1,
+                                "The edges up to this row are together longer than 100 km.",
+                                "Give one roof's edges a file, and look at the units."};
+        }
+    }
+    return {};
+}
+
 std::optional<std::vector<EdgeReading>> rows_in(const std::string& text, const std::string& file,
                                                 const Assets& assets,
                                                 std::optional<BareUnit> unit) {
     auto rows = read_readings(text, assets.catalogue, unit);
     if (const auto* problem = std::get_if<TableProblem>(&rows)) {
+        complain(file, *problem);
+        return {};
+    }
+    if (const auto problem = past_any_roof(std::get<0>(rows))) {
         complain(file, *problem);
         return {};
     }

@@ -21,14 +21,9 @@ const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
 template <class Value, class Target>
 void add_words(CLI::App& app, const std::string& name, Target& target,
                const std::map<std::string, Value>& words, const std::string& help) {
-    std::string list;
-    for (const auto& [word, value] : words) {
-        list += (list.empty() ? "" : "|") + word;
-    }
     app.add_option_function<std::string>(
            name, [&target, &words](const std::string& word) { target = words.at(word); }, help)
-        ->check(CLI::IsMember(words))
-        ->type_name(list);
+        ->check(CLI::IsMember(words));
 }
 
 void add_unit(CLI::App& app, std::optional<BareUnit>& unit) {

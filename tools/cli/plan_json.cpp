@@ -49,19 +49,6 @@ Json proof_json(const Proof& proof) {
     return json;
 }
 
-Json problem_json(const PlanProblem& problem, const Table& table) {
-    const Place place = place_of(table, problem.edge, problem.field);
-    Json json;
-    json["line"] = place.line;
-    json["column"] = place.column;
-    json["edge"] = problem.edge;
-    json["field"] = problem.field;
-    json["severity"] = word_of(problem.severity);
-    json["what"] = problem.what;
-    json["mend"] = problem.mend;
-    return json;
-}
-
 }  // namespace
 
 std::string_view word_of(Severity severity) {
@@ -74,6 +61,19 @@ std::string_view word_of(Severity severity) {
             return "note";
     }
     return "problem";
+}
+
+Json problem_json(const PlanProblem& problem, const Table& table) {
+    const Place place = place_of(table, problem.edge, problem.field);
+    Json json;
+    json["line"] = place.line;
+    json["column"] = place.column;
+    json["edge"] = problem.edge;
+    json["field"] = problem.field;
+    json["severity"] = word_of(problem.severity);
+    json["what"] = problem.what;
+    json["mend"] = problem.mend;
+    return json;
 }
 
 Json plan_json(const Desk& desk) {

@@ -11,6 +11,9 @@ namespace hemline {
 /// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…]}`
 Json plan_json(const Desk& desk);
 
+/// One problem of the plan, at its cell of the table.
+Json problem_json(const PlanProblem& problem, const Table& table);
+
 /// Cut list by edge and by stick, the count beside its bound, then what is wrong. `file`: the name
 /// the problems stand under.
 std::string plan_text(const Desk& desk, const std::string& file);

@@ -1,6 +1,5 @@
 // The plan for people: what to cut for each edge, from which stick, and how few sticks it takes.
-#include <algorithm>
-#include <utility>
+#include <map>
 
 #include "tools/cli/plan_print.h"
 
@@ -47,33 +46,36 @@ std::string lines_of(const Run& run, Marks marks) {
     return text;
 }
 
-/// Pieces of a stick in the order they lie on it: "A-1 5 ft, B-3 4 ft 2 in".
-std::string cuts_of(const PlannedStick& stick, const Plan& plan, Marks marks) {
-    std::vector<std::pair<Length, std::string>> cuts;
+/// The cuts of each stick by where they begin on it: "A-1 5 ft", "B-3 4 ft 2 in".
+using CutsOfSticks = std::map<int, std::map<Length, std::string>>;
+
+CutsOfSticks cuts_of_sticks(const Plan& plan, Marks marks) {
+    CutsOfSticks cuts;
     for (const Run& run : plan.runs) {
         for (const PlannedPiece& piece : run.pieces) {
-            if (piece.source && piece.source->stick == stick.number) {
-                cuts.emplace_back(piece.source->from, on_one_line(run.edge) + '-' +
-                                                          std::to_string(piece.number) + ' ' +
-                                                          print_length(piece.cut, marks));
+            if (piece.source) {
+                cuts[piece.source->stick][piece.source->from] = on_one_line(run.edge) + '-' +
+                                                                std::to_string(piece.number) + ' ' +
+                                                                print_length(piece.cut, marks);
             }
         }
     }
-    std::sort(cuts.begin(), cuts.end());
-    std::string text;
-    for (const auto& [from, cut] : cuts) {
-        text += (text.empty() ? "" : ", ") + cut;
-    }
-    return text;
+    return cuts;
 }
 
 std::string sticks_text(const Desk& desk) {
+    const CutsOfSticks cuts = cuts_of_sticks(desk.plan, desk.marks);
     std::string text = "Sticks\n";
     for (const PlannedStick& stick : desk.plan.sticks) {
         text += "  " + padded(std::to_string(stick.number), 5) +
-                padded(stick.trim + ' ' + print_length(stick.length, desk.marks), 20) +
-                cuts_of(stick, desk.plan, desk.marks) + "; left " +
-                print_length(stick.left, desk.marks) + '\n';
+                padded(stick.trim + ' ' + print_length(stick.length, desk.marks), 20);
+        const auto on_it = cuts.find(stick.number);
+        if (on_it != cuts.end()) {
+            for (const auto& [from, cut] : on_it->second) {
+                text += cut + ", ";
+            }
+        }
+        text += "left " + print_length(stick.left, desk.marks) + '\n';
     }
     return text;
 }

@@ -26,7 +26,8 @@ Json edge_json(const EdgeWork& work, const Standing& standing) {
     Json json;
     json["edge"] = work.edge.id;
     json["kind"] = word_of(work.edge.kind);
-    json["trim"] = work.edge.trim;
+    const Trim* trim = standing.assets.catalogue.of(work.edge);
+    json["trim"] = trim == nullptr ? work.edge.trim : trim->id;
     json["left"] = word_of(work.edge.left);
     json["right"] = word_of(work.edge.right);
     json["first"] = word_of(work.edge.first);
@@ -88,10 +89,16 @@ Json device_json() {
     return device ? Json(print_event_id({*device, 1}).substr(0, 16)) : Json();
 }
 
+std::string absolute_path(const std::filesystem::path& path) {
+    std::error_code unknown;
+    const std::filesystem::path whole = std::filesystem::absolute(path, unknown);
+    return unknown ? path.string() : whole.string();
+}
+
 Json show_json(const Standing& standing) {
     Json json;
     json["job"] = standing.job.name;
-    json["path"] = standing.record.folder.string();
+    json["path"] = absolute_path(standing.record.folder);
     json["device"] = device_json();
     for (const char* key : {"edges", "readings", "status"}) {
         json[key] = Json::array();

@@ -43,6 +43,7 @@ Result<LengthFigure> read_figure(LengthReader& reader);
 
 /// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than
 /// a nanometre.
-Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure, std::int64_t unit_nm);
+Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
+                         std::int64_t unit_nm);
 
 }  // namespace hemline

@@ -80,6 +80,7 @@ TEST_CASE("An inch off is a burnt inch, a foot off a misread foot, a little off 
     CHECK(judge({feet(20), feet(20) + sixteenths(1)}).cause == LikelyCause::unknown);
     // At 90 ft a tape may be off by 1/4 in: 9/16 in is allowed, and 5/8 in is no burnt inch.
     CHECK(judge({feet(90), feet(90) + sixteenths(10)}).cause == LikelyCause::hook);
+    CHECK(judge({feet(90), feet(90) + sixteenths(13)}).cause == LikelyCause::burnt_inch);
 }
 
 TEST_CASE("The agreed length does not depend on which of two readings came first") {

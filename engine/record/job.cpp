@@ -11,7 +11,8 @@ EdgeWork* work_on(Job& job, std::string_view edge) {
     return found == job.edges.end() ? nullptr : &*found;
 }
 
-/// Takes `length` and the kerf from the stick or offcut; the rest is kept when it is long enough.
+/// Takes `length` and the kerf from the stick or offcut; the rest is an offcut, however short: the
+/// plan may have a piece for it.
 /// An offcut that is not there (its cut was struck, or another tablet used it) leaves nothing:
 /// metal is never invented.
 void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole role,
@@ -30,7 +31,7 @@ void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole 
         ++job.sticks_opened;
     }
     const Length left = from - length - job.practice.kerf;
-    if (left > Length() && left >= job.practice.offcut_kept) {
+    if (left > Length()) {
         job.offcuts.push_back({event.id, edge, role, left});
     }
 }

@@ -191,7 +191,7 @@ bool App::append(const Fact& fact, const std::vector<EventId>& supersedes) {
         state_.notice = saved.problem().what + " " + saved.problem().mend;
         return false;
     }
-    state_.events.push_back(*saved);
+    state_.events = journal_->record().events;
     state_.saved = "saved " + clock_time(saved->when);
     compute();
     return true;

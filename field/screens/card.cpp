@@ -69,7 +69,8 @@ void draw_heading(Ui& ui, const State& state, const Card& card, Box& body) {
         "Hook the tape on the " + std::string(word_of(card.hooks)) + " end, face toward you",
         Size::bold);
     const std::string screws = screw_words(card, marks);
-    y += ui.paragraph(words.x, y, words.w, screws, Size::small, ui.colours().soft);
+    y += ui.paragraph(words.x, y, words.w, "Face toward you. " + screws, Size::small,
+                      ui.colours().soft);
     take_top(body, std::max(y - top, ui.figure_height()) + ui.mm(3));
 }
 

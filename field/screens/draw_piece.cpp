@@ -183,13 +183,18 @@ void draw_hatching(Ui& ui, Box box) {
 
 void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
     const Length stick_left = std::max(card.cut, card.stick_length - card.stick_from);
-    const std::vector<MarkLabel> labels = labels_of(card, marks);
-    const float labels_h = height_of(ui, labels);
     Box metal = box;
     take_top(metal, ui.mm(2));
-    metal.h = std::min(ui.mm(metal_mm_most), box.h - labels_h - ui.mm(tape_mm + 6));
     const Along along{metal.x, static_cast<float>(static_cast<double>(metal.w) /
                                                   static_cast<double>(stick_left.nm()))};
+    const std::vector<MarkLabel> labels = labels_of(card, marks);
+    std::vector<float> places;
+    places.reserve(labels.size());
+    for (const MarkLabel& label : labels) {
+        places.push_back(along.at(label.at));
+    }
+    metal.h =
+        std::min(ui.mm(metal_mm_most), box.h - height_of(ui, labels, places) - ui.mm(tape_mm + 6));
     const float cut_x = along.at(card.cut);
     if (stick_left > card.cut) {
         const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
@@ -209,11 +214,6 @@ void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
     const Box tape{metal.x, metal.bottom() + ui.mm(3), metal.w, ui.mm(tape_mm)};
     draw_marks(ui, card, along, metal, tape.y);
     draw_tape(ui, along, stick_left, marks, tape);
-    std::vector<float> places;
-    places.reserve(labels.size());
-    for (const MarkLabel& label : labels) {
-        places.push_back(along.at(label.at));
-    }
     draw_labels(ui, labels, places,
                 {metal.x, tape.bottom(), metal.w, box.bottom() - tape.bottom()});
 }

@@ -18,7 +18,7 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         body.y += ui.paragraph(body.x, body.y, body.w, "No job here yet.", Size::title) + ui.mm(3);
         body.y += ui.paragraph(body.x, body.y, body.w,
                                "Start a job for your own roof, or try the demo roof: an invented "
-                               "boathouse with seven eaves.") +
+                               "boathouse with eight eaves.") +
                   ui.mm(8);
         ui.paragraph(body.x, body.y, body.w,
                      "This tool goes after local codes, the maker's printed instructions and a "

@@ -3,10 +3,13 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <limits>
 
 namespace hemline {
 
 namespace {
+
+constexpr float gap_mm = 1.5F;
 
 float line_height(const Ui& ui) {
     return ui.line_height(Size::bold) + ui.mm(1.2F);
@@ -23,12 +26,33 @@ void draw_leader(const Ui& ui, float x, float top, float y) {
                       ui.mm(0.5F));
 }
 
+float width_of(const Ui& ui, const MarkLabel& label) {
+    return ui.text_width(label.value, Size::bold) + ui.text_width(label.deed, Size::small) +
+           ui.mm(2 * gap_mm);
+}
+
+/// Whether every label of the left half ends before any of the right half begins.
+bool share_rows(const Ui& ui, const std::vector<MarkLabel>& labels,
+                const std::vector<float>& places) {
+    float left_end = 0;
+    float right_begin = std::numeric_limits<float>::max();
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        const float w = width_of(ui, labels[i]);
+        if (labels[i].half == Side::left) {
+            left_end = std::max(left_end, places[i] + w);
+        } else {
+            right_begin = std::min(right_begin, places[i] - w);
+        }
+    }
+    return left_end + ui.mm(3) < right_begin;
+}
+
 }  // namespace
 
 std::vector<MarkLabel> labels_of(const Card& card, Marks marks) {
     std::vector<MarkLabel> labels;
     for (const Mark& mark : card.marks) {
-        const std::string deed(deed_of(mark.kind));
+        const std::string deed(spoken(mark.kind));
         if (!labels.empty() && labels.back().at == mark.at) {
             labels.back().deed += ", " + deed;
             continue;
@@ -39,35 +63,33 @@ std::vector<MarkLabel> labels_of(const Card& card, Marks marks) {
     return labels;
 }
 
-float height_of(const Ui& ui, const std::vector<MarkLabel>& labels) {
-    const int most = std::max(rows_on(labels, Side::left), rows_on(labels, Side::right));
-    return static_cast<float>(most) * line_height(ui) + ui.mm(2);
+float height_of(const Ui& ui, const std::vector<MarkLabel>& labels,
+                const std::vector<float>& places) {
+    const int left = rows_on(labels, Side::left);
+    const int right = rows_on(labels, Side::right);
+    const int rows = share_rows(ui, labels, places) ? std::max(left, right) : left + right;
+    return static_cast<float>(rows) * line_height(ui) + ui.mm(2);
 }
 
 void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const std::vector<float>& places,
                  Box box) {
     const int left_rows = rows_on(labels, Side::left);
+    const int right_from = share_rows(ui, labels, places) ? 0 : left_rows;
     int left_done = 0;
     int right_done = 0;
     for (std::size_t i = 0; i < labels.size(); ++i) {
         const MarkLabel& label = labels[i];
         const bool left = label.half == Side::left;
         // The outermost mark of each half hangs lowest, so that no leader crosses a label.
-        const int row = left ? left_rows - 1 - left_done++ : right_done++;
+        const int row = left ? left_rows - 1 - left_done++ : right_from + right_done++;
         const float y = box.y + ui.mm(1.5F) + static_cast<float>(row) * line_height(ui);
-        const float x = places[i];
-        draw_leader(ui, x, box.y, y);
-        const float gap = ui.mm(1.5F);
+        draw_leader(ui, places[i], box.y, y);
+        const float x = places[i] + ui.mm(left ? gap_mm : -gap_mm);
+        const Align align = left ? Align::left : Align::right;
+        const float w = ui.text(x, y, label.value, Size::bold, align, ui.colours().chalk);
         const float low = y + (ui.line_height(Size::bold) - ui.line_height(Size::small));
-        if (left) {
-            const float w =
-                ui.text(x + gap, y, label.value, Size::bold, Align::left, ui.colours().chalk);
-            ui.text(x + 2 * gap + w, low, label.deed, Size::small);
-        } else {
-            const float w =
-                ui.text(x - gap, y, label.value, Size::bold, Align::right, ui.colours().chalk);
-            ui.text(x - 2 * gap - w, low, label.deed, Size::small, Align::right);
-        }
+        ui.text(left ? x + w + ui.mm(gap_mm) : x - w - ui.mm(gap_mm), low, label.deed, Size::small,
+                align);
     }
 }
 

@@ -23,8 +23,9 @@ struct MarkLabel {
 
 /// One label for each place on the tape; marks of one place share it.
 std::vector<MarkLabel> labels_of(const Card& card, Marks marks);
-float height_of(const Ui& ui, const std::vector<MarkLabel>& labels);
-/// `places`: the pixel of each label on the tape.
+/// Room that the labels take; `places`: the pixel of each on the tape.
+float height_of(const Ui& ui, const std::vector<MarkLabel>& labels,
+                const std::vector<float>& places);
 void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const std::vector<float>& places,
                  Box box);
 

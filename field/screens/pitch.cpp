@@ -19,6 +19,7 @@ constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation:
                                        SlopeNotation::percent};
 constexpr const char* notation_words[] = {"in 12", "degrees", "percent"};
 constexpr std::size_t digits_most = 6;
+constexpr float picture_mm_least = 20;
 
 Result<Slope> slope_of(const Drafts& drafts) {
     static constexpr const char* endings[] = {"/12", "deg", "%"};
@@ -43,8 +44,8 @@ void press(Drafts& drafts, char key) {
     }
 }
 
-/// Which trims serve, which do not and why; and the two folds.
-void draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
+/// Which trims serve, which do not and why; and the two folds. Returns the height used.
+float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
     const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.assets->catalogue);
     const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
     const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
@@ -69,11 +70,12 @@ void draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box
             Size::small);
     }
     if (!check.measure_again.empty()) {
-        y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold);
+        y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold) + ui.mm(1);
     }
-    ui.paragraph(box.x, y + ui.mm(2), box.w,
-                 "The local code and the maker's printed limits go before this.", Size::small,
-                 ui.colours().soft);
+    y += ui.paragraph(box.x, y + ui.mm(2), box.w,
+                      "The local code and the maker's printed limits go before this.", Size::small,
+                      ui.colours().soft);
+    return y - box.y;
 }
 
 void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
@@ -122,9 +124,14 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     take_top(body, ui.line_height(Size::title) + ui.mm(2));
     const Trim* const trim = state.assets->catalogue.of(work->edge);
     if (pitch && trim != nullptr) {
-        const Box picture = take_bottom(body, std::min(body.h * 0.38F, ui.mm(44)));
-        draw_eave_section(ui, fitted_to(*trim, work->edge), *pitch, work->edge.fascia, picture);
-        draw_verdict(ui, state, work->edge, *pitch, body);
+        take_top(body, draw_verdict(ui, state, work->edge, *pitch, body) + ui.mm(2));
+        if (body.h > ui.mm(picture_mm_least)) {
+            draw_eave_section(ui,
+                              {.trim = fitted_to(*trim, work->edge),
+                               .pitch = *pitch,
+                               .fascia = work->edge.fascia},
+                              body);
+        }
     } else if (!drafts.pitch_number.empty()) {
         ui.paragraph(body.x, body.y, body.w, pitch.problem().what + " " + pitch.problem().mend);
     } else {

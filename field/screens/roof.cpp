@@ -1,6 +1,8 @@
 // The roof: its edges with where each stands, what comes next, and how the sticks do.
 #include <imgui.h>
 
+#include <algorithm>
+
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -55,6 +57,12 @@ std::int64_t pieces_to_cut(const Plan& plan) {
     return left;
 }
 
+std::int64_t offcuts_kept(const Job& job) {
+    return std::count_if(job.offcuts.begin(), job.offcuts.end(), [&](const Offcut& offcut) {
+        return offcut.length >= job.practice.offcut_kept;
+    });
+}
+
 std::string trim_name(const State& state, const std::string& id) {
     const Trim* const trim = state.assets->catalogue.find(id);
     return trim == nullptr ? id : trim->name;
@@ -76,7 +84,7 @@ void draw_sticks(Ui& ui, const State& state, Box box) {
     ui.paragraph(box.x, y, box.w,
                  std::to_string(pieces_to_cut(state.plan)) + " pieces to cut, " +
                      std::to_string(state.job.sticks_opened) + " sticks opened, " +
-                     std::to_string(state.job.offcuts.size()) + " offcuts kept",
+                     std::to_string(offcuts_kept(state.job)) + " offcuts kept",
                  Size::small, ui.colours().soft);
 }
 

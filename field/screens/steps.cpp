@@ -1,6 +1,9 @@
 // The steps of an edge, one at a time: caution, action, and the value it is answered with.
 #include <imgui.h>
 
+#include <algorithm>
+
+#include "field/screens/draw_section.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
@@ -10,6 +13,8 @@
 namespace hemline {
 
 namespace {
+
+constexpr float picture_mm_least = 20;
 
 void draw_caution(Ui& ui, const std::string& caution, Box& body) {
     if (caution.empty()) {
@@ -48,11 +53,53 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
     }
 }
 
-void draw_reasons(Ui& ui, const Step& step, Box box) {
+/// Why, and what goes wrong; returns the height used.
+float draw_reasons(Ui& ui, const Step& step, Box box) {
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1);
-    ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,
-                 ui.colours().soft);
+    y += ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,
+                      ui.colours().soft);
+    return y - box.y;
+}
+
+EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
+    switch (step.rule->each) {
+        case Each::wrap_piece:
+            return EaveLayer::wrap;
+        case Each::cleat_piece:
+            return EaveLayer::cleat;
+        case Each::edge:
+            break;
+        default:
+            return EaveLayer::trim;
+    }
+    // A step of the whole edge shows what is on it by then.
+    EaveLayer layer = EaveLayer::wood;
+    for (const Step& before : steps) {
+        if (&before == &step) {
+            break;
+        }
+        if (before.rule->each != Each::edge) {
+            layer = std::max(layer, layer_of(before, steps));
+        }
+    }
+    return layer;
+}
+
+/// The eave in section with what this step puts on it.
+void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
+                  const std::vector<Step>& steps, Box box) {
+    const Trim* const trim = state.assets->catalogue.of(work.edge);
+    if (trim == nullptr || !work.edge.pitch || box.h < ui.mm(picture_mm_least)) {
+        return;
+    }
+    draw_eave_section(ui,
+                      {.trim = fitted_to(*trim, work.edge),
+                       .pitch = *work.edge.pitch,
+                       .fascia = work.edge.fascia,
+                       .wrap = work.edge.wrap,
+                       .up_to = layer_of(step, steps)},
+                      box);
 }
 
 Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
@@ -98,9 +145,10 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     take_top(body, ui.mm(4));
     draw_caution(ui, step.rule->caution, body);
     take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
-    const Box rest = draw_answer(ui, state, *work, step, drafts, body);
+    Box rest = draw_answer(ui, state, *work, step, drafts, body);
     if (step.rule->asks != Asks::tick) {
-        draw_reasons(ui, step, rest);
+        take_top(rest, draw_reasons(ui, step, rest) + ui.mm(3));
+        draw_picture(ui, state, *work, step, steps, rest);
     }
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};

@@ -252,7 +252,7 @@ TEST_CASE("Offcuts and what was cut from new sticks never come to more than the 
             RC_ASSERT(offcut.length > Length());
             accounted += offcut.length;
         }
-        RC_ASSERT(accounted <= job.sticks_opened * feet(10));
+        RC_ASSERT(accounted == job.sticks_opened * feet(10));
     }));
 }
 

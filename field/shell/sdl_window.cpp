@@ -144,7 +144,7 @@ void Window::draw_frame() {
         ImGui::Render();
         step = logic_step;
     } while (queue_.pending());
-    surface_.present();
+    surface_.present(scene_.palette().paper);
     if (options_.presented) {
         options_.presented();
     }
@@ -154,7 +154,8 @@ void Window::report_frame() {
     if (!options_.targets.empty() && !targets_.update(ui_->targets(), density_)) {
         say_once(targets_failed_, "the targets", options_.targets);
     }
-    if (!options_.picture.empty() && at_rest() && !surface_.save_picture(options_.picture)) {
+    if (!options_.picture.empty() && at_rest() &&
+        !surface_.save_picture(options_.picture, scene_.palette().paper)) {
         say_once(picture_failed_, "the picture", options_.picture);
     }
 }

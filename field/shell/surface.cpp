@@ -114,18 +114,25 @@ void Surface::take_letters() const {
     ImGui::GetIO().Fonts->ClearTexData();  // the screen has its copy
 }
 
-void Surface::present() const {
+void Surface::draw(Colour ground) {
     const ImVec2 size = ImGui::GetIO().DisplaySize;
+    const ImVec4 colour = ImGui::ColorConvertU32ToFloat4(ground);
     glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
+    glClearColor(colour.x, colour.y, colour.z, 1);
+    glClear(GL_COLOR_BUFFER_BIT);
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+}
+
+void Surface::present(Colour ground) const {
+    draw(ground);
     SDL_GL_SwapWindow(window_);
 }
 
-bool Surface::save_picture(const std::filesystem::path& file) const {
+bool Surface::save_picture(const std::filesystem::path& file, Colour ground) const {
     const ImVec2 size = ImGui::GetIO().DisplaySize;
     const int w = static_cast<int>(size.x);
     const int h = static_cast<int>(size.y);
-    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());  // a presented buffer is undefined
+    draw(ground);  // a presented buffer is undefined
     std::vector<unsigned char> pixels(static_cast<std::size_t>(w) * static_cast<std::size_t>(h) *
                                       4);
     glPixelStorei(GL_PACK_ALIGNMENT, 1);

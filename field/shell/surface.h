@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/result.h"
+#include "field/theme/theme.h"
 
 struct SDL_Window;
 
@@ -27,13 +28,14 @@ class Surface {
     void measure() const;
     /// Takes the atlas that load_fonts() built to the screen's memory.
     void take_letters() const;
-    /// Shows what ImGui::Render() made.
-    void present() const;
+    /// Shows what ImGui::Render() made, on a ground of one colour.
+    void present(Colour ground) const;
     /// The last picture presented, as a PNG, whole or not at all. False when it cannot be written.
-    [[nodiscard]] bool save_picture(const std::filesystem::path& file) const;
+    [[nodiscard]] bool save_picture(const std::filesystem::path& file, Colour ground) const;
 
   private:
     void close();
+    static void draw(Colour ground);
     SDL_Window* window_ = nullptr;
     void* context_ = nullptr;  ///< OpenGL's; null: not opened
 };

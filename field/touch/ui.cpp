@@ -52,7 +52,6 @@ void Ui::begin_page(const TouchQueue* touch) {
                      ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoScrollWithMouse | ImGuiWindowFlags_NoNav);
     ImGui::PopStyleVar(2);
-    ink()->AddRectFilled(top_left(page_), bottom_right(page_), palette_->paper);
 }
 
 void Ui::end_page() {

@@ -42,7 +42,8 @@ class Ui {
     Ui(const Palette& palette, const Fonts& fonts, float px_per_mm);
     void set_palette(const Palette& palette) { palette_ = &palette; }
 
-    /// Opens a frame's page over the whole window; `touch` may be null (mouse only).
+    /// Opens a frame's page over the whole window, which the shell has cleared to the paper's
+    /// colour (cheaper than a box as large); `touch` may be null (mouse only).
     void begin_page(const TouchQueue* touch);
     void end_page();
     /// The window, but never less than 150 × 90 mm (a 7 in screen): a smaller one shows a part.

@@ -7,6 +7,8 @@
 #include <cstdio>
 #include <filesystem>
 #include <string>
+#include <thread>
+#include <vector>
 
 #include "field/store/folders.h"
 #include "tools/bench_frames/first_paint.h"
@@ -109,6 +111,12 @@ int main(int count, char** words) {
         std::filesystem::temp_directory_path() / ("hemline-bench-" + std::to_string(getpid()));
     std::filesystem::create_directories(folder);
     setenv("XDG_DATA_HOME", folder.c_str(), 1);  // the programs started here write nowhere else
+    double load = 0;
+    getloadavg(&load, 1);
+    std::printf(
+        "load of the machine at the start                %6.1f (of %u cores; figures of a busy one "
+        "say little)\n",
+        load, std::thread::hardware_concurrency());
     const bool live = bench_live(*assets, folder / "jobs");
     const bool paint = bench_first_paint(here, folder);
     std::filesystem::remove_all(folder);

@@ -68,10 +68,10 @@ struct CuttingPlan {
 /// Pieces that one plan takes; what is past them is missing.
 constexpr std::int64_t cut_pieces_most = 1'000'000;
 
-/// How long to look for fewer sticks and a higher bound: counted steps (ten million take about a
-/// tenth of a second), and a question asked now and then whether to stop.
+/// How long to look for fewer sticks and a higher bound: counted steps (forty million take about a
+/// second), and a question asked now and then whether to stop.
 struct CuttingEffort {
-    std::int64_t steps = 10'000'000;
+    std::int64_t steps = 4'000'000;
     std::function<bool()> cancelled;
 };
 

@@ -58,7 +58,7 @@ Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& op
         judge_edge(work, job, catalogue, plan);
         plan_runs(work, job, catalogue, options, plan);
     }
-    plan_sticks(job, catalogue, plan);
+    plan_sticks(job, catalogue, options.effort, plan);
     return plan;
 }
 

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/plan/cutting.h"
 #include "engine/plan/run.h"
 #include "engine/record/job.h"
 #include "engine/roof/pitch_check.h"
@@ -74,6 +75,7 @@ struct Plan {
 struct PlanOptions {
     bool wrap = true;  ///< plan the wraps that edges ask for
     bool cleat = true;
+    CuttingEffort effort = {};  ///< for each pool
 };
 
 /// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes

@@ -17,6 +17,7 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
                const PlanOptions& options, Plan& plan);
 
 /// Gives every uncut piece of the plan its stick, pool by pool, with a proof for each.
-void plan_sticks(const Job& job, const Catalogue& catalogue, Plan& plan);
+void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,
+                 Plan& plan);
 
 }  // namespace hemline

@@ -101,11 +101,12 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool,
 
 }  // namespace
 
-void plan_sticks(const Job& job, const Catalogue& catalogue, Plan& plan) {
+void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,
+                 Plan& plan) {
     for (const Pool& pool : pools_of(job, catalogue, plan)) {
         const auto offcuts = offcuts_in(pool.name, job, catalogue);
         const CuttingJob cutting = cutting_job(pool, offcuts, plan, job.practice);
-        const CuttingPlan cut = plan_cutting(cutting);
+        const CuttingPlan cut = plan_cutting(cutting, effort);
         for (const Layout& layout : cut.layouts) {
             for (std::int64_t time = 0; time < layout.times; ++time) {
                 lay(layout, cutting, pool, offcuts, plan);

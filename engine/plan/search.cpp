@@ -122,76 +122,108 @@ class Search {
             if (!there || stock.capacity < task_.pieces[longest].size) {
                 continue;
             }
-            Counts lacking;
+            filling_ = {k, 1, {}};
+            lacking_.clear();
             for (const Budget& budget : budgets_) {
-                lacking.push_back(budget.allowance[k]);
+                lacking_.push_back(budget.allowance[k]);
             }
-            Filling filling{k, 1, {}};
-            add(longest, 1, filling, lacking);
-            fill(filling, longest, stock.capacity - task_.pieces[longest].size, lacking, found);
+            add(longest);
+            std::vector<Branch> own;
+            fill(longest, stock.capacity - task_.pieces[longest].size, own);
+            drop_dominated(longest, stock.capacity - task_.pieces[longest].size, own);
+            take_back(longest);
+            found.insert(found.end(), own.begin(), own.end());
         }
         std::stable_sort(found.begin(), found.end(),
                          [](const Branch& a, const Branch& b) { return a.waste < b.waste; });
         return found;
     }
 
-    void add(std::size_t piece, std::int64_t count, Filling& filling, Counts& lacking) const {
-        if (!filling.parts.empty() && filling.parts.back().piece == piece) {
-            filling.parts.back().count += count;
+    /// Of what may lie beside the longest piece, the next longest that fits goes before all that is
+    /// no longer in sum: in any plan the two can change places. Drops the rest of those fillings.
+    void drop_dominated(std::size_t longest, std::int64_t room, std::vector<Branch>& own) const {
+        std::size_t next = longest;
+        while (next < task_.pieces.size() &&
+               (rest_.uncut[next] == 0 || task_.pieces[next].size > room)) {
+            ++next;
+        }
+        if (next == task_.pieces.size()) {
+            return;
+        }
+        const auto is_dominated = [&](const Branch& branch) {
+            std::int64_t beside = -task_.pieces[longest].size;
+            std::int64_t of_next = next == longest ? -1 : 0;
+            for (const auto& part : branch.filling.parts) {
+                beside += part.count * task_.pieces[part.piece].size;
+                of_next += part.piece == next ? part.count : 0;
+            }
+            return of_next == 0 && beside <= task_.pieces[next].size;
+        };
+        own.erase(std::remove_if(own.begin(), own.end(), is_dominated), own.end());
+    }
+
+    void add(std::size_t piece) {
+        if (!filling_.parts.empty() && filling_.parts.back().piece == piece) {
+            ++filling_.parts.back().count;
         } else {
-            filling.parts.push_back({piece, count});
+            filling_.parts.push_back({piece, 1});
         }
+        --rest_.uncut[piece];
         for (std::size_t b = 0; b < budgets_.size(); ++b) {
-            lacking[b] -= count * budgets_[b].worths->piece[piece];
+            lacking_[b] -= budgets_[b].worths->piece[piece];
         }
+    }
+
+    void take_back(std::size_t piece) {
+        if (--filling_.parts.back().count == 0) {
+            filling_.parts.pop_back();
+        }
+        ++rest_.uncut[piece];
+        for (std::size_t b = 0; b < budgets_.size(); ++b) {
+            lacking_[b] += budgets_[b].worths->piece[piece];
+        }
+    }
+
+    [[nodiscard]] bool is_bearable(std::size_t from, std::int64_t room) const {
+        for (std::size_t b = 0; b < budgets_.size(); ++b) {
+            const std::size_t best = budgets_[b].best_from[from];
+            const std::int64_t more =
+                product_over(room, budgets_[b].worths->piece[best], task_.pieces[best].size);
+            if (lacking_[b] - more > budgets_[b].spare) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    [[nodiscard]] bool has_room_for_more(std::int64_t room) const {
+        for (std::size_t i = task_.pieces.size(); i-- > 0 && task_.pieces[i].size <= room;) {
+            if (rest_.uncut[i] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /// Adds to `found` every way to fill `room` further with pieces from `from` on that no piece
     /// left still fits and every budget can bear.
-    void fill(const Filling& filling, std::size_t from, std::int64_t room, const Counts& lacking,
-              std::vector<Branch>& found) {
-        for (std::size_t b = 0; b < budgets_.size() && from < task_.pieces.size(); ++b) {
-            const std::size_t best = budgets_[b].best_from[from];
-            const std::int64_t more =
-                product_over(room, budgets_[b].worths->piece[best], task_.pieces[best].size);
-            if (lacking[b] - more > budgets_[b].spare) {
-                return;
-            }
-        }
-        if (!effort_.spend(1)) {
+    void fill(std::size_t from, std::int64_t room, std::vector<Branch>& found) {
+        if (!is_bearable(from, room) || !effort_.spend(1)) {
             return;
         }
-        bool full = true;
-        for (std::size_t i = 0; i < task_.pieces.size(); ++i) {
-            const std::int64_t size = task_.pieces[i].size;
-            if (size > room || left_of(filling, i) == 0) {
-                continue;
+        if (!has_room_for_more(room)) {
+            if (is_bearable(from, 0)) {
+                found.push_back({filling_, lacking_});
             }
-            full = false;
-            if (i >= from) {
-                Filling more = filling;
-                Counts lacks = lacking;
-                add(i, 1, more, lacks);
-                fill(more, i, room - size, lacks, found);
-            }
+            return;
         }
-        const auto bearable = [&](std::size_t b) { return lacking[b] <= budgets_[b].spare; };
-        bool all = full;
-        for (std::size_t b = 0; b < budgets_.size(); ++b) {
-            all = all && bearable(b);
-        }
-        if (all) {
-            found.push_back({filling, lacking});
-        }
-    }
-
-    [[nodiscard]] std::int64_t left_of(const Filling& filling, std::size_t piece) const {
-        for (const auto& part : filling.parts) {
-            if (part.piece == piece) {
-                return rest_.uncut[piece] - part.count;
+        for (std::size_t i = from; i < task_.pieces.size(); ++i) {
+            if (rest_.uncut[i] > 0 && task_.pieces[i].size <= room) {
+                add(i);
+                fill(i, room - task_.pieces[i].size, found);
+                take_back(i);
             }
         }
-        return rest_.uncut[piece];
     }
 
     const CuttingTask& task_;
@@ -199,6 +231,8 @@ class Search {
     std::int64_t new_left_;
     std::vector<Budget> budgets_;
     std::vector<Filling> taken_;
+    Filling filling_;  ///< being put together, and what it still lacks of each budget
+    Counts lacking_;
     std::set<Counts> failed_;
     Effort& effort_;
 };

@@ -84,19 +84,18 @@ StickProgram::Entering StickProgram::best_entering() const {
 
 bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
     const std::size_t rows = basis_.size();
-    std::vector<double> way(rows, 0);
-    const auto along = [&](std::size_t row, double entry) {
-        for (std::size_t r = 0; r < rows; ++r) {
-            way[r] += inverse_[r * rows + row] * entry;
-        }
-    };
+    std::vector<std::pair<std::size_t, double>> entries;
     if (variable >= 0) {
-        for (const auto& [row, entry] : columns_[static_cast<std::size_t>(variable)].entries) {
-            along(row, entry);
-        }
+        entries = columns_[static_cast<std::size_t>(variable)].entries;
     } else {
         const auto row = static_cast<std::size_t>(-1 - variable);
-        along(row, row < piece_rows_ ? -1.0 : 1.0);
+        entries = {{row, row < piece_rows_ ? -1.0 : 1.0}};
+    }
+    std::vector<double> way(rows, 0);
+    for (std::size_t r = 0; r < rows; ++r) {
+        for (const auto& [row, entry] : entries) {
+            way[r] += inverse_[r * rows + row] * entry;
+        }
     }
     std::size_t leaves = rows;
     double least = 0;
@@ -115,25 +114,28 @@ bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
     if (leaves == rows) {
         return false;  // rounding only: every filling that gains covers something
     }
+    // Only what is not 0 matters: young inverses are mostly 0.
     double* own = &inverse_[leaves * rows];
+    std::vector<std::size_t> filled;
     const double by = 1 / way[leaves];
     for (std::size_t c = 0; c < rows; ++c) {
-        own[c] *= by;
+        if (own[c] != 0) {
+            own[c] *= by;
+            price_[c] -= gain * own[c];
+            filled.push_back(c);
+        }
     }
     for (std::size_t r = 0; r < rows; ++r) {
         if (r == leaves || way[r] == 0) {
             continue;
         }
         double* line = &inverse_[r * rows];
-        for (std::size_t c = 0; c < rows; ++c) {
+        for (const std::size_t c : filled) {
             line[c] -= way[r] * own[c];
         }
         level_[r] -= way[r] * least;
     }
     level_[leaves] = least;
-    for (std::size_t c = 0; c < rows; ++c) {
-        price_[c] -= gain * own[c];
-    }
     basis_[leaves] = variable;
     return true;
 }
@@ -148,7 +150,7 @@ bool StickProgram::solve(Effort& effort) {
             !pivot(entering.variable, entering.gain)) {
             return true;
         }
-        if (++pivots_ % 100 == 0) {
+        if (++pivots_ % 300 == 0) {
             invert();
         }
     }

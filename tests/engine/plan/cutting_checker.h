@@ -6,6 +6,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <tuple>
 #include <vector>
 
 #include "engine/plan/cutting.h"
@@ -208,6 +209,13 @@ class SearchAgain {
             new_left_ -= stock.on_hand ? 0 : 1;
             --left_[first];
             const Int metal = stock.on_hand ? stock.room : longest_;
+            first_room_ = stock.room - size_[first];
+            partner_ = first;
+            while (partner_ < left_.size() &&
+                   (left_[partner_] == 0 || size_[partner_] > first_room_)) {
+                ++partner_;
+            }
+            partner_left_ = partner_ < left_.size() ? left_[partner_] : 0;
             const bool found = plan_with(first, stock.room - size_[first], metal - size_[first],
                                          stock.let_off - worth_[first]);
             ++left_[first];
@@ -244,9 +252,17 @@ class SearchAgain {
         if (metal > metal_spare_ || worth > worth_spare_) {
             return false;
         }
+        // The longest piece that fits beside could change places with all that lies there instead.
+        const Int beside = first_room_ - room;
+        if (partner_ < left_.size() && left_[partner_] == partner_left_ &&
+            beside <= size_[partner_]) {
+            return false;
+        }
+        const auto kept = std::make_tuple(first_room_, partner_, partner_left_);
         metal_spare_ -= metal;
         worth_spare_ -= worth;
         const bool found = plan_from_rest();
+        std::tie(first_room_, partner_, partner_left_) = kept;
         metal_spare_ += metal;
         worth_spare_ += worth;
         return found;
@@ -255,6 +271,8 @@ class SearchAgain {
     Int kerf_;
     std::vector<Int> size_, left_, worth_;
     std::vector<Stock> stock_;
+    Int first_room_ = 0, partner_left_ = 0;  // beside the longest piece of the stick being filled
+    std::size_t partner_ = 0;
     Int new_left_, metal_spare_ = 0, worth_spare_ = 0, longest_ = 0, steps_ = 0;
     std::set<std::vector<Int>> failed_;
 };

@@ -23,6 +23,8 @@ Catalogue invented_catalogue() {
     return *read;
 }
 
+const PlanOptions trim_only{false, false, {}};
+
 EdgeWork read_twice(const std::string& id, Length length) {
     EdgeWork work;
     work.edge.id = id;
@@ -137,7 +139,7 @@ TEST_CASE("A wrap is planned where the edge asks for it, and options leave wrap 
     CHECK(all.runs[1].role == TrimRole::wrap);
     CHECK(all.runs[1].lap == job.practice.lap);
     CHECK(all.proofs.size() == 3);
-    CHECK(make_plan(job, catalogue, {false, false}).runs.size() == 1);
+    CHECK(make_plan(job, catalogue, trim_only).runs.size() == 1);
 }
 
 TEST_CASE("The tab of an outside corner goes on the end of the side fitted first") {
@@ -159,7 +161,7 @@ TEST_CASE("Pieces cut already keep their length and take no stick") {
     const Catalogue catalogue = invented_catalogue();
     Job job = job_of({read_twice("A", inches(400))});
     cut(job.edges[0], 1, inches(83));
-    const Plan plan = make_plan(job, catalogue, {false, false});
+    const Plan plan = make_plan(job, catalogue, trim_only);
     const Run& run = plan.runs.at(0);
     CHECK(run.pieces[0].is_cut);
     CHECK(run.pieces[0].cut == inches(83));
@@ -187,7 +189,7 @@ TEST_CASE("The last piece is cut to what is left beside its fixed neighbour") {
 
     // Cut to it, the run is whole; no fifth piece makes up the 5/16 in.
     cut(job.edges[0], 4, remainder + inches(7));
-    plan = make_plan(job, catalogue, {false, false});
+    plan = make_plan(job, catalogue, trim_only);
     CHECK(plan.runs.at(0).pieces.size() == 4);
     CHECK(plan.sticks.empty());
 }
@@ -213,7 +215,7 @@ TEST_CASE("An offcut of the same pool is used before a new stick, and one of ano
     job.edges[1].edge.colour = "slate";
     job.offcuts = {{{7, 1}, "A", TrimRole::main, inches(90)},
                    {{7, 2}, "A", TrimRole::cleat, inches(90)}};
-    const Plan plan = make_plan(job, catalogue, {false, false});
+    const Plan plan = make_plan(job, catalogue, trim_only);
     REQUIRE(plan.sticks.size() == 2);
     CHECK(plan.sticks[0].offcut == EventId{7, 1});
     CHECK(plan.sticks[0].length == inches(90));
@@ -279,7 +281,7 @@ TEST_CASE(
     const Catalogue catalogue = invented_catalogue();
     Job job = job_of({read_twice("A", inches(30)), read_twice("B", inches(10))});
     job.practice.stock = inches(30);  // 32 in and a lap are 38: two pieces of 24 are too many
-    const Plan plan = make_plan(job, catalogue, {false, false});
+    const Plan plan = make_plan(job, catalogue, trim_only);
     CHECK(plan.runs.size() == 1);
     CHECK(plan.runs[0].edge == "B");
     CHECK(find_problem(plan, "length") != nullptr);

@@ -1,0 +1,90 @@
+// Dividing every edge of a pool and cutting all of their pieces, as one problem: what fewer sticks
+// cost in laps and in balance.
+//
+//   balanced   |--===--|   run out   |===-|   one lap more   |-===-|
+//              equal ends            a rest at one side      small equal ends
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/plan/cutting.h"
+#include "engine/plan/run.h"
+#include "engine/roof/edge.h"
+
+namespace hemline {
+
+/// What counts first: looks: unbalanced edges, laps, sticks · laps: laps, unbalanced, sticks ·
+/// sticks: sticks, laps, unbalanced.
+enum class Prefer : std::uint8_t { looks = 0, laps = 1, sticks = 2 };
+
+/// An edge is unbalanced only where its number of pieces could be balanced.
+enum class Balance : std::uint8_t { balanced = 0, cannot = 1, unbalanced = 2 };
+
+/// One lawful way to divide an edge.
+struct EdgeOption {
+    std::vector<Division> pieces;  ///< in fitting order
+    std::int64_t extra_laps = 0;   ///< beyond the fewest pieces
+    Balance balance = Balance::balanced;
+};
+
+/// The divisions worth a choice, fewest laps first and balanced before unbalanced: balanced (both
+/// ways round where an odd 1/16 in is left), or as near as that many pieces can; run out to one
+/// side; the same with one lap more, small equal ends. Empty where no piece can be long enough.
+std::vector<EdgeOption> divisions_menu(const RunRule& rule);
+
+/// True when some division of the edge into so many pieces is balanced and keeps the limits.
+bool can_balance(const RunRule& rule, std::int64_t pieces);
+
+/// One edge of the pool. `looks`: free may run out to one side, anything else is balanced or as
+/// near as it can be. `cut`: as in divide_again(); an edge with a piece cut keeps its division.
+struct JointEdge {
+    RunRule rule;
+    Looks looks = Looks::by_preference;
+    std::vector<std::optional<Length>> cut;
+};
+
+/// One pool: edges of one metal and profile share sticks. No edge's rule.stock is longer than the
+/// longest stick.
+struct JointJob {
+    std::vector<JointEdge> edges;
+    std::vector<StockLength> stock;
+    Length kerf;
+};
+
+/// One cutting job that bounds the joint one from below: what any lawful plan with so many laps
+/// shared out over its groups of edges needs, so many sticks of it paid already. docs/cutting.md
+/// proves it.
+struct JointBound {
+    CuttingJob relaxed;
+    Certificate certificate;
+    std::int64_t paid = 0;  ///< sticks of groups that share laps
+    std::int64_t sticks = 0;  ///< paid + what the certificate bounds
+};
+
+struct JointPlan {
+    std::vector<EdgeOption> divisions;  ///< one for each edge
+    CuttingJob job;                     ///< every uncut piece, edge by edge
+    CuttingPlan cutting;                ///< of `job`
+    std::int64_t extra_laps = 0;
+    std::int64_t unbalanced = 0;
+    std::int64_t sticks = 0;       ///< new sticks
+    std::int64_t lower_bound = 0;  ///< for no more laps and unbalanced edges than these
+    bool proved = false;           ///< sticks == lower_bound and every piece is cut
+    std::string bound_from;        ///< how the bound was reached, for people
+    std::vector<JointBound> bounds;  ///< lower_bound is the least of theirs; empty: metal in all
+};
+
+/// The plan that comes first in the order of preference. Deterministic: counted steps, no clock.
+JointPlan plan_joint(const JointJob& job, Prefer prefer, const CuttingEffort& effort = {});
+
+/// The plans that no other found is as good as in laps, unbalanced edges and sticks; by laps, then
+/// unbalanced edges.
+std::vector<JointPlan> choices(const JointJob& job, const CuttingEffort& effort = {});
+
+/// The one of some choices that comes first; nullptr of none.
+const JointPlan* first_choice(const std::vector<JointPlan>& among, Prefer prefer);
+
+}  // namespace hemline

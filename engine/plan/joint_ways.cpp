@@ -1,0 +1,136 @@
+#include "engine/plan/joint_ways.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+bool has_cut(const JointEdge& edge) {
+    return std::any_of(edge.cut.begin(), edge.cut.end(),
+                       [](const auto& cut) { return cut.has_value(); });
+}
+
+Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
+    const auto count = static_cast<std::int64_t>(pieces.size());
+    return is_balanced(pieces, rule) ? Balance::balanced
+           : can_balance(rule, count) ? Balance::unbalanced
+                                      : Balance::cannot;
+}
+
+/// The one division of an edge that is under way.
+EdgeWays ways_around_cuts(const JointEdge& edge) {
+    EdgeWays ways;
+    ways.is_fixed = true;
+    if (const auto run = divide_again(edge.rule, Style::balanced, edge.cut)) {
+        const auto laps = static_cast<std::int64_t>(run->size()) - fewest_pieces(edge.rule);
+        ways.options.push_back(
+            {*run, std::max(laps, std::int64_t{0}), balance_of(edge.rule, *run)});
+        ways.even.push_back(0);
+    }
+    return ways;
+}
+
+EdgeWays ways_of(const JointEdge& edge) {
+    if (has_cut(edge)) {
+        return ways_around_cuts(edge);
+    }
+    const RunRule& rule = edge.rule;
+    EdgeWays ways;
+    ways.is_free = edge.looks == Looks::free;
+    bool even_met = false;
+    for (EdgeOption& option : divisions_menu(rule)) {
+        const std::size_t index = ways.options.size();
+        // The first that cannot be balanced is the nearest to it.
+        const bool is_even = option.balance == Balance::balanced || !even_met;
+        if (!is_even && !ways.is_free) {
+            continue;
+        }
+        if (is_even) {
+            even_met = true;
+            (option.extra_laps == 0 ? ways.even : ways.even_more).push_back(index);
+        } else {
+            ways.run_out.push_back(index);
+        }
+        ways.options.push_back(std::move(option));
+    }
+    if (ways.even.empty()) {
+        ways.even = std::move(ways.even_more);
+        ways.even_more.clear();
+        ways.is_fixed = true;
+        return ways;
+    }
+    const EdgeOption& even = ways.options[ways.even.front()];
+    ways.counts = even.balance == Balance::balanced && even.pieces.size() > 1;
+    ways.fulls = static_cast<std::int64_t>(even.pieces.size()) - 1;
+    ways.rest = rule.edge + rule.allowance_first + rule.allowance_last +
+                ways.fulls * (rule.lap - rule.stock);
+    return ways;
+}
+
+}  // namespace
+
+std::vector<EdgeWays> ways_of(const JointJob& job) {
+    std::vector<EdgeWays> ways;
+    ways.reserve(job.edges.size());
+    for (const JointEdge& edge : job.edges) {
+        ways.push_back(ways_of(edge));
+    }
+    return ways;
+}
+
+EdgeOption option_of_cuts(const RunRule& rule, const std::vector<Length>& cuts) {
+    EdgeOption option;
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        Length extra = i == 0 ? rule.allowance_first : Length();
+        extra += i + 1 == cuts.size() ? rule.allowance_last : rule.lap;
+        option.pieces.push_back({cuts[i], cuts[i] - extra});
+    }
+    option.extra_laps = static_cast<std::int64_t>(cuts.size()) - fewest_pieces(rule);
+    option.balance = balance_of(rule, option.pieces);
+    return option;
+}
+
+CuttingPlan cut_within(const CuttingJob& job, std::int64_t steps, Effort& effort) {
+    std::int64_t pieces = 0;
+    for (const CutDemand& demand : job.demand) {
+        pieces += demand.count;
+    }
+    const std::int64_t own = std::max(std::int64_t{0}, std::min(steps, effort.left()));
+    CuttingPlan plan = plan_cutting(job, {own, {}});
+    effort.spend(100 * pieces + (plan.proved ? 0 : own));
+    return plan;
+}
+
+JointPlan cut_chosen(const JointJob& job, const std::vector<EdgeWays>& ways, const Chosen& chosen,
+                     std::int64_t steps, Effort& effort) {
+    JointPlan plan;
+    plan.job.stock = job.stock;
+    plan.job.kerf = job.kerf;
+    for (std::size_t e = 0; e < ways.size(); ++e) {
+        plan.divisions.emplace_back();
+        if (ways[e].options.empty()) {
+            continue;
+        }
+        const EdgeOption& option = ways[e].options[chosen[e]];
+        plan.divisions.back() = option;
+        plan.extra_laps += option.extra_laps;
+        plan.unbalanced += option.balance == Balance::unbalanced ? 1 : 0;
+        const auto& cut = job.edges[e].cut;
+        for (std::size_t i = 0; i < option.pieces.size(); ++i) {
+            if (i >= cut.size() || !cut[i]) {
+                plan.job.demand.push_back({option.pieces[i].cut, 1});
+            }
+        }
+    }
+    plan.cutting = cut_within(plan.job, steps, effort);
+    plan.sticks = plan.cutting.sticks;
+    return plan;
+}
+
+bool as_good(const JointPlan& a, const JointPlan& b) {
+    return a.extra_laps <= b.extra_laps && a.unbalanced <= b.unbalanced && a.sticks <= b.sticks &&
+           a.cutting.missing.size() <= b.cutting.missing.size();
+}
+
+}  // namespace hemline

@@ -64,10 +64,9 @@ void draw_heading(Ui& ui, const State& state, const Card& card, Box& body) {
     y += ui.paragraph(words.x, y, words.w, metal_words(card, marks), Size::bold);
     y += ui.paragraph(words.x, y, words.w, metal_detail(state, card), Size::small,
                       ui.colours().soft);
-    y += ui.paragraph(
-        words.x, y, words.w,
-        "Hook the tape on the " + std::string(word_of(card.hooks)) + " end, face toward you",
-        Size::bold);
+    y += ui.paragraph(words.x, y, words.w,
+                      "Hook the tape on the " + std::string(word_of(card.hooks)) + " end",
+                      Size::bold);
     const std::string screws = screw_words(card, marks);
     y += ui.paragraph(words.x, y, words.w, "Face toward you. " + screws, Size::small,
                       ui.colours().soft);

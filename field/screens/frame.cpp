@@ -5,6 +5,7 @@
 #include <cctype>
 #include <cstdio>
 #include <ctime>
+#include <string_view>
 
 namespace hemline {
 
@@ -13,7 +14,19 @@ namespace {
 constexpr float action_height_mm = 14;
 constexpr float gap_mm = 3;
 
-void draw_title(Ui& ui, const State& state, const std::string& title, Box strip) {
+/// The title without its last parts (" · …") where it is wider than the page.
+std::string fitted(const Ui& ui, std::string title, float w) {
+    constexpr std::string_view between = " · ";
+    for (std::size_t cut = title.rfind(between);
+         cut != std::string::npos && ui.text_width(title, Size::bold) > w;
+         cut = title.rfind(between)) {
+        title.resize(cut);
+    }
+    return title;
+}
+
+void draw_title(Ui& ui, const State& state, const std::string& whole, Box strip) {
+    const std::string title = fitted(ui, whole, strip.w);
     const float baseline_y = strip.y + ui.mm(1);
     ui.text(strip.x, baseline_y, title, Size::bold);
     const std::string saved = (state.save_failed ? "! " : "✓ ") + state.saved;

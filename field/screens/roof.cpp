@@ -27,6 +27,17 @@ std::string length_words(const State& state, const EdgeWork& work) {
     return "no reading";
 }
 
+/// What is wrong with an edge that is read and has its pitch; empty when nothing is.
+std::string problem_on(const State& state, const std::string& edge) {
+    for (const PlanProblem& problem : state.plan.problems) {
+        if (problem.edge == edge && problem.severity == Severity::problem &&
+            state.job.find(edge)->edge.pitch) {
+            return problem.what;
+        }
+    }
+    return "";
+}
+
 void draw_edge_row(Ui& ui, const State& state, const EdgeWork& work, Box row, Wish& wish) {
     const EdgeStatus status = status_on(state, work);
     if (ui.area("edge " + work.edge.id, row)) {
@@ -39,9 +50,11 @@ void draw_edge_row(Ui& ui, const State& state, const EdgeWork& work, Box row, Wi
     const float line = ui.line_height(Size::bold);
     const float top = row.mid_y() - line;
     ui.text(x, top, length_words(state, work), Size::bold);
+    const std::string problem = problem_on(state, work.edge.id);
     const std::string under = std::string(spoken(status)) + " · " +
-                              std::string(spoken(work.edge.left)) + " to " +
-                              std::string(spoken(work.edge.right));
+                              (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
+                                                     std::string(spoken(work.edge.right))
+                                               : "! " + problem);
     ui.text(x, top + line + ui.mm(0.5F), under, Size::small, Align::left, ui.colours().soft);
     ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
                       ui.mm(0.2F));
@@ -68,7 +81,8 @@ std::string trim_name(const State& state, const std::string& id) {
     return trim == nullptr ? id : trim->name;
 }
 
-void draw_sticks(Ui& ui, const State& state, Box box) {
+/// Returns the height used.
+float draw_sticks(Ui& ui, const State& state, Box box) {
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w, "Sticks still to open", Size::bold, ui.colours().soft);
     for (const Proof& proof : state.plan.proofs) {
@@ -81,11 +95,12 @@ void draw_sticks(Ui& ui, const State& state, Box box) {
         y += ui.mm(1);
     }
     y += ui.mm(1);
-    ui.paragraph(box.x, y, box.w,
-                 std::to_string(pieces_to_cut(state.plan)) + " pieces to cut, " +
-                     std::to_string(state.job.sticks_opened) + " sticks opened, " +
-                     std::to_string(offcuts_kept(state.job)) + " offcuts kept",
-                 Size::small, ui.colours().soft);
+    y += ui.paragraph(box.x, y, box.w,
+                      std::to_string(pieces_to_cut(state.plan)) + " pieces to cut, " +
+                          std::to_string(state.job.sticks_opened) + " sticks opened, " +
+                          std::to_string(offcuts_kept(state.job)) + " offcuts kept",
+                      Size::small, ui.colours().soft);
+    return y - box.y;
 }
 
 void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, Box& side) {
@@ -114,12 +129,15 @@ Wish draw_roof(Ui& ui, const State& state) {
                     {"by", "Held by\n" + state.by},
                     {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
     Box body = frame.body;
-    Box side = ui.portrait() ? take_top(body, ui.mm(66)) : take_right(body, body.w * 0.38F);
-    if (!ui.portrait()) {
+    if (ui.portrait()) {
+        draw_next(ui, state, next, body);
+        take_top(body, draw_sticks(ui, state, body) + ui.mm(4));
+    } else {
+        Box side = take_right(body, body.w * 0.38F);
         take_right(body, ui.mm(6));
+        draw_next(ui, state, next, side);
+        draw_sticks(ui, state, side);
     }
-    draw_next(ui, state, next, side);
-    draw_sticks(ui, state, side);
 
     const float row_height = ui.mm(row_mm);
     const Box list =

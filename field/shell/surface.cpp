@@ -7,6 +7,7 @@
 #include <stb_image_write.h>
 
 #include <array>
+#include <string_view>
 #include <system_error>
 #include <vector>
 
@@ -42,6 +43,13 @@ std::optional<Problem> Surface::open(const std::string& title, int w, int h) {
     set_hints();
     if (SDL_Init(SDL_INIT_VIDEO) != 0) {
         return no_window("There is no screen to draw on");
+    }
+    // Without a display SDL draws where nobody sees it; that is for those who ask for it by name.
+    const std::string_view driver = SDL_GetCurrentVideoDriver();
+    if ((driver == "offscreen" || driver == "dummy") && SDL_getenv("SDL_VIDEODRIVER") == nullptr) {
+        SDL_Quit();
+        return Problem{"There is no screen to draw on.",
+                       "Start it on a desktop, or set DISPLAY or WAYLAND_DISPLAY."};
     }
     for (const Dialect& dialect : dialects) {
         SDL_GL_SetAttribute(SDL_GL_CONTEXT_PROFILE_MASK, dialect.profile);

@@ -59,7 +59,6 @@ void TouchQueue::next_frame(double dt) {
             hold(dt);
             break;
         case Phase::lifting:
-        case Phase::leaving:
             phase_ = Phase::idle_done;
             dragging_ = false;
             write(-FLT_MAX, -FLT_MAX, false);
@@ -105,13 +104,12 @@ void TouchQueue::hold(double dt) {
     }
     const TouchKind end = queue_.front().kind;
     queue_.pop_front();
+    phase_ = Phase::lifting;
     if (end == TouchKind::up) {
-        phase_ = Phase::lifting;
         fling_ = dragging_ && std::abs(speed_) > 2 * fling_least * slop_px_ ? speed_ : 0;
         write(x_, y_, false);
     } else {
-        phase_ = Phase::leaving;  // off first and let go afterwards: nothing is pressed
-        write(-FLT_MAX, -FLT_MAX, true);
+        write(-FLT_MAX, -FLT_MAX, true);  // off first, let go afterwards: nothing is pressed
     }
 }
 

@@ -43,7 +43,7 @@ class TouchQueue {
     void set_slop(float slop_px) { slop_px_ = slop_px; }
 
   private:
-    enum class Phase { idle_done, hover, held, lifting, leaving };
+    enum class Phase { idle_done, hover, held, lifting };
     void rest(double dt);
     void hold(double dt);
     void move_to(const Touch& touch);

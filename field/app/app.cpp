@@ -66,9 +66,7 @@ App::App(Assets assets, AppOptions options)
     }
 }
 
-void App::draw(Ui& ui) {
-    act(draw_place(ui, state_, drafts_));
-}
+void App::draw(Ui& ui) { act(draw_place(ui, state_, drafts_)); }
 
 void App::act(const Wish& wish) {
     if (wish.toggle_light) {
@@ -128,11 +126,14 @@ void App::go(Where where) {
     }
 }
 
-void App::list_jobs() {
-    state_.jobs = hemline::list_jobs(options_.jobs_folder);
-}
+void App::list_jobs() { state_.jobs = hemline::list_jobs(options_.jobs_folder); }
 
 void App::open_job(const std::filesystem::path& folder) {
+    std::error_code not_there;
+    if (journal_ && std::filesystem::equivalent(journal_->record().folder, folder, not_there)) {
+        go({Place::roof, {}});  // it is open here already, and locked against a second opening
+        return;
+    }
     const auto opened = JournalFile::open(folder, options_.device, Opening::either);
     if (!opened) {
         state_.notice = opened.problem().what + " " + opened.problem().mend;
@@ -154,8 +155,7 @@ void App::open_job(const std::filesystem::path& folder) {
 
 void App::start_job(const std::string& name) {
     open_job(new_job_folder(options_.jobs_folder, name));
-    if (journal_ && state_.events.empty()) {
-        append(JobStarted{name, "common practice"}, {});
+    if (journal_ && state_.events.empty() && append(JobStarted{name, "common practice"}, {})) {
         go({Place::add_edge, {}});
     }
 }

@@ -84,9 +84,7 @@ float actions_height(const Ui& ui, const std::vector<Action>& actions) {
 
 }  // namespace
 
-float margin(const Ui& ui) {
-    return ui.mm(6);
-}
+float margin(const Ui& ui) { return ui.mm(6); }
 
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
                  const std::vector<Action>& actions) {
@@ -95,7 +93,7 @@ Frame open_frame(Ui& ui, const State& state, const std::string& title,
     take_top(page, ui.mm(2));
     Frame frame;
     frame.tapped = draw_actions(ui, actions, take_bottom(page, actions_height(ui, actions)));
-    take_bottom(page, ui.mm(2));
+    take_bottom(page, ui.mm(gap_mm));
     const std::string& notice = state.notice;
     if (!notice.empty()) {
         const float height = ui.paragraph_height(page.w - ui.mm(6), notice, Size::body) + ui.mm(3);

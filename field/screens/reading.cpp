@@ -11,6 +11,8 @@ namespace hemline {
 
 namespace {
 
+constexpr float readback_mm = 100;  // the longest length in figures
+
 std::vector<RecordedReading> standing(const EdgeWork& work, ReadingOf of) {
     std::vector<RecordedReading> readings;
     for (const RecordedReading& reading : work.readings) {
@@ -106,6 +108,7 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     }
     const bool metric = state.marks == Marks::millimetre;
     const ReadingOf of = state.where.reading_of;
+    const Length before_keys = shown_length(drafts.length, metric);
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
     const std::optional<Length> near = expected(state, *work, of);
@@ -122,16 +125,12 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
                     {"keep", questioned ? "Keep it all the same" : "Keep this reading",
                      length ? Look::primary : Look::off}});
     Box body = frame.body;
-    const Box room = key_room(ui);
-    Box keys = ui.portrait() ? take_bottom(body, room.h) : take_right(body, room.w);
-    keys.h = std::min(keys.h, room.h);
-    keys.w = std::min(keys.w, room.w);
-    if (ui.portrait()) {
-        take_bottom(body, ui.mm(3));
-    } else {
-        take_right(body, ui.mm(8));
-    }
+    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys, readback_mm);
     draw_length_keys(ui, drafts.length, keys, metric);
+    // Another length is another question: keeping it is no answer to the former one.
+    if (shown_length(drafts.length, metric) != before_keys) {
+        drafts.doubt_shown = false;
+    }
     take_top(body,
              draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(3));
     if (of == ReadingOf::remainder) {

@@ -8,6 +8,8 @@ namespace hemline {
 
 namespace {
 
+constexpr float readback_mm = 100;  // the longest length in figures
+
 /// Why this length cannot have been cut from that metal; empty when it can.
 std::string impossible(Length length, const Card& card, Marks marks) {
     if (length <= card.stick_length) {
@@ -42,13 +44,7 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
          {"keep", spoiled ? "This much is lost" : "It is this long",
           refused.empty() ? Look::primary : Look::off}});
     Box body = frame.body;
-    const Box room = key_room(ui);
-    Box keys = ui.portrait() ? take_bottom(body, room.h) : take_right(body, room.w);
-    keys.h = std::min(keys.h, room.h);
-    keys.w = std::min(keys.w, room.w);
-    if (!ui.portrait()) {
-        take_right(body, ui.mm(8));
-    }
+    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys, readback_mm);
     draw_length_keys(ui, drafts.length, keys, metric);
     take_top(body,
              draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(4));

@@ -13,6 +13,7 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t count_digits_most = 4;
+constexpr float answer_mm = 60;  // a lap or a gap in figures
 
 std::int64_t count_of(const std::string& digits) {
     std::int64_t count = 0;
@@ -147,14 +148,7 @@ Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& st
         return body;
     }
     const bool counts = step.rule->asks == Asks::count;
-    const float keys_w = counts || metric ? ui.mm(3 * 19 + 2 * 3) : key_room(ui).w;
-    const float keys_h = key_room(ui).h;
-    Box keys = ui.portrait() ? take_bottom(body, keys_h) : take_right(body, keys_w);
-    keys.h = std::min(keys.h, keys_h);
-    keys.w = keys_w;
-    if (!ui.portrait()) {
-        take_right(body, ui.mm(8));
-    }
+    const Box keys = take_keys(ui, body, counts || metric ? digit_keys : sixteenth_keys, answer_mm);
     if (counts) {
         press_count(drafts, draw_digit_keys(ui, keys, false));
         ui.text(body.x, body.y, (drafts.count.empty() ? "…" : drafts.count) + " screws",

@@ -1,0 +1,195 @@
+#include "tests/field/app/journey.h"
+
+#include <doctest/doctest.h>
+
+#include "field/store/folders.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::uint64_t device = 0x0000'5eed'0000'0001U;
+
+std::string digit(char letter) { return std::string("digit ") + letter; }
+
+}  // namespace
+
+Assets assets_read() {
+    const auto folder = assets_folder();
+    REQUIRE_MESSAGE(folder.ok(), "set HEMLINE_ASSETS to the assets folder");
+    auto assets = read_assets(*folder);
+    REQUIRE(assets.ok());
+    return *assets;
+}
+
+std::unique_ptr<App> app_on(const std::filesystem::path& job) {
+    AppOptions options;
+    options.jobs_folder = job.parent_path();
+    options.device = device;
+    options.wall_ms = [] { return std::int64_t{1'770'000'000'000}; };
+    options.job = job;
+    return std::make_unique<App>(assets_read(), options);
+}
+
+Journey::Journey(float w, float h, float px_per_mm) : w_(w), h_(h), px_per_mm_(px_per_mm) {
+    start({});
+}
+
+void Journey::start(std::optional<std::filesystem::path> job_opened) {
+    AppOptions options;
+    options.jobs_folder = folder.path();
+    options.device = device;
+    // Every touch of a hand is later than the one before.
+    options.wall_ms = [this] { return wall_ms += 1000; };
+    options.job = std::move(job_opened);
+    app = std::make_unique<App>(assets_read(), options);
+    screen = std::make_unique<Harness>(
+        [this](Ui& ui) {
+            ui.set_palette(app->palette());
+            app->draw(ui);
+        },
+        w_, h_, px_per_mm_);
+}
+
+void Journey::tap(std::string_view name) {
+    const std::size_t before = state().events.size();
+    screen->tap(name);
+    ++touches;
+    if (state().events.size() != before && on_event) {
+        on_event();
+    }
+    if (on_screen) {
+        on_screen();
+    }
+}
+
+void Journey::tap_all(const std::vector<std::string>& names) {
+    for (const std::string& name : names) {
+        tap(name);
+    }
+}
+
+void Journey::key_in(Length length) {
+    const LengthParts parts = take_apart(length, Marks::sixteenth);
+    REQUIRE_MESSAGE(nearest_on(length, sixteenths(1)) == length, "the keys have no finer mark");
+    if (parts.feet > 0) {
+        for (const char letter : std::to_string(parts.feet)) {
+            tap(digit(letter));
+        }
+    }
+    tap("field inches");
+    tap("inches " + std::to_string(parts.inches));
+    if (parts.numerator > 0) {
+        tap("sixteenths " + std::to_string(parts.numerator * 16 / parts.denominator));
+    }
+}
+
+void Journey::key_in(std::int64_t count) {
+    for (const char letter : std::to_string(count)) {
+        tap(digit(letter));
+    }
+}
+
+void Journey::read_edge(const std::string& edge, Length first, Length second,
+                        const std::string& pitch) {
+    tap("edge " + edge);
+    key_in(first);
+    tap("keep");
+    key_in(second);
+    tap("keep");
+    REQUIRE(where().place == Place::pitch);
+    for (const char letter : pitch) {
+        tap(letter == '.' ? std::string("point") : digit(letter));
+    }
+    tap("keep");
+}
+
+void Journey::answer(const Step& step) {
+    if (step.rule->asks == Asks::length) {
+        key_in(step.length_least.value_or(Length()));
+    } else if (step.rule->asks == Asks::count) {
+        key_in(step.count_least.value_or(0));
+    }
+    tap(step.rule->asks == Asks::tick ? "tick" : "answer");
+}
+
+void Journey::do_next() {
+    const std::string edge = where().edge;
+    switch (where().place) {
+        case Place::card:
+            tap("cut");
+            break;
+        case Place::steps:
+            answer(step(edge));
+            break;
+        case Place::reading: {
+            REQUIRE(where().reading_of == ReadingOf::remainder);
+            const Run* const run = find_run(state().plan, edge, TrimRole::main);
+            REQUIRE(run != nullptr);
+            key_in(run->pieces.back().covers - run->lap + remainder_off);
+            tap("keep");
+            break;
+        }
+        default:
+            FAIL("nothing to do here but to go elsewhere");
+    }
+}
+
+void Journey::finish_edge(const std::string& edge) {
+    for (int i = 0; i < 500 && status(edge) != EdgeStatus::finished; ++i) {
+        do_next();
+    }
+    REQUIRE(status(edge) == EdgeStatus::finished);
+}
+
+void Journey::reach_step(const std::string& edge, std::string_view step_id, int piece) {
+    for (int i = 0; i < 500; ++i) {
+        const Step next = step(edge);
+        if (next.rule->id == step_id && (piece == 0 || next.piece == piece)) {
+            return;
+        }
+        do_next();
+    }
+    FAIL("that step never came");
+}
+
+void Journey::reach_card(const std::string& edge, TrimRole role, int piece) {
+    for (int i = 0; i < 500; ++i) {
+        const Where& at = where();
+        if (at.place == Place::card && at.edge == edge && at.role == role && at.piece == piece) {
+            return;
+        }
+        do_next();
+    }
+    FAIL("that card never came");
+}
+
+void Journey::start_again() {
+    const std::filesystem::path folder_of_job = job();
+    screen.reset();
+    app.reset();
+    start(folder_of_job);
+}
+
+const EdgeWork& Journey::work(std::string_view edge) const {
+    const EdgeWork* const found = edge_of(state(), edge);
+    REQUIRE(found != nullptr);
+    return *found;
+}
+
+EdgeStatus Journey::status(std::string_view edge) const { return status_on(state(), work(edge)); }
+
+Step Journey::step(std::string_view edge) const {
+    const std::vector<Step> steps = steps_on(state(), work(edge));
+    const auto next = next_step(steps);
+    REQUIRE(next.has_value());
+    return steps[*next];
+}
+
+std::filesystem::path Journey::job() const {
+    const std::vector<std::filesystem::path> jobs = list_jobs(folder.path());
+    REQUIRE(jobs.size() == 1);
+    return jobs.front();
+}
+
+}  // namespace hemline

@@ -1,0 +1,83 @@
+// A crew's way through the app, by touches alone: a tablet, its jobs in a folder of their own, and
+// a thumb that answers what the screen asks.
+//
+//   Journey crew;
+//   crew.tap("demo");
+//   crew.finish_edge("A");       // reads, cuts, fits and ticks whatever comes next on it
+//   crew.start_again();          // the battery was flat
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "field/app/app.h"
+#include "field/screens/edge_view.h"
+#include "tests/field/harness.h"
+#include "tests/field/store/temporary_folder.h"
+
+namespace hemline {
+
+/// What the assets folder holds.
+Assets assets_read();
+
+/// An app that starts with the job in that folder, without a screen.
+std::unique_ptr<App> app_on(const std::filesystem::path& job);
+
+struct Journey {
+    explicit Journey(float w = 1280, float h = 800, float px_per_mm = px_per_mm_unknown);
+
+    /// Taps, and counts it. Events it appended are told to `on_event`, the screen it led to to
+    /// `on_screen`.
+    void tap(std::string_view name);
+    void tap_all(const std::vector<std::string>& names);
+    /// Keys a length in, field by field, on a draft that is empty.
+    void key_in(Length length);
+    void key_in(std::int64_t count);
+
+    /// Reads the edge twice, a sixteenth of an inch apart, from the roof, and keeps the pitch.
+    void read_edge(const std::string& edge, Length first, Length second, const std::string& pitch);
+    /// Does what the screen asks, as practice wants it: the primary action with its value.
+    void do_next();
+    /// Until that edge is finished.
+    void finish_edge(const std::string& edge);
+    /// Until the step is the next one of that edge.
+    void reach_step(const std::string& edge, std::string_view step, int piece = 0);
+    /// Until that cut card is shown.
+    void reach_card(const std::string& edge, TrimRole role, int piece);
+
+    /// The tablet goes off, and another app starts with the same job.
+    void start_again();
+
+    [[nodiscard]] const State& state() const { return app->state(); }
+    [[nodiscard]] const Where& where() const { return app->state().where; }
+    [[nodiscard]] const EdgeWork& work(std::string_view edge) const;
+    [[nodiscard]] EdgeStatus status(std::string_view edge) const;
+    /// The step that is next on the edge.
+    [[nodiscard]] Step step(std::string_view edge) const;
+    [[nodiscard]] std::filesystem::path job() const;
+    template <class Fact>
+    [[nodiscard]] const Fact& last() const {
+        return std::get<Fact>(state().events.back().fact);
+    }
+
+    TemporaryFolder folder;
+    std::int64_t wall_ms = 1'760'000'000'000;
+    std::unique_ptr<App> app;
+    std::unique_ptr<Harness> screen;
+    int touches = 0;
+    Length remainder_off;  ///< how much more than planned the tape shows for the last piece
+    std::function<void()> on_event, on_screen;
+
+  private:
+    void answer(const Step& step);
+    void start(std::optional<std::filesystem::path> job);
+    float w_, h_, px_per_mm_;
+};
+
+}  // namespace hemline

@@ -1,0 +1,177 @@
+// Every screen that a crew passes through, at every size and light: room for gloves, and nothing
+// off the page.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <string>
+
+#include "tests/field/app/full_disk.h"
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+struct Size2 {
+    float w, h;
+};
+
+bool begins_with(const std::string& name, std::string_view start) {
+    return name.rfind(start, 0) == 0;
+}
+
+bool is_key(const std::string& name) {
+    return begins_with(name, "digit ") || begins_with(name, "inches ") ||
+           begins_with(name, "sixteenths ") || name == "back" || name == "point";
+}
+
+bool is_primary(const std::string& name) {
+    static const std::set<std::string> primaries = {"demo", "next",    "keep",      "keep name",
+                                                    "cut",  "answer",  "undo",      "keep edge",
+                                                    "tick", "to card", "to reading"};
+    return primaries.count(name) > 0;
+}
+
+/// Rows of one list may touch: they are told apart by their rules, and a near miss shows at once.
+bool are_rows(const std::string& a, const std::string& b) {
+    return begins_with(a, "edge ") && begins_with(b, "edge ");
+}
+
+/// Empty width or height between two boxes; negative where they overlap in both.
+float gap_of(Box a, Box b) {
+    return std::max({b.x - a.right(), a.x - b.right(), b.y - a.bottom(), a.y - b.bottom()});
+}
+
+// FIELD sizes in mm: hit boxes 10, primary 14 high, keys 19, gaps 3.
+/// `noticed`: a notice takes room away, and keys that no longer fit may scroll.
+std::string faults_of(const Ui& ui, bool noticed) {
+    constexpr float tolerance = 0.1F;  // mm: less than a pixel
+    std::string faults;
+    const Box page = ui.page();
+    const float mm = ui.mm(1);
+    const auto& targets = ui.targets();
+    for (std::size_t i = 0; i < targets.size(); ++i) {
+        const auto& [name, box] = targets[i];
+        if (box.x < 0 || box.y < 0 || box.right() > page.w + 0.5F || box.bottom() > page.h + 0.5F) {
+            faults += name + " is not wholly on the page\n";
+        }
+        const float least = is_key(name) && !noticed ? key_min : target_min;
+        const float h_least = std::max(least, is_primary(name) ? primary_min : 0);
+        if (box.w / mm < least - tolerance || box.h / mm < h_least - tolerance) {
+            faults += name + " is only " + std::to_string(box.w / mm) + " by " +
+                      std::to_string(box.h / mm) + " mm\n";
+        }
+        for (std::size_t j = i + 1; j < targets.size(); ++j) {
+            const float gap = gap_of(box, targets[j].box) / mm;
+            const float wanted = are_rows(name, targets[j].name) ? 0 : 3;
+            if (gap < wanted - tolerance) {
+                faults += name + " and " + targets[j].name + " are " + std::to_string(gap) +
+                          " mm apart\n";
+            }
+        }
+    }
+    return faults;
+}
+
+/// Looks at the screen before the crew in every size and light, once for each kind of screen.
+struct Inspection {
+    Journey& crew;
+    std::vector<Size2> sizes;
+    std::set<std::string> seen;
+
+    /// Its place, and the targets on it: the same screen with other ones is another.
+    [[nodiscard]] std::string screen() const {
+        std::string id = std::to_string(static_cast<int>(crew.where().place));
+        for (const std::string& name : crew.screen->names()) {
+            id += "," + name;
+        }
+        if (crew.where().place == Place::steps &&
+            crew.status(crew.where().edge) != EdgeStatus::finished) {
+            id += crew.step(crew.where().edge).rule->id;
+        }
+        return id + crew.state().notice;
+    }
+
+    void look() {
+        if (!seen.insert(screen()).second) {
+            return;
+        }
+        for (const Size2 size : sizes) {
+            crew.screen->resize(size.w, size.h);
+            crew.screen->frames(2);
+            const std::string faults = faults_of(crew.screen->ui(), !crew.state().notice.empty());
+            CHECK_MESSAGE(faults.empty(), "screen " << screen().substr(0, 40) << " at " << size.w
+                                                    << " x " << size.h << ":\n"
+                                                    << faults);
+        }
+        crew.screen->resize(sizes.front().w, sizes.front().h);
+        crew.screen->frames(2);
+    }
+};
+
+/// The screen that says the disk is full, with what was keyed in still on it.
+void tap_in_vain(Journey& crew, std::string_view name) {
+    const FullDisk full;
+    crew.tap(name);
+}
+
+/// Passes every screen there is.
+void walk(Journey& crew) {
+    const Length length = feet(46) + sixteenths(4);
+    crew.tap("by");
+    crew.tap_all({"leave", "new job", "letter A", "keep name"});
+    crew.tap_all({"left end gable", "fascia wrap with a wrap", "keep edge", "leave", "jobs"});
+    crew.tap("demo");
+    crew.tap_all({"by", "letter Z", "letter O", "letter E", "keep name"});
+    crew.tap("edge A");
+    crew.key_in(length);
+    tap_in_vain(crew, "keep");
+    crew.tap("keep");
+    crew.key_in(length + inches(1));
+    crew.tap_all({"keep", "keep"});  // questioned, then a third reading
+    crew.key_in(length);
+    crew.tap_all({"keep", "digit 1", "point", "digit 5"});
+    tap_in_vain(crew, "keep");
+    crew.tap("keep");
+    crew.tap_all({"run", "style equal", "style full", "style balanced", "pitch", "leave"});
+    crew.tap_all({"history", "leave", "edge A"});
+    crew.tap_all({"answer", "answer wrong", "look again", "answer"});
+    crew.tap_all({"spoiled", "as planned", "field feet", "leave"});
+    crew.tap_all({"differently", "as planned", "field inches", "leave"});
+    crew.reach_step("A", "wrap_fasten", 1);
+    crew.tap_all({"digit 1", "answer", "answer"});  // far too few, noted
+    crew.reach_card("A", TrimRole::main, 1);
+    tap_in_vain(crew, "cut");
+    crew.tap("cut");
+    crew.reach_step("A", "hook", 1);
+    crew.tap_all({"field inches", "inches 3", "sixteenths 2", "answer"});
+    tap_in_vain(crew, "answer");
+    crew.tap("answer");
+    crew.finish_edge("A");
+    crew.tap_all({"edge A", "leave", "history"});
+}
+
+}  // namespace
+
+TEST_CASE(
+    "On every screen of a 10 in tablet, upright and lying, each target has room for a glove") {
+    Journey crew;
+    Inspection inspection{crew, {{1280, 800}, {800, 1280}}, {}};
+    inspection.look();
+    crew.on_screen = [&] { inspection.look(); };
+    walk(crew);
+    MESSAGE(inspection.seen.size() << " screens looked at");
+}
+
+TEST_CASE("By night every screen has the same targets in the same places") {
+    Journey crew;
+    crew.tap("light");
+    CHECK(crew.app->light() == Light::night);
+    CHECK(crew.app->palette().paper == palette_of(Light::night).paper);
+    Inspection inspection{crew, {{800, 1280}, {1280, 800}}, {}};
+    inspection.look();
+    crew.on_screen = [&] { inspection.look(); };
+    walk(crew);
+}

@@ -1,0 +1,114 @@
+// A value outside practice: refused with its reason, and then only noted by name.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+const Length edge_length = feet(15) + inches(8) + sixteenths(8);
+
+/// Edge C read, the tablet in the foreman's hand, and that step before the crew.
+struct AtStep : Journey {
+    explicit AtStep(std::string_view step) {
+        tap_all({"demo", "by", "name Foreman"});
+        read_edge("C", edge_length, edge_length, "5");
+        reach_step("C", step);
+        before = state().events.size();
+    }
+    [[nodiscard]] bool kept() const { return state().events.size() == before + 1; }
+    std::size_t before = 0;
+};
+
+const StepDone& done_on(const Journey& crew, std::string_view step) {
+    const auto& steps = crew.work("C").steps;
+    const auto found = std::find_if(steps.begin(), steps.end(),
+                                    [&](const DoneStep& done) { return done.step.step == step; });
+    REQUIRE(found != steps.end());
+    return found->step;
+}
+
+}  // namespace
+
+TEST_CASE("A gap over practice is refused first and then noted by the name of the holder") {
+    AtStep crew("hook");
+    crew.key_in(sixteenths(2));  // practice: at most 1/16 in
+    crew.tap("answer");
+    CHECK_FALSE(crew.kept());
+    CHECK(crew.where().place == Place::steps);
+    crew.tap("answer");
+    REQUIRE(crew.kept());
+    const StepDone done = crew.last<StepDone>();
+    CHECK(done.answer.length == sixteenths(2));
+    CHECK(done.exception.find("1/8 in is over the most, 1/16 in") != std::string::npos);
+    CHECK(done.exception_by == "Foreman");
+
+    crew.finish_edge("C");
+    CHECK(done_on(crew, "hook").exception_by == "Foreman");
+    crew.start_again();
+    CHECK(done_on(crew, "hook").exception_by == "Foreman");
+    CHECK(done_on(crew, "hook").exception == done.exception);
+}
+
+TEST_CASE("A refused value that is mended is kept as no exception") {
+    AtStep crew("hook");
+    crew.key_in(sixteenths(2));
+    crew.tap("answer");
+    crew.tap("sixteenths 1");
+    crew.tap("answer");
+    REQUIRE(crew.kept());
+    CHECK(crew.last<StepDone>().answer.length == sixteenths(1));
+    CHECK(crew.last<StepDone>().exception.empty());
+    CHECK(crew.last<StepDone>().exception_by.empty());
+}
+
+TEST_CASE("A refused value that is changed to another one outside practice is refused again") {
+    AtStep crew("hook");
+    crew.key_in(sixteenths(2));
+    crew.tap("answer");
+    crew.tap("sixteenths 3");
+    crew.tap("answer");
+    CHECK_FALSE(crew.kept());
+    crew.tap("answer");
+    REQUIRE(crew.kept());
+    CHECK(crew.last<StepDone>().answer.length == sixteenths(3));
+    CHECK(crew.last<StepDone>().exception.find("3/16 in") != std::string::npos);
+}
+
+TEST_CASE("Too few screws are refused, and noted only when asked again") {
+    AtStep crew("cleat_fasten");
+    const std::int64_t least = crew.step("C").count_least.value_or(0);
+    REQUIRE(least > 1);
+    crew.key_in(least - 1);
+    crew.tap("answer");
+    CHECK_FALSE(crew.kept());
+    crew.tap("answer");
+    REQUIRE(crew.kept());
+    CHECK(crew.last<StepDone>().answer.count == least - 1);
+    CHECK(crew.last<StepDone>().exception.find("under the least") != std::string::npos);
+    CHECK(crew.last<StepDone>().exception_by == "Foreman");
+}
+
+TEST_CASE("What is not as it should be is looked at again or noted by name") {
+    AtStep crew("ground");
+    crew.tap_all({"answer wrong", "look again"});
+    CHECK_FALSE(crew.kept());
+    CHECK(crew.screen->has_target("answer"));
+    crew.tap_all({"answer wrong", "answer wrong"});
+    REQUIRE(crew.kept());
+    CHECK(crew.last<StepDone>().answer.seen == "not as it should be");
+    CHECK_FALSE(crew.last<StepDone>().exception.empty());
+    CHECK(crew.last<StepDone>().exception_by == "Foreman");
+}
+
+TEST_CASE("A gap of nothing is an answer, and nothing keyed in is none") {
+    AtStep crew("hook");
+    CHECK_FALSE(crew.screen->has_target("answer"));
+    crew.tap_all({"field inches", "inches 0"});
+    crew.tap("answer");
+    REQUIRE(crew.kept());
+    CHECK(crew.last<StepDone>().answer.length == Length());
+}

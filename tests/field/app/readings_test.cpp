@@ -1,0 +1,149 @@
+// Readings that cannot both be right: questioned, read again, struck, undone, and never lost.
+#include <doctest/doctest.h>
+
+#include "field/store/job_folder.h"
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+const Length true_length = feet(46) + sixteenths(4);
+
+std::size_t events(const Journey& crew) { return crew.state().events.size(); }
+
+}  // namespace
+
+// A burnt inch: the tape is held at its 1 in mark and the inch is not taken off. Common practice,
+// no published source.
+TEST_CASE("A reading an inch off its pair is questioned, and kept when it is kept again") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(true_length);
+    crew.tap("keep");
+    const std::size_t before = events(crew);
+    crew.key_in(true_length + inches(1));
+    crew.tap("keep");
+    CHECK(events(crew) == before);
+    CHECK(crew.where().place == Place::reading);
+    crew.tap("keep");
+    REQUIRE(events(crew) == before + 1);
+    CHECK(crew.last<ReadingTaken>().length == true_length + inches(1));
+
+    const Verdict verdict = crew.work("A").verdict(crew.state().job.practice);
+    CHECK(verdict.agreement == Agreement::third);
+    CHECK(verdict.cause == LikelyCause::burnt_inch);
+    CHECK(explain(verdict).find("burnt inch") != std::string::npos);
+    CHECK(crew.where().place == Place::reading);  // a third is asked for
+    CHECK(crew.status("A") == EdgeStatus::readings_disagree);
+
+    crew.key_in(true_length - sixteenths(1));
+    crew.tap("keep");
+    CHECK(crew.where().place == Place::pitch);
+    CHECK(crew.work("A").readings.size() == 3);
+    CHECK(crew.work("A").verdict(crew.state().job.practice).odd_one_out == std::size_t{1});
+    CHECK(crew.work("A").length(crew.state().job.practice) == true_length);
+}
+
+TEST_CASE("A questioned reading that is keyed in anew is judged anew") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(true_length);
+    crew.tap("keep");
+    const std::size_t before = events(crew);
+    crew.key_in(true_length + inches(1));
+    crew.tap("keep");
+    // Mended to a foot off: that is another doubt, and the first was not an answer to it.
+    crew.tap_all({"field feet", "back", "digit 7", "field inches", "inches 0"});
+    crew.tap("keep");
+    CHECK(events(crew) == before);
+    crew.tap("clear");
+    crew.key_in(true_length);
+    crew.tap("keep");
+    CHECK(events(crew) == before + 1);
+    CHECK(crew.where().place == Place::pitch);
+}
+
+TEST_CASE("Half and twice the length are questioned before they count") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(true_length);
+    crew.tap("keep");
+    const std::size_t before = events(crew);
+    crew.key_in(feet(4) + inches(6));
+    crew.tap("keep");
+    CHECK(events(crew) == before);
+    crew.tap("clear");
+    crew.key_in(feet(460));
+    crew.tap("keep");
+    CHECK(events(crew) == before);
+    CHECK(crew.where().place == Place::reading);
+}
+
+TEST_CASE("A struck reading no longer counts and stays in the record") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(true_length + inches(1));
+    crew.tap("keep");
+    crew.tap("strike");
+    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.status("A") == EdgeStatus::no_reading);
+    CHECK_FALSE(crew.screen->has_target("strike"));
+    crew.key_in(true_length);
+    crew.tap("keep");
+    CHECK(crew.status("A") == EdgeStatus::one_reading);
+
+    REQUIRE(crew.work("A").readings.size() == 2);
+    CHECK(crew.work("A").readings[0].struck);
+    CHECK(crew.work("A").readings[0].length == true_length + inches(1));
+    CHECK_FALSE(crew.work("A").readings[1].struck);
+    const auto record = read_job_folder(crew.job());
+    REQUIRE(record.ok());
+    CHECK(record->events.size() == events(crew));
+}
+
+TEST_CASE("Undo takes back one event at a time, and each stays in the record as struck") {
+    Journey crew;
+    crew.tap("demo");
+    crew.read_edge("A", true_length, true_length, "5");
+    crew.tap_all({"leave", "history"});
+    const std::size_t before = events(crew);
+    crew.tap("undo");
+    CHECK_FALSE(crew.work("A").edge.pitch);
+    CHECK(crew.where().place == Place::history);
+    crew.tap("undo");
+    CHECK(crew.status("A") == EdgeStatus::one_reading);
+    crew.tap("undo");
+    CHECK(crew.status("A") == EdgeStatus::no_reading);
+    CHECK(events(crew) == before + 3);
+    CHECK(crew.state().job.struck.size() == 3);
+    REQUIRE(crew.work("A").readings.size() == 2);
+    CHECK(crew.work("A").readings[0].struck);
+    CHECK(crew.work("A").readings[1].struck);
+
+    crew.start_again();
+    CHECK(crew.state().job.struck.size() == 3);
+    CHECK(crew.status("A") == EdgeStatus::no_reading);
+}
+
+TEST_CASE("Undo goes back to the very beginning of a job and then is not offered") {
+    Journey crew;
+    crew.tap_all({"demo", "history"});
+    for (int i = 0; i < 9; ++i) {  // eight edges and the job's start
+        crew.tap("undo");
+    }
+    CHECK(crew.state().job.edges.empty());
+    CHECK_FALSE(crew.screen->has_target("undo"));
+    CHECK(events(crew) == 18);
+    crew.tap("leave");
+}
+
+TEST_CASE("A length that a laser types is kept as if keyed in, and nonsense is refused") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.screen->type("46-0-1/4x\n");
+    CHECK_FALSE(crew.screen->has_target("keep"));
+    crew.screen->type("46-0-1/4\n");
+    crew.tap("keep");
+    CHECK(crew.last<ReadingTaken>().length == true_length);
+}

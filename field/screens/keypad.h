@@ -1,8 +1,8 @@
-// Keys for lengths and counts: one field at a time, each key at least 19 mm; where the screen is
-// low they lie in three rows, and lower still they scroll.
+// Keys for lengths and counts: one field at a time, each key at least 19 mm.
 #pragma once
 
 #include "field/app/length_draft.h"
+#include "field/screens/key_grid.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -17,14 +17,5 @@ float draw_length_fields(Ui& ui, LengthDraft& draft, float x, float y, float w, 
 /// Digits 0…9 and back, for counts and pitches. Returns the key that was tapped: '0'…'9', '.',
 /// '\b'.
 char draw_digit_keys(Ui& ui, Box box, bool with_point);
-
-constexpr int digit_keys = 12, sixteenth_keys = 16;
-
-/// Cuts the room for so many keys off `body`, and the gap beside it: from the right, or in portrait
-/// from the bottom, below the fields. `beside_mm`: what must be left beside keys in three rows.
-Box take_keys(const Ui& ui, Box& body, int keys, float beside_mm);
-
-/// The room that four rows of four keys want, in pixels.
-Box key_room(const Ui& ui);
 
 }  // namespace hemline

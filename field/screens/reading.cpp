@@ -64,6 +64,10 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
         }
         y += ui.line_height(Size::small) + ui.mm(0.5F);
     }
+    const Verdict verdict = work.verdict(state.job.practice);
+    if (of == ReadingOf::edge && verdict.agreement >= Agreement::third) {
+        y += ui.paragraph(box.x, y, box.w, explain(verdict), Size::bold) + ui.mm(1);
+    }
     const std::optional<Length> near = expected(state, work, of);
     if (near && draft > Length()) {
         const Length off = draft - *near;

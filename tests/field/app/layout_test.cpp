@@ -165,7 +165,7 @@ TEST_CASE(
     MESSAGE(inspection.seen.size() << " screens looked at");
 }
 
-TEST_CASE("By night every screen has the same targets in the same places") {
+TEST_CASE("By night every target has the same room") {
     Journey crew;
     crew.tap("light");
     CHECK(crew.app->light() == Light::night);

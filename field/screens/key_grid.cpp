@@ -1,0 +1,76 @@
+#include "field/screens/key_grid.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+constexpr float gap_mm = 3;
+constexpr int rows_usual = 4, rows_low = 3;
+
+/// Width or height of so many keys of the least size.
+float span(const Ui& ui, int keys) {
+    return ui.mm(static_cast<float>(keys) * (key_min + gap_mm) - gap_mm);
+}
+
+/// Side of each where so many share the room.
+float side(float room, int keys, float gap) {
+    const auto n = static_cast<float>(keys);
+    return (room - gap * (n - 1)) / n;
+}
+
+int columns_of(int keys, int tall) { return (keys + tall - 1) / tall; }
+
+bool lacks_room(const Ui& ui, float h) { return h < span(ui, rows_usual) - 1; }
+
+}  // namespace
+
+Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
+
+Box take_keys(const Ui& ui, Box& body, int keys, float beside_mm) {
+    const float w = span(ui, columns_of(keys, rows_usual));
+    if (ui.portrait()) {
+        const float above = ui.figure_height() + ui.mm(length_fields_mm + 2 * gap_mm);
+        Box box = take_bottom(body, std::min(span(ui, rows_usual), body.h - above));
+        take_bottom(body, ui.mm(gap_mm));
+        box.w = std::min(box.w, w);
+        return box;
+    }
+    const float w_low = span(ui, columns_of(keys, rows_low));
+    const float gap = ui.mm(8);
+    const bool low = lacks_room(ui, body.h) && body.w - w_low - gap >= ui.mm(beside_mm);
+    Box box = take_right(body, low ? w_low : w);
+    take_right(body, gap);
+    box.h = std::min(box.h, span(ui, low ? rows_low : rows_usual));
+    return box;
+}
+
+KeyGrid::KeyGrid(Ui& ui, Box box, int keys) : ui_(ui), box_(box), tall_(rows_usual) {
+    if (lacks_room(ui, box.h) && span(ui, columns_of(keys, rows_low)) <= box.w + 1) {
+        tall_ = rows_low;
+    }
+    wide_ = columns_of(keys, tall_);
+    scrolls_ = box.h < span(ui, tall_) - 1;
+    if (scrolls_) {
+        box_ = ui.begin_scroll("keys", box, span(ui, tall_));
+    }
+}
+
+KeyGrid::~KeyGrid() {
+    if (scrolls_) {
+        ui_.end_scroll();
+    }
+}
+
+Box KeyGrid::place(int index) const {
+    const float gap = ui_.mm(gap_mm);
+    const float w = side(box_.w, wide_, gap);
+    const float h = side(box_.h, tall_, gap);
+    return {box_.x + static_cast<float>(index % wide_) * (w + gap),
+            box_.y + static_cast<float>(index / wide_) * (h + gap), w, h};
+}
+
+bool KeyGrid::is_low() const { return tall_ == rows_low; }
+
+}  // namespace hemline

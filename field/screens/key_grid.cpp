@@ -28,18 +28,18 @@ bool lacks_room(const Ui& ui, float h) { return h < span(ui, rows_usual) - 1; }
 
 Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
 
-Box take_keys(const Ui& ui, Box& body, int keys, float beside_mm) {
+Box take_keys(const Ui& ui, Box& body, int keys, BesideKeys beside) {
     const float w = span(ui, columns_of(keys, rows_usual));
     if (ui.portrait()) {
-        const float above = ui.figure_height() + ui.mm(length_fields_mm + 2 * gap_mm);
-        Box box = take_bottom(body, std::min(span(ui, rows_usual), body.h - above));
-        take_bottom(body, ui.mm(gap_mm));
+        const float gap = ui.mm(gap_mm);
+        Box box = take_bottom(body, std::min(span(ui, rows_usual), body.h - beside.h_min - gap));
+        take_bottom(body, gap);
         box.w = std::min(box.w, w);
         return box;
     }
     const float w_low = span(ui, columns_of(keys, rows_low));
     const float gap = ui.mm(8);
-    const bool low = lacks_room(ui, body.h) && body.w - w_low - gap >= ui.mm(beside_mm);
+    const bool low = lacks_room(ui, body.h) && body.w - w_low - gap >= beside.w_min;
     Box box = take_right(body, low ? w_low : w);
     take_right(body, gap);
     box.h = std::min(box.h, span(ui, low ? rows_low : rows_usual));

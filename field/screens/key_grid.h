@@ -13,15 +13,18 @@ namespace hemline {
 
 constexpr int digit_keys = 12, sixteenth_keys = 16;
 
-/// Height of the places to tap above the keys of a length.
-constexpr float length_fields_mm = 11;
-
 /// The room that four rows of four keys want, in pixels.
 Box key_room(const Ui& ui);
 
-/// Cuts the room for so many keys off `body`, and the gap beside it: from the right, or in portrait
-/// from the bottom, below the fields. `beside_mm`: what must be left beside keys in three rows.
-Box take_keys(const Ui& ui, Box& body, int keys, float beside_mm);
+/// What stands beside the keys, or in portrait above them, in pixels.
+struct BesideKeys {
+    float w_min = 0;  ///< keys lie in three rows only where this much is left beside them
+    float h_min = 0;  ///< in portrait keys that leave less than this above them scroll
+};
+
+/// Cuts the room for so many keys off `body`, and the gap beside it: from the right, or from the
+/// bottom in portrait.
+Box take_keys(const Ui& ui, Box& body, int keys, BesideKeys beside);
 
 /// The places of so many keys in a box, which scrolls while this lives where it is too low.
 class KeyGrid {

@@ -7,7 +7,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3;
+constexpr float gap_mm = 3, fields_mm = 11, short_readback_mm = 52;
 constexpr int inch_keys = 13;
 
 void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
@@ -90,13 +90,23 @@ void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric) {
     }
 }
 
-float draw_length_fields(Ui& ui, LengthDraft& draft, float x, float y, float w, bool metric) {
-    ui.figure(x, y, shown_length(draft, metric), metric ? Marks::millimetre : Marks::sixteenth);
-    float used = ui.figure_height() + ui.mm(2);
+float length_fields_height(const Ui& ui, bool metric, FieldsAt at) {
+    const float readback = ui.figure_height() + ui.mm(2);
+    return metric || at == FieldsAt::right ? readback : readback + ui.mm(fields_mm);
+}
+
+float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric, FieldsAt at) {
+    ui.figure(body.x, body.y, shown_length(draft, metric),
+              metric ? Marks::millimetre : Marks::sixteenth);
+    const float used = length_fields_height(ui, metric, at);
     if (metric) {
         return used;
     }
-    const Box strip{x, y + used, w, ui.mm(length_fields_mm)};
+    Box strip{body.x, body.y + used - ui.mm(fields_mm), body.w, ui.mm(fields_mm)};
+    if (at == FieldsAt::right) {
+        strip.y = body.y + (ui.figure_height() - strip.h) / 2;
+        take_left(strip, ui.mm(short_readback_mm));
+    }
     const std::vector<Box> places = columns(strip, 3, ui.mm(gap_mm));
     const char* const labels[] = {"feet", "inches", "16ths"};
     for (int field = 0; field < 3; ++field) {
@@ -107,7 +117,7 @@ float draw_length_fields(Ui& ui, LengthDraft& draft, float x, float y, float w, 
             draft.refused.clear();
         }
     }
-    return used + strip.h;
+    return used;
 }
 
 }  // namespace hemline

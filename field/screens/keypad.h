@@ -11,8 +11,13 @@ namespace hemline {
 /// 2: sixteenths, stacked. Metric: digits.
 void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric);
 
+/// Where the fields stand: below the readback, or to the right of a short one.
+enum class FieldsAt { below, right };
+
 /// The readback with its fields as places to tap: feet, inches, sixteenths. Returns its height.
-float draw_length_fields(Ui& ui, LengthDraft& draft, float x, float y, float w, bool metric);
+float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric,
+                         FieldsAt at = FieldsAt::below);
+float length_fields_height(const Ui& ui, bool metric, FieldsAt at = FieldsAt::below);
 
 /// Digits 0…9 and back, for counts and pitches. Returns the key that was tapped: '0'…'9', '.',
 /// '\b'.

@@ -129,14 +129,14 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
                     {"keep", questioned ? "Keep it all the same" : "Keep this reading",
                      length ? Look::primary : Look::off}});
     Box body = frame.body;
-    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys, readback_mm);
+    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys,
+                               {ui.mm(readback_mm), length_fields_height(ui, metric)});
     draw_length_keys(ui, drafts.length, keys, metric);
     // Another length is another question: keeping it is no answer to the former one.
     if (shown_length(drafts.length, metric) != before_keys) {
         drafts.doubt_shown = false;
     }
-    take_top(body,
-             draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
     if (of == ReadingOf::remainder) {
         take_top(body, ui.paragraph(body.x, body.y, body.w,
                                     "From the end of the fixed piece to the end of the edge.",

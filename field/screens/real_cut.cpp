@@ -44,10 +44,10 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
          {"keep", spoiled ? "This much is lost" : "It is this long",
           refused.empty() ? Look::primary : Look::off}});
     Box body = frame.body;
-    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys, readback_mm);
+    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys,
+                               {ui.mm(readback_mm), length_fields_height(ui, metric)});
     draw_length_keys(ui, drafts.length, keys, metric);
-    take_top(body,
-             draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(4));
+    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(4));
     take_top(body, ui.paragraph(body.x, body.y, body.w,
                                 "The card says " + print_length(card->cut, state.marks) + ".") +
                        ui.mm(1));

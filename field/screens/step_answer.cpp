@@ -95,11 +95,19 @@ void press_count(Drafts& drafts, char key) {
     }
 }
 
+std::string screws_of(const std::string& count) {
+    return (count.empty() ? "…" : count) + (count == "1" ? " screw" : " screws");
+}
+
+float refusal_height(const Ui& ui, const std::string& words, float w) {
+    return words.empty() ? 0 : ui.paragraph_height(w - ui.mm(6), words, Size::body) + ui.mm(4 + 3);
+}
+
 float draw_refusal(Ui& ui, const std::string& words, Box box) {
     if (words.empty()) {
         return 0;
     }
-    const float height = ui.paragraph_height(box.w - ui.mm(6), words, Size::body) + ui.mm(4);
+    const float height = refusal_height(ui, words, box.w) - ui.mm(3);
     ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + height}, ui.colours().warn,
                             ui.mm(1));
     ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(2), box.w - ui.mm(6), words, Size::body,
@@ -148,24 +156,29 @@ Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& st
         return body;
     }
     const bool counts = step.rule->asks == Asks::count;
-    const Box keys = take_keys(ui, body, counts || metric ? digit_keys : sixteenth_keys, answer_mm);
+    const FieldsAt fields = ui.portrait() ? FieldsAt::right : FieldsAt::below;
+    const float readback = counts ? ui.line_height(Size::title) + ui.mm(2)
+                                  : length_fields_height(ui, metric, fields) + ui.mm(2);
+    // A refusal names the limit: it stands in its place.
+    const std::string limits = drafts.exception_asked.empty() ? limits_of(step, state.marks) : "";
+    const float said = ui.paragraph_height(body.w, limits, Size::body) +
+                       refusal_height(ui, drafts.exception_asked, body.w);
+    const Box keys = take_keys(ui, body, counts || metric ? digit_keys : sixteenth_keys,
+                               {ui.mm(answer_mm), readback + said});
     if (counts) {
         press_count(drafts, draw_digit_keys(ui, keys, false));
-        ui.text(body.x, body.y, (drafts.count.empty() ? "…" : drafts.count) + " screws",
-                Size::title);
-        take_top(body, ui.line_height(Size::title) + ui.mm(2));
+        ui.text(body.x, body.y, screws_of(drafts.count), Size::title);
     } else {
         const Length before = shown_length(drafts.length, metric);
         take_typed(drafts.length, drafts.typed, ui.typed(), metric);
         draw_length_keys(ui, drafts.length, keys, metric);
-        take_top(body,
-                 draw_length_fields(ui, drafts.length, body.x, body.y, body.w, metric) + ui.mm(2));
+        draw_length_fields(ui, drafts.length, body, metric, fields);
         if (before != shown_length(drafts.length, metric)) {
             drafts.exception_asked.clear();
         }
     }
-    take_top(body, ui.paragraph(body.x, body.y, body.w, limits_of(step, state.marks), Size::body) +
-                       ui.mm(1));
+    take_top(body, readback);
+    take_top(body, ui.paragraph(body.x, body.y, body.w, limits, Size::body) + ui.mm(1));
     take_top(body, draw_refusal(ui, drafts.exception_asked, body));
     return body;
 }

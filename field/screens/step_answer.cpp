@@ -161,8 +161,9 @@ Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& st
                                   : length_fields_height(ui, metric, fields) + ui.mm(2);
     // A refusal names the limit: it stands in its place.
     const std::string limits = drafts.exception_asked.empty() ? limits_of(step, state.marks) : "";
-    const float said = ui.paragraph_height(body.w, limits, Size::body) +
-                       refusal_height(ui, drafts.exception_asked, body.w);
+    const float said =
+        (limits.empty() ? 0 : ui.paragraph_height(body.w, limits, Size::body) + ui.mm(1)) +
+        refusal_height(ui, drafts.exception_asked, body.w);
     const Box keys = take_keys(ui, body, counts || metric ? digit_keys : sixteenth_keys,
                                {ui.mm(answer_mm), readback + said});
     if (counts) {
@@ -178,7 +179,9 @@ Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& st
         }
     }
     take_top(body, readback);
-    take_top(body, ui.paragraph(body.x, body.y, body.w, limits, Size::body) + ui.mm(1));
+    if (!limits.empty()) {
+        take_top(body, ui.paragraph(body.x, body.y, body.w, limits, Size::body) + ui.mm(1));
+    }
     take_top(body, draw_refusal(ui, drafts.exception_asked, body));
     return body;
 }

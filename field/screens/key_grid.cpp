@@ -67,8 +67,10 @@ Box KeyGrid::place(int index) const {
     const float gap = ui_.mm(gap_mm);
     const float w = side(box_.w, wide_, gap);
     const float h = side(box_.h, tall_, gap);
-    return {box_.x + static_cast<float>(index % wide_) * (w + gap),
-            box_.y + static_cast<float>(index / wide_) * (h + gap), w, h};
+    const int row = index / wide_;
+    const int column = index % wide_;
+    return {box_.x + static_cast<float>(column) * (w + gap),
+            box_.y + static_cast<float>(row) * (h + gap), w, h};
 }
 
 bool KeyGrid::is_low() const { return tall_ == rows_low; }

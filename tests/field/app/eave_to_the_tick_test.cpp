@@ -57,7 +57,7 @@ std::string next_on(const State& state, const std::string& edge) {
 }
 
 fs::path copy_of(const fs::path& job, const TemporaryFolder& folder, const std::string& name) {
-    const fs::path copy = folder.path() / name;
+    fs::path copy = folder.path() / name;
     fs::copy(job, copy, fs::copy_options::recursive);
     return copy;
 }

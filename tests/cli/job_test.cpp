@@ -191,6 +191,23 @@ TEST_CASE("a bad readings file leaves no job behind") {
     CHECK(desk.run({"new", "job", "--from", bad, "--unit", "in"}).exit == 0);
 }
 
+TEST_CASE(
+    "a name that the journal cannot hold leaves no job behind, and no reading half recorded") {
+    const Desk desk;
+    const std::string page(5000, 'n');
+    for (const std::string& name : {std::string("\xFF\xFE"), page}) {
+        CHECK(desk.run({"new", "job", "--by", name}).exit == 1);
+        CHECK(desk.run({"new", "job", "--name", name}).exit == 1);
+        CHECK(!std::filesystem::exists(desk.folder() / "job"));
+    }
+    start(desk);
+    const Ran took = desk.run({"take", "job", "A", "46 ft 0 1/4 in", "--by", "\xFF\xFE"});
+    CHECK(took.exit == 1);
+    CHECK(took.out.empty());
+    CHECK(desk.run({"show", "job", "--json"}).json()["readings"].size() == 2);
+    CHECK(desk.run({"take", "job", "A", "46 ft 0 1/4 in", "--by", "Ana"}).exit == 0);
+}
+
 TEST_CASE("a job without readings opens empty, under the name it was given") {
     const Desk desk;
     CHECK(desk.run({"new", "job", "--name", "Invented house, north side"}).exit == 0);

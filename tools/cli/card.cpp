@@ -1,6 +1,7 @@
 // `card`: every mark of one piece, in tape order from the end that is hooked.
 #include <iostream>
 
+#include "engine/quote.h"
 #include "engine/work/card.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
@@ -157,9 +158,10 @@ Exit show_card(const CardArguments& arguments) {
     const bool edge_is_there = desk->job.find(arguments.edge) != nullptr;
     const auto role = role_of(desk->plan, arguments.edge, arguments.trim);
     if (edge_is_there && !role) {
-        return complain("--trim", 1, 1,
-                        "Edge " + arguments.edge + " has no run of \"" + arguments.trim + "\".",
-                        "Name one of its own: " + trims_on(desk->plan, arguments.edge) + ".");
+        return complain(
+            "--trim", 1, 1,
+            "Edge " + arguments.edge + " has no run of " + hemline::quoted(arguments.trim) + ".",
+            "Name one of its own: " + trims_on(desk->plan, arguments.edge) + ".");
     }
     const Result<Card> card = make_card(desk->job, desk->plan, assets->catalogue, arguments.edge,
                                         role.value_or(TrimRole::main), arguments.piece);

@@ -1,5 +1,6 @@
 // hemline-cli: the same engine as the tablet's, for a desk and for tests.
 #include <CLI/CLI.hpp>
+#include <iostream>
 #include <map>
 
 #include "tools/cli/commands.h"
@@ -128,6 +129,11 @@ int main(int count, char** words) {
     } catch (const CLI::ParseError& wrong) {
         const bool asked_for_help = app.exit(wrong) == 0;
         return static_cast<int>(asked_for_help ? Exit::fine : Exit::wrong_usage);
+    }
+    std::cout.flush();
+    if (!std::cout) {
+        asked.exit = complain("stdout", 0, 0, "The answer could not be written out in full.",
+                              "Make room where it goes to, and ask again.");
     }
     return static_cast<int>(asked.exit);
 }

@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "engine/handover/readings_file.h"
+#include "engine/record/event_bytes.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
@@ -33,13 +34,31 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
     return facts;
 }
 
+/// Why the journal could not give a fact back as it was: a name that is no text, or far too long.
+std::optional<Problem> why_not_kept(const std::vector<Fact>& facts, const std::string& by) {
+    for (const Fact& fact : facts) {
+        const Bytes frame = frame_of({{1, 1}, {}, by, {}, fact});
+        const JournalRead back = read_journal(frame);
+        if (!back.set_aside.empty() || back.events.size() != 1 ||
+            frame_of(back.events.front()) != frame) {
+            const std::string why = back.set_aside.empty() ? "" : back.set_aside.front().why;
+            return Problem{"The journal cannot hold this: it would be " + why + ".",
+                           "Give names in plain text, shorter than a page."};
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
 Exit start_job(const NewArguments& arguments) {
-    // The file is read before a folder is made, so that a bad one leaves nothing behind.
+    // All is checked before a folder is made, so that what is wrong leaves nothing behind.
     const std::optional<std::vector<Fact>> facts = first_facts(arguments);
     if (!facts) {
         return Exit::problem_in_input;
+    }
+    if (const auto problem = why_not_kept(*facts, arguments.by)) {
+        return complain(arguments.job, 0, 0, problem->what, problem->mend);
     }
     const Result<std::uint64_t> device = device_id();
     if (!device) {

@@ -4,6 +4,7 @@
 #include <cstdio>
 #include <iostream>
 
+#include "engine/quote.h"
 #include "engine/roof/fold_angle.h"
 #include "engine/roof/pitch_check.h"
 #include "tools/cli/assets_here.h"
@@ -109,7 +110,8 @@ Exit check_pitch_text(const PitchArguments& arguments) {
     const Catalogue& catalogue = assets->catalogue;
     const Trim* trim = arguments.trim.empty() ? nullptr : catalogue.find(arguments.trim);
     if (trim == nullptr && !arguments.trim.empty()) {
-        return complain("--trim", 1, 1, "No trim is called \"" + arguments.trim + "\".",
+        return complain("--trim", 1, 1,
+                        "No trim is called " + hemline::quoted(arguments.trim) + ".",
                         "Name one of: " + ids_of(catalogue) + ".");
     }
     const EdgeKind kind = trim == nullptr ? EdgeKind::eave : trim->kind;

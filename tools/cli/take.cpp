@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "engine/plan/plan.h"
+#include "engine/quote.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
@@ -109,7 +110,8 @@ Exit take_reading(const TakeArguments& arguments) {
     }
     const Job before = replay((*journal)->record().events, assets->practice);
     if (before.find(arguments.edge) == nullptr) {
-        return complain("EDGE", 1, 1, "The job has no edge \"" + arguments.edge + "\".",
+        return complain("EDGE", 1, 1,
+                        "The job has no edge " + hemline::quoted(arguments.edge) + ".",
                         edges_of(before));
     }
     const ReadingTaken reading{arguments.edge, arguments.of, *length};

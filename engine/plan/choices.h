@@ -60,7 +60,7 @@ struct JointJob {
 struct JointBound {
     CuttingJob relaxed;
     Certificate certificate;
-    std::int64_t paid = 0;  ///< sticks of groups that share laps
+    std::int64_t paid = 0;    ///< sticks of groups that share laps
     std::int64_t sticks = 0;  ///< paid + what the certificate bounds
 };
 
@@ -70,10 +70,10 @@ struct JointPlan {
     CuttingPlan cutting;                ///< of `job`
     std::int64_t extra_laps = 0;
     std::int64_t unbalanced = 0;
-    std::int64_t sticks = 0;       ///< new sticks
-    std::int64_t lower_bound = 0;  ///< for no more laps and unbalanced edges than these
-    bool proved = false;           ///< sticks == lower_bound and every piece is cut
-    std::string bound_from;        ///< how the bound was reached, for people
+    std::int64_t sticks = 0;         ///< new sticks
+    std::int64_t lower_bound = 0;    ///< for no more laps and unbalanced edges than these
+    bool proved = false;             ///< sticks == lower_bound and every piece is cut
+    std::string bound_from;          ///< how the bound was reached, for people
     std::vector<JointBound> bounds;  ///< lower_bound is the least of theirs; empty: metal in all
 };
 

@@ -34,8 +34,8 @@ EdgeOption option_of(const RunRule& rule, const Covers& covers, Balance balance)
     option.extra_laps = static_cast<std::int64_t>(covers.size()) - fewest_pieces(rule);
     option.balance = balance;
     for (std::size_t i = 0; i < covers.size(); ++i) {
-        const PieceBounds bounds = bounds_of(rule, static_cast<std::int64_t>(i),
-                                             static_cast<std::int64_t>(covers.size()));
+        const PieceBounds bounds =
+            bounds_of(rule, static_cast<std::int64_t>(i), static_cast<std::int64_t>(covers.size()));
         option.pieces.push_back({covers[i] + bounds.extra, covers[i]});
     }
     return option;
@@ -102,8 +102,8 @@ std::vector<Covers> run_outs(const RunRule& rule, std::int64_t count) {
     std::vector<Covers> found;
     const Length rest = whole_of(rule) + (count - 1) * rule.lap - (count - 1) * rule.stock;
     const Length both = rest + rule.stock;
-    for (const Length last : {rest, rule.sliver, 2 * rule.sliver, both - rule.sliver,
-                              nanometres(both.nm() / 2)}) {
+    for (const Length last :
+         {rest, rule.sliver, 2 * rule.sliver, both - rule.sliver, nanometres(both.nm() / 2)}) {
         Covers covers;
         for (std::int64_t i = 0; i + 1 < count; ++i) {
             covers.push_back(bounds_of(rule, i, count).most);
@@ -153,8 +153,8 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
             menu.push_back(option_of(rule, *nearest, Balance::cannot));
         }
         for (const Covers& covers : count > 1 ? run_outs(rule, count) : std::vector<Covers>{}) {
-            const EdgeOption option = option_of(
-                rule, covers, balanced.empty() ? Balance::cannot : Balance::unbalanced);
+            const EdgeOption option =
+                option_of(rule, covers, balanced.empty() ? Balance::cannot : Balance::unbalanced);
             if (!is_balanced(option.pieces, rule)) {
                 menu.push_back(option);
             }
@@ -163,7 +163,7 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
     if (menu.empty()) {
         const auto count = static_cast<std::int64_t>(plain->size());
         menu.push_back({*plain, count - fewest,
-                        is_balanced(*plain, rule) ? Balance::balanced
+                        is_balanced(*plain, rule)  ? Balance::balanced
                         : can_balance(rule, count) ? Balance::unbalanced
                                                    : Balance::cannot});
     }

@@ -27,9 +27,7 @@ void add_even(Relaxed& relaxed, const JointJob& job, const EdgeWays& ways, std::
     }
 }
 
-std::int64_t ceiling(std::int64_t a, std::int64_t b) {
-    return a <= 0 ? 0 : (a + b - 1) / b;
-}
+std::int64_t ceiling(std::int64_t a, std::int64_t b) { return a <= 0 ? 0 : (a + b - 1) / b; }
 
 void share_out(std::int64_t laps, std::int64_t laps_most, std::vector<std::int64_t>& groups,
                std::vector<std::vector<std::int64_t>>& all) {

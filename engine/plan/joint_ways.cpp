@@ -13,7 +13,7 @@ bool has_cut(const JointEdge& edge) {
 
 Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
     const auto count = static_cast<std::int64_t>(pieces.size());
-    return is_balanced(pieces, rule) ? Balance::balanced
+    return is_balanced(pieces, rule)  ? Balance::balanced
            : can_balance(rule, count) ? Balance::unbalanced
                                       : Balance::cannot;
 }

@@ -10,15 +10,15 @@ namespace hemline {
 
 /// What an edge may do, and what any division of it into the fewest pieces takes at least.
 struct EdgeWays {
-    std::vector<EdgeOption> options;      ///< lawful for the edge's looks; grows by splits found
-    std::vector<std::size_t> even;        ///< options that are balanced, or as near as they can be
-    std::vector<std::size_t> even_more;   ///< the same with laps more
-    std::vector<std::size_t> run_out;     ///< options that run out, fewest pieces
-    std::int64_t fulls = 0;               ///< full sticks of a division that runs out
-    Length rest;                          ///< and what is left over, > 0
-    bool is_free = false;                 ///< may run out
-    bool counts = false;                  ///< unbalanced when it does, at the fewest pieces
-    bool is_fixed = false;                ///< a piece is cut, or the fewest pieces cannot be
+    std::vector<EdgeOption> options;     ///< lawful for the edge's looks; grows by splits found
+    std::vector<std::size_t> even;       ///< options that are balanced, or as near as they can be
+    std::vector<std::size_t> even_more;  ///< the same with laps more
+    std::vector<std::size_t> run_out;    ///< options that run out, fewest pieces
+    std::int64_t fulls = 0;              ///< full sticks of a division that runs out
+    Length rest;                         ///< and what is left over, > 0
+    bool is_free = false;                ///< may run out
+    bool counts = false;                 ///< unbalanced when it does, at the fewest pieces
+    bool is_fixed = false;               ///< a piece is cut, or the fewest pieces cannot be
 };
 
 /// One option for each edge.

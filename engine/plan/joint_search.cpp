@@ -1,0 +1,249 @@
+#include "engine/plan/joint_search.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "engine/plan/joint_split.h"
+
+namespace hemline {
+
+namespace {
+
+/// One relaxation among many is given no more.
+constexpr std::int64_t steps_of_one = 300'000;
+/// Where there is only one, a large part of all.
+constexpr std::int64_t parts_of_the_effort = 4;
+/// More ways to share laps out are left to the metal in all.
+constexpr std::size_t shares_most = 30;
+constexpr std::int64_t relaxations_most = 3000;
+
+}  // namespace
+
+JointSearch::JointSearch(const JointJob& job, const CuttingEffort& effort)
+    : job_(job),
+      effort_(effort),
+      ways_(ways_of(job)),
+      alike_(alike_edges(job)),
+      can_relax_(can_relax(job, ways_)) {
+    for (const EdgeWays& ways : ways_) {
+        laps_least_ += ways.even.empty() ? 0 : ways.options[ways.even.front()].extra_laps;
+        counted_ += ways.is_free && ways.counts ? 1 : 0;
+    }
+}
+
+bool JointSearch::try_chosen(const Chosen& chosen) {
+    if (!tried_.insert(chosen).second) {
+        return false;
+    }
+    JointPlan plan = cut_chosen(job_, ways_, chosen, steps_of_one, effort_);
+    const auto beats = [&](const Kept& kept) { return as_good(kept.plan, plan); };
+    if (std::any_of(kept_.begin(), kept_.end(), beats)) {
+        return false;
+    }
+    const auto is_beaten = [&](const Kept& kept) { return as_good(plan, kept.plan); };
+    kept_.erase(std::remove_if(kept_.begin(), kept_.end(), is_beaten), kept_.end());
+    kept_.push_back({std::move(plan), chosen});
+    return true;
+}
+
+void JointSearch::try_relaxed(const Relaxed& relaxed) {
+    const auto chosen = realise(relaxed, job_, ways_);
+    if (!chosen || !try_chosen(*chosen)) {
+        return;
+    }
+    try_other_options(kept_.size() - 1, relaxed.bound.sticks);
+}
+
+/// Turns single edges of a plan to another division that looks no worse, while that saves sticks.
+void JointSearch::try_other_options(std::size_t from, std::int64_t wanted) {
+    Kept best = kept_[from];
+    for (std::size_t e = 0; e < ways_.size(); ++e) {
+        for (std::size_t o = 0; o < ways_[e].options.size(); ++o) {
+            if (best.plan.sticks <= wanted || effort_.is_spent()) {
+                return;
+            }
+            const EdgeOption& option = ways_[e].options[o];
+            const EdgeOption& own = ways_[e].options[best.chosen[e]];
+            const bool no_worse =
+                option.extra_laps <= own.extra_laps &&
+                (option.balance != Balance::unbalanced || own.balance == Balance::unbalanced);
+            if (o == best.chosen[e] || !no_worse) {
+                continue;
+            }
+            Chosen chosen = best.chosen;
+            chosen[e] = o;
+            if (try_chosen(chosen)) {
+                best = kept_.back();
+            }
+        }
+    }
+}
+
+/// Balances what can be at no cost, the most unbalanced plans first.
+void JointSearch::try_balancing() {
+    std::vector<Kept> from = kept_;
+    for (Kept& best : from) {
+        for (std::size_t e = ways_.size(); e-- > 0 && !effort_.is_spent();) {
+            if (ways_[e].options.empty() ||
+                ways_[e].options[best.chosen[e]].balance != Balance::unbalanced) {
+                continue;
+            }
+            for (const std::size_t even : ways_[e].even) {
+                Chosen chosen = best.chosen;
+                chosen[e] = even;
+                if (ways_[e].options[even].extra_laps <=
+                        ways_[e].options[best.chosen[e]].extra_laps &&
+                    try_chosen(chosen) && kept_.back().plan.sticks <= best.plan.sticks) {
+                    best = kept_.back();
+                    break;
+                }
+            }
+        }
+    }
+}
+
+std::optional<std::int64_t> JointSearch::fewest(Allowed allowed) const {
+    std::optional<std::int64_t> sticks;
+    for (const Kept& kept : kept_) {
+        if (kept.plan.extra_laps <= allowed.extra_laps &&
+            kept.plan.unbalanced <= allowed.unbalanced && kept.plan.cutting.missing.empty()) {
+            sticks = std::min(sticks.value_or(kept.plan.sticks), kept.plan.sticks);
+        }
+    }
+    return sticks;
+}
+
+const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
+    const auto known = of_free_.find(extra_laps);
+    if (known != of_free_.end()) {
+        return known->second;
+    }
+    AllowedBound least{metal_bound(job_, ways_, laps_least_), "metal in all", {}};
+    const std::int64_t laps = std::max(std::int64_t{0}, extra_laps - laps_least_);
+    std::vector<std::vector<std::int64_t>> shares;
+    for (std::int64_t shared = 0; shared <= laps && shares.size() <= shares_most; ++shared) {
+        const auto more = groups_of(shared);
+        shares.insert(shares.end(), more.begin(), more.end());
+    }
+    if (can_relax_ && shares.size() <= shares_most) {
+        Relaxation relaxation;
+        for (const EdgeWays& ways : ways_) {
+            relaxation.ask.push_back(ways.is_free || laps > 0 ? Ask::anything : Ask::even);
+        }
+        AllowedBound found;
+        for (const auto& groups : shares) {
+            relaxation.groups = groups;
+            const std::int64_t steps =
+                shares.size() == 1 ? effort_.left() / parts_of_the_effort : steps_of_one;
+            const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
+            if (found.parts.empty() || relaxed.bound.sticks < found.sticks) {
+                found.sticks = relaxed.bound.sticks;
+                found.from = relaxed.plan.bound_from;
+            }
+            found.parts.push_back(relaxed.bound);
+            try_relaxed(relaxed);
+        }
+        if (found.sticks > least.sticks) {
+            least = std::move(found);
+        }
+    }
+    return of_free_.emplace(extra_laps, std::move(least)).first->second;
+}
+
+AllowedBound JointSearch::look_through(Allowed allowed) {
+    AllowedBound found;
+    const auto visit = [&](const Relaxation& relaxation) {
+        const bool is_first = allowed.extra_laps == laps_least_ && allowed.unbalanced == 0;
+        const std::int64_t steps = is_first ? effort_.left() / parts_of_the_effort : steps_of_one;
+        const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
+        if (found.parts.empty() || relaxed.bound.sticks < found.sticks) {
+            found.sticks = relaxed.bound.sticks;
+            found.from = relaxed.plan.bound_from;
+        }
+        found.parts.push_back(relaxed.bound);
+        if (relaxed.bound.sticks < fewest(allowed).value_or(relaxed.bound.sticks + 1)) {
+            try_relaxed(relaxed);
+        }
+        return is_first || !effort_.is_spent();
+    };
+    // A lap no shorter than a sliver leaves room for small ends with two laps more.
+    const bool small_ends_only_once =
+        allowed.extra_laps <= laps_least_ + 1 ||
+        std::all_of(job_.edges.begin(), job_.edges.end(),
+                    [](const JointEdge& e) { return e.rule.sliver > e.rule.lap; });
+    const bool looked =
+        small_ends_only_once &&
+        every_relaxation(ways_, alike_, allowed, laps_least_, relaxations_most, visit);
+    return looked ? found : AllowedBound();
+}
+
+const AllowedBound& JointSearch::bound(Allowed allowed) {
+    const std::pair key{allowed.extra_laps, allowed.unbalanced};
+    const auto known = bounds_.find(key);
+    if (known != bounds_.end()) {
+        return known->second;
+    }
+    AllowedBound best = bound_of_free(allowed.extra_laps);
+    const bool settled = fewest(allowed).value_or(best.sticks + 1) <= best.sticks;
+    const bool nothing_free =
+        laps_least_ == allowed.extra_laps &&
+        std::none_of(ways_.begin(), ways_.end(), [](const EdgeWays& ways) { return ways.is_free; });
+    if (!settled && (can_relax_ || nothing_free)) {
+        AllowedBound found = look_through(allowed);
+        if (found.sticks > best.sticks) {
+            best = std::move(found);
+        }
+    }
+    return bounds_.emplace(key, std::move(best)).first->second;
+}
+
+void JointSearch::find_even() { bound({laps_least_, 0}); }
+
+void JointSearch::look_at_laps(std::int64_t extra_laps) {
+    const AllowedBound& of_free = bound_of_free(extra_laps);
+    for (std::int64_t unbalanced = 0; unbalanced <= counted_; ++unbalanced) {
+        const auto sticks = fewest({extra_laps, unbalanced});
+        if ((sticks && *sticks <= of_free.sticks) || effort_.is_spent()) {
+            return;
+        }
+        bound({extra_laps, unbalanced});
+    }
+}
+
+void JointSearch::find_choices() {
+    find_even();
+    for (std::int64_t laps = laps_least_; !effort_.is_spent(); ++laps) {
+        look_at_laps(laps);
+        const auto sticks = fewest({laps, 0});
+        if (sticks && *sticks <= metal_bound(job_, ways_, laps + 1)) {
+            break;
+        }
+    }
+    try_balancing();
+}
+
+std::vector<JointPlan> JointSearch::plans() {
+    for (std::size_t i = 0; i < kept_.size(); ++i) {
+        bound({kept_[i].plan.extra_laps, kept_[i].plan.unbalanced});
+    }
+    std::vector<JointPlan> plans;
+    for (const Kept& kept : kept_) {
+        const AllowedBound& own = bound({kept.plan.extra_laps, kept.plan.unbalanced});
+        JointPlan plan = kept.plan;
+        plan.lower_bound = own.sticks;
+        plan.bound_from = own.from;
+        plan.bounds = own.parts;
+        const bool whole = plan.cutting.missing.empty() &&
+                           std::none_of(plan.divisions.begin(), plan.divisions.end(),
+                                        [](const EdgeOption& o) { return o.pieces.empty(); });
+        plan.proved = whole && plan.sticks == plan.lower_bound;
+        plans.push_back(std::move(plan));
+    }
+    std::sort(plans.begin(), plans.end(), [](const JointPlan& a, const JointPlan& b) {
+        return std::tie(a.extra_laps, a.unbalanced, a.sticks) <
+               std::tie(b.extra_laps, b.unbalanced, b.sticks);
+    });
+    return plans;
+}
+
+}  // namespace hemline

@@ -1,0 +1,60 @@
+// The plans found so far for a joint job, and the bounds that measure them.
+#pragma once
+
+#include <map>
+#include <set>
+
+#include "engine/plan/joint_relaxations.h"
+
+namespace hemline {
+
+/// No plan within what is allowed takes fewer sticks.
+struct AllowedBound {
+    std::int64_t sticks = 0;
+    std::string from;
+    std::vector<JointBound> parts;
+};
+
+class JointSearch {
+  public:
+    JointSearch(const JointJob& job, const CuttingEffort& effort);
+
+    /// Every edge even, at the fewest laps.
+    void find_even();
+    /// All plans worth a choice.
+    void find_choices();
+    /// The plans found, each measured by its bound; by laps, then unbalanced edges.
+    std::vector<JointPlan> plans();
+
+  private:
+    struct Kept {
+        JointPlan plan;
+        Chosen chosen;
+    };
+
+    bool try_chosen(const Chosen& chosen);
+    void try_relaxed(const Relaxed& relaxed);
+    void try_other_options(std::size_t from, std::int64_t wanted);
+    void try_balancing();
+    void look_at_laps(std::int64_t extra_laps);
+
+    [[nodiscard]] std::optional<std::int64_t> fewest(Allowed allowed) const;
+    /// Whatever the edges look like: every one may run out.
+    const AllowedBound& bound_of_free(std::int64_t extra_laps);
+    /// Looks at every relaxation within what is allowed, and tries those that may save a stick.
+    const AllowedBound& bound(Allowed allowed);
+    AllowedBound look_through(Allowed allowed);
+
+    const JointJob& job_;
+    Effort effort_;
+    std::vector<EdgeWays> ways_;
+    std::vector<std::vector<std::size_t>> alike_;
+    bool can_relax_ = false;
+    std::int64_t laps_least_ = 0, counted_ = 0;
+    std::vector<Kept> kept_;
+    std::set<Chosen> tried_;
+    std::map<std::int64_t, AllowedBound> of_free_;
+    std::map<std::pair<std::int64_t, std::int64_t>, AllowedBound> bounds_;
+};
+
+}  // namespace hemline

@@ -31,8 +31,8 @@ struct TableProblem {
     std::string what, mend;
 };
 
-/// Reads a table: at most 1 MiB and 20 000 rows, valid UTF-8 without NUL, a byte-order mark allowed,
-/// blank lines passed over, every row as long as the header, no header twice.
+/// Reads a table: at most 1 MiB and 20 000 rows, valid UTF-8 without NUL, a byte-order mark
+/// allowed, blank lines passed over, every row as long as the header, no header twice.
 std::variant<Table, TableProblem> read_table(std::string_view text);
 
 }  // namespace hemline

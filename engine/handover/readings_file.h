@@ -1,8 +1,10 @@
+// clang-format off
 // The readings file: one row an edge, as a desk or a laser app hands it over.
 //
 //   edge,kind,trim,length,left,right,pitch            (any order; optional columns: first, looks, seam,
 //   A,eave,,46 ft 0 1/4 in,gable,corner_out,5/12       metal, thickness, colour, fascia, face, flange,
 //                                                      pitch2, corner_left, corner_right)
+// clang-format on
 #pragma once
 
 #include <optional>
@@ -24,8 +26,8 @@ struct EdgeReading {
 };
 
 /// Reads and checks every row. A repeated id, an unknown column, word, trim or unit, a length not
-/// above 0 or past longest_readable(), a kind that has no trim in the catalogue yet: a problem with its
-/// line, column, and mend.
+/// above 0 or past longest_readable(), a kind that has no trim in the catalogue yet: a problem with
+/// its line, column, and mend.
 std::variant<std::vector<EdgeReading>, TableProblem> read_readings(
     std::string_view csv, const Catalogue& catalogue, std::optional<BareUnit> bare = {});
 

@@ -1,4 +1,5 @@
-// Lengths as the trade writes them: reading what people write and lasers type, and printing it back.
+// Lengths as the trade writes them: reading what people write and lasers type, and printing it
+// back.
 //
 // LEGAL                                        ILLEGAL (why)
 //   31' 7 5/8"     31' 7-5/8     31-7-5/8        379           which unit?

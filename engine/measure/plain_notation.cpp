@@ -34,9 +34,7 @@ std::string_view plain_of(char32_t sign) {
     return {};
 }
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 void append(PlainNotation& out, std::string_view plain, std::size_t from) {
     out.text += plain;

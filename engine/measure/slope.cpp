@@ -9,9 +9,7 @@ namespace {
 
 constexpr double degrees_in_radian = 180.0 / std::numbers::pi;
 
-double amount_of(Slope slope) {
-    return static_cast<double>(slope.millionths) / 1e6;
-}
+double amount_of(Slope slope) { return static_cast<double>(slope.millionths) / 1e6; }
 
 }  // namespace
 
@@ -39,9 +37,7 @@ double percent_of(Slope slope) {
                                                     : rise_in_12_of(slope) * 100 / 12;
 }
 
-double slope_factor_of(Slope slope) {
-    return std::hypot(1.0, rise_in_12_of(slope) / 12);
-}
+double slope_factor_of(Slope slope) { return std::hypot(1.0, rise_in_12_of(slope) / 12); }
 
 double reading_error_degrees(Slope slope) {
     if (slope.notation == SlopeNotation::degrees) {

@@ -34,8 +34,8 @@ double rise_in_12_of(Slope slope);
 /// Sloped length of one unit of run: 1/cosθ.
 double slope_factor_of(Slope slope);
 
-/// Error of the reading itself, in degrees, by how it was taken: a rise read to 1/16 in over a 12 in
-/// level; a digital level's last shown tenth of a degree; half a percent. From memory.
+/// Error of the reading itself, in degrees, by how it was taken: a rise read to 1/16 in over a 12
+/// in level; a digital level's last shown tenth of a degree; half a percent. From memory.
 double reading_error_degrees(Slope slope);
 
 /// Reads "5/12", "5:12", "5 in 12", "4 1/2 /12", "4.5/12", "7/10" (any run), "22.6deg", "22.6°",

@@ -35,12 +35,8 @@ struct Source {
     }
 };
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-bool is_space(char c) {
-    return c == ' ' || c == '\t' || c == '\r' || c == '\n';
-}
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; }
 
 Stretch part_of(const Stretch& stretch, std::size_t from, std::size_t length) {
     return {stretch.text.substr(from, length), stretch.from + from};

@@ -163,9 +163,7 @@ Covers covers_at(const RunRule& rule, Style style, std::int64_t count) {
     return holds(rule, covers) ? covers : Covers();
 }
 
-Length ends_differ_by(const Covers& covers) {
-    return absolute(covers.front() - covers.back());
-}
+Length ends_differ_by(const Covers& covers) { return absolute(covers.front() - covers.back()); }
 
 }  // namespace
 

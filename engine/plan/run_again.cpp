@@ -16,9 +16,7 @@ struct Attempt {
     Length rest;  ///< > 0: edge left bare; < 0: metal to spare
 };
 
-bool is_cut(Cuts cut, std::size_t piece) {
-    return piece < cut.size() && cut[piece].has_value();
-}
+bool is_cut(Cuts cut, std::size_t piece) { return piece < cut.size() && cut[piece].has_value(); }
 
 /// Pieces up to the last one cut: they keep their numbers.
 std::size_t pieces_numbered(Cuts cut) {

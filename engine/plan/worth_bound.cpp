@@ -6,9 +6,7 @@ namespace hemline {
 
 namespace {
 
-std::int64_t ceiling(std::int64_t a, std::int64_t b) {
-    return a <= 0 ? 0 : (a + b - 1) / b;
-}
+std::int64_t ceiling(std::int64_t a, std::int64_t b) { return a <= 0 ? 0 : (a + b - 1) / b; }
 
 /// Far past anything that matters, and far from overflow: past it no more is taken off.
 constexpr std::int64_t enough = std::int64_t{1} << 61;

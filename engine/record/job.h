@@ -57,8 +57,8 @@ struct EdgeWork {
     [[nodiscard]] std::optional<Length> remainder() const;
 };
 
-/// Metal left by a cut and not used since. Shorter than practice.offcut_kept it is scrap, unless the
-/// plan has a piece for it.
+/// Metal left by a cut and not used since. Shorter than practice.offcut_kept it is scrap, unless
+/// the plan has a piece for it.
 struct Offcut {
     EventId left_by;
     std::string edge;  ///< the edge it was cut for: gives its pool

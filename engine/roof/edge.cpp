@@ -82,52 +82,22 @@ std::optional<T> value_of(const std::array<Word<T>, n>& words, std::string_view 
 
 }  // namespace
 
-std::string_view word_of(EdgeKind kind) {
-    return entry(edge_kinds, kind).written;
-}
-std::string_view word_of(End end) {
-    return entry(ends, end).written;
-}
-std::string_view word_of(Side side) {
-    return entry(sides, side).written;
-}
-std::string_view word_of(Seam seam) {
-    return entry(seams, seam).written;
-}
-std::string_view word_of(Looks looks) {
-    return entry(all_looks, looks).written;
-}
-std::string_view word_of(Fascia fascia) {
-    return entry(fascias, fascia).written;
-}
+std::string_view word_of(EdgeKind kind) { return entry(edge_kinds, kind).written; }
+std::string_view word_of(End end) { return entry(ends, end).written; }
+std::string_view word_of(Side side) { return entry(sides, side).written; }
+std::string_view word_of(Seam seam) { return entry(seams, seam).written; }
+std::string_view word_of(Looks looks) { return entry(all_looks, looks).written; }
+std::string_view word_of(Fascia fascia) { return entry(fascias, fascia).written; }
 
-std::optional<EdgeKind> edge_kind_of(std::string_view word) {
-    return value_of(edge_kinds, word);
-}
-std::optional<End> end_of(std::string_view word) {
-    return value_of(ends, word);
-}
-std::optional<Side> side_of(std::string_view word) {
-    return value_of(sides, word);
-}
-std::optional<Seam> seam_of(std::string_view word) {
-    return value_of(seams, word);
-}
-std::optional<Looks> looks_of(std::string_view word) {
-    return value_of(all_looks, word);
-}
-std::optional<Fascia> fascia_of(std::string_view word) {
-    return value_of(fascias, word);
-}
+std::optional<EdgeKind> edge_kind_of(std::string_view word) { return value_of(edge_kinds, word); }
+std::optional<End> end_of(std::string_view word) { return value_of(ends, word); }
+std::optional<Side> side_of(std::string_view word) { return value_of(sides, word); }
+std::optional<Seam> seam_of(std::string_view word) { return value_of(seams, word); }
+std::optional<Looks> looks_of(std::string_view word) { return value_of(all_looks, word); }
+std::optional<Fascia> fascia_of(std::string_view word) { return value_of(fascias, word); }
 
-std::string_view spoken(EdgeKind kind) {
-    return entry(edge_kinds, kind).said;
-}
-std::string_view spoken(End end) {
-    return entry(ends, end).said;
-}
-std::string_view spoken(Seam seam) {
-    return entry(seams, seam).said;
-}
+std::string_view spoken(EdgeKind kind) { return entry(edge_kinds, kind).said; }
+std::string_view spoken(End end) { return entry(ends, end).said; }
+std::string_view spoken(Seam seam) { return entry(seams, seam).said; }
 
 }  // namespace hemline

@@ -58,13 +58,14 @@ struct Edge {
     Seam seam = Seam::unknown;
     Looks looks = Looks::by_preference;
     Fascia fascia = Fascia::plumb;
-    bool wrap = false;          ///< a fascia wrap goes on before the cleat
+    bool wrap = false;             ///< a fascia wrap goes on before the cleat
     std::optional<Length> face;    ///< overrides the trim's face
     std::optional<Length> flange;  ///< overrides the trim's flange
     std::string metal, colour;     ///< with thickness: sticks are shared only within one pool
     std::optional<Length> thickness;
     std::optional<Slope> pitch2;  ///< the other roof's pitch (ridge, hip, valley, transition)
-    std::optional<std::int64_t> corner_left_udeg, corner_right_udeg;  ///< interior plan angle, 1e-6 deg
+    std::optional<std::int64_t> corner_left_udeg,
+        corner_right_udeg;  ///< interior plan angle, 1e-6 deg
 
     bool operator==(const Edge&) const = default;
 };

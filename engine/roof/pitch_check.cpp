@@ -26,9 +26,7 @@ constexpr std::array<SeamFloor, 3> seam_floors = {{
 /// Below this two slopes are one: a limit in percent and a reading in 12ths may be the same slope.
 constexpr double same_rise = 1e-9;
 
-bool flatter(Slope a, Slope b) {
-    return rise_in_12_of(a) < rise_in_12_of(b) - same_rise;
-}
+bool flatter(Slope a, Slope b) { return rise_in_12_of(a) < rise_in_12_of(b) - same_rise; }
 
 std::string with_source(const std::string& claim, std::string_view source) {
     return claim + " (" + std::string(source) + ")";

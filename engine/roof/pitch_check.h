@@ -31,7 +31,8 @@ struct PitchCheck {
 
 /// Judges all main trims of `kind` against the pitch, the seam (unknown: a trim serves when some
 /// seam that the code allows at this pitch suits it) and the code's least slope. Sources: IBC 2012
-/// §1507.4.2, IRC R905.10.2; trims: the catalogue's own. The maker's printed limits go before these.
+/// §1507.4.2, IRC R905.10.2; trims: the catalogue's own. The maker's printed limits go before
+/// these.
 PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& catalogue);
 
 }  // namespace hemline

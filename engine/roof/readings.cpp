@@ -8,9 +8,7 @@ namespace hemline {
 
 namespace {
 
-Length apart(Length a, Length b) {
-    return absolute(a - b);
-}
+Length apart(Length a, Length b) { return absolute(a - b); }
 
 Length allowed_between(Length a, Length b, Tape tape) {
     return allowed_difference(std::max(a, b), tape);

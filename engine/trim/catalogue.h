@@ -55,8 +55,9 @@ Trim fitted_to(Trim trim, const Edge& edge);
 
 class Catalogue {
   public:
-    /// Reads assets/catalogue/trims.csv: id,name,kind,role,flange,face,kick,hem,least,most,seams,source.
-    /// Problem: names line, column and the mend. Ids are unique.
+    /// Reads assets/catalogue/trims.csv:
+    /// id,name,kind,role,flange,face,kick,hem,least,most,seams,source. Problem: names line, column
+    /// and the mend. Ids are unique.
     static Result<Catalogue> read(std::string_view csv);
 
     [[nodiscard]] const std::vector<Trim>& trims() const { return trims_; }

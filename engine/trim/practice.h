@@ -15,19 +15,19 @@ namespace hemline {
 struct Practice {
     Length stock = feet(10);
     Length lap = inches(6);
-    Length sliver = inches(24);        ///< a shorter piece looks wrong
-    Length offcut_kept = inches(24);   ///< a shorter offcut is scrap
-    Length cut_grid = sixteenths(1);   ///< cuts lie on this
-    Length kerf;                       ///< 0 for snips
+    Length sliver = inches(24);       ///< a shorter piece looks wrong
+    Length offcut_kept = inches(24);  ///< a shorter offcut is scrap
+    Length cut_grid = sixteenths(1);  ///< cuts lie on this
+    Length kerf;                      ///< 0 for snips
     Length tab_gable = inches(1);
     Length tab_corner_out = inches(1);  ///< on the run fitted first: at its first side
     Length tab_corner_in, tab_wall, tab_open;
-    Length cleat_clear = inches(3);    ///< cleat joints this far outside a lap of the trim
+    Length cleat_clear = inches(3);          ///< cleat joints this far outside a lap of the trim
     Length hem_notch_clear = sixteenths(2);  ///< hem notch = lap + this
-    Length bead_gap = inches(2);       ///< between the two beads, about the middle of the lap
+    Length bead_gap = inches(2);             ///< between the two beads, about the middle of the lap
     Length bead_width = sixteenths(3);
     Length screw_spacing = inches(12);
-    Length screw_margin = inches(2);   ///< first screw from an end or a lap
+    Length screw_margin = inches(2);       ///< first screw from an end or a lap
     Length hook_gap_most = sixteenths(1);  ///< between hem and cleat when hooked
     Tape tape;
 

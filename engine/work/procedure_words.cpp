@@ -48,12 +48,8 @@ auto meaning_of(const Words& words, std::string_view word)
 
 }  // namespace
 
-std::optional<Each> each_of(std::string_view word) {
-    return meaning_of(each_words, word);
-}
-std::optional<Asks> asks_of(std::string_view word) {
-    return meaning_of(asks_words, word);
-}
+std::optional<Each> each_of(std::string_view word) { return meaning_of(each_words, word); }
+std::optional<Asks> asks_of(std::string_view word) { return meaning_of(asks_words, word); }
 
 TrimRole role_of(Each each) {
     return each == Each::wrap_piece    ? TrimRole::wrap

@@ -64,9 +64,7 @@ bool stands(const DoneStep& done, const CutPiece* cut) {
            !(done.id.device == cut->id.device && done.id.sequence < cut->id.sequence);
 }
 
-bool is_fastened(const EdgeWork& work, int piece) {
-    return find_fastening(work, piece) != nullptr;
-}
+bool is_fastened(const EdgeWork& work, int piece) { return find_fastening(work, piece) != nullptr; }
 
 std::string remainder_missing(const EdgeWork& work, const Run& run) {
     const int neighbour = run.pieces[run.pieces.size() - 2].number;

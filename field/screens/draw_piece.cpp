@@ -36,9 +36,7 @@ Length girth_of(const Card& card) {
     return sum;
 }
 
-std::string_view leg_word(LegName name) {
-    return word_of(name);
-}
+std::string_view leg_word(LegName name) { return word_of(name); }
 
 /// Legs from the deck (top) outward, with their names.
 void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {

@@ -49,9 +49,7 @@ NextWork work_of_step(const EdgeWork& work, const Step& step) {
 
 }  // namespace
 
-const EdgeWork* edge_of(const State& state, std::string_view edge) {
-    return state.job.find(edge);
-}
+const EdgeWork* edge_of(const State& state, std::string_view edge) { return state.job.find(edge); }
 
 std::vector<Step> steps_on(const State& state, const EdgeWork& work) {
     const auto procedure = state.assets->procedures.find(work.edge.kind);

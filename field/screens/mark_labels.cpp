@@ -11,9 +11,7 @@ namespace {
 
 constexpr float gap_mm = 1.5F;
 
-float line_height(const Ui& ui) {
-    return ui.line_height(Size::bold) + ui.mm(1.2F);
-}
+float line_height(const Ui& ui) { return ui.line_height(Size::bold) + ui.mm(1.2F); }
 
 int rows_on(const std::vector<MarkLabel>& labels, Side half) {
     return static_cast<int>(std::count_if(labels.begin(), labels.end(),

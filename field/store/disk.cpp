@@ -13,9 +13,7 @@ ssize_t Disk::write(int file, const std::uint8_t* bytes, std::size_t size) {
     return ::write(file, bytes, size);
 }
 
-int Disk::sync(int file) {
-    return ::fdatasync(file);
-}
+int Disk::sync(int file) { return ::fdatasync(file); }
 
 int Disk::truncate(int file, std::size_t size) {
     return ::ftruncate(file, static_cast<off_t>(size));

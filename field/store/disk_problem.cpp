@@ -29,9 +29,7 @@ std::string mend_for(int error) {
 
 }  // namespace
 
-std::string shown(const std::filesystem::path& path) {
-    return "\"" + path.string() + "\"";
-}
+std::string shown(const std::filesystem::path& path) { return "\"" + path.string() + "\""; }
 
 Problem disk_problem(const std::string& deed, const std::filesystem::path& file, int error) {
     return {

@@ -63,13 +63,9 @@ double ratio(Colour a, Colour b, double haze) {
 
 }  // namespace
 
-const Palette& palette_of(Light light) {
-    return light == Light::day ? day : night;
-}
+const Palette& palette_of(Light light) { return light == Light::day ? day : night; }
 
-double contrast_of(Colour a, Colour b) {
-    return ratio(a, b, 0.05);
-}
+double contrast_of(Colour a, Colour b) { return ratio(a, b, 0.05); }
 
 double share_left_in_sun(Colour a, Colour b) {
     constexpr double veil = 255.0 / 500.0;

@@ -32,9 +32,7 @@ Box take_right(Box& from, float w) {
     return {from.right(), from.y, cut, from.h};
 }
 
-Box inset(Box box, float d) {
-    return inset(box, d, d);
-}
+Box inset(Box box, float d) { return inset(box, d, d); }
 
 Box inset(Box box, float dx, float dy) {
     const float x = std::min(dx, box.w / 2);

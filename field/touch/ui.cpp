@@ -17,12 +17,8 @@ constexpr double repeat_min = 0.080;                       // s
 constexpr double refusal_shown = 0.5;                      // s
 constexpr float half_pixel = 0.5F;
 
-ImVec2 top_left(Box box) {
-    return {box.x, box.y};
-}
-ImVec2 bottom_right(Box box) {
-    return {box.right(), box.bottom()};
-}
+ImVec2 top_left(Box box) { return {box.x, box.y}; }
+ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
 
 ImGuiID id_of(std::string_view name) {
     return ImGui::GetCurrentWindow()->GetID(name.data(), name.data() + name.size());
@@ -60,9 +56,7 @@ void Ui::end_page() {
     typed_.clear();
 }
 
-ImDrawList* Ui::ink() const {
-    return ImGui::GetWindowDrawList();
-}
+ImDrawList* Ui::ink() const { return ImGui::GetWindowDrawList(); }
 
 bool Ui::tap(std::string_view name, Box box, float w_min, float h_min) {
     require(box.w >= mm(w_min) - half_pixel && box.h >= mm(h_min) - half_pixel,
@@ -81,9 +75,7 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min) {
     return ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
 }
 
-bool Ui::area(std::string_view name, Box box) {
-    return tap(name, box, target_min, target_min);
-}
+bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min, target_min); }
 
 bool Ui::button(std::string_view name, std::string_view label, Box box, Look look) {
     bool tapped = false;
@@ -117,9 +109,7 @@ bool Ui::take_key(std::string_view name, bool tapped) {
     return !repeated;
 }
 
-double Ui::refusal_left() const {
-    return std::max(0.0, keys_.refused_until - ImGui::GetTime());
-}
+double Ui::refusal_left() const { return std::max(0.0, keys_.refused_until - ImGui::GetTime()); }
 
 bool Ui::pressed(std::string_view name) const {
     const ImGuiID id = id_of(name);

@@ -151,9 +151,7 @@ float Ui::paragraph_height(float w, std::string_view words, Size size) const {
         .y;
 }
 
-float Ui::line_height(Size size) const {
-    return font_of(size)->FontSize;
-}
+float Ui::line_height(Size size) const { return font_of(size)->FontSize; }
 
 void Ui::draw_label(std::string_view label, Box box, Look look, Colour colour) const {
     const float w = box.w - 2 * mm(1);
@@ -205,9 +203,7 @@ void Ui::fraction(Box box, int numerator, int denominator, Colour colour) {
     draw_fraction(box.mid_x(), box.mid_y(), numerator, denominator, colour);
 }
 
-float Ui::figure_height() const {
-    return mm(fraction_height);
-}
+float Ui::figure_height() const { return mm(fraction_height); }
 
 float Ui::figure(float x, float y, Length length, Marks marks, Align align) {
     const LengthParts parts = take_apart(length, marks);

@@ -27,9 +27,7 @@ float gap_of(Box a, Box b) {
 
 }  // namespace
 
-void Harness::Close::operator()(ImGuiContext* context) const {
-    ImGui::DestroyContext(context);
-}
+void Harness::Close::operator()(ImGuiContext* context) const { ImGui::DestroyContext(context); }
 
 Harness::Harness(Draw draw, float w, float h, float px_per_mm)
     : context_(open()),
@@ -91,9 +89,7 @@ void Harness::press(std::string_view name) {
     touch({TouchKind::down, 0, x_, y_});
 }
 
-void Harness::lift() {
-    touch({TouchKind::up, 0, x_, y_});
-}
+void Harness::lift() { touch({TouchKind::up, 0, x_, y_}); }
 
 void Harness::drag(std::string_view name, float dx_mm, float dy_mm) {
     press(name);

@@ -13,9 +13,7 @@ namespace {
 
 const std::string header = "edge,kind,trim,length,left,right,pitch\n";
 
-Catalogue catalogue() {
-    return Catalogue::read(asset("catalogue/trims.csv")).value();
-}
+Catalogue catalogue() { return Catalogue::read(asset("catalogue/trims.csv")).value(); }
 
 std::vector<EdgeReading> readings_of(const std::string& text, std::optional<BareUnit> bare = {}) {
     const auto read = read_readings(text, catalogue(), bare);
@@ -31,9 +29,7 @@ TableProblem problem_of(const std::string& text) {
     return std::get<TableProblem>(read);
 }
 
-bool turns_back(End end) {
-    return end == End::corner_in;
-}
+bool turns_back(End end) { return end == End::corner_in; }
 
 }  // namespace
 
@@ -197,9 +193,7 @@ TEST_CASE("A row that lacks a cell is refused at its last one") {
     CHECK(problem.what == "The row has 6 cells, and the header 7.");
 }
 
-TEST_CASE("A file with its header alone holds no edges") {
-    CHECK(readings_of(header).empty());
-}
+TEST_CASE("A file with its header alone holds no edges") { CHECK(readings_of(header).empty()); }
 
 TEST_CASE("Whatever the bytes, a readings file is read or refused with a mend") {
     const Catalogue trims = catalogue();

@@ -15,9 +15,7 @@
 namespace hemline {
 namespace {
 
-Bytes bytes_of(std::string_view text) {
-    return {text.begin(), text.end()};
-}
+Bytes bytes_of(std::string_view text) { return {text.begin(), text.end()}; }
 
 Bytes from_hex(std::string_view hex) {
     Bytes bytes;

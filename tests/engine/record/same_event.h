@@ -10,9 +10,7 @@
 
 namespace hemline {
 
-inline auto key_of(const MetalTaken& metal) {
-    return std::tie(metal.stick, metal.offcut);
-}
+inline auto key_of(const MetalTaken& metal) { return std::tie(metal.stick, metal.offcut); }
 
 struct SameFact {
     bool operator()(const JobStarted& a, const JobStarted& b) const {

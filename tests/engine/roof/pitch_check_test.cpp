@@ -14,9 +14,7 @@ namespace {
 
 using Ids = std::vector<std::string>;
 
-Catalogue catalogue() {
-    return Catalogue::read(asset("catalogue/trims.csv")).value();
-}
+Catalogue catalogue() { return Catalogue::read(asset("catalogue/trims.csv")).value(); }
 
 PitchCheck check(const char* pitch, Seam seam = Seam::unknown) {
     return check_pitch(parse_slope(pitch).value(), EdgeKind::eave, seam, catalogue());

@@ -13,9 +13,7 @@ namespace {
 constexpr Tape tape;  // NIST HB 44 §5.52
 constexpr Length mark = sixteenths(1);
 
-Verdict judge(const std::vector<Length>& readings) {
-    return judge_readings(readings, tape, mark);
-}
+Verdict judge(const std::vector<Length>& readings) { return judge_readings(readings, tape, mark); }
 
 }  // namespace
 

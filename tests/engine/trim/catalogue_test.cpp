@@ -13,9 +13,7 @@ namespace {
 
 const std::string header = "id,name,kind,role,flange,face,kick,hem,least,most,seams,source\n";
 
-Catalogue catalogue() {
-    return Catalogue::read(asset("catalogue/trims.csv")).value();
-}
+Catalogue catalogue() { return Catalogue::read(asset("catalogue/trims.csv")).value(); }
 
 }  // namespace
 

@@ -52,9 +52,7 @@ class BrokenDisk : public Disk {
     }
 };
 
-ReadingTaken reading(std::int64_t number) {
-    return {"A", ReadingOf::edge, sixteenths(number)};
-}
+ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
 
 struct Bench {
     TemporaryFolder folder;

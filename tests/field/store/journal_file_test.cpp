@@ -34,9 +34,7 @@ Bytes read(const fs::path& file) {
     return {std::istreambuf_iterator<char>(in), {}};
 }
 
-ReadingTaken reading(std::int64_t number) {
-    return {"A", ReadingOf::edge, sixteenths(number)};
-}
+ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
 
 TEST_CASE("What is appended is in the file when append returns, and is found again") {
     const TemporaryFolder folder;

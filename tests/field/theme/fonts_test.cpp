@@ -23,9 +23,7 @@ double cap_of(const ImFont* font, wchar_t letter, float px_per_mm) {
 }
 
 /// Millimetres that so many minutes of arc cover at 600 mm: 2 · 600 · tan(half the angle).
-double minutes(double arc) {
-    return 1200 * std::tan(arc / 60 / 2 * 3.14159265358979 / 180);
-}
+double minutes(double arc) { return 1200 * std::tan(arc / 60 / 2 * 3.14159265358979 / 180); }
 
 }  // namespace
 

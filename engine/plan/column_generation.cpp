@@ -15,7 +15,7 @@ std::int64_t scale_of(const CuttingTask& task) {
     for (const TaskStock& stock : task.stock) {
         capacity = std::max(capacity, stock.capacity);
     }
-    // A piece's price is at most 64 sticks.
+    // A piece's price is at most 64 sticks, see the program's cost of lacking.
     std::int64_t scale = std::int64_t{1} << 30;
     while (scale > 1 && capacity > (std::int64_t{1} << 55) / scale) {
         scale /= 2;
@@ -23,15 +23,10 @@ std::int64_t scale_of(const CuttingTask& task) {
     return scale;
 }
 
-std::int64_t scaled(double price, double price_most, std::int64_t scale) {
+std::int64_t scaled(double price, std::int64_t scale) {
     return static_cast<std::int64_t>(
-        std::floor(std::clamp(price, 0.0, price_most) * static_cast<double>(scale)));
+        std::floor(std::clamp(price, 0.0, 64.0) * static_cast<double>(scale)));
 }
-
-/// A piece left uncut costs the program 64 sticks, and so no piece costs more; a limited stick
-/// saves that for each piece it holds.
-constexpr double piece_price_most = 64;
-constexpr double stock_price_most = 1 << 25;
 
 }  // namespace
 
@@ -55,7 +50,7 @@ Worths generate_columns(const CuttingTask& task, const Rest& rest, Seek seek, St
     while (program.solve(effort)) {
         Worths worths;
         for (std::size_t i = 0; i < task.pieces.size(); ++i) {
-            worths.piece.push_back(scaled(program.piece_price(i), piece_price_most, scale));
+            worths.piece.push_back(scaled(program.piece_price(i), scale));
         }
         bool gained = false;
         std::int64_t held = 0;
@@ -68,8 +63,8 @@ Worths generate_columns(const CuttingTask& task, const Rest& rest, Seek seek, St
             MostWorth found = most_worth(task, worths.piece, rest.uncut, stock.capacity, effort);
             held = found.most;
             worths.stick.push_back(found.most);
-            const std::int64_t price = (stock.on_hand ? 0 : scale) +
-                                       scaled(program.stock_price(k), stock_price_most, scale);
+            const std::int64_t price =
+                (stock.on_hand ? 0 : scale) + scaled(program.stock_price(k), scale);
             if (found.worth > price + scale / 1'000'000) {
                 fillings.push_back({k, 1, std::move(found.parts)});
                 program.add(fillings.back());

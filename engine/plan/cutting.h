@@ -44,8 +44,7 @@ struct Layout {
 ///   new sticks ≥ ⌈(Σ worth·count − Σ over limited stock: supply·max(0, stick_worth − cost·share))
 ///   / share⌉
 /// with cost 0 for stock on hand and 1 for new stock; unlimited stock must hold no more than its
-/// cost·share, and supply never counts as more than the pieces that fit a stick. docs/cutting.md
-/// proves it. `refuted`: for so many counts of sticks from there on, a
+/// cost·share. docs/cutting.md proves it. `refuted`: for so many counts of sticks from there on, a
 /// search of every way to fill the stick that takes the longest piece left, cut off only by these
 /// worths and by the metal, found no plan; the checker searches again.
 struct Certificate {

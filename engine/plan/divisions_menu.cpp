@@ -142,11 +142,7 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
     }
     const std::int64_t fewest = fewest_pieces(rule);
     for (std::int64_t count = fewest; count <= fewest + 1; ++count) {
-        std::vector<Covers> balanced = balanced_divisions(rule, count);
-        // The way round that divide_run() takes comes first: as few edges as can change with it.
-        std::stable_partition(balanced.begin(), balanced.end(), [&](const Covers& covers) {
-            return option_of(rule, covers, Balance::balanced).pieces == *plain;
-        });
+        const std::vector<Covers> balanced = balanced_divisions(rule, count);
         for (const Covers& covers : balanced) {
             menu.push_back(option_of(rule, covers, Balance::balanced));
         }

@@ -1,7 +1,6 @@
 #include "engine/plan/joint_search.h"
 
 #include <algorithm>
-#include <limits>
 #include <tuple>
 
 #include "engine/plan/joint_split.h"
@@ -200,55 +199,19 @@ const AllowedBound& JointSearch::bound(Allowed allowed) {
 
 void JointSearch::find_even() { bound({laps_least_, 0}); }
 
-/// Run out wherever that is free, with more and more laps while they can save a stick.
-void JointSearch::find_fewest_sticks() {
-    const std::int64_t kept_back = effort_.left() / 2;
-    for (std::int64_t laps = laps_least_; effort_.left() > kept_back; ++laps) {
-        bound_of_free(laps);
-        const auto sticks = fewest({laps, counted_});
-        if (sticks && *sticks <= metal_bound(job_, ways_, laps + 1)) {
-            break;
-        }
-    }
-    try_balancing();
-}
-
-/// One unbalanced edge more at a time, until no more would save a stick.
 void JointSearch::look_at_laps(std::int64_t extra_laps) {
-    const std::int64_t least = bound_of_free(extra_laps).sticks;
-    for (std::int64_t unbalanced = 0; unbalanced <= counted_ && !effort_.is_spent(); ++unbalanced) {
+    const AllowedBound& of_free = bound_of_free(extra_laps);
+    for (std::int64_t unbalanced = 0; unbalanced <= counted_; ++unbalanced) {
         const auto sticks = fewest({extra_laps, unbalanced});
-        if (sticks && *sticks <= least) {
+        if ((sticks && *sticks <= of_free.sticks) || effort_.is_spent()) {
             return;
         }
         bound({extra_laps, unbalanced});
     }
 }
 
-void JointSearch::find_first(Prefer prefer) {
-    find_even();
-    if (prefer != Prefer::sticks) {
-        return;
-    }
-    find_fewest_sticks();
-    // The fewest laps, then the fewest unbalanced edges, that the fewest sticks take.
-    const auto sticks = fewest({std::numeric_limits<std::int64_t>::max(), counted_});
-    std::int64_t laps = laps_least_;
-    while (sticks && fewest({laps, counted_}).value_or(*sticks + 1) > *sticks) {
-        ++laps;
-    }
-    for (std::int64_t unbalanced = 0; sticks && !effort_.is_spent(); ++unbalanced) {
-        const auto own = fewest({laps, unbalanced});
-        if (unbalanced >= counted_ || (own && *own <= *sticks)) {
-            return;
-        }
-        bound({laps, unbalanced});
-    }
-}
-
 void JointSearch::find_choices() {
     find_even();
-    find_fewest_sticks();
     for (std::int64_t laps = laps_least_; !effort_.is_spent(); ++laps) {
         look_at_laps(laps);
         const auto sticks = fewest({laps, 0});
@@ -260,12 +223,8 @@ void JointSearch::find_choices() {
 }
 
 std::vector<JointPlan> JointSearch::plans() {
-    // A bound may find a plan that beats some: again until every one that stands has its own.
-    for (std::size_t i = 0; i < kept_.size();) {
-        const Allowed allowed{kept_[i].plan.extra_laps, kept_[i].plan.unbalanced};
-        const bool known = bounds_.count({allowed.extra_laps, allowed.unbalanced}) > 0;
-        bound(allowed);
-        i = known ? i + 1 : 0;
+    for (std::size_t i = 0; i < kept_.size(); ++i) {
+        bound({kept_[i].plan.extra_laps, kept_[i].plan.unbalanced});
     }
     std::vector<JointPlan> plans;
     for (const Kept& kept : kept_) {

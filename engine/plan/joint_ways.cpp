@@ -6,6 +6,11 @@ namespace hemline {
 
 namespace {
 
+bool has_cut(const JointEdge& edge) {
+    return std::any_of(edge.cut.begin(), edge.cut.end(),
+                       [](const auto& cut) { return cut.has_value(); });
+}
+
 Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
     const auto count = static_cast<std::int64_t>(pieces.size());
     return is_balanced(pieces, rule)  ? Balance::balanced
@@ -14,19 +19,21 @@ Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
 }
 
 /// The one division of an edge that is under way.
-EdgeWays ways_under_way(const JointEdge& edge) {
+EdgeWays ways_around_cuts(const JointEdge& edge) {
     EdgeWays ways;
     ways.is_fixed = true;
-    const auto laps = static_cast<std::int64_t>(edge.keeps.size()) - fewest_pieces(edge.rule);
-    ways.options.push_back(
-        {edge.keeps, std::max(laps, std::int64_t{0}), balance_of(edge.rule, edge.keeps)});
-    ways.even.push_back(0);
+    if (const auto run = divide_again(edge.rule, Style::balanced, edge.cut)) {
+        const auto laps = static_cast<std::int64_t>(run->size()) - fewest_pieces(edge.rule);
+        ways.options.push_back(
+            {*run, std::max(laps, std::int64_t{0}), balance_of(edge.rule, *run)});
+        ways.even.push_back(0);
+    }
     return ways;
 }
 
 EdgeWays ways_of(const JointEdge& edge) {
-    if (!edge.keeps.empty()) {
-        return ways_under_way(edge);
+    if (has_cut(edge)) {
+        return ways_around_cuts(edge);
     }
     const RunRule& rule = edge.rule;
     EdgeWays ways;

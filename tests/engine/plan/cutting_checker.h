@@ -92,50 +92,6 @@ inline std::string wrong_layouts(const hemline::CuttingJob& job, const hemline::
     return plan.missing.empty() && plan.sticks < plan.lower_bound ? "fewer than the bound" : "";
 }
 
-/// True when some stock there is takes the piece: no plan uses more sticks than such pieces.
-inline bool fits_some(const hemline::CuttingJob& job, std::size_t piece) {
-    return std::any_of(job.stock.begin(), job.stock.end(), [&](const hemline::StockLength& stock) {
-        return stock.supply.value_or(1) > 0 && stock.length >= job.demand[piece].length;
-    });
-}
-
-/// Sticks that are alike, as many as there are, and never more than pieces that could lie on them.
-struct Alike {
-    Int room = 0;  ///< stick and one kerf
-    Int supply = 0;
-    Int holds_most = 0;  ///< of worth, as the certificate says
-    bool on_hand = false;
-    bool unlimited = false;
-};
-
-inline std::vector<Alike> alike_sticks(const hemline::CuttingJob& job,
-                                       const hemline::Certificate& certificate) {
-    Int pieces = 0;
-    for (std::size_t i = 0; i < job.demand.size(); ++i) {
-        pieces += fits_some(job, i) ? job.demand[i].count : 0;
-    }
-    std::map<std::pair<Int, bool>, Alike> kinds;
-    for (std::size_t k = 0; k < job.stock.size(); ++k) {
-        const hemline::StockLength& stock = job.stock[k];
-        if (stock.supply.value_or(1) < 1) {
-            continue;
-        }
-        const Int room = stock.length.nm() + job.kerf.nm();
-        Alike& kind = kinds[{room, stock.on_hand}];
-        kind.room = room;
-        kind.on_hand = stock.on_hand;
-        kind.unlimited = kind.unlimited || !stock.supply;
-        kind.supply =
-            std::min(kind.supply + std::min(stock.supply.value_or(pieces), pieces), pieces);
-        kind.holds_most = std::max(kind.holds_most, certificate.stick_worth[k]);
-    }
-    std::vector<Alike> sticks;
-    for (const auto& [key, kind] : kinds) {
-        sticks.push_back(kind);
-    }
-    return sticks;
-}
-
 /// Empty when these worths do bound the new sticks for `job` by `bound`, else what is wrong.
 inline std::string wrong_worths(const hemline::CuttingJob& job,
                                 const hemline::Certificate& certificate, Int bound) {
@@ -143,22 +99,30 @@ inline std::string wrong_worths(const hemline::CuttingJob& job,
         certificate.stick_worth.size() != job.stock.size() || certificate.share < 1) {
         return "not a certificate of this job";
     }
-    Int sum = 0;
+    Int pieces = 0, sum = 0;
     for (std::size_t i = 0; i < job.demand.size(); ++i) {
         if (certificate.worth[i] < 0) {
             return "a worth below 0";
         }
+        pieces += job.demand[i].count;
         sum += certificate.worth[i] * job.demand[i].count;
     }
-    for (const Alike& stick : alike_sticks(job, certificate)) {
-        if (most_worth(job, certificate.worth, stick.room) > stick.holds_most) {
+    for (std::size_t k = 0; k < job.stock.size(); ++k) {
+        if (job.stock[k].supply.value_or(1) < 1) {
+            continue;
+        }
+        const Int room = job.stock[k].length.nm() + job.kerf.nm();
+        if (most_worth(job, certificate.worth, room) > certificate.stick_worth[k]) {
             return "a stick can hold more than is said";
         }
-        const Int over = stick.holds_most - (stick.on_hand ? 0 : certificate.share);
-        if (over > 0 && stick.unlimited && !stick.on_hand) {
-            return "unlimited stock is let off too lightly";
+        const Int over =
+            certificate.stick_worth[k] - (job.stock[k].on_hand ? 0 : certificate.share);
+        if (over > 0) {
+            if (!job.stock[k].supply && !job.stock[k].on_hand) {
+                return "unlimited stock is let off too lightly";
+            }
+            sum -= over * std::min(job.stock[k].supply.value_or(pieces), pieces);
         }
-        sum -= std::max<Int>(over, 0) * stick.supply;
     }
     const Int reached = sum <= 0 ? 0 : (sum + certificate.share - 1) / certificate.share;
     return reached < bound ? "the worths do not reach the bound" : "";
@@ -173,29 +137,35 @@ class SearchAgain {
         : kerf_(job.kerf.nm()), new_left_(sticks) {
         std::map<Int, std::pair<Int, Int>, std::greater<>> kinds;  // size -> count, worth
         for (std::size_t i = 0; i < job.demand.size(); ++i) {
-            if (!fits_some(job, i)) {
-                continue;
-            }
             auto& kind = kinds[job.demand[i].length.nm() + kerf_];
             kind.second = kind.first == 0 ? certificate.worth[i]
                                           : std::min(kind.second, certificate.worth[i]);
             kind.first += job.demand[i].count;
         }
+        Int pieces = 0;
         for (const auto& [size, kind] : kinds) {
             size_.push_back(size);
             left_.push_back(kind.first);
             worth_.push_back(kind.second);
+            pieces += kind.first;
             metal_spare_ -= size * kind.first;
             worth_spare_ -= kind.second * kind.first;
         }
         Int longest = 0;
-        for (const Alike& stick : alike_sticks(job, certificate)) {
-            longest = std::max(longest, stick.on_hand ? 0 : stick.room);
-            const Int paid = stick.on_hand ? 0 : certificate.share;
-            const Int let_off = std::max(stick.holds_most, paid);
-            stock_.push_back({stick.room, stick.supply, let_off, stick.on_hand});
-            metal_spare_ += stick.on_hand ? stick.supply * stick.room : 0;
-            worth_spare_ += stick.supply * (let_off - paid);
+        for (const auto& stock : job.stock) {
+            longest = std::max(longest, stock.on_hand ? 0 : stock.length.nm() + kerf_);
+        }
+        for (std::size_t k = 0; k < job.stock.size(); ++k) {
+            const auto& stock = job.stock[k];
+            const Int room = stock.length.nm() + kerf_;
+            const Int supply = std::min(stock.supply.value_or(pieces), pieces);
+            if (supply > 0) {
+                const Int paid = stock.on_hand ? 0 : certificate.share;
+                const Int let_off = std::max(certificate.stick_worth[k], paid);
+                stock_.push_back({room, supply, let_off, stock.on_hand});
+                metal_spare_ += stock.on_hand ? supply * room : 0;
+                worth_spare_ += supply * (let_off - paid);
+            }
         }
         // Metal of a new stick is counted as the longest: a shorter one wastes the difference.
         metal_spare_ += sticks * longest;

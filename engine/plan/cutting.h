@@ -38,15 +38,15 @@ struct Layout {
     std::vector<std::size_t> cuts;  ///< indices into demand, one for each piece, longest first
 };
 
-/// Why no plan can use fewer new sticks. Each piece has a worth; no stick of stock[k] can hold
-/// pieces of more than stick_worth[k]; and a new stick is let off with `share`. Then, in exact
-/// integers,
-///   new sticks ≥ ⌈(Σ worth·count − Σ over limited stock: supply·max(0, stick_worth − cost·share))
-///   / share⌉
-/// with cost 0 for stock on hand and 1 for new stock; unlimited stock must hold no more than its
-/// cost·share. docs/cutting.md proves it. `refuted`: for so many counts of sticks from there on, a
-/// search of every way to fill the stick that takes the longest piece left, cut off only by these
-/// worths and by the metal, found no plan; the checker searches again.
+/// Why no plan can use fewer new sticks. Each piece has a worth; no stick of stock[k] can hold more
+/// than stick_worth[k] of it; a new stick is let off with `share`. Then, in exact integers,
+///
+///   new sticks ≥ ⌈(Σ worth·count − Σ supply·max(0, stick_worth − cost·share)) / share⌉
+///
+/// the second sum over limited stock, cost 0 on hand and 1 new. Unlimited new stock must hold no more
+/// than its share; sticks alike never count as more than the pieces that fit a stick. `refuted`: so
+/// many counts of sticks, from there on, were searched in vain: every way to fill the stick that takes
+/// the longest piece left, cut off only by these worths and by the metal. docs/cutting.md proves it.
 struct Certificate {
     std::vector<std::int64_t> worth;        ///< one for each demand, ≥ 0
     std::vector<std::int64_t> stick_worth;  ///< one for each stock

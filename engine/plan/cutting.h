@@ -43,10 +43,11 @@ struct Layout {
 ///
 ///   new sticks ≥ ⌈(Σ worth·count − Σ supply·max(0, stick_worth − cost·share)) / share⌉
 ///
-/// the second sum over limited stock, cost 0 on hand and 1 new. Unlimited new stock must hold no more
-/// than its share; sticks alike never count as more than the pieces that fit a stick. `refuted`: so
-/// many counts of sticks, from there on, were searched in vain: every way to fill the stick that takes
-/// the longest piece left, cut off only by these worths and by the metal. docs/cutting.md proves it.
+/// the second sum over limited stock, cost 0 on hand and 1 new. Unlimited new stock must hold no
+/// more than its share; sticks alike never count as more than the pieces that fit a stick.
+/// `refuted`: so many counts of sticks, from there on, were searched in vain: every way to fill the
+/// stick that takes the longest piece left, cut off only by these worths and by the metal.
+/// docs/cutting.md proves it.
 struct Certificate {
     std::vector<std::int64_t> worth;        ///< one for each demand, ≥ 0
     std::vector<std::int64_t> stick_worth;  ///< one for each stock

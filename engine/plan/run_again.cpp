@@ -104,7 +104,7 @@ std::optional<Problem> problem_with_cuts(const Attempt& attempt, Cuts cut) {
 }  // namespace
 
 Result<std::vector<Division>> divide_again(const RunRule& rule, Style style, Cuts cut) {
-    const auto plan = divide_run(rule, style);
+    auto plan = divide_run(rule, style);
     const std::size_t numbered = pieces_numbered(cut);
     if (!plan || numbered == 0) {
         return plan;

@@ -55,6 +55,12 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
 
 /// Why, and what goes wrong; returns the height used.
 float draw_reasons(Ui& ui, const Step& step, Box box) {
+    const float wanted =
+        ui.paragraph_height(box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1) +
+        ui.paragraph_height(box.w, "What goes wrong: " + step.rule->wrong, Size::body);
+    if (wanted > box.h) {
+        return 0;  // never over the keys or the actions
+    }
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1);
     y += ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,

@@ -49,7 +49,8 @@ TEST_CASE("The golden journal gives the job it gave when it was written") {
     CHECK(job.name == "Invented house");
     CHECK(job.practice.lap == inches(8));
     CHECK(job.sticks_opened == 1);  // the spoiled cleat's metal went with the cut it supersedes
-    REQUIRE(job.offcuts.size() == 0);
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].length == inches(18));  // 10 ft less 6 ft less 2 ft 6 in
     const EdgeWork* eave = job.find("A");
     REQUIRE(eave != nullptr);
     // 31 ft 7 5/8 in and 1/16 in more agree; half up on the 1/16 in.

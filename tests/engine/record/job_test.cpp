@@ -95,7 +95,8 @@ TEST_CASE("What is left for the last piece is its own reading, the latest that s
     CHECK(record.job().find("A")->remainder() == feet(9));
 }
 
-TEST_CASE("A cut leaves what is left of the stick when it is long enough to keep") {
+TEST_CASE(
+    "A cut leaves what is left of the stick, however short: the plan may have a piece for it") {
     Record record = record_of_edge_a();
     const EventId first = record.cut(1, inches(80), new_stick);
     Job job = record.job();
@@ -103,12 +104,16 @@ TEST_CASE("A cut leaves what is left of the stick when it is long enough to keep
     REQUIRE(job.offcuts.size() == 1);
     CHECK(job.offcuts[0].left_by == first);
     CHECK(job.offcuts[0].length == inches(40));
-    record.cut(2, inches(16), {feet(10), first});  // leaves 24 in, just long enough
+    record.cut(2, inches(16), {feet(10), first});  // leaves 24 in
     job = record.job();
     CHECK(job.sticks_opened == 1);
     REQUIRE(job.offcuts.size() == 1);
     CHECK(job.offcuts[0].length == inches(24));
     record.cut(3, sixteenths(1), {feet(10), job.offcuts[0].left_by});
+    job = record.job();
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].length == inches(24) - sixteenths(1));
+    record.cut(4, inches(24) - sixteenths(1), {feet(10), job.offcuts[0].left_by});
     CHECK(record.job().offcuts.empty());
 }
 

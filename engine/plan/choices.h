@@ -39,11 +39,12 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule);
 bool can_balance(const RunRule& rule, std::int64_t pieces);
 
 /// One edge of the pool. `looks`: free may run out to one side, anything else is balanced or as
-/// near as it can be. `cut`: as in divide_again(); an edge with a piece cut keeps its division.
+/// near as it can be.
 struct JointEdge {
     RunRule rule;
     Looks looks = Looks::by_preference;
-    std::vector<std::optional<Length>> cut;
+    std::vector<Division> keeps;  ///< the division of an edge under way; empty: still to choose
+    std::vector<std::optional<Length>> cut = {};  ///< and its pieces that are cut, in fitting order
 };
 
 /// One pool: edges of one metal and profile share sticks. No edge's rule.stock is longer than the
@@ -81,8 +82,9 @@ struct JointPlan {
 JointPlan plan_joint(const JointJob& job, Prefer prefer, const CuttingEffort& effort = {});
 
 /// The plans that no other found is as good as in laps, unbalanced edges and sticks; by laps, then
-/// unbalanced edges.
-std::vector<JointPlan> choices(const JointJob& job, const CuttingEffort& effort = {});
+/// unbalanced edges. The one that comes first in the order of preference is looked for first.
+std::vector<JointPlan> choices(const JointJob& job, Prefer prefer,
+                               const CuttingEffort& effort = {});
 
 /// The one of some choices that comes first; nullptr of none.
 const JointPlan* first_choice(const std::vector<JointPlan>& among, Prefer prefer);

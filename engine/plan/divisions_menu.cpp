@@ -76,21 +76,27 @@ std::vector<Covers> balanced_divisions(const RunRule& rule, std::int64_t count) 
     return found;
 }
 
-/// As near to balanced as the fewest pieces can be: one end is a full stick.
-std::optional<Covers> nearest_to_balanced(const RunRule& rule, std::int64_t count) {
-    if (count < 2) {
-        return std::nullopt;
-    }
-    std::optional<Covers> nearest;
+/// As near to balanced as so many pieces can be: both ends about half, or one a full stick.
+std::vector<Covers> nearest_to_balanced(const RunRule& rule, std::int64_t count) {
+    const Length first_extra = bounds_of(rule, 0, count).extra;
     const Length last_extra = bounds_of(rule, count - 1, count).extra;
     const Length ends = rule.edge - (count - 2) * (rule.stock - rule.lap);
-    const Length for_full_last =
-        round_up_to(ends - (rule.stock - last_extra) + bounds_of(rule, 0, count).extra, rule.grid);
-    for (const Length first : {rule.stock, for_full_last}) {
+    const Length full_last = ends - (rule.stock - last_extra) + first_extra;
+    const Length half = round_down_to(nanometres(ends.nm() / 2) + first_extra, rule.grid);
+    std::vector<Covers> nearest;
+    for (const Length first :
+         {half, half + rule.grid, rule.stock, round_up_to(full_last, rule.grid)}) {
         const Covers covers = with_first(rule, count, first);
         const auto differ = [](const Covers& c) { return absolute(c.front() - c.back()); };
-        if (within_bounds(rule, covers) && (!nearest || differ(covers) < differ(*nearest))) {
-            nearest = covers;
+        const bool known = std::find(nearest.begin(), nearest.end(), covers) != nearest.end();
+        if (known || !within_bounds(rule, covers)) {
+            continue;
+        }
+        if (!nearest.empty() && differ(covers) < differ(nearest.front())) {
+            nearest.clear();
+        }
+        if (nearest.empty() || differ(covers) == differ(nearest.front())) {
+            nearest.push_back(covers);
         }
     }
     return nearest;
@@ -142,15 +148,21 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
     }
     const std::int64_t fewest = fewest_pieces(rule);
     for (std::int64_t count = fewest; count <= fewest + 1; ++count) {
-        const std::vector<Covers> balanced = balanced_divisions(rule, count);
+        std::vector<Covers> balanced = balanced_divisions(rule, count);
+        // The way round that divide_run() takes comes first: as few edges as can change with it.
+        std::stable_partition(balanced.begin(), balanced.end(), [&](const Covers& covers) {
+            return option_of(rule, covers, Balance::balanced).pieces == *plain;
+        });
         for (const Covers& covers : balanced) {
             menu.push_back(option_of(rule, covers, Balance::balanced));
         }
         if (count > fewest) {
             continue;
         }
-        if (const auto nearest = nearest_to_balanced(rule, count); nearest && balanced.empty()) {
-            menu.push_back(option_of(rule, *nearest, Balance::cannot));
+        if (balanced.empty() && count > 1) {
+            for (const Covers& covers : nearest_to_balanced(rule, count)) {
+                menu.push_back(option_of(rule, covers, Balance::cannot));
+            }
         }
         for (const Covers& covers : count > 1 ? run_outs(rule, count) : std::vector<Covers>{}) {
             const EdgeOption option =

@@ -88,11 +88,16 @@ Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
 }
 
 Divided divide_laid(const EdgeWork& work, TrimRole role, Length edge, const Practice& practice,
-                    Plan& plan) {
+                    std::span<const ChosenDivision> chosen, Plan& plan) {
     RunRule rule = run_rule(work.edge, role, edge, practice);
     const Cuts cuts = cuts_of(work, role);
     if (role == TrimRole::main) {
         rule.edge = laid_edge(work, rule, cuts, practice, plan);
+    }
+    for (const ChosenDivision& own : chosen) {
+        if (own.edge == work.edge.id && own.role == role) {
+            return own.pieces;
+        }
     }
     return divide_again(rule, work.style, cuts);
 }
@@ -141,7 +146,7 @@ bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& 
 }  // namespace
 
 void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
-               const PlanOptions& options, Plan& plan) {
+               const PlanOptions& options, std::span<const ChosenDivision> chosen, Plan& plan) {
     const auto length = work.length(job.practice);
     const Trim* trim = main_trim(work.edge, catalogue);
     if (!length || trim == nullptr) {
@@ -155,14 +160,14 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
     }
     const Practice& practice = job.practice;
     if (!add_run(work, *trim, practice.lap,
-                 divide_laid(work, TrimRole::main, *length, practice, plan), plan)) {
+                 divide_laid(work, TrimRole::main, *length, practice, chosen, plan), plan)) {
         return;
     }
     const std::size_t main = plan.runs.size() - 1;
     if (options.wrap && work.edge.wrap) {
         if (const Trim* wrap = catalogue.default_for(work.edge.kind, TrimRole::wrap)) {
             add_run(work, *wrap, practice.lap,
-                    divide_laid(work, TrimRole::wrap, *length, practice, plan), plan);
+                    divide_laid(work, TrimRole::wrap, *length, practice, chosen, plan), plan);
         } else {
             plan.problems.push_back({work.edge.id, "wrap", Severity::problem,
                                      "The catalogue has no wrap for this kind of edge.",

@@ -32,16 +32,16 @@ const JointPlan* first_choice(const std::vector<JointPlan>& among, Prefer prefer
     return first == among.end() ? nullptr : &*first;
 }
 
-std::vector<JointPlan> choices(const JointJob& job, const CuttingEffort& effort) {
+std::vector<JointPlan> choices(const JointJob& job, Prefer prefer, const CuttingEffort& effort) {
     JointSearch search(job, effort);
+    search.find_first(prefer);
     search.find_choices();
     return search.plans();
 }
 
 JointPlan plan_joint(const JointJob& job, Prefer prefer, const CuttingEffort& effort) {
     JointSearch search(job, effort);
-    // Looks and laps agree: every edge even, at the fewest laps.
-    prefer == Prefer::sticks ? search.find_choices() : search.find_even();
+    search.find_first(prefer);
     const std::vector<JointPlan> plans = search.plans();
     const JointPlan* first = first_choice(plans, prefer);
     return first == nullptr ? JointPlan() : *first;

@@ -13,7 +13,7 @@ bool alike(const JointEdge& a, const JointEdge& b) {
     return a.rule.edge == b.rule.edge && a.rule.allowance_first == b.rule.allowance_first &&
            a.rule.allowance_last == b.rule.allowance_last && a.rule.stock == b.rule.stock &&
            a.rule.lap == b.rule.lap && a.rule.sliver == b.rule.sliver &&
-           a.rule.grid == b.rule.grid && a.looks == b.looks && a.cut == b.cut;
+           a.rule.grid == b.rule.grid && a.looks == b.looks && a.keeps == b.keeps && a.cut == b.cut;
 }
 
 /// Chooses how many of each kind of alike edges run out and how many take a lap more.

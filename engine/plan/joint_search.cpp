@@ -1,6 +1,7 @@
 #include "engine/plan/joint_search.h"
 
 #include <algorithm>
+#include <limits>
 #include <tuple>
 
 #include "engine/plan/joint_split.h"
@@ -16,6 +17,8 @@ constexpr std::int64_t parts_of_the_effort = 4;
 /// More ways to share laps out are left to the metal in all.
 constexpr std::size_t shares_most = 30;
 constexpr std::int64_t relaxations_most = 3000;
+/// Nobody trades more laps than this for sticks, and past it little is bounded but the metal.
+constexpr std::int64_t laps_more_most = 8;
 
 }  // namespace
 
@@ -197,22 +200,77 @@ const AllowedBound& JointSearch::bound(Allowed allowed) {
     return bounds_.emplace(key, std::move(best)).first->second;
 }
 
-void JointSearch::find_even() { bound({laps_least_, 0}); }
+/// Every edge by the first of its even ways, or by the first that runs out where there is one.
+Chosen JointSearch::all_by(Ask ask) const {
+    Chosen chosen;
+    for (const EdgeWays& ways : ways_) {
+        const bool runs_out = ask == Ask::anything && !ways.run_out.empty();
+        chosen.push_back(runs_out            ? ways.run_out.front()
+                         : ways.even.empty() ? 0
+                                             : ways.even.front());
+    }
+    return chosen;
+}
 
+void JointSearch::find_even() {
+    try_chosen(all_by(Ask::even));
+    bound({laps_least_, 0});
+}
+
+/// Run out wherever that is free, with more and more laps while they can save a stick.
+void JointSearch::find_fewest_sticks() {
+    try_chosen(all_by(Ask::anything));
+    const std::int64_t kept_back = effort_.left() / 2;
+    const std::int64_t laps_most = laps_least_ + (can_relax_ ? laps_more_most : 0);
+    for (std::int64_t laps = laps_least_; laps <= laps_most && effort_.left() > kept_back; ++laps) {
+        bound_of_free(laps);
+        const auto sticks = fewest({laps, counted_});
+        if (sticks && *sticks <= metal_bound(job_, ways_, laps + 1)) {
+            break;
+        }
+    }
+    try_balancing();
+}
+
+/// One unbalanced edge more at a time, until no more would save a stick.
 void JointSearch::look_at_laps(std::int64_t extra_laps) {
-    const AllowedBound& of_free = bound_of_free(extra_laps);
-    for (std::int64_t unbalanced = 0; unbalanced <= counted_; ++unbalanced) {
+    const std::int64_t least = bound_of_free(extra_laps).sticks;
+    for (std::int64_t unbalanced = 0; unbalanced <= counted_ && !effort_.is_spent(); ++unbalanced) {
         const auto sticks = fewest({extra_laps, unbalanced});
-        if ((sticks && *sticks <= of_free.sticks) || effort_.is_spent()) {
+        if (sticks && *sticks <= least) {
             return;
         }
         bound({extra_laps, unbalanced});
     }
 }
 
+void JointSearch::find_first(Prefer prefer) {
+    find_even();
+    if (prefer != Prefer::sticks) {
+        return;
+    }
+    find_fewest_sticks();
+    // The fewest laps, then the fewest unbalanced edges, that the fewest sticks take.
+    const auto sticks = fewest({std::numeric_limits<std::int64_t>::max(), counted_});
+    std::int64_t laps = laps_least_;
+    while (sticks && laps <= laps_least_ + laps_more_most &&
+           fewest({laps, counted_}).value_or(*sticks + 1) > *sticks) {
+        ++laps;
+    }
+    for (std::int64_t unbalanced = 0; sticks && !effort_.is_spent(); ++unbalanced) {
+        const auto own = fewest({laps, unbalanced});
+        if (unbalanced >= counted_ || (own && *own <= *sticks)) {
+            return;
+        }
+        bound({laps, unbalanced});
+    }
+}
+
 void JointSearch::find_choices() {
     find_even();
-    for (std::int64_t laps = laps_least_; !effort_.is_spent(); ++laps) {
+    find_fewest_sticks();
+    const std::int64_t laps_most = laps_least_ + (can_relax_ ? laps_more_most : 0);
+    for (std::int64_t laps = laps_least_; laps <= laps_most && !effort_.is_spent(); ++laps) {
         look_at_laps(laps);
         const auto sticks = fewest({laps, 0});
         if (sticks && *sticks <= metal_bound(job_, ways_, laps + 1)) {
@@ -223,8 +281,12 @@ void JointSearch::find_choices() {
 }
 
 std::vector<JointPlan> JointSearch::plans() {
-    for (std::size_t i = 0; i < kept_.size(); ++i) {
-        bound({kept_[i].plan.extra_laps, kept_[i].plan.unbalanced});
+    // A bound may find a plan that beats some: again until every one that stands has its own.
+    for (std::size_t i = 0; i < kept_.size();) {
+        const Allowed allowed{kept_[i].plan.extra_laps, kept_[i].plan.unbalanced};
+        const bool known = bounds_.count({allowed.extra_laps, allowed.unbalanced}) > 0;
+        bound(allowed);
+        i = known ? i + 1 : 0;
     }
     std::vector<JointPlan> plans;
     for (const Kept& kept : kept_) {

@@ -19,8 +19,8 @@ class JointSearch {
   public:
     JointSearch(const JointJob& job, const CuttingEffort& effort);
 
-    /// Every edge even, at the fewest laps.
-    void find_even();
+    /// The plan that comes first in this order.
+    void find_first(Prefer prefer);
     /// All plans worth a choice.
     void find_choices();
     /// The plans found, each measured by its bound; by laps, then unbalanced edges.
@@ -32,6 +32,10 @@ class JointSearch {
         Chosen chosen;
     };
 
+    /// Every edge even, at the fewest laps.
+    void find_even();
+    void find_fewest_sticks();
+    [[nodiscard]] Chosen all_by(Ask ask) const;
     bool try_chosen(const Chosen& chosen);
     void try_relaxed(const Relaxed& relaxed);
     void try_other_options(std::size_t from, std::int64_t wanted);

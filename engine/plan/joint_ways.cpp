@@ -6,11 +6,6 @@ namespace hemline {
 
 namespace {
 
-bool has_cut(const JointEdge& edge) {
-    return std::any_of(edge.cut.begin(), edge.cut.end(),
-                       [](const auto& cut) { return cut.has_value(); });
-}
-
 Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
     const auto count = static_cast<std::int64_t>(pieces.size());
     return is_balanced(pieces, rule)  ? Balance::balanced
@@ -19,21 +14,28 @@ Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
 }
 
 /// The one division of an edge that is under way.
-EdgeWays ways_around_cuts(const JointEdge& edge) {
+EdgeWays ways_under_way(const JointEdge& edge) {
     EdgeWays ways;
     ways.is_fixed = true;
-    if (const auto run = divide_again(edge.rule, Style::balanced, edge.cut)) {
-        const auto laps = static_cast<std::int64_t>(run->size()) - fewest_pieces(edge.rule);
-        ways.options.push_back(
-            {*run, std::max(laps, std::int64_t{0}), balance_of(edge.rule, *run)});
-        ways.even.push_back(0);
-    }
+    const auto laps = static_cast<std::int64_t>(edge.keeps.size()) - fewest_pieces(edge.rule);
+    ways.options.push_back(
+        {edge.keeps, std::max(laps, std::int64_t{0}), balance_of(edge.rule, edge.keeps)});
+    ways.even.push_back(0);
     return ways;
 }
 
+/// Neither can be balanced, and their ends differ by as much.
+bool as_near(const EdgeOption& a, const EdgeOption& b) {
+    const auto differ = [](const EdgeOption& o) {
+        return absolute(o.pieces.front().covers - o.pieces.back().covers);
+    };
+    return a.balance == Balance::cannot && b.balance == Balance::cannot &&
+           a.pieces.size() == b.pieces.size() && differ(a) == differ(b);
+}
+
 EdgeWays ways_of(const JointEdge& edge) {
-    if (has_cut(edge)) {
-        return ways_around_cuts(edge);
+    if (!edge.keeps.empty()) {
+        return ways_under_way(edge);
     }
     const RunRule& rule = edge.rule;
     EdgeWays ways;
@@ -41,8 +43,9 @@ EdgeWays ways_of(const JointEdge& edge) {
     bool even_met = false;
     for (EdgeOption& option : divisions_menu(rule)) {
         const std::size_t index = ways.options.size();
-        // The first that cannot be balanced is the nearest to it.
-        const bool is_even = option.balance == Balance::balanced || !even_met;
+        // The first that cannot be balanced is the nearest to it, and so are those like it.
+        const bool is_even = option.balance == Balance::balanced || !even_met ||
+                             as_near(option, ways.options.front());
         if (!is_even && !ways.is_free) {
             continue;
         }

@@ -54,9 +54,19 @@ std::string pool_of(const Edge& edge, const Trim& trim) {
 
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
     Plan plan;
+    std::vector<ChosenDivision> chosen;
+    if (options.prefer) {
+        PlanOptions laid = options;
+        laid.cleat = false;  // a cleat follows the laps of its edge, whatever they come to be
+        Plan draft;
+        for (const EdgeWork& work : job.edges) {
+            plan_runs(work, job, catalogue, laid, {}, draft);
+        }
+        chosen = divide_jointly(job, catalogue, options, draft, plan);
+    }
     for (const EdgeWork& work : job.edges) {
         judge_edge(work, job, catalogue, plan);
-        plan_runs(work, job, catalogue, options, plan);
+        plan_runs(work, job, catalogue, options, chosen, plan);
     }
     plan_sticks(job, catalogue, options.effort, plan);
     return plan;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/plan/choices.h"
 #include "engine/plan/cutting.h"
 #include "engine/plan/run.h"
 #include "engine/record/job.h"
@@ -65,17 +66,30 @@ struct PlanProblem {
     std::string what, mend;
 };
 
+/// One way to plan a pool that no other found is as good as in laps, unbalanced edges and sticks.
+struct PlanChoice {
+    std::string trim;
+    std::string pool;
+    std::int64_t extra_laps = 0;
+    std::int64_t unbalanced = 0;
+    std::int64_t sticks = 0;
+    std::int64_t lower_bound = 0;  ///< for no more laps and unbalanced edges
+    bool proved = false;
+};
+
 struct Plan {
     std::vector<Run> runs;  ///< edge by edge: main trim, then wrap, then cleat
     std::vector<PlannedStick> sticks;
     std::vector<Proof> proofs;
     std::vector<PlanProblem> problems;
+    std::vector<PlanChoice> choices;  ///< when planned by preference, pool by pool
 };
 
 struct PlanOptions {
     bool wrap = true;  ///< plan the wraps that edges ask for
     bool cleat = true;
-    CuttingEffort effort = {};  ///< for each pool
+    CuttingEffort effort = {};          ///< for each pool
+    std::optional<Prefer> prefer = {};  ///< divides uncut runs together; none: each in its style
 };
 
 /// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes

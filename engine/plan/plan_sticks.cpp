@@ -47,7 +47,8 @@ std::vector<Pool> pools_of(const Job& job, const Catalogue& catalogue, const Pla
     return pools;
 }
 
-/// The offcuts of one pool, shortest first so that the longer ones stay whole.
+}  // namespace
+
 std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
                                       const Catalogue& catalogue) {
     std::vector<const Offcut*> offcuts;
@@ -63,6 +64,8 @@ std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
                      [](const Offcut* a, const Offcut* b) { return a->length < b->length; });
     return offcuts;
 }
+
+namespace {
 
 CuttingJob cutting_job(const Pool& pool, const std::vector<const Offcut*>& offcuts,
                        const Plan& plan, const Practice& practice) {

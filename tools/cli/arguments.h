@@ -3,9 +3,10 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "engine/measure/length_text.h"
-#include "engine/plan/run.h"
+#include "engine/plan/choices.h"
 #include "engine/record/event.h"
 #include "engine/roof/edge.h"
 
@@ -15,11 +16,24 @@ enum class Output { text, json };
 
 /// A readings file planned at the desk, and under which rules.
 struct DeskArguments {
-    std::string readings;  ///< path of the CSV
-    std::string stock;     ///< length of a stick as typed; empty: practice
-    Style style = Style::balanced;
+    std::string readings;        ///< path of the CSV
+    std::string stock;           ///< length of a stick as typed; empty: practice
+    std::optional<Style> style;  ///< every run for itself; none: together, by preference
+    Prefer prefer = Prefer::looks;
     bool wrap = false;
     bool cleat = false;
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+/// Pieces to cut from sticks, with nothing of a roof.
+struct CutArguments {
+    std::string pieces;              ///< path of the CSV: length,count
+    std::vector<std::string> stock;  ///< lengths as typed; as many of each as wanted
+    std::vector<std::string> have;   ///< LENGTH×N of sticks and offcuts that are used first
+    std::string kerf;                ///< metal lost at each cut; empty: none
+    std::optional<double> seconds;   ///< to look for fewer sticks at most
+    std::string certificate;         ///< file to write the proof to; empty: none
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

@@ -10,6 +10,8 @@ namespace hemline {
 
 /// Cut list, sticks and proof of a readings file.
 Exit plan_readings(const DeskArguments& arguments);
+/// The fewest sticks for a list of pieces.
+Exit cut_pieces(const CutArguments& arguments);
 /// Which eave trim and seam serve a pitch, and the fold angles.
 Exit check_pitch_text(const PitchArguments& arguments);
 /// Every mark of one piece.

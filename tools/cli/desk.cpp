@@ -4,6 +4,7 @@
 
 #include "tools/cli/complaint.h"
 #include "tools/cli/input_file.h"
+#include "tools/cli/pieces_file.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
@@ -38,13 +39,6 @@ std::vector<Event> events_of(const std::vector<Fact>& facts) {
         events.push_back({{0, sequence}, {0, sequence}, "", {}, fact});
     }
     return events;
-}
-
-std::string_view without_spaces(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    return first == std::string_view::npos
-               ? std::string_view()
-               : text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
 std::optional<std::string> text_of(const std::string& file) {
@@ -119,12 +113,16 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     std::vector<Fact> facts;
     for (EdgeReading& row : *rows) {
         row.edge.wrap = arguments.wrap;
-        facts.emplace_back(StyleChosen{row.edge.id, arguments.style});
+        facts.emplace_back(StyleChosen{row.edge.id, arguments.style.value_or(Style::balanced)});
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::agreed);
     facts.insert(facts.begin(), edges.begin(), edges.end());
     Desk desk{replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit)};
-    desk.plan = make_plan(desk.job, assets.catalogue, {arguments.wrap, arguments.cleat});
+    PlanOptions options{arguments.wrap, arguments.cleat};
+    if (!arguments.style) {
+        options.prefer = arguments.prefer;
+    }
+    desk.plan = make_plan(desk.job, assets.catalogue, options);
     if (auto table = read_table(*text); std::holds_alternative<Table>(table)) {
         desk.table = std::get<Table>(std::move(table));
     }

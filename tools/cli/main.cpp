@@ -10,6 +10,8 @@ namespace {
 
 const std::map<std::string, Style> style_words = {
     {"balanced", Style::balanced}, {"equal", Style::equal}, {"full", Style::full}};
+const std::map<std::string, Prefer> prefer_words = {
+    {"looks", Prefer::looks}, {"laps", Prefer::laps}, {"sticks", Prefer::sticks}};
 const std::map<std::string, Seam> seam_words = {{"snap_lock", Seam::snap_lock},
                                                 {"mechanical", Seam::mechanical},
                                                 {"nail_strip", Seam::nail_strip}};
@@ -20,10 +22,11 @@ const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
 
 /// An option that takes one of a few words.
 template <class Value, class Target>
-void add_words(CLI::App& app, const std::string& name, Target& target,
-               const std::map<std::string, Value>& words, const std::string& help) {
-    app.add_option_function<std::string>(
-           name, [&target, &words](const std::string& word) { target = words.at(word); }, help)
+CLI::Option* add_words(CLI::App& app, const std::string& name, Target& target,
+                       const std::map<std::string, Value>& words, const std::string& help) {
+    return app
+        .add_option_function<std::string>(
+            name, [&target, &words](const std::string& word) { target = words.at(word); }, help)
         ->check(CLI::IsMember(words));
 }
 
@@ -40,7 +43,11 @@ void add_desk(CLI::App& app, DeskArguments& desk) {
     app.add_option("READINGS", desk.readings, "readings file (CSV), one row for each edge")
         ->required();
     app.add_option("--stock", desk.stock, "length of a stick, as \"10 ft\"");
-    add_words(app, "--style", desk.style, style_words, "how a run is divided (balanced)");
+    auto* style =
+        add_words(app, "--style", desk.style, style_words, "how each run is divided for itself");
+    add_words(app, "--prefer", desk.prefer, prefer_words,
+              "what counts first when all runs are divided together (looks)")
+        ->excludes(style);
     app.add_flag("--wrap", desk.wrap, "plan a fascia wrap on every edge too");
     app.add_flag("--cleat", desk.cleat, "plan the cleats too");
     add_unit(app, desk.unit);
@@ -50,6 +57,7 @@ void add_desk(CLI::App& app, DeskArguments& desk) {
 /// What was asked for, for every command: CLI11 writes into it while it parses.
 struct Asked {
     DeskArguments plan;
+    CutArguments cut;
     PitchArguments pitch;
     CardArguments card;
     std::string journal;
@@ -59,10 +67,28 @@ struct Asked {
     Exit exit = Exit::fine;
 };
 
+void add_cut(CLI::App& cut, Asked& asked) {
+    cut.add_option("PIECES", asked.cut.pieces, "pieces to cut (CSV): length,count")->required();
+    cut.add_option("--stock", asked.cut.stock, "length of a stick, as \"10 ft\"; may be repeated")
+        ->required()
+        ->allow_extra_args(false);
+    cut.add_option("--have", asked.cut.have, "LENGTH×N on hand, used first; may be repeated")
+        ->allow_extra_args(false);
+    cut.add_option("--kerf", asked.cut.kerf, "metal lost at each cut (0: snips)");
+    cut.add_option("--time", asked.cut.seconds, "seconds to look at most")
+        ->check(CLI::Range(0.0, 86400.0));
+    cut.add_option("--certificate", asked.cut.certificate, "file for the proof (JSON)");
+    add_unit(cut, asked.cut.unit);
+    add_json(cut, asked.cut.output);
+    cut.final_callback([&asked] { asked.exit = cut_pieces(asked.cut); });
+}
+
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
     plan.final_callback([&asked] { asked.exit = plan_readings(asked.plan); });
+
+    add_cut(*app.add_subcommand("cut", "cut pieces from the fewest sticks, with the proof"), asked);
 
     auto& pitch =
         *app.add_subcommand("pitch", "which eave trim serves a pitch, and the fold angles");

@@ -49,6 +49,18 @@ Json proof_json(const Proof& proof) {
     return json;
 }
 
+Json choice_json(const PlanChoice& choice) {
+    Json json;
+    json["extra_laps"] = choice.extra_laps;
+    json["unbalanced"] = choice.unbalanced;
+    json["sticks"] = choice.sticks;
+    json["lower_bound"] = choice.lower_bound;
+    json["proved"] = choice.proved;
+    json["trim"] = choice.trim;
+    json["pool"] = choice.pool;
+    return json;
+}
+
 }  // namespace
 
 std::string_view word_of(Severity severity) {
@@ -78,7 +90,7 @@ Json problem_json(const PlanProblem& problem, const Table& table) {
 
 Json plan_json(const Desk& desk) {
     Json json;
-    for (const char* key : {"edges", "sticks", "proof", "problems"}) {
+    for (const char* key : {"edges", "sticks", "proof", "problems", "choices"}) {
         json[key] = Json::array();
     }
     for (const Run& run : desk.plan.runs) {
@@ -92,6 +104,9 @@ Json plan_json(const Desk& desk) {
     }
     for (const PlanProblem& problem : desk.plan.problems) {
         json["problems"].push_back(problem_json(problem, desk.table));
+    }
+    for (const PlanChoice& choice : desk.plan.choices) {
+        json["choices"].push_back(choice_json(choice));
     }
     return json;
 }

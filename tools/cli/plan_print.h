@@ -8,7 +8,7 @@
 
 namespace hemline {
 
-/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…]}`
+/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…],"choices":[…]}`
 Json plan_json(const Desk& desk);
 
 /// One problem of the plan, at its cell of the table.

@@ -18,12 +18,26 @@ std::string_view spoken(Style style) {
     return "";
 }
 
+/// How a run came to be divided: as asked for, or as it looks when all were divided together.
+std::string divided(const Run& run, const EdgeWork& work, Length edge, const Desk& desk) {
+    if (desk.plan.choices.empty() || run.role == TrimRole::cleat) {
+        return std::string(spoken(work.style));
+    }
+    const RunRule rule = run_rule(work.edge, run.role, edge, desk.job.practice);
+    std::vector<Division> pieces;
+    for (const PlannedPiece& piece : run.pieces) {
+        pieces.push_back({piece.cut, piece.covers});
+    }
+    const auto count = static_cast<std::int64_t>(pieces.size());
+    return is_balanced(pieces, rule) || !can_balance(rule, count) ? "balanced" : "run out";
+}
+
 std::string heading_of(const Run& run, const EdgeWork& work, const Desk& desk) {
     const Length length = work.length(desk.job.practice).value_or(Length());
     std::string text = "Edge " + on_one_line(run.edge) + ", " +
                        std::string(hemline::spoken(work.edge.kind)) + ": " +
                        print_length(length, desk.marks) + ", " + run.trim + ", " +
-                       std::string(spoken(work.style)) + ", fitted from the " +
+                       divided(run, work, length, desk) + ", fitted from the " +
                        std::string(word_of(work.edge.first));
     if (run.lap > Length()) {
         text += ", laps " + print_length(run.lap, desk.marks);

@@ -1,0 +1,93 @@
+// The runs of each pool divided together, in the order of what counts on this job.
+#include <algorithm>
+
+#include "engine/plan/choices.h"
+#include "engine/plan/plan_parts.h"
+
+namespace hemline {
+
+namespace {
+
+struct JointPool {
+    std::string name, trim;
+    JointJob job;
+    std::vector<const Run*> runs;  ///< one for each edge of the job
+};
+
+Looks looks_of(const Edge& edge, Prefer prefer) {
+    if (edge.looks != Looks::by_preference) {
+        return edge.looks;
+    }
+    return prefer == Prefer::sticks ? Looks::free : Looks::balanced;
+}
+
+void add_run(JointPool& pool, const Run& run, const Edge& edge, const Practice& practice,
+             Prefer prefer) {
+    Length length;
+    std::vector<std::optional<Length>> cut;
+    std::vector<Division> laid;
+    bool is_under_way = false;
+    for (const PlannedPiece& piece : run.pieces) {
+        length += piece.covers;
+        laid.push_back({piece.cut, piece.covers});
+        cut.push_back(piece.is_cut ? std::optional(piece.cut) : std::nullopt);
+        is_under_way = is_under_way || piece.is_cut;
+    }
+    if (!is_under_way) {
+        laid.clear();
+        cut.clear();
+    }
+    const RunRule rule = run_rule(edge, run.role, length, practice);
+    pool.job.edges.push_back({rule, looks_of(edge, prefer), std::move(laid), std::move(cut)});
+    pool.runs.push_back(&run);
+}
+
+std::vector<JointPool> joint_pools(const Job& job, const Catalogue& catalogue, const Plan& draft,
+                                   Prefer prefer) {
+    std::vector<JointPool> pools;
+    for (const Run& run : draft.runs) {
+        const EdgeWork* work = job.find(run.edge);
+        const Trim* trim = catalogue.find(run.trim);
+        require(work != nullptr && trim != nullptr, "a run has its edge and its trim");
+        const std::string name = pool_of(work->edge, *trim);
+        auto pool = std::find_if(pools.begin(), pools.end(),
+                                 [&](const JointPool& p) { return p.name == name; });
+        if (pool == pools.end()) {
+            pools.push_back({name, run.trim, {}, {}});
+            pool = pools.end() - 1;
+            pool->job.kerf = job.practice.kerf;
+            pool->job.stock.push_back({job.practice.stock, std::nullopt, false});
+            for (const Offcut* offcut : offcuts_in(name, job, catalogue)) {
+                pool->job.stock.push_back({offcut->length, 1, true});
+            }
+        }
+        add_run(*pool, run, work->edge, job.practice, prefer);
+    }
+    return pools;
+}
+
+}  // namespace
+
+std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& catalogue,
+                                           const PlanOptions& options, const Plan& draft,
+                                           Plan& plan) {
+    std::vector<ChosenDivision> chosen;
+    const Prefer prefer = options.prefer.value_or(Prefer::looks);
+    for (const JointPool& pool : joint_pools(job, catalogue, draft, prefer)) {
+        const std::vector<JointPlan> plans = choices(pool.job, prefer, options.effort);
+        for (const JointPlan& own : plans) {
+            plan.choices.push_back({pool.trim, pool.name, own.extra_laps, own.unbalanced,
+                                    own.sticks, own.lower_bound, own.proved});
+        }
+        const JointPlan* first = first_choice(plans, prefer);
+        for (std::size_t e = 0; first != nullptr && e < pool.runs.size(); ++e) {
+            if (!first->divisions[e].pieces.empty()) {
+                chosen.push_back(
+                    {pool.runs[e]->edge, pool.runs[e]->role, first->divisions[e].pieces});
+            }
+        }
+    }
+    return chosen;
+}
+
+}  // namespace hemline

@@ -1,0 +1,101 @@
+#include "engine/plan/choices.h"
+
+#include <doctest/doctest.h>
+
+#include <random>
+#include <set>
+#include <tuple>
+
+#include "tests/engine/plan/joint_checker.h"
+
+using namespace hemline;
+
+namespace {
+
+using Triple = std::tuple<std::int64_t, std::int64_t, std::int64_t>;
+
+JointJob job_of(const std::vector<Length>& edges, Looks looks) {
+    JointJob job;
+    job.stock = {{inches(120), std::nullopt, false}};
+    for (const Length edge : edges) {
+        const RunRule rule{edge,      inches(1),  inches(1),    inches(120),
+                           inches(6), inches(24), sixteenths(1)};
+        job.edges.push_back({rule, looks, {}});
+    }
+    return job;
+}
+
+void check_plan(const JointJob& job, const JointPlan& plan) {
+    CHECK(joint_checker::wrong_divisions(job, plan) == "");
+    CHECK(joint_checker::wrong_certificates(job, plan) == "");
+}
+
+std::set<Triple> triples(const JointJob& job, Prefer prefer = Prefer::sticks) {
+    std::set<Triple> all;
+    for (const JointPlan& plan : choices(job, prefer)) {
+        check_plan(job, plan);
+        CHECK(plan.proved);
+        all.insert({plan.extra_laps, plan.unbalanced, plan.sticks});
+    }
+    return all;
+}
+
+}  // namespace
+
+// Proved by hand: T = 162 in each, remainders of 48 in. Balanced ends of 87 and 81 share no stick;
+// two remainders do; so do small ends of 30 and 24 with the other edge's.
+TEST_CASE("Two edges of 160 in take four sticks, or three for two run out or for one lap more") {
+    const std::vector<Length> edges{inches(160), inches(160)};
+    CHECK(triples(job_of(edges, Looks::free)) == std::set<Triple>{{0, 0, 4}, {0, 2, 3}, {1, 0, 3}});
+    CHECK(triples(job_of(edges, Looks::balanced)) == std::set<Triple>{{0, 0, 4}, {1, 0, 3}});
+}
+
+TEST_CASE("Three edges of 74 in take three sticks, or two with one lap more") {
+    const std::vector<Length> edges{inches(74), inches(74), inches(74)};
+    CHECK(triples(job_of(edges, Looks::free)) == std::set<Triple>{{0, 0, 3}, {1, 0, 2}});
+}
+
+TEST_CASE("346 in is three full sticks, and a sixteenth more takes a fourth") {
+    CHECK(triples(job_of({inches(346)}, Looks::free)) == std::set<Triple>{{0, 0, 3}});
+    CHECK(triples(job_of({inches(346)}, Looks::balanced)) == std::set<Triple>{{0, 0, 3}});
+    CHECK(triples(job_of({inches(346) + sixteenths(1)}, Looks::free)) ==
+          std::set<Triple>{{0, 0, 4}});
+}
+
+TEST_CASE("Each preference takes the choice that comes first in its order") {
+    const JointJob job = job_of({inches(160), inches(160)}, Looks::free);
+    const auto first = [&](Prefer prefer) {
+        const JointPlan plan = plan_joint(job, prefer);
+        check_plan(job, plan);
+        return Triple{plan.extra_laps, plan.unbalanced, plan.sticks};
+    };
+    CHECK(first(Prefer::looks) == Triple{0, 0, 4});
+    CHECK(first(Prefer::laps) == Triple{0, 0, 4});
+    CHECK(first(Prefer::sticks) == Triple{0, 2, 3});
+}
+
+TEST_CASE("No edges, an edge too long for any run, or sticks too short to divide are no crash") {
+    CHECK(choices({}, Prefer::sticks).size() <= 1);
+    JointJob job = job_of({inches(160)}, Looks::free);
+    job.edges[0].rule.lap = inches(120);
+    for (const JointPlan& plan : choices(job, Prefer::sticks)) {
+        CHECK(!plan.proved);
+    }
+}
+
+TEST_CASE("A choice with no steps to spend is sound and says whether it is proved") {
+    const JointJob job = job_of({inches(160), inches(212), inches(305), inches(98)}, Looks::free);
+    for (const JointPlan& plan : choices(job, Prefer::sticks, {0, {}})) {
+        check_plan(job, plan);
+    }
+}
+
+TEST_CASE("Offcuts on hand are used and never make a bound too high") {
+    JointJob job = job_of({inches(160), inches(160)}, Looks::free);
+    job.stock.push_back({inches(60), 2, true});
+    for (const JointPlan& plan : choices(job, Prefer::sticks)) {
+        CHECK(joint_checker::wrong_divisions(job, plan) == "");
+        CHECK(plan.lower_bound <= 2);  // two full sticks, both remainders of 48 from offcuts
+    }
+    CHECK(plan_joint(job, Prefer::sticks).sticks == 2);
+}

@@ -1,0 +1,32 @@
+// The pieces file of `cut`: how many of which length.
+//
+//   length,count
+//   46 1/4 in,3
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "engine/csv.h"
+#include "engine/measure/length_text.h"
+#include "engine/plan/cutting.h"
+
+namespace hemline {
+
+/// Reads and checks every row, columns in any order. Problem: a column missing or unknown, a length
+/// not above 0 or past longest_readable(), a count that is no whole number from 1 on, or more than
+/// cut_pieces_most pieces; with its line, column and mend.
+std::variant<std::vector<CutDemand>, TableProblem> read_pieces(const std::string& text,
+                                                               std::optional<BareUnit> bare);
+
+/// A length above 0 that a stick or a piece may have.
+Result<Length> read_metal(std::string_view text, std::optional<BareUnit> bare);
+
+/// A whole number from 1 to a million; none for anything else.
+std::optional<std::int64_t> read_count(std::string_view text);
+
+/// The text without the spaces around it.
+std::string_view without_spaces(std::string_view text);
+
+}  // namespace hemline

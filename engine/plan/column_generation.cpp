@@ -63,9 +63,11 @@ Worths generate_columns(const CuttingTask& task, const Rest& rest, Seek seek, St
             MostWorth found = most_worth(task, worths.piece, rest.uncut, stock.capacity, effort);
             held = found.most;
             worths.stick.push_back(found.most);
-            const std::int64_t price =
-                (stock.on_hand ? 0 : scale) + scaled(program.stock_price(k), scale);
-            if (found.worth > price + scale / 1'000'000) {
+            // Not clamped: a scarce stick may be priced far above the pieces that it alone can
+            // hold.
+            const double price = (stock.on_hand ? 0.0 : 1.0) + program.stock_price(k);
+            const double worth = static_cast<double>(found.worth) / static_cast<double>(scale);
+            if (worth > price + 1e-6 * (1 + price)) {
                 fillings.push_back({k, 1, std::move(found.parts)});
                 program.add(fillings.back());
                 gained = true;

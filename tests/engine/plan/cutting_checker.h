@@ -99,30 +99,38 @@ inline std::string wrong_worths(const hemline::CuttingJob& job,
         certificate.stick_worth.size() != job.stock.size() || certificate.share < 1) {
         return "not a certificate of this job";
     }
-    Int pieces = 0, sum = 0;
+    Int sum = 0;
     for (std::size_t i = 0; i < job.demand.size(); ++i) {
         if (certificate.worth[i] < 0) {
             return "a worth below 0";
         }
-        pieces += job.demand[i].count;
         sum += certificate.worth[i] * job.demand[i].count;
     }
+    // Sticks alike, room and on hand or not: what they are let off with, and how many there are.
+    std::map<std::pair<Int, bool>, std::pair<Int, Int>> let_off;
     for (std::size_t k = 0; k < job.stock.size(); ++k) {
-        if (job.stock[k].supply.value_or(1) < 1) {
+        const hemline::StockLength& stock = job.stock[k];
+        if (stock.supply.value_or(1) < 1) {
             continue;
         }
-        const Int room = job.stock[k].length.nm() + job.kerf.nm();
+        const Int room = stock.length.nm() + job.kerf.nm();
         if (most_worth(job, certificate.worth, room) > certificate.stick_worth[k]) {
             return "a stick can hold more than is said";
         }
-        const Int over =
-            certificate.stick_worth[k] - (job.stock[k].on_hand ? 0 : certificate.share);
-        if (over > 0) {
-            if (!job.stock[k].supply && !job.stock[k].on_hand) {
-                return "unlimited stock is let off too lightly";
-            }
-            sum -= over * std::min(job.stock[k].supply.value_or(pieces), pieces);
+        const Int over = certificate.stick_worth[k] - (stock.on_hand ? 0 : certificate.share);
+        if (over > 0 && !stock.supply && !stock.on_hand) {
+            return "unlimited stock is let off too lightly";
         }
+        Int fitting = 0;  // a stick that is used holds a piece, so no more than these are
+        for (const auto& demand : job.demand) {
+            fitting += demand.length <= stock.length ? demand.count : 0;
+        }
+        auto& [most_over, supply] = let_off[{room, stock.on_hand}];
+        most_over = std::max(most_over, over);
+        supply = std::min(supply + stock.supply.value_or(fitting), fitting);
+    }
+    for (const auto& [alike, off] : let_off) {
+        sum -= off.first * off.second;
     }
     const Int reached = sum <= 0 ? 0 : (sum + certificate.share - 1) / certificate.share;
     return reached < bound ? "the worths do not reach the bound" : "";

@@ -99,6 +99,20 @@ TEST_CASE("With several lengths, offcuts, limits and kerf, as few as trying ever
     }));
 }
 
+TEST_CASE("A scarce stick that only one way of cutting spares is found") {
+    // Once missed: the price of the one long stick was clamped, and pricing never came to an end.
+    CuttingJob job;
+    job.stock = {{inches(33), 1, false}, {inches(16), 2, true}};
+    for (const int length : {18, 12, 12, 11, 5}) {
+        job.demand.push_back({inches(length), 1});
+    }
+    const CuttingPlan plan = plan_cutting(job);
+    CHECK(cutting_checker::wrong_layouts(job, plan) == "");
+    CHECK(plan.missing.empty());
+    CHECK(plan.sticks == 1);
+    CHECK(plan.proved);
+}
+
 TEST_CASE("Triplets come from as many sticks as they were cut from") {
     // Falkenauer (1996): each stick is cut into three pieces without waste, so a third of the
     // pieces is the fewest by construction.

@@ -3,23 +3,16 @@
 #include <SDL.h>
 #include <imgui.h>
 
-#include <algorithm>
 #include <cstdint>
 #include <cstdio>
 
 #include "field/shell/sdl_events.h"
 #include "field/shell/surface.h"
 #include "field/shell/targets_file.h"
-#include "field/touch/ui.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr int frames_after_event = 3;
-constexpr float slop = 6;            // mm
-constexpr double logic_step = 1e-5;  // s: an extra logic frame takes no time
-constexpr double step_max = 1;       // s: what went on before a long rest is over
 
 void say_once(bool& said, const char* what, const std::filesystem::path& file) {
     if (!said) {
@@ -30,7 +23,8 @@ void say_once(bool& said, const char* what, const std::filesystem::path& file) {
 
 class Window {
   public:
-    Window(const WindowOptions& options, const Scene& scene) : options_(options), scene_(scene) {}
+    Window(const WindowOptions& options, const Scene& scene)
+        : options_(options), stage_(scene, options.font_folder) {}
     std::optional<Problem> open();
     void run();
 
@@ -39,19 +33,13 @@ class Window {
     bool listen();
     void draw_frame();
     void report_frame();
-    [[nodiscard]] bool at_rest() const { return frames_wanted_ == 0 && !queue_.flinging(); }
 
     const WindowOptions& options_;
-    const Scene& scene_;
     Surface surface_;
-    Fonts fonts_;
-    TouchQueue queue_{0};
-    std::optional<Ui> ui_;
+    Stage stage_;
     TargetsFile targets_{options_.targets};
-    std::string typed_;
     float density_ = 0;
-    std::uint64_t frame_at_ = 0;  // SDL's performance counter
-    int frames_wanted_ = frames_after_event;
+    std::uint64_t frame_at_ = 0;                            // SDL's performance counter
     bool targets_failed_ = false, picture_failed_ = false;  // said once
 };
 
@@ -76,21 +64,17 @@ std::string Window::load_letters() {
         return {};
     }
     density_ = density;
-    const float px_per_mm = options_.px_per_mm * density;
-    std::string wrong = load_fonts(options_.font_folder, px_per_mm, fonts_);
+    std::string wrong = stage_.set_scale(options_.px_per_mm * density);
     if (wrong.empty()) {
         surface_.take_letters();
-        queue_.set_slop(slop * px_per_mm);
-        ui_.emplace(palette_of(Light::day), fonts_, px_per_mm);
     }
     return wrong;
 }
 
 void Window::run() {
     while (listen()) {
-        if (!at_rest()) {
+        if (!stage_.at_rest()) {
             draw_frame();
-            frames_wanted_ = std::max(0, frames_wanted_ - 1);
             report_frame();
         }
     }
@@ -100,17 +84,19 @@ void Window::run() {
 bool Window::listen() {
     SDL_Event event;
     bool there = false;
-    if (!at_rest()) {
+    if (!stage_.at_rest()) {
         there = SDL_PollEvent(&event) != 0;
-    } else if (const double left = ui_->refusal_left(); left > 0) {
+    } else if (const double left = stage_.refusal_left(); left > 0) {
         there = SDL_WaitEventTimeout(&event, static_cast<int>(left * 1000) + 1) != 0;
-        frames_wanted_ = 1;
+        stage_.want_frame();
     } else {
         there = SDL_WaitEvent(&event) != 0;
     }
     for (; there; there = SDL_PollEvent(&event) != 0) {
         const ImVec2 size = ImGui::GetIO().DisplaySize;
-        const Heard heard = hear(event, size.x, size.y, queue_, typed_);
+        std::string typed;
+        const Heard heard = hear(event, size.x, size.y, stage_.touches(), typed);
+        stage_.type(typed);
         if (heard == Heard::quit) {
             return false;
         }
@@ -118,7 +104,7 @@ bool Window::listen() {
             load_letters();
         }
         if (heard != Heard::nothing) {
-            frames_wanted_ = frames_after_event;
+            stage_.want_frames();
         }
     }
     return true;
@@ -126,36 +112,23 @@ bool Window::listen() {
 
 void Window::draw_frame() {
     const std::uint64_t now = SDL_GetPerformanceCounter();
-    const double since = frame_at_ == 0 ? logic_step
+    const double since = frame_at_ == 0 ? 0
                                         : static_cast<double>(now - frame_at_) /
                                               static_cast<double>(SDL_GetPerformanceFrequency());
     frame_at_ = now;
-    double step = std::clamp(since, logic_step, step_max);
-    ui_->type(typed_);
-    typed_.clear();
-    do {
-        queue_.next_frame(step);
-        ImGui::GetIO().DeltaTime = static_cast<float>(step);
-        ImGui::NewFrame();
-        ui_->set_palette(scene_.palette());
-        ui_->begin_page(&queue_);
-        scene_.draw(*ui_);
-        ui_->end_page();
-        ImGui::Render();
-        step = logic_step;
-    } while (queue_.pending());
-    surface_.present(scene_.palette().paper);
+    stage_.draw(since);
+    surface_.present(stage_.ground());
     if (options_.presented) {
         options_.presented();
     }
 }
 
 void Window::report_frame() {
-    if (!options_.targets.empty() && !targets_.update(ui_->targets(), density_)) {
+    if (!options_.targets.empty() && !targets_.update(stage_.targets(), density_)) {
         say_once(targets_failed_, "the targets", options_.targets);
     }
-    if (!options_.picture.empty() && at_rest() &&
-        !surface_.save_picture(options_.picture, scene_.palette().paper)) {
+    if (!options_.picture.empty() && stage_.at_rest() &&
+        !surface_.save_picture(options_.picture, stage_.ground())) {
         say_once(picture_failed_, "the picture", options_.picture);
     }
 }

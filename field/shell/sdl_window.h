@@ -1,6 +1,4 @@
-// The tablet's shell: events in, frames out, and nothing at all while nothing happens.
-//
-//   wait ─▶ events ─▶ logic frames, one a button edge ─▶ present the last ─▶ … twice more ─▶ wait
+// The tablet's shell: an SDL2 window, woken by events and asleep between them.
 #pragma once
 
 #include <filesystem>
@@ -9,8 +7,8 @@
 #include <string>
 
 #include "engine/result.h"
+#include "field/shell/stage.h"
 #include "field/theme/theme.h"
-#include "field/touch/ui.h"
 
 namespace hemline {
 
@@ -21,12 +19,6 @@ struct WindowOptions {
     std::filesystem::path targets;    ///< rewritten after each drawn frame; empty: none
     std::filesystem::path picture;    ///< a PNG of each frame that is at rest; empty: none
     std::function<void()> presented;  ///< called after each presented frame; may be empty
-};
-
-/// What the window shows.
-struct Scene {
-    std::function<void(Ui&)> draw;
-    std::function<const Palette&()> palette;
 };
 
 /// Opens a window and draws until it is closed. Problem: no screen, no OpenGL, no letters.

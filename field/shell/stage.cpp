@@ -1,0 +1,48 @@
+#include "field/shell/stage.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+constexpr int frames_after_event = 3;
+constexpr float slop = 6;            // mm
+constexpr double logic_step = 1e-5;  // s: an extra logic frame takes no time
+constexpr double step_max = 1;       // s: what went on before a long rest is over
+
+}  // namespace
+
+std::string Stage::set_scale(float px_per_mm) {
+    std::string wrong = load_fonts(font_folder_, px_per_mm, fonts_);
+    if (wrong.empty()) {
+        touches_.set_slop(slop * px_per_mm);
+        ui_.emplace(scene_.palette(), fonts_, px_per_mm);
+        want_frames();
+    }
+    return wrong;
+}
+
+void Stage::want_frames() { frames_wanted_ = frames_after_event; }
+
+void Stage::draw(double since) {
+    double step = std::clamp(since, logic_step, step_max);
+    ui_->type(typed_);
+    typed_.clear();
+    do {
+        touches_.next_frame(step);
+        ImGui::GetIO().DeltaTime = static_cast<float>(step);
+        ImGui::NewFrame();
+        ui_->set_palette(scene_.palette());
+        ui_->begin_page(&touches_);
+        scene_.draw(*ui_);
+        ui_->end_page();
+        ImGui::Render();
+        step = logic_step;
+    } while (touches_.pending());
+    frames_wanted_ = std::max(0, frames_wanted_ - 1);
+}
+
+}  // namespace hemline

@@ -1,0 +1,59 @@
+// What every shell shares: touches and typing in, logic frames out, and rest when nothing happens.
+//
+//   events ─▶ logic frames, one a button edge ─▶ the shell presents the last ─▶ … twice more ─▶
+//   rest
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "field/theme/theme.h"
+#include "field/touch/touch_queue.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+/// What a window shows.
+struct Scene {
+    std::function<void(Ui&)> draw;
+    std::function<const Palette&()> palette;
+};
+
+class Stage {
+  public:
+    Stage(Scene scene, std::string font_folder)
+        : scene_(std::move(scene)), font_folder_(std::move(font_folder)) {}
+
+    /// Letters and layout for a drawable of so many pixels a millimetre; the shell takes the atlas
+    /// to the screen's memory afterwards. Returns what is wrong with the letters, or empty.
+    std::string set_scale(float px_per_mm);
+
+    [[nodiscard]] TouchQueue& touches() { return touches_; }
+    void type(const std::string& text) { typed_ += text; }
+    /// Something happened: the next frames show it.
+    void want_frames();
+    /// Nothing to draw until something happens.
+    [[nodiscard]] bool at_rest() const { return frames_wanted_ == 0 && !touches_.flinging(); }
+    /// Seconds after which one more frame is wanted, though nothing happens; 0: none.
+    [[nodiscard]] double refusal_left() const { return ui_->refusal_left(); }
+    void want_frame() { frames_wanted_ = 1; }
+
+    /// Draws up to ImGui::Render(), `since` seconds after the last time; the shell then presents.
+    void draw(double since);
+
+    [[nodiscard]] const std::vector<Target>& targets() const { return ui_->targets(); }
+    [[nodiscard]] Colour ground() const { return scene_.palette().paper; }
+
+  private:
+    Scene scene_;
+    std::string font_folder_;
+    Fonts fonts_;
+    TouchQueue touches_{0};
+    std::optional<Ui> ui_;
+    std::string typed_;
+    int frames_wanted_ = 0;
+};
+
+}  // namespace hemline

@@ -44,6 +44,7 @@ class Stage {
     void draw(double since);
 
     [[nodiscard]] const std::vector<Target>& targets() const { return ui_->targets(); }
+    [[nodiscard]] const std::vector<Words>& words() const { return ui_->words(); }
     [[nodiscard]] Colour ground() const { return scene_.palette().paper; }
 
   private:

@@ -32,6 +32,7 @@ Ui::Ui(const Palette& palette, const Fonts& fonts, float px_per_mm)
 void Ui::begin_page(const TouchQueue* touch) {
     touch_ = touch;
     targets_.clear();
+    words_.clear();
     const ImVec2 window = ImGui::GetIO().DisplaySize;
     const bool tall = window.y > window.x;
     page_ = {0, 0, std::max(window.x, mm(tall ? page_short_min : page_long_min)),
@@ -58,7 +59,7 @@ void Ui::end_page() {
 
 ImDrawList* Ui::ink() const { return ImGui::GetWindowDrawList(); }
 
-bool Ui::tap(std::string_view name, Box box, float w_min, float h_min) {
+bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label) {
     require(box.w >= mm(w_min) - half_pixel && box.h >= mm(h_min) - half_pixel,
             "a target is large enough for a glove");
     const Box shown = common_of(box, scroll_ != nullptr ? scroll_->view : page_);
@@ -70,7 +71,7 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min) {
     require(std::none_of(targets_.begin(), targets_.end(),
                          [name](const Target& target) { return target.name == name; }),
             "every target of a screen has its own name");
-    targets_.push_back({std::string(name), shown});
+    targets_.push_back({std::string(name), shown, std::string(label)});
     ImGui::SetCursorScreenPos(top_left(shown));
     return ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
 }
@@ -80,9 +81,10 @@ bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min
 bool Ui::button(std::string_view name, std::string_view label, Box box, Look look) {
     bool tapped = false;
     if (look == Look::key) {
-        tapped = take_key(name, tap(name, box, key_min, key_min));
+        tapped = take_key(name, tap(name, box, key_min, key_min, label));
     } else if (look != Look::off) {
-        tapped = tap(name, box, target_min, look == Look::primary ? primary_min : target_min);
+        tapped =
+            tap(name, box, target_min, look == Look::primary ? primary_min : target_min, label);
     }
     draw_button(name, label, box, look);
     return tapped;

@@ -24,6 +24,13 @@ constexpr float target_min = 10, primary_min = 14, key_min = 19;
 struct Target {
     std::string name;
     Box box;
+    std::string label;  ///< what it says; empty where the caller draws
+};
+
+/// Words on the screen, and where: for those who hear them, and for tests.
+struct Words {
+    std::string words;
+    Box box;
 };
 
 enum class Look {
@@ -91,6 +98,8 @@ class Ui {
     void end_scroll();
 
     [[nodiscard]] const std::vector<Target>& targets() const { return targets_; }
+    /// Lines, paragraphs and figures of this frame, labels left out.
+    [[nodiscard]] const std::vector<Words>& words() const { return words_; }
     /// Text typed since the last frame on a keyboard or by a laser ("31-7-5/8\n").
     [[nodiscard]] const std::string& typed() const { return typed_; }
     void type(std::string_view text) { typed_ += text; }
@@ -107,7 +116,8 @@ class Ui {
         bool bounced = false;                             ///< the touch under way came too soon
         double down = -1, lift = -1, refused_until = -1;  ///< seconds of ImGui::GetTime()
     };
-    bool tap(std::string_view name, Box box, float w_min, float h_min);
+    bool tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label = {});
+    void note(std::string_view words, Box box);
     bool take_key(std::string_view name, bool tapped);
     void draw_button(std::string_view name, std::string_view label, Box box, Look look) const;
     void draw_label(std::string_view label, Box box, Look look, Colour colour) const;
@@ -122,6 +132,7 @@ class Ui {
     Box page_;
     const TouchQueue* touch_ = nullptr;
     std::vector<Target> targets_;
+    std::vector<Words> words_;
     std::map<std::string, Scroll, std::less<>> scrolls_;  ///< a list keeps its place by its name
     Scroll* scroll_ = nullptr;                            ///< the one being drawn in
     KeyTaps keys_;

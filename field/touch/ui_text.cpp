@@ -128,6 +128,7 @@ float Ui::text(float x, float y, std::string_view words, Size size, Align align,
     const float w = text_width(words, size);
     const float left = align == Align::left ? x : align == Align::centre ? x - w / 2 : x - w;
     put(ink(), font_of(size), left, y, words, colour);
+    note(words, {left, y, w, line_height(size)});
     return w;
 }
 
@@ -137,7 +138,17 @@ float Ui::paragraph(float x, float y, float w, std::string_view words, Size size
 
 float Ui::paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour) {
     put(ink(), font_of(size), x, y, words, colour, w);
-    return paragraph_height(w, words, size);
+    const float h = paragraph_height(w, words, size);
+    note(words, {x, y, w, h});
+    return h;
+}
+
+/// Words that are scrolled out of sight are not on the screen.
+void Ui::note(std::string_view words, Box box) {
+    const Box shown = scroll_ != nullptr ? common_of(box, scroll_->view) : box;
+    if (shown.w > 0 && shown.h > 0) {
+        words_.push_back({std::string(words), shown});
+    }
 }
 
 float Ui::text_width(std::string_view words, Size size) const {
@@ -220,6 +231,7 @@ float Ui::figure(float x, float y, Length length, Marks marks, Align align) {
         total += mm(part.gap) + width(part);
     }
     float at = align == Align::left ? x : align == Align::centre ? x - total / 2 : x - total;
+    note(print_length(length, marks), {at, y, total, figure_height()});
     const float mid = y + figure_height() / 2;
     const float baseline = top_for(fonts_->figure, mid) + fonts_->figure->Ascent;
     for (const FigurePart& part : figure) {

@@ -61,6 +61,24 @@ TEST_CASE("A window smaller than a 7 in screen shows a part of the page, which s
     CHECK(harness.ui().page().h == doctest::Approx(150 * 5.9));
 }
 
+TEST_CASE("What is on the screen can be heard: words, figures in full, and what a target says") {
+    Harness harness([](Ui& ui) {
+        ui.text(ui.mm(10), ui.mm(10), "the fascia");
+        ui.figure(ui.mm(10), ui.mm(20), feet(31) + inches(7) + sixteenths(10), Marks::sixteenth);
+        ui.button("keep", "Keep it", {10, ui.mm(50), ui.mm(30), ui.mm(14)});
+        ui.begin_scroll("list", {0, ui.mm(70), ui.mm(100), ui.mm(10)}, ui.mm(100));
+        ui.text(ui.mm(10), ui.mm(71), "in sight");
+        ui.text(ui.mm(10), ui.mm(120), "out of sight");
+        ui.end_scroll();
+    });
+    std::vector<std::string> words;
+    for (const Words& heard : harness.ui().words()) {
+        words.push_back(heard.words);
+    }
+    CHECK(words == std::vector<std::string>{"the fascia", "31 ft 7 5/8 in", "in sight"});
+    CHECK(harness.ui().targets().at(0).label == "Keep it");
+}
+
 TEST_CASE("Typed text is there for one frame") {
     std::vector<std::string> seen;
     Harness harness([&](Ui& ui) { seen.push_back(ui.typed()); });

@@ -21,3 +21,18 @@ target_link_options(engine_tests PRIVATE --pre-js ${CMAKE_SOURCE_DIR}/tests/node
 add_test(NAME engine_node COMMAND engine_tests)
 set_tests_properties(engine_node PROPERTIES ENVIRONMENT
     "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
+
+# ---- The program ---------------------------------------------------------------------------------
+set(IMGUI ${CMAKE_SOURCE_DIR}/build/sources/imgui)  # tools/web_sources
+add_library(imgui STATIC ${IMGUI}/imgui.cpp ${IMGUI}/imgui_draw.cpp ${IMGUI}/imgui_tables.cpp
+            ${IMGUI}/imgui_widgets.cpp ${IMGUI}/backends/imgui_impl_opengl3.cpp)
+target_include_directories(imgui SYSTEM PUBLIC ${IMGUI})
+target_compile_options(imgui PRIVATE -Os)
+target_compile_definitions(imgui PRIVATE IMGUI_IMPL_OPENGL_ES3 IMGUI_DISABLE_DEMO_WINDOWS
+                           IMGUI_DISABLE_METRICS_WINDOW)
+
+file(GLOB FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/screens/*.cpp field/touch/*.cpp
+     field/theme/*.cpp)
+add_library(hemline_field STATIC ${FIELD_SOURCES})
+target_link_libraries(hemline_field PUBLIC hemline_store imgui)
+target_compile_options(hemline_field PRIVATE -Os)

@@ -53,7 +53,8 @@ std::string faults_of(const Ui& ui, bool noticed) {
     const float mm = ui.mm(1);
     const auto& targets = ui.targets();
     for (std::size_t i = 0; i < targets.size(); ++i) {
-        const auto& [name, box] = targets[i];
+        const std::string& name = targets[i].name;
+        const Box box = targets[i].box;
         if (box.x < 0 || box.y < 0 || box.right() > page.w + 0.5F || box.bottom() > page.h + 0.5F) {
             faults += name + " is not wholly on the page\n";
         }

@@ -24,7 +24,7 @@ constexpr float target_min = 10, primary_min = 14, key_min = 19;
 struct Target {
     std::string name;
     Box box;
-    std::string label;  ///< what it says; empty where the caller draws
+    std::string label = {};  ///< what it says; empty where the caller draws
 };
 
 /// Words on the screen, and where: for those who hear them, and for tests.

@@ -1,0 +1,20 @@
+// Counts of sticks against a general solver's: cutting alone, and divided and cut as one problem.
+#pragma once
+
+namespace hemline {
+
+/// What became of some comparisons.
+struct Against {
+    int jobs = 0;        ///< asked of the reference
+    int not_proved = 0;  ///< by the reference within its time
+    int open = 0;        ///< not proved by us: bound and count still hold the reference's between
+    int wrong = 0;  ///< ours proved and another count, or a bound or count past the reference's
+};
+
+/// Every other job with kerf, several lengths and limited offcuts.
+Against compare_cutting(int jobs, int seconds);
+/// Roofs of up to 12 edges, every choice measured; every fourth with limited longer sticks and
+/// offcuts on hand.
+Against compare_joint(int jobs, int seconds);
+
+}  // namespace hemline

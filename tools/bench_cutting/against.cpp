@@ -30,6 +30,12 @@ void compare(std::int64_t sticks, std::int64_t bound, bool proved,
         ++against.not_proved;
         return;
     }
+    if (!proved && sticks > *optimum) {
+        ++against.more;
+        std::printf("MORE: %s: %lld sticks, bound %lld; the reference proves %lld\n", name.c_str(),
+                    static_cast<long long>(sticks), static_cast<long long>(bound),
+                    static_cast<long long>(*optimum));
+    }
     if (sticks < *optimum || bound > *optimum || (proved && sticks != *optimum)) {
         ++against.wrong;
         std::printf("WRONG: %s: %lld sticks, bound %lld%s; the reference proves %lld\n",

@@ -8,6 +8,7 @@ struct Against {
     int jobs = 0;        ///< asked of the reference
     int not_proved = 0;  ///< by the reference within its time
     int open = 0;        ///< not proved by us: bound and count still hold the reference's between
+    int more = 0;        ///< of those, where the reference proves fewer sticks than ours
     int wrong = 0;  ///< ours proved and another count, or a bound or count past the reference's
 };
 

@@ -90,8 +90,8 @@ bool compare_counts(const Wanted& wanted) {
          {std::pair{"cutting alone", cutting}, std::pair{"joint", joint}}) {
         std::printf(
             "%-14s %4d counts compared, %d not proved by the reference within %d s, %d not "
-            "proved by us, %d wrong\n",
-            name, own.jobs, own.not_proved, wanted.seconds, own.open, own.wrong);
+            "proved by us (%d take more than the reference proves), %d wrong\n",
+            name, own.jobs, own.not_proved, wanted.seconds, own.open, own.more, own.wrong);
     }
     return tell("same count wherever both prove theirs", cutting.wrong + joint.wrong == 0);
 }
@@ -109,7 +109,7 @@ int main(int count, char** words) {
     std::printf("load of the machine at the start: %.1f of %u cores\n", load,
                 std::thread::hardware_concurrency());
     const std::vector<JobClass> classes = job_classes(wanted.jobs);
-    bool fine = time_classes(classes);
+    bool fine = wanted.jobs == 0 || time_classes(classes);
     std::printf("\nreplan after an event, roof of 70 edges\n");
     fine = tell("16 ms at the median", time_replans()) && fine;
     std::printf("\nthe same jobs by general solvers, within %d s each\n", wanted.race_seconds);

@@ -1,104 +1,27 @@
-// Fewest sticks against a general solver: GLPK's glpsol over every filling there is.
+// Fewest sticks against general solvers: cutting alone, and divided and cut as one problem.
+// tools/bench cutting compares hundreds more.
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <random>
-#include <sstream>
 
-#include "engine/plan/cutting.h"
 #include "tests/engine/plan/cutting_checker.h"
+#include "tests/reference/cutting_model.h"
+#include "tests/reference/general_solver.h"
+#include "tests/reference/joint_jobs.h"
+#include "tests/reference/joint_model.h"
 
 using namespace hemline;
 
 namespace {
 
-using Counts = std::vector<int>;
-
-/// Every filling of `room` that no piece left still fits.
-void fillings_of(const std::vector<int>& sizes, const Counts& counts, std::size_t from, int room,
-                 Counts& taken, std::vector<Counts>& all) {
-    if (from == sizes.size()) {
-        for (std::size_t i = 0; i < sizes.size(); ++i) {
-            if (taken[i] < counts[i] && sizes[i] <= room) {
-                return;
-            }
-        }
-        all.push_back(taken);
-        return;
-    }
-    for (int n = std::min(counts[from], room / sizes[from]); n >= 0; --n) {
-        taken[from] = n;
-        fillings_of(sizes, counts, from + 1, room - n * sizes[from], taken, all);
-    }
-    taken[from] = 0;
-}
-
-/// The job as a program over all its fillings, in the LP format that glpsol reads.
-std::string program_of(const CuttingJob& job) {
-    const auto in_sixteenths = [](Length l) { return static_cast<int>(l.nm() / 1'587'500); };
-    std::vector<int> sizes;
-    Counts counts;
-    for (const CutDemand& demand : job.demand) {
-        sizes.push_back(in_sixteenths(demand.length + job.kerf));
-        counts.push_back(static_cast<int>(demand.count));
-    }
-    std::ostringstream cost, whole, limits;
-    std::vector<std::ostringstream> rows(sizes.size());
-    int variable = 0;
-    for (const StockLength& stock : job.stock) {
-        std::vector<Counts> all;
-        Counts taken(sizes.size(), 0);
-        fillings_of(sizes, counts, 0, in_sixteenths(stock.length + job.kerf), taken, all);
-        std::ostringstream limit;
-        for (const Counts& filling : all) {
-            const std::string name = "x" + std::to_string(variable++);
-            cost << " + " << (stock.on_hand ? 0 : 1) << " " << name;
-            whole << " " << name << "\n";
-            limit << " + " << name;
-            for (std::size_t i = 0; i < sizes.size(); ++i) {
-                if (filling[i] > 0) {
-                    rows[i] << " + " << filling[i] << " " << name;
-                }
-            }
-        }
-        if (stock.supply && !all.empty()) {
-            limits << limit.str() << " <= " << *stock.supply << "\n";
-        }
-    }
-    std::ostringstream program;
-    program << "Minimize\n sticks:" << cost.str() << "\nSubject To\n";
-    for (std::size_t i = 0; i < sizes.size(); ++i) {
-        program << rows[i].str() << " >= " << counts[i] << "\n";
-    }
-    program << limits.str() << "General\n" << whole.str() << "End\n";
-    return program.str();
-}
-
-/// glpsol's proved optimum; none when it did not prove one within a minute.
-std::optional<std::int64_t> reference_sticks(const CuttingJob& job) {
-    const auto folder = std::filesystem::temp_directory_path();
-    const std::string base =
-        (folder / ("hemline_cut_" + std::to_string(std::random_device{}()))).string();
-    std::ofstream(base + ".lp") << program_of(job);
-    const std::string command =
-        "glpsol --lp " + base + ".lp --tmlim 60 -o " + base + ".out > /dev/null";
-    REQUIRE_MESSAGE(std::system(command.c_str()) == 0, "glpsol is needed: install glpk-utils");
-    std::ifstream out(base + ".out");
-    std::string line;
-    bool optimal = false;
-    std::optional<std::int64_t> sticks;
-    while (std::getline(out, line)) {
-        optimal = optimal || line.find("INTEGER OPTIMAL") != std::string::npos;
-        const auto at = line.find("Objective:  sticks = ");
-        if (at != std::string::npos) {
-            sticks = std::stoll(line.substr(at + 21));
-        }
-    }
-    std::filesystem::remove(base + ".lp");
-    std::filesystem::remove(base + ".out");
-    return optimal ? sticks : std::nullopt;
+/// A proved optimum; none when the solver did not prove one within a minute.
+std::optional<std::int64_t> optimum_of(reference::Solver solver,
+                                       const std::optional<reference::Program>& program) {
+    REQUIRE(program.has_value());
+    const reference::Answer answer = reference::solve(solver, program->text(), 60);
+    REQUIRE_MESSAGE(answer.ran, reference::name_of(solver)
+                                    << " is needed: install glpk-utils and coinor-cbc");
+    return answer.optimum;
 }
 
 CuttingJob roof_like(std::mt19937& random, bool mixed) {
@@ -129,21 +52,62 @@ CuttingJob roof_like(std::mt19937& random, bool mixed) {
 
 }  // namespace
 
-TEST_CASE("Forty roof-like jobs take as many sticks as GLPK proves") {
+TEST_CASE("Twenty roof-like jobs take as many sticks as GLPK proves") {
     std::mt19937 random(20'240'611);
     int unproved = 0;
-    for (int n = 0; n < 40; ++n) {
+    for (int n = 0; n < 20; ++n) {
         const CuttingJob job = roof_like(random, n % 2 == 1);
         const CuttingPlan plan = plan_cutting(job);
         CHECK(cutting_checker::wrong_layouts(job, plan) == "");
         CHECK(cutting_checker::wrong_bound(job, plan) == "");
         CHECK(plan.proved);
-        const auto reference = reference_sticks(job);
-        unproved += reference ? 0 : 1;
-        if (reference) {
-            CHECK(plan.sticks == *reference);
+        const auto optimum = optimum_of(reference::Solver::glpk, reference::model_of_fillings(job));
+        unproved += optimum ? 0 : 1;
+        if (optimum) {
+            CHECK(plan.sticks == *optimum);
         }
     }
-    MESSAGE("glpsol did not prove " << unproved << " of 40 within a minute each");
-    CHECK(unproved <= 4);
+    MESSAGE("glpsol did not prove " << unproved << " of 20 within a minute each");
+    CHECK(unproved <= 2);
+}
+
+TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general solver proves") {
+    constexpr std::int64_t laps_more = 1;
+    int counts = 0, unproved = 0, open = 0, more = 0;
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        const auto stock = seed % 4 == 0 ? reference::Stock::mixed : reference::Stock::one_length;
+        const JointJob job = reference::joint_job(seed, 12, stock);
+        std::vector<std::set<reference::Way>> ways;
+        for (const JointEdge& edge : job.edges) {
+            ways.push_back(
+                reference::EveryWay(edge.rule, edge.looks == Looks::free, laps_more).all());
+        }
+        for (const JointPlan& plan : choices(job, Prefer::sticks)) {
+            if (plan.extra_laps > laps_more) {
+                continue;
+            }
+            CAPTURE(seed);
+            CAPTURE(plan.extra_laps);
+            CAPTURE(plan.unbalanced);
+            CHECK(joint_checker::wrong_divisions(job, plan) == "");
+            const auto optimum =
+                optimum_of(seed % 2 == 0 ? reference::Solver::cbc : reference::Solver::glpk,
+                           reference::model_of_joint(job, ways, plan.extra_laps, plan.unbalanced));
+            ++counts;
+            open += plan.proved ? 0 : 1;
+            unproved += optimum ? 0 : 1;
+            if (optimum) {
+                more += plan.sticks > *optimum ? 1 : 0;
+                CHECK(plan.lower_bound <= *optimum);
+                CHECK(plan.sticks >= *optimum);
+                CHECK((!plan.proved || plan.sticks == *optimum));
+            }
+        }
+    }
+    MESSAGE(counts << " counts: " << unproved << " not proved by the reference within a minute, "
+                   << open << " not proved by us, " << more
+                   << " take more than the reference proves");
+    CHECK(unproved * 10 <= counts);
+    CHECK(open * 4 <= counts);
+    CHECK(more * 20 <= counts);
 }

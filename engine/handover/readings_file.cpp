@@ -47,7 +47,8 @@ std::optional<TableProblem> check_columns(const Table& table) {
 
 std::variant<std::vector<EdgeReading>, TableProblem> read_readings(std::string_view csv,
                                                                    const Catalogue& catalogue,
-                                                                   std::optional<BareUnit> bare) {
+                                                                   std::optional<BareUnit> bare,
+                                                                   RowsFor rows_for) {
     auto read = read_table(csv);
     if (auto* problem = std::get_if<TableProblem>(&read)) {
         return *problem;
@@ -59,7 +60,7 @@ std::variant<std::vector<EdgeReading>, TableProblem> read_readings(std::string_v
     std::vector<EdgeReading> readings;
     std::map<std::string, int> lines;  // of the edges read so far
     for (const auto& cells : table.rows) {
-        auto row = read_row(table, cells, catalogue, bare);
+        auto row = read_row(table, cells, catalogue, bare, rows_for);
         if (auto* problem = std::get_if<TableProblem>(&row)) {
             return *problem;
         }

@@ -25,10 +25,15 @@ struct EdgeReading {
     int line = 0;
 };
 
+/// What the rows are wanted for. An outline needs no trims, and has any kind, end and corner; a row
+/// without a length is an edge not read yet, its length 0.
+enum class RowsFor { plan, outline };
+
 /// Reads and checks every row. A repeated id, an unknown column, word, trim or unit, a length not
 /// above 0 or past longest_readable(), a kind that has no trim in the catalogue yet: a problem with
 /// its line, column, and mend.
 std::variant<std::vector<EdgeReading>, TableProblem> read_readings(
-    std::string_view csv, const Catalogue& catalogue, std::optional<BareUnit> bare = {});
+    std::string_view csv, const Catalogue& catalogue, std::optional<BareUnit> bare = {},
+    RowsFor rows_for = RowsFor::plan);
 
 }  // namespace hemline

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/measure/angle_text.h"
 #include "engine/quote.h"
 
 namespace hemline {
@@ -26,6 +27,7 @@ struct Row {
     const std::vector<Cell>& cells;
     const Catalogue& catalogue;
     std::optional<BareUnit> bare;
+    RowsFor rows_for;
     std::optional<TableProblem> problem;
 
     /// The cell's text without the spaces around it; empty where the column is not there.
@@ -129,7 +131,7 @@ void read_kind(Row& row, Edge& edge) {
         return;
     }
     edge.kind = *kind;
-    if (row.catalogue.default_for(*kind) == nullptr) {
+    if (row.rows_for == RowsFor::plan && row.catalogue.default_for(*kind) == nullptr) {
         row.refuse("kind",
                    quoted(word_of(*kind)) + ": only " + kinds_served(row.catalogue) +
                        " can be planned yet.",
@@ -139,7 +141,7 @@ void read_kind(Row& row, Edge& edge) {
 
 void read_trim(Row& row, Edge& edge) {
     edge.trim = row.text("trim");
-    if (row.problem || edge.trim.empty()) {
+    if (row.problem || edge.trim.empty() || row.rows_for == RowsFor::outline) {
         return;
     }
     const Trim* trim = row.catalogue.find(edge.trim);
@@ -205,24 +207,54 @@ std::optional<std::int64_t> read_corner(Row& row, std::string_view column, End e
     return {};
 }
 
+/// The outline of a roof has any kind of end and any corner, whatever can be planned there.
+void read_outline_end(Row& row, std::string_view column, End& into) {
+    const auto end = end_of(row.text(column));
+    if (row.problem || end) {
+        into = end.value_or(into);
+        return;
+    }
+    row.refuse_word(column,
+                    "Write gable, corner_out, corner_in, wall, open, eave, ridge, hip or valley.");
+}
+
+std::optional<std::int64_t> read_outline_corner(Row& row, std::string_view column) {
+    const std::string_view text = row.text(column);
+    if (row.problem || text.empty()) {
+        return {};
+    }
+    const Result<std::int64_t> angle = parse_degrees(text);
+    if (!angle) {
+        row.refuse(column, angle.problem().what, angle.problem().mend);
+        return {};
+    }
+    if (*angle == 0) {
+        row.refuse(column, quoted(text) + " is no corner: both edges would lie on one another.",
+                   "Write the plan angle inside the building, above 0 and below 360 degrees.");
+        return {};
+    }
+    return *angle;
+}
+
 }  // namespace
 
 std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
                                                  const Catalogue& catalogue,
-                                                 std::optional<BareUnit> bare) {
-    Row row{table, cells, catalogue, bare, {}};
+                                                 std::optional<BareUnit> bare, RowsFor rows_for) {
+    Row row{table, cells, catalogue, bare, rows_for, {}};
+    const bool outline = rows_for == RowsFor::outline;
     EdgeReading reading;
     Edge& edge = reading.edge;
     reading.line = row.cells.front().line;
     read_name(row, edge);
     read_kind(row, edge);
     read_trim(row, edge);
-    if (!row.problem && row.text("length").empty()) {
+    if (!outline && !row.problem && row.text("length").empty()) {
         row.refuse("length", "is empty.", "Write the edge's length, as in 31 ft 7 5/8 in.");
     }
     reading.length = read_length(row, "length").value_or(Length());
-    read_end(row, "left", edge.left);
-    read_end(row, "right", edge.right);
+    outline ? read_outline_end(row, "left", edge.left) : read_end(row, "left", edge.left);
+    outline ? read_outline_end(row, "right", edge.right) : read_end(row, "right", edge.right);
     edge.pitch = read_slope(row, "pitch");
     read_word(row, "first", side_of, edge.first, "Write left or right, or leave the cell empty.");
     read_word(row, "looks", looks_of, edge.looks,
@@ -237,8 +269,10 @@ std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::
     edge.face = read_length(row, "face");
     edge.flange = read_length(row, "flange");
     edge.pitch2 = read_slope(row, "pitch2");
-    edge.corner_left_udeg = read_corner(row, "corner_left", edge.left);
-    edge.corner_right_udeg = read_corner(row, "corner_right", edge.right);
+    edge.corner_left_udeg = outline ? read_outline_corner(row, "corner_left")
+                                    : read_corner(row, "corner_left", edge.left);
+    edge.corner_right_udeg = outline ? read_outline_corner(row, "corner_right")
+                                     : read_corner(row, "corner_right", edge.right);
     if (row.problem) {
         return *row.problem;
     }

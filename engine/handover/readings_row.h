@@ -16,6 +16,6 @@ namespace hemline {
 /// cannot be right; what is said names its column and the text found.
 std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
                                                  const Catalogue& catalogue,
-                                                 std::optional<BareUnit> bare);
+                                                 std::optional<BareUnit> bare, RowsFor rows_for);
 
 }  // namespace hemline

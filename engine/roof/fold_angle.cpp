@@ -2,19 +2,77 @@
 
 #include <cmath>
 
+#include "engine/measure/angle_text.h"
+#include "engine/roof/hip.h"
+
 namespace hemline {
 
-FoldAngle eave_fold(Slope pitch, Fascia fascia) {
-    if (fascia == Fascia::square_cut) {
-        return {90, 90};
-    }
-    const double slope = degrees_of(pitch);
-    return {90 + slope, 90 - slope};
+namespace {
+
+FoldAngle bent(double bend_degrees, Toward toward) {
+    return {180 - bend_degrees, bend_degrees, toward};
 }
 
-Length flange_mitre_setback(Length flange, Slope pitch) {
-    // A roof's lengths stay far below 2^53 nm (9 000 km), so the double holds them exactly.
-    return Length::of_nm(std::llround(static_cast<double>(flange.nm()) / slope_factor_of(pitch)));
+/// A face below the roof, `tilt` degrees past the square to it.
+FoldAngle face_down(double tilt_degrees) { return bent(90 - tilt_degrees, Toward::down); }
+
+Result<FoldAngle> transition_fold(const FoldAsked& asked) {
+    if (!asked.pitch2) {
+        return Problem{"A transition lies between two pitches, and the upper roof's is missing.",
+                       "Give the lower roof's pitch first and the upper roof's as the second."};
+    }
+    const double turn = degrees_of(*asked.pitch2) - degrees_of(asked.pitch);
+    return bent(std::abs(turn), turn < 0 ? Toward::down : Toward::up);
 }
+
+Result<FoldAngle> hip_or_valley_fold(const FoldAsked& asked) {
+    const bool hip = asked.kind == EdgeKind::hip;
+    const RoofCorner corner{asked.pitch, asked.pitch2.value_or(asked.pitch),
+                            asked.corner_udeg.value_or(hip ? square_out_udeg : square_in_udeg)};
+    constexpr std::int64_t half_turn = 180'000'000;
+    const std::int64_t inside = corner.inside_udeg;
+    if (inside <= 0 || inside >= 2 * half_turn || inside == half_turn ||
+        (hip && inside > half_turn)) {
+        return Problem{"A " + std::string(spoken(asked.kind)) + " does not stand at a corner of " +
+                           print_degrees(inside) + ".",
+                       hip ? "Give the plan angle inside the building, above 0 and below 180: 90 "
+                             "at a square corner."
+                           : "Give the plan angle inside the building, above 180 and below 360: "
+                             "270 at a square corner."};
+    }
+    return bent(bend_across_degrees(corner), hip ? Toward::down : Toward::up);
+}
+
+}  // namespace
+
+FoldAngle eave_fold(Slope pitch, Fascia fascia) {
+    return face_down(fascia == Fascia::square_cut ? 0 : degrees_of(pitch));
+}
+
+Result<FoldAngle> fold_of(const FoldAsked& asked) {
+    const double slope = degrees_of(asked.pitch);
+    switch (asked.kind) {
+        case EdgeKind::eave:
+            return eave_fold(asked.pitch, asked.fascia);
+        case EdgeKind::high_eave:
+            return face_down(asked.fascia == Fascia::square_cut ? 0 : -slope);
+        case EdgeKind::gable:
+            return face_down(0);
+        case EdgeKind::sidewall:
+            return bent(90, Toward::up);
+        case EdgeKind::headwall:
+            return bent(90 - slope, Toward::up);
+        case EdgeKind::ridge:
+            return bent(slope + degrees_of(asked.pitch2.value_or(asked.pitch)), Toward::down);
+        case EdgeKind::transition:
+            return transition_fold(asked);
+        case EdgeKind::hip:
+        case EdgeKind::valley:
+            return hip_or_valley_fold(asked);
+    }
+    stop("an edge kind without its fold");
+}
+
+std::string_view word_of(Toward toward) { return toward == Toward::up ? "up" : "down"; }
 
 }  // namespace hemline

@@ -1,23 +1,53 @@
 // The angle the metal is folded to at an edge, from the pitch behind it.
 //
 //   included: what a bevel gauge reads on the metal.   bend: what the brake turns, 180° − included.
+//
+//   down, as an eave:  ____         up, as a sidewall:  |
+//                          |                        ____|
 #pragma once
 
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
 #include "engine/measure/slope.h"
+#include "engine/result.h"
 #include "engine/roof/edge.h"
 
 namespace hemline {
 
+/// Where the outer leg turns, from the flange that lies on the roof.
+enum class Toward : std::uint8_t { up = 0, down = 1 };
+
 struct FoldAngle {
     double included_degrees = 90;
     double bend_degrees = 90;
+    Toward toward = Toward::down;
+};
+
+/// What decides a fold. Each kind reads what it needs and passes over the rest.
+struct FoldAsked {
+    EdgeKind kind = EdgeKind::eave;
+    Slope pitch;                  ///< the roof behind the edge; at a transition the lower roof
+    std::optional<Slope> pitch2;  ///< ridge, hip, valley: the other roof (none: the same pitch);
+                                  ///< transition: the upper roof, which must be given
+    std::optional<std::int64_t> corner_udeg;  ///< hip, valley: plan angle inside the building
+    Fascia fascia = Fascia::plumb;            ///< eave, high eave
 };
 
 /// Between flange and face at an eave: 90° + θ before a plumb fascia, 90° before a square-cut one.
 FoldAngle eave_fold(Slope pitch, Fascia fascia);
 
-/// How far the corner of the flange is cut back from the corner line, along the eave, at an outside
-/// corner of 90° with equal pitches: flange width × cosθ; so it is not 45°. Rounded to the nm.
-Length flange_mitre_setback(Length flange, Slope pitch);
+/// The main fold of any kind of edge; angles in double, good to 1e-9 degrees.
+///   eave, plumb 90 + θ · high eave, plumb 90 − θ · either square-cut, gable, sidewall 90 ·
+///   headwall 90 + θ · ridge 180 − θ1 − θ2 · hip, valley 180 − δ (bend_across_degrees) ·
+///   transition 180 − |θ1 − θ2|, up where the upper roof is not the flatter.
+/// A valley's corner under 180 is taken as the angle outside the building, which folds the same.
+/// Problem: a transition without its upper roof; a hip whose corner is not above 0 and below 180; a
+/// valley whose corner is 0 or 180.
+Result<FoldAngle> fold_of(const FoldAsked& asked);
+
+/// "up" or "down".
+std::string_view word_of(Toward);
 
 }  // namespace hemline

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "engine/roof/fold_angle.h"
+#include "engine/roof/cut_offset.h"
 #include "engine/work/fixing.h"
 #include "engine/work/readiness.h"
 

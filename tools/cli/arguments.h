@@ -45,6 +45,14 @@ struct PitchArguments {
     Output output = Output::text;
 };
 
+struct FoldArguments {
+    EdgeKind edge = EdgeKind::eave;
+    std::string pitch;
+    std::optional<std::string> pitch2, corner;
+    Fascia fascia = Fascia::plumb;
+    Output output = Output::text;
+};
+
 struct CardArguments {
     DeskArguments desk;
     std::string edge;

@@ -14,6 +14,8 @@ Exit plan_readings(const DeskArguments& arguments);
 Exit cut_pieces(const CutArguments& arguments);
 /// Which eave trim and seam serve a pitch, and the fold angles.
 Exit check_pitch_text(const PitchArguments& arguments);
+/// The angle the metal is folded to at a kind of edge.
+Exit print_fold(const FoldArguments& arguments);
 /// Every mark of one piece.
 Exit show_card(const CardArguments& arguments);
 /// The job's events, one a line, the id first.

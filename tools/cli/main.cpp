@@ -15,6 +15,14 @@ const std::map<std::string, Prefer> prefer_words = {
 const std::map<std::string, Seam> seam_words = {{"snap_lock", Seam::snap_lock},
                                                 {"mechanical", Seam::mechanical},
                                                 {"nail_strip", Seam::nail_strip}};
+const std::map<std::string, EdgeKind> kind_words = {
+    {"eave", EdgeKind::eave},          {"gable", EdgeKind::gable},
+    {"ridge", EdgeKind::ridge},        {"hip", EdgeKind::hip},
+    {"valley", EdgeKind::valley},      {"sidewall", EdgeKind::sidewall},
+    {"headwall", EdgeKind::headwall},  {"transition", EdgeKind::transition},
+    {"high_eave", EdgeKind::high_eave}};
+const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
+                                                    {"square", Fascia::square_cut}};
 const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
                                                     {"mm", BareUnit::millimetre},
                                                     {"in", BareUnit::inch},
@@ -59,6 +67,7 @@ struct Asked {
     DeskArguments plan;
     CutArguments cut;
     PitchArguments pitch;
+    FoldArguments fold;
     CardArguments card;
     std::string journal;
     NewArguments start;
@@ -83,6 +92,21 @@ void add_cut(CLI::App& cut, Asked& asked) {
     cut.final_callback([&asked] { asked.exit = cut_pieces(asked.cut); });
 }
 
+void add_fold(CLI::App& fold, Asked& asked) {
+    add_words(fold, "--edge", asked.fold.edge, kind_words, "kind of edge")->required();
+    fold.add_option("--pitch", asked.fold.pitch,
+                    "pitch behind the edge, as 5/12; at a transition the lower roof's")
+        ->required();
+    fold.add_option("--pitch2", asked.fold.pitch2,
+                    "the other roof's pitch (ridge, hip, valley: the same); at a transition the "
+                    "upper roof's");
+    fold.add_option("--corner", asked.fold.corner,
+                    "hip, valley: plan angle inside the building between the two eaves (square)");
+    add_words(fold, "--fascia", asked.fold.fascia, fascia_words, "eave, high eave (plumb)");
+    add_json(fold, asked.fold.output);
+    fold.final_callback([&asked] { asked.exit = print_fold(asked.fold); });
+}
+
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
@@ -97,6 +121,9 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     add_words(pitch, "--seam", asked.pitch.seam, seam_words, "seam of the panels (each is judged)");
     add_json(pitch, asked.pitch.output);
     pitch.final_callback([&asked] { asked.exit = check_pitch_text(asked.pitch); });
+
+    add_fold(*app.add_subcommand("fold", "the angle the metal is folded to at a kind of edge"),
+             asked);
 
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");

@@ -1,7 +1,5 @@
 // `pitch`: which trim and seam serve a pitch, why the others do not, and the angle of the fold.
 #include <algorithm>
-#include <array>
-#include <cstdio>
 #include <iostream>
 
 #include "engine/quote.h"
@@ -13,12 +11,6 @@
 
 namespace hemline {
 namespace {
-
-std::string rounded(double value, int decimals) {
-    std::array<char, 64> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
-    return text.data();
-}
 
 std::string fold_text(std::string_view fascia, FoldAngle fold) {
     return "Eave fold, " + std::string(fascia) + ": " + rounded(fold.included_degrees, 2) +

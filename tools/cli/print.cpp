@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstdio>
 #include <ctime>
 #include <iostream>
@@ -16,6 +17,14 @@ void put_length(Json& into, const std::string& name, Length length, Marks marks)
     into[name + "_nm"] = length.nm();
     into[name] = print_length(length, marks);
 }
+
+std::string rounded(double value, int decimals) {
+    std::array<char, 64> text{};
+    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
+    return text.data();
+}
+
+double micro_rounded(double degrees) { return std::round(degrees * 1e6) / 1e6; }
 
 Marks marks_for(std::optional<BareUnit> unit) {
     return unit == BareUnit::millimetre ? Marks::millimetre : Marks::sixteenth;

@@ -18,6 +18,12 @@ void print_json(const Json& json);
 /// Puts a length beside its printed form: `"cut_nm": 1524000000, "cut": "5 ft"`.
 void put_length(Json& into, const std::string& name, Length length, Marks marks);
 
+/// A figure with that many decimals.
+std::string rounded(double value, int decimals);
+
+/// Degrees for other programs, to the millionth: the same digits on every platform.
+double micro_rounded(double degrees);
+
 /// Millimetres where bare numbers are, else sixteenths.
 Marks marks_for(std::optional<BareUnit> unit);
 

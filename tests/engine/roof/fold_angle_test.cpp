@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <string>
 #include <vector>
 
 #include "engine/roof/fold_angle.h"
@@ -35,29 +36,102 @@ TEST_CASE("Included angle and bend always make 180 degrees") {
     }
 }
 
-TEST_CASE("The flange mitre of a 12 in flange is the framing square's side cut of jacks") {
-    // The framing square's line "side cut of jacks" gives 10 at 8 in 12; the others are the side
-    // cuts of the rafter tables, 12 cos(pitch), to two places.
+namespace {
+
+FoldAngle fold(FoldAsked asked) {
+    const Result<FoldAngle> found = fold_of(asked);
+    REQUIRE(found.ok());
+    return *found;
+}
+
+}  // namespace
+
+// Angles of 12ths to two places: rafter tables (26.57 at 6 rise, 33.69 at 8, 18.43 at 4).
+TEST_CASE("Every kind of edge has its fold, its bend and its way at 6 in 12") {
     struct Row {
-        std::int64_t rise;
-        double inches;
+        EdgeKind kind;
+        double included;
+        Toward toward;
     };
-    for (const Row& row : std::vector<Row>{{2, 11.84},
-                                           {3, 11.64},
-                                           {4, 11.38},
-                                           {5, 11.08},
-                                           {6, 10.73},
-                                           {7, 10.37},
-                                           {8, 9.98},
-                                           {9, 9.60},
-                                           {12, 8.49}}) {
-        const Length setback = flange_mitre_setback(inches(12), rise_in_12(row.rise));
-        CHECK(std::abs(static_cast<double>(setback.nm()) / 25.4e6 - row.inches) <= 0.005 + 1e-9);
+    for (const Row& row : std::vector<Row>{{EdgeKind::eave, 90 + 26.57, Toward::down},
+                                           {EdgeKind::high_eave, 90 - 26.57, Toward::down},
+                                           {EdgeKind::gable, 90, Toward::down},
+                                           {EdgeKind::sidewall, 90, Toward::up},
+                                           {EdgeKind::headwall, 90 + 26.57, Toward::up},
+                                           {EdgeKind::ridge, 180 - 2 * 26.57, Toward::down},
+                                           {EdgeKind::hip, 143.13, Toward::down},
+                                           {EdgeKind::valley, 143.13, Toward::up}}) {
+        const FoldAngle found = fold({row.kind, rise_in_12(6), {}, {}, Fascia::plumb});
+        CHECK_MESSAGE(std::abs(found.included_degrees - row.included) <= 0.011,
+                      std::string(word_of(row.kind)));
+        CHECK(found.included_degrees + found.bend_degrees == doctest::Approx(180));
+        CHECK(found.toward == row.toward);
     }
 }
 
-TEST_CASE("A 4 in flange at 6 in 12 is set back 3.578 in, and all of it on a flat roof") {
-    const Length setback = flange_mitre_setback(inches(4), rise_in_12(6));
-    CHECK(std::abs(static_cast<double>(setback.nm()) / 25.4e6 - 3.578) <= 0.0005);
-    CHECK(flange_mitre_setback(inches(4), rise_in_12(0)) == inches(4));
+TEST_CASE("An eave's angle used at a high eave is 53 degrees off at 6 in 12") {
+    // 2 × 26.57°, the degrees of a rafter table.
+    const FoldAsked low{EdgeKind::eave, rise_in_12(6), {}, {}, Fascia::plumb};
+    FoldAsked high = low;
+    high.kind = EdgeKind::high_eave;
+    CHECK(std::abs(fold(low).included_degrees - fold(high).included_degrees - 53.13) <= 0.005);
+}
+
+TEST_CASE("A square-cut fascia makes a right angle at a high eave too") {
+    CHECK(fold({EdgeKind::high_eave, rise_in_12(8), {}, {}, Fascia::square_cut}).included_degrees ==
+          90);
+}
+
+TEST_CASE("A transition turns up where the upper roof is the steeper, down where it is flatter") {
+    const FoldAngle up = fold({EdgeKind::transition, rise_in_12(4), rise_in_12(8), {}, {}});
+    CHECK(std::abs(up.bend_degrees - (33.69 - 18.43)) <= 0.011);
+    CHECK(up.toward == Toward::up);
+    const FoldAngle down = fold({EdgeKind::transition, rise_in_12(8), rise_in_12(4), {}, {}});
+    CHECK(down.bend_degrees == doctest::Approx(up.bend_degrees));
+    CHECK(down.toward == Toward::down);
+}
+
+TEST_CASE("A headwall is a transition to an upright roof") {
+    const FoldAngle wall = fold({EdgeKind::headwall, rise_in_12(5), {}, {}, {}});
+    const Slope upright{SlopeNotation::degrees, 89'999'999};
+    const FoldAngle steep = fold({EdgeKind::transition, rise_in_12(5), upright, {}, {}});
+    CHECK(std::abs(wall.included_degrees - steep.included_degrees) <= 0.00001);
+    CHECK(wall.toward == steep.toward);
+}
+
+TEST_CASE("A hip over an outside corner of 135 degrees at 6 in 12 is folded to 160.29") {
+    // cos δ = cos²θ + sin²θ·cos 45° by hand: 0.8 + 0.2 × 0.70711 = 0.94142, δ = 19.71°.
+    const FoldAngle found = fold({EdgeKind::hip, rise_in_12(6), {}, 135'000'000, Fascia::plumb});
+    CHECK(std::abs(found.included_degrees - 160.29) <= 0.005);
+}
+
+TEST_CASE("A valley's corner stated from outside folds the same as from inside") {
+    const FoldAsked inside{EdgeKind::valley, rise_in_12(7), rise_in_12(9), 250'000'000, {}};
+    FoldAsked outside = inside;
+    outside.corner_udeg = 110'000'000;
+    CHECK(fold(inside).bend_degrees == doctest::Approx(fold(outside).bend_degrees));
+}
+
+TEST_CASE("What a kind does not need is passed over") {
+    const FoldAngle plain = fold({EdgeKind::gable, rise_in_12(6), {}, {}, Fascia::plumb});
+    const FoldAngle full =
+        fold({EdgeKind::gable, rise_in_12(6), rise_in_12(9), 0, Fascia::square_cut});
+    CHECK(plain.included_degrees == full.included_degrees);
+}
+
+TEST_CASE("A fold that cannot be is refused with what is missing") {
+    const Result<FoldAngle> lonely =
+        fold_of({EdgeKind::transition, rise_in_12(6), {}, {}, Fascia::plumb});
+    REQUIRE(!lonely.ok());
+    CHECK(lonely.problem().what.find("upper roof") != std::string::npos);
+    for (const std::int64_t corner : {0LL, 180'000'000LL, 270'000'000LL, 360'000'000LL}) {
+        const Result<FoldAngle> hip =
+            fold_of({EdgeKind::hip, rise_in_12(6), {}, corner, Fascia::plumb});
+        REQUIRE(!hip.ok());
+        CHECK(hip.problem().what.find("hip") != std::string::npos);
+        CHECK(!hip.problem().mend.empty());
+    }
+    for (const std::int64_t corner : {0LL, 180'000'000LL}) {
+        CHECK(!fold_of({EdgeKind::valley, rise_in_12(6), {}, corner, Fascia::plumb}).ok());
+    }
 }

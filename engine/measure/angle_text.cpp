@@ -1,0 +1,81 @@
+#include "engine/measure/angle_text.h"
+
+#include "engine/measure/plain_notation.h"
+#include "engine/quote.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t one = 1'000'000;
+constexpr std::string_view example = "Write degrees, as 90 or 112.5.";
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_space(char c) { return c == ' ' || c == '\t'; }
+
+void pass_spaces(std::string_view text, std::size_t& at) {
+    while (at < text.size() && is_space(text[at])) {
+        ++at;
+    }
+}
+
+bool is_unit(std::string_view text) {
+    return text.empty() || text == "deg" || text == "degree" || text == "degrees";
+}
+
+}  // namespace
+
+Result<std::int64_t> parse_degrees(std::string_view text) {
+    const PlainNotation plain = plain_notation(text);
+    const std::string_view from = plain.text;
+    const auto refuse = [&](std::size_t at, std::string_view why, std::string_view mend) {
+        return Problem{quoted(text) + " " + std::string(why) + ".", std::string(mend),
+                       plain.from[at]};
+    };
+    std::size_t at = 0;
+    pass_spaces(from, at);
+    const std::size_t figure = at;
+    std::int64_t angle = 0;
+    for (; at < from.size() && is_digit(from[at]); ++at) {
+        angle = angle * 10 + (from[at] - '0') * one;
+        if (angle >= 360 * one) {
+            return refuse(figure, "is no angle below 360 degrees", example);
+        }
+    }
+    if (at == figure) {
+        return refuse(at, at == from.size() ? "holds no angle" : "is no angle", example);
+    }
+    if (at < from.size() && from[at] == '.') {
+        const std::size_t point = at++;
+        for (std::int64_t worth = one / 10; at < from.size() && is_digit(from[at]); worth /= 10) {
+            if (worth == 0) {
+                return refuse(at, "has more than six decimals", "Write fewer decimals.");
+            }
+            angle += (from[at++] - '0') * worth;
+        }
+        if (at == point + 1) {
+            return refuse(at, "lacks a figure behind the point", example);
+        }
+    }
+    pass_spaces(from, at);
+    std::string_view unit = from.substr(at);
+    while (!unit.empty() && is_space(unit.back())) {
+        unit.remove_suffix(1);
+    }
+    if (!is_unit(unit)) {
+        return refuse(at, "has a character that no angle has", example);
+    }
+    return angle;
+}
+
+std::string print_degrees(std::int64_t micro_degrees) {
+    const bool negative = micro_degrees < 0;
+    const auto size = negative ? 0 - static_cast<std::uint64_t>(micro_degrees)
+                               : static_cast<std::uint64_t>(micro_degrees);
+    std::string decimals = std::to_string(1'000'000 + size % 1'000'000).substr(1);
+    decimals.resize(decimals.find_last_not_of('0') + 1);  // npos + 1 is 0: nothing but zeros
+    return (negative ? "-" : "") + std::to_string(size / 1'000'000) +
+           (decimals.empty() ? "" : "." + decimals) + "°";
+}
+
+}  // namespace hemline

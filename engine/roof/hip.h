@@ -1,0 +1,57 @@
+// The line where two roofs meet over a corner of their eaves: a hip outside, a valley inside.
+//
+//      plan, C = 90°          eave 2           C    inside the building, between the eaves
+//        ________________________              α1   between eave 1 and the line, in plan
+//       |\ α2                                  α2   = C − α1
+//       |   \  hip
+//       | α1   \              height along the line: s·sin α1·tan θ1 = s·sin α2·tan θ2
+//       |         \           so cot α1 = (tan θ1 + tan θ2·cos C) / (tan θ2·sin C)
+//     eave 1
+#pragma once
+
+#include <cstdint>
+
+#include "engine/measure/length.h"
+#include "engine/measure/slope.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+constexpr std::int64_t square_out_udeg = 90'000'000;
+constexpr std::int64_t square_in_udeg = 270'000'000;
+
+/// Two eaves at one height that meet: the pitch behind each, and the plan angle inside the building
+/// in millionths of a degree (90 a square outside corner, 270 a square inside one).
+struct RoofCorner {
+    Slope pitch1, pitch2;
+    std::int64_t inside_udeg = square_out_udeg;
+};
+
+struct HipLine {
+    double from_eave1_degrees = 0;  ///< α1: between eave 1 and the line, in plan
+    double from_eave2_degrees = 0;  ///< α2
+    double slope_degrees = 0;       ///< of the line itself against the level
+    /// Of each roof against the level, in the plane square to the line: what is planed off a hip
+    /// rafter's edge. Negative at a valley, where the roofs rise from the line.
+    double backing1_degrees = 0, backing2_degrees = 0;
+    double dihedral_degrees = 180;  ///< between the roofs, under a hip or above a valley
+};
+
+/// Angles in double, good to 1e-9 degrees for pitches from 1/2 to 24 in 12. Problem: an angle of 0,
+/// 180 or past 360, a pitch of nothing on one side (no line rises from the corner).
+Result<HipLine> hip_line(const RoofCorner& corner);
+
+/// δ from cos δ = cosθ1·cosθ2 + sinθ1·sinθ2·cosψ, ψ = |180° − C|: how far the metal that lies on
+/// both roofs is bent. Any C from 0 to 360. Source: the dot product of the two planes' normals.
+double bend_across_degrees(const RoofCorner& corner);
+
+/// Length of a hip over a square corner of equal pitches for one unit of common run:
+/// sqrt(1 + 1/cos²θ).
+double hip_factor_of(Slope pitch);
+
+/// How much longer each jack of roof 1 is than the last, `spacing` apart along eave 1:
+/// spacing·tan α1 / cos θ1, to the nearest nanometre. Problem: as hip_line(), or longer than any
+/// roof.
+Result<Length> jack_difference(Length spacing, const RoofCorner& corner);
+
+}  // namespace hemline

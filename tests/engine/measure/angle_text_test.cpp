@@ -1,0 +1,59 @@
+#include <doctest/doctest.h>
+#include <rapidcheck.h>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "engine/measure/angle_text.h"
+
+using namespace hemline;
+
+TEST_CASE("Degrees are read exactly, with or without their sign") {
+    for (const auto& [text, micro] :
+         std::vector<std::pair<std::string, std::int64_t>>{{"90", 90'000'000},
+                                                           {"135°", 135'000'000},
+                                                           {" 112.5 deg ", 112'500'000},
+                                                           {"22.123456 degrees", 22'123'456},
+                                                           {"359.999999", 359'999'999},
+                                                           {"0", 0}}) {
+        const auto read = parse_degrees(text);
+        REQUIRE_MESSAGE(read.ok(), text);
+        CHECK(*read == micro);
+    }
+}
+
+TEST_CASE("What is no angle is refused at its place") {
+    for (const auto& [text, at] : std::vector<std::pair<std::string, int>>{{"", 0},
+                                                                           {"  ", 2},
+                                                                           {"-90", 0},
+                                                                           {"360", 0},
+                                                                           {"99999999999999999", 0},
+                                                                           {"1 3/4", 2},
+                                                                           {"90.", 3},
+                                                                           {"22.1234567", 9},
+                                                                           {"90 grad", 3},
+                                                                           {"square", 0}}) {
+        const auto read = parse_degrees(text);
+        REQUIRE_MESSAGE(!read.ok(), text);
+        CHECK_MESSAGE(read.problem().at == at, text);
+        CHECK(!read.problem().mend.empty());
+    }
+}
+
+TEST_CASE("A printed angle is read back the same") {
+    CHECK(rc::check([] {
+        const std::int64_t angle = *rc::gen::inRange(std::int64_t{0}, std::int64_t{360'000'000});
+        const auto read = parse_degrees(print_degrees(angle));
+        RC_ASSERT(read.ok());
+        RC_ASSERT(*read == angle);
+    }));
+    CHECK(print_degrees(-22'500'000) == "-22.5°");
+}
+
+TEST_CASE("Any bytes are read or refused, never a crash") {
+    CHECK(rc::check([](const std::string& bytes) {
+        const auto read = parse_degrees(bytes);
+        RC_ASSERT(read.ok() || !read.problem().what.empty());
+    }));
+}

@@ -1,0 +1,118 @@
+// `fold`: the angle the metal is folded to at a kind of edge, on the metal and on the brake.
+#include <iostream>
+
+#include "engine/measure/angle_text.h"
+#include "engine/roof/fold_angle.h"
+#include "engine/roof/hip.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+/// The options' texts read; each is checked, needed or not. Says on stderr what is wrong.
+std::optional<FoldAsked> read_fold(const FoldArguments& arguments) {
+    FoldAsked asked;
+    asked.kind = arguments.edge;
+    asked.fascia = arguments.fascia;
+    const Result<Slope> pitch = parse_slope(arguments.pitch);
+    if (!pitch) {
+        complain("--pitch", pitch.problem());
+        return {};
+    }
+    asked.pitch = *pitch;
+    if (arguments.pitch2) {
+        const Result<Slope> pitch2 = parse_slope(*arguments.pitch2);
+        if (!pitch2) {
+            complain("--pitch2", pitch2.problem());
+            return {};
+        }
+        asked.pitch2 = *pitch2;
+    }
+    if (arguments.corner) {
+        const Result<std::int64_t> corner = parse_degrees(*arguments.corner);
+        if (!corner) {
+            complain("--corner", corner.problem());
+            return {};
+        }
+        asked.corner_udeg = *corner;
+    }
+    return asked;
+}
+
+/// The line that two roofs meet in, for a hip or a valley over eaves; none where no line rises.
+std::optional<HipLine> line_of(const FoldAsked& asked) {
+    if (asked.kind != EdgeKind::hip && asked.kind != EdgeKind::valley) {
+        return {};
+    }
+    constexpr std::int64_t turn = 360'000'000;
+    const bool valley = asked.kind == EdgeKind::valley;
+    std::int64_t inside = asked.corner_udeg.value_or(valley ? square_in_udeg : square_out_udeg);
+    if (valley && inside < turn / 2) {
+        inside = turn - inside;
+    }
+    const Result<HipLine> line =
+        hip_line({asked.pitch, asked.pitch2.value_or(asked.pitch), inside});
+    return line ? std::optional(*line) : std::nullopt;
+}
+
+Json fold_json(const FoldAsked& asked, const FoldAngle& fold) {
+    Json json;
+    json["edge"] = word_of(asked.kind);
+    json["included_deg"] = micro_rounded(fold.included_degrees);
+    json["bend_deg"] = micro_rounded(fold.bend_degrees);
+    json["toward"] = word_of(fold.toward);
+    if (const auto line = line_of(asked)) {
+        json["slope_deg"] = micro_rounded(line->slope_degrees);
+        json["plan_from_eave1_deg"] = micro_rounded(line->from_eave1_degrees);
+        json["plan_from_eave2_deg"] = micro_rounded(line->from_eave2_degrees);
+        json["backing1_deg"] = micro_rounded(line->backing1_degrees);
+        json["backing2_deg"] = micro_rounded(line->backing2_degrees);
+    }
+    return json;
+}
+
+bool has_two_pitches(EdgeKind kind) {
+    return kind == EdgeKind::ridge || kind == EdgeKind::transition || kind == EdgeKind::hip ||
+           kind == EdgeKind::valley;
+}
+
+std::string fold_text(const FoldAsked& asked, const FoldAngle& fold) {
+    std::string name(spoken(asked.kind));
+    name.front() = static_cast<char>(name.front() - 'a' + 'A');
+    std::string text =
+        name + " fold, " + print_slope(asked.pitch) +
+        (asked.pitch2 && has_two_pitches(asked.kind) ? " and " + print_slope(*asked.pitch2) : "") +
+        ": " + rounded(fold.included_degrees, 2) + " deg included on the metal, bend " +
+        rounded(fold.bend_degrees, 2) + " deg on the brake, turned " +
+        std::string(word_of(fold.toward)) + '\n';
+    if (const auto line = line_of(asked)) {
+        text += name + " line: rises at " + rounded(line->slope_degrees, 2) + " deg; in plan " +
+                rounded(line->from_eave1_degrees, 2) + " deg from the first eave and " +
+                rounded(line->from_eave2_degrees, 2) + " from the second\n";
+    }
+    return text;
+}
+
+}  // namespace
+
+Exit print_fold(const FoldArguments& arguments) {
+    const std::optional<FoldAsked> asked = read_fold(arguments);
+    if (!asked) {
+        return Exit::problem_in_input;
+    }
+    const Result<FoldAngle> fold = fold_of(*asked);
+    if (!fold) {
+        const bool transition = asked->kind == EdgeKind::transition;
+        complain(transition ? "--pitch2" : "--corner", fold.problem());
+        return transition ? Exit::wrong_usage : Exit::problem_in_input;
+    }
+    if (arguments.output == Output::json) {
+        print_json(fold_json(*asked, *fold));
+    } else {
+        std::cout << fold_text(*asked, *fold);
+    }
+    return Exit::fine;
+}
+
+}  // namespace hemline

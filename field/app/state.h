@@ -66,11 +66,14 @@ struct LengthDraft {
 
 struct Drafts {
     LengthDraft length;
-    std::string pitch_number;  ///< digits and a point
+    bool field_opened = false;           ///< the step has chosen the field its limit lies in
+    std::optional<LengthDraft> cleared;  ///< what "start again" took off, to be put back
+    std::string pitch_number;            ///< digits and a point
     SlopeNotation pitch_notation = SlopeNotation::rise_in_12;
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
+    bool digits_shown = false;    ///< where letters and digits take turns
     bool naming_job = false;      ///< the name is a new job's, not a person's
     Edge edge;                    ///< an edge being added
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose

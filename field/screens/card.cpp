@@ -1,6 +1,8 @@
 // The cut card: the length, where it comes from, and the piece with every mark on the tape.
 #include <imgui.h>
 
+#include <algorithm>
+
 #include "field/screens/draw_piece.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
@@ -104,13 +106,17 @@ Wish draw_card(Ui& ui, const State& state) {
          {"spoiled", "Spoiled", can_cut ? Look::plain : Look::off},
          {"differently", "Cut\ndifferently", can_cut ? Look::plain : Look::off},
          {"cut", can_cut ? "Cut as shown" : "Waits", can_cut ? Look::primary : Look::off}});
-    Box body = frame.body;
+    Box body = ui.begin_scroll("card " + title_for(*work, *card), frame.body);
+    const float top = body.y;
     draw_heading(ui, state, *card, body);
     if (!card->waits_for.empty()) {
         take_top(body,
                  ui.paragraph(body.x, body.y, body.w, card->waits_for, Size::title) + ui.mm(3));
     }
+    const float heading = body.y - top;
+    body.h = std::max(frame.body.h - heading, piece_height_least(ui, *card, state.marks, body.w));
     draw_piece(ui, *card, state.marks, body);
+    ui.end_scroll(heading + body.h);
     if (frame.tapped == "cut") {
         wish.fact = cut_as_shown(*card);
     } else if (frame.tapped == "spoiled") {

@@ -3,7 +3,7 @@
 #include <imgui.h>
 
 #include <algorithm>
-#include <map>
+#include <vector>
 
 #include "field/screens/mark_labels.h"
 
@@ -12,7 +12,8 @@ namespace hemline {
 namespace {
 
 constexpr float tape_mm = 8;
-constexpr float metal_mm_most = 34;
+constexpr float metal_mm_most = 34, metal_mm_least = 15;
+constexpr float above_metal_mm = 2, to_tape_mm = 3, below_tape_mm = 1;
 
 /// From a length along the piece to a pixel.
 struct Along {
@@ -164,6 +165,31 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     }
 }
 
+/// Where the piece's lengths come to lie on the screen.
+struct Laid {
+    Along along;
+    Length stick_left;
+    std::vector<MarkLabel> labels;
+    std::vector<float> places;
+};
+
+Laid laid_out(const Card& card, Marks marks, Box box) {
+    Laid laid;
+    laid.stick_left = std::max(card.cut, card.stick_length - card.stick_from);
+    laid.along = {box.x, static_cast<float>(static_cast<double>(box.w) /
+                                            static_cast<double>(laid.stick_left.nm()))};
+    laid.labels = labels_of(card, marks);
+    for (const MarkLabel& label : laid.labels) {
+        laid.places.push_back(laid.along.at(label.at));
+    }
+    return laid;
+}
+
+float height_beside_metal(const Ui& ui, const Laid& laid) {
+    return height_of(ui, laid.labels, laid.places) +
+           ui.mm(above_metal_mm + to_tape_mm + tape_mm + below_tape_mm);
+}
+
 }  // namespace
 
 void draw_hatching(Ui& ui, Box box) {
@@ -179,20 +205,17 @@ void draw_hatching(Ui& ui, Box box) {
                  ui.mm(0.3F));
 }
 
+float piece_height_least(const Ui& ui, const Card& card, Marks marks, float w) {
+    return height_beside_metal(ui, laid_out(card, marks, {0, 0, w, 0})) + ui.mm(metal_mm_least);
+}
+
 void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
-    const Length stick_left = std::max(card.cut, card.stick_length - card.stick_from);
+    const Laid laid = laid_out(card, marks, box);
+    const auto& [along, stick_left, labels, places] = laid;
     Box metal = box;
-    take_top(metal, ui.mm(2));
-    const Along along{metal.x, static_cast<float>(static_cast<double>(metal.w) /
-                                                  static_cast<double>(stick_left.nm()))};
-    const std::vector<MarkLabel> labels = labels_of(card, marks);
-    std::vector<float> places;
-    places.reserve(labels.size());
-    for (const MarkLabel& label : labels) {
-        places.push_back(along.at(label.at));
-    }
-    metal.h =
-        std::min(ui.mm(metal_mm_most), box.h - height_of(ui, labels, places) - ui.mm(tape_mm + 6));
+    take_top(metal, ui.mm(above_metal_mm));
+    metal.h = std::clamp(box.h - height_beside_metal(ui, laid), ui.mm(metal_mm_least),
+                         ui.mm(metal_mm_most));
     const float cut_x = along.at(card.cut);
     if (stick_left > card.cut) {
         const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
@@ -209,7 +232,7 @@ void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
         }
     }
     draw_metal(ui, card, along, metal);
-    const Box tape{metal.x, metal.bottom() + ui.mm(3), metal.w, ui.mm(tape_mm)};
+    const Box tape{metal.x, metal.bottom() + ui.mm(to_tape_mm), metal.w, ui.mm(tape_mm)};
     draw_marks(ui, card, along, metal, tape.y);
     draw_tape(ui, along, stick_left, marks, tape);
     draw_labels(ui, labels, places,

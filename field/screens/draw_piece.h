@@ -13,4 +13,7 @@ void draw_piece(Ui& ui, const Card& card, Marks marks, Box box);
 /// Slanted lines across a box: waste.
 void draw_hatching(Ui& ui, Box box);
 
+/// The least height in which draw_piece() shows every mark with its label, for a width.
+float piece_height_least(const Ui& ui, const Card& card, Marks marks, float w);
+
 }  // namespace hemline

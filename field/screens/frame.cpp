@@ -2,21 +2,27 @@
 
 #include <imgui.h>
 
+#include <algorithm>
 #include <cctype>
 #include <cstdio>
 #include <ctime>
 #include <string_view>
 
+#include "field/screens/key_grid.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr float action_height_mm = 14;
-constexpr float gap_mm = 3;
+constexpr float gap_mm = 3, notice_mm_least = 14;
+constexpr float margin_x_mm = 6, margin_y_mm = 4, margin_least_mm = 2.5F;
+constexpr float beside_keys_mm = 8, beside_keys_least_mm = 5;
+/// A page lower than this has no room for four rows of keys above its actions.
+constexpr float low_mm = 123;
+constexpr std::string_view between = " · ";
 
 /// The title without its last parts (" · …") where it is wider than the page.
 std::string fitted(const Ui& ui, std::string title, float w) {
-    constexpr std::string_view between = " · ";
     for (std::size_t cut = title.rfind(between);
          cut != std::string::npos && ui.text_width(title, Size::bold) > w;
          cut = title.rfind(between)) {
@@ -25,87 +31,126 @@ std::string fitted(const Ui& ui, std::string title, float w) {
     return title;
 }
 
-void draw_title(Ui& ui, const State& state, const std::string& whole, Box strip) {
-    const std::string title = fitted(ui, whole, strip.w);
-    const float baseline_y = strip.y + ui.mm(1);
-    ui.text(strip.x, baseline_y, title, Size::bold);
-    const std::string saved = (state.save_failed ? "! " : "✓ ") + state.saved;
-    if (!state.saved.empty()) {
-        const bool fits =
-            ui.text_width(title, Size::bold) + ui.text_width(saved, Size::small) + ui.mm(4) <
-            strip.w;
-        if (fits) {
-            ui.text(strip.right(), baseline_y + ui.mm(0.8F), saved, Size::small, Align::right,
-                    state.save_failed ? ui.colours().ink : ui.colours().soft);
-        }
-    }
+std::string saved_words(const State& state) {
+    return state.saved.empty() ? "" : (state.save_failed ? "! " : "✓ ") + state.saved;
+}
+
+void rule(const Ui& ui, Box strip) {
     ui.ink()->AddLine({strip.x, strip.bottom()}, {strip.right(), strip.bottom()}, ui.colours().ink,
                       ui.mm(0.3F));
 }
 
-/// In portrait the other actions stand in a row above the primary one.
-std::string draw_actions(Ui& ui, const std::vector<Action>& actions, Box strip) {
-    std::string tapped;
-    if (actions.empty()) {
-        return tapped;
+void draw_title(Ui& ui, const State& state, const std::string& whole, Box& page) {
+    const Box strip = take_top(page, ui.line_height(Size::bold) + ui.mm(2.5F));
+    const std::string title = fitted(ui, whole, strip.w);
+    const float y = strip.y + ui.mm(1);
+    ui.text(strip.x, y, title, Size::bold);
+    const std::string saved = saved_words(state);
+    const float used = ui.text_width(title, Size::bold) + ui.mm(4);
+    // That nothing was saved must show, whatever else does.
+    if (used + ui.text_width(saved, Size::small) < strip.w) {
+        ui.text(strip.right(), y + ui.mm(0.8F), saved, Size::small, Align::right,
+                state.save_failed ? ui.colours().ink : ui.colours().soft);
+    } else if (state.save_failed) {
+        ui.text(strip.right(), y, "!", Size::bold, Align::right);
     }
-    const float gap = ui.mm(gap_mm);
-    const auto draw = [&](const Action& action, Box box) {
-        if (ui.button(action.name, action.label, box, action.look)) {
-            tapped = action.name;
-        }
-    };
-    Box rest = strip;
-    const std::size_t others = actions.size() - 1;
-    if (ui.portrait()) {
-        draw(actions.back(), take_bottom(rest, ui.mm(action_height_mm + 2)));
-        take_bottom(rest, gap);
-    } else {
-        draw(actions.back(), take_right(rest, others == 0 ? rest.w : rest.w * 0.34F));
-        take_right(rest, gap);
-        take_top(rest, ui.mm(1));
-    }
-    if (others > 0) {
-        const std::vector<Box> places = columns(rest, static_cast<int>(others), gap);
-        for (std::size_t i = 0; i < others; ++i) {
-            draw(actions[i], places[i]);
-        }
-    }
-    return tapped;
+    rule(ui, strip);
+    take_top(page, ui.mm(2));
 }
 
-float actions_height(const Ui& ui, const std::vector<Action>& actions) {
-    if (actions.empty()) {
-        return 0;
+/// In a narrow column: what it is about, then the rest of the title in small letters.
+void draw_title_column(Ui& ui, const State& state, const std::string& title, Box& page) {
+    const std::size_t cut = title.find(between);
+    const std::string first = title.substr(0, cut);
+    const float w = ui.text(page.x, page.y, fitted(ui, first, page.w), Size::bold);
+    const std::string saved = saved_words(state);
+    if (w + ui.mm(3) + ui.text_width(saved, Size::small) < page.w) {
+        ui.text(page.right(), page.y + ui.mm(0.8F), saved, Size::small, Align::right,
+                state.save_failed ? ui.colours().ink : ui.colours().soft);
     }
-    const float one = ui.mm(action_height_mm + 1);
-    return ui.portrait() && actions.size() > 1 ? 2 * one + ui.mm(gap_mm + 1) : one + ui.mm(1);
+    float h = ui.line_height(Size::bold);
+    if (cut != std::string::npos) {
+        h += ui.paragraph(page.x, page.y + h, page.w, title.substr(cut + between.size()),
+                          Size::small);
+    }
+    rule(ui, take_top(page, h + ui.mm(1)));
+    take_top(page, ui.mm(2));
+}
+
+/// Cuts the margins off the page. Keys may lie nearer its edge than words.
+Box inside_margins(const Ui& ui, bool keys_beside, bool keys_below) {
+    const Box page = ui.page();
+    float x = ui.mm(margin_x_mm);
+    float y = ui.mm(margin_y_mm);
+    if (keys_beside) {
+        y = std::clamp((page.h - key_room(ui).h) / 2, ui.mm(margin_least_mm), y);
+        x = ui.mm(margin_y_mm);
+    } else if (keys_below) {
+        x = std::clamp((page.w - key_room(ui).w) / 2, ui.mm(margin_least_mm), x);
+        y = x;
+    }
+    return inset(page, x, std::min(y, ui.mm(margin_y_mm)));
+}
+
+/// A notice takes a third of the page at most, and scrolls then.
+float notice_height(const Ui& ui, const std::string& notice, Box page) {
+    const float most = std::max(ui.mm(notice_mm_least), page.h * 0.3F);
+    return std::min(band_height(ui, notice, page.w), most);
+}
+
+void draw_notice(Ui& ui, const std::string& notice, Box& page) {
+    const float whole = band_height(ui, notice, page.w);
+    Box place = take_top(page, notice_height(ui, notice, page));
+    if (place.h >= whole) {
+        draw_band(ui, notice, place);
+        return;
+    }
+    place.h -= ui.mm(gap_mm);
+    const Box list = ui.begin_scroll("notice", place);
+    ui.end_scroll(draw_band(ui, notice, list) - ui.mm(gap_mm));
 }
 
 }  // namespace
 
-float margin(const Ui& ui) { return ui.mm(6); }
-
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
-                 const std::vector<Action>& actions) {
-    Box page = inset(ui.page(), margin(ui), ui.mm(4));
-    draw_title(ui, state, title, take_top(page, ui.line_height(Size::bold) + ui.mm(2.5F)));
-    take_top(page, ui.mm(2));
+                 const std::vector<Action>& actions, KeysWanted keys) {
     Frame frame;
-    frame.tapped = draw_actions(ui, actions, take_bottom(page, actions_height(ui, actions)));
-    take_bottom(page, ui.mm(gap_mm));
-    const std::string& notice = state.notice;
-    if (!notice.empty()) {
-        const float height = ui.paragraph_height(page.w - ui.mm(6), notice, Size::body) + ui.mm(3);
-        const Box band = take_top(page, height);
-        ui.ink()->AddRectFilled({band.x, band.y}, {band.right(), band.bottom()}, ui.colours().warn,
-                                ui.mm(1));
-        ui.paragraph(band.x + ui.mm(3), band.y + ui.mm(1.5F), band.w - ui.mm(6), notice, Size::body,
-                     IM_COL32(0, 0, 0, 255));
-        take_top(page, ui.mm(2));
+    const bool aside = keys.count > 0 && !ui.portrait() && ui.page().h < ui.mm(low_mm);
+    Box page = inside_margins(ui, aside, keys.count > 0 && ui.portrait());
+    if (aside) {
+        frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_least_mm));
+        draw_title_column(ui, state, title, page);
+    } else {
+        draw_title(ui, state, title, page);
     }
+    const ActionRows rows(ui, actions, page.w);
+    frame.tapped = rows.draw(ui, take_bottom(page, rows.height()));
+    take_bottom(page, actions.empty() ? 0 : ui.mm(gap_mm));
+    if (keys.count > 0 && ui.portrait()) {
+        const float above = ui.mm(keys.above_mm) + notice_height(ui, state.notice, page);
+        frame.keys = keys_below(ui, page, keys.count, above);
+    } else if (keys.count > 0 && !aside) {
+        frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_mm));
+    }
+    draw_notice(ui, state.notice, page);
     frame.body = page;
     return frame;
+}
+
+float band_height(const Ui& ui, const std::string& words, float w) {
+    return words.empty() ? 0
+                         : ui.paragraph_height(w - ui.mm(6), words, Size::body) + ui.mm(3 + gap_mm);
+}
+
+float draw_band(Ui& ui, const std::string& words, Box box) {
+    const float used = band_height(ui, words, box.w);
+    if (used > 0) {
+        ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + used - ui.mm(gap_mm)},
+                                ui.colours().warn, ui.mm(1));
+        ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(1.5F), box.w - ui.mm(6), words, Size::body,
+                     IM_COL32_BLACK);
+    }
+    return used;
 }
 
 std::string title_of(const Edge& edge) {

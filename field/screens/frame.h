@@ -12,28 +12,33 @@
 #include <vector>
 
 #include "field/app/state.h"
+#include "field/screens/actions.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
 
-struct Action {
-    std::string name;
-    std::string label;
-    Look look = Look::plain;
+/// Keys that stand beside the body, or below it in portrait.
+struct KeysWanted {
+    int count = 0;  ///< 0: none
+    float above_mm =
+        0;  ///< in portrait keys that leave less than this above them lie in three rows
 };
 
 struct Frame {
     Box body;
+    Box keys;            ///< empty when none were wanted
     std::string tapped;  ///< name of the action that was tapped, or empty
 };
 
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
-/// right.
+/// right. On a low screen keys take its whole height, with title, body and actions at their left.
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
-                 const std::vector<Action>& actions);
+                 const std::vector<Action>& actions, KeysWanted keys = {});
 
-/// The margin round a page.
-float margin(const Ui& ui);
+/// A warning in words on its ground, as high as it needs; returns the height used with the gap
+/// below, 0 for no words.
+float draw_band(Ui& ui, const std::string& words, Box box);
+float band_height(const Ui& ui, const std::string& words, float w);
 
 /// "Eave C".
 std::string title_of(const Edge& edge);

@@ -5,6 +5,24 @@
 
 namespace hemline {
 
+namespace {
+
+void draw_welcome(Ui& ui, Box& page) {
+    take_top(page,
+             ui.paragraph(page.x, page.y, page.w, "No job here yet.", Size::title) + ui.mm(2));
+    take_top(page, ui.paragraph(page.x, page.y, page.w,
+                                "Start a job for your own roof, or try the demo roof: an invented "
+                                "boathouse with eight eaves.") +
+                       ui.mm(4));
+    take_top(page,
+             ui.paragraph(page.x, page.y, page.w,
+                          "This tool goes after local codes, the maker's printed instructions and "
+                          "a licensed professional, never before them. Tie off at 6 ft and more.",
+                          Size::body, ui.colours().soft));
+}
+
+}  // namespace
+
 Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
     const Frame frame = open_frame(ui, state, "Hemline · jobs on this tablet",
@@ -12,32 +30,21 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
                                     {"light", "Day or\nnight"},
                                     {"new job", "New job"},
                                     {"demo", "Demo roof", Look::primary}});
-    Box body = frame.body;
+    const Box body = frame.body;
+    Box list = ui.begin_scroll("jobs", body);
+    const float top = list.y;
+    list.h = ui.mm(100000);  // as long as its jobs
     if (state.jobs.empty()) {
-        body.y += ui.mm(4);
-        body.y += ui.paragraph(body.x, body.y, body.w, "No job here yet.", Size::title) + ui.mm(3);
-        body.y += ui.paragraph(body.x, body.y, body.w,
-                               "Start a job for your own roof, or try the demo roof: an invented "
-                               "boathouse with eight eaves.") +
-                  ui.mm(8);
-        ui.paragraph(body.x, body.y, body.w,
-                     "This tool goes after local codes, the maker's printed instructions and a "
-                     "licensed professional, never before them. Tie off at 6 ft and more.",
-                     Size::body, ui.colours().soft);
+        draw_welcome(ui, list);
     }
-    const float row_height = ui.mm(16);
-    const float pitch = row_height + ui.mm(3);
-    const Box list = ui.begin_scroll("jobs", body, pitch * static_cast<float>(state.jobs.size()));
-    float y = list.y;
     for (const std::filesystem::path& job : state.jobs) {
         const std::string name = job.filename().string();
-        if (!state.jobs.empty() &&
-            ui.button("job " + name, name, {list.x, y, list.w, row_height})) {
+        if (ui.button("job " + name, name, take_top(list, ui.mm(16)))) {
             wish.open_job = job;
         }
-        y += pitch;
+        take_top(list, ui.mm(3));
     }
-    ui.end_scroll();
+    ui.end_scroll(list.y - top);
     if (frame.tapped == "demo") {
         wish.start_demo = true;
     } else if (frame.tapped == "new job") {

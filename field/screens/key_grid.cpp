@@ -22,38 +22,40 @@ float side(float room, int keys, float gap) {
 
 int columns_of(int keys, int tall) { return (keys + tall - 1) / tall; }
 
-bool lacks_room(const Ui& ui, float h) { return h < span(ui, rows_usual) - 1; }
+int tall_of(const Ui& ui, Box box) {
+    return box.h < span(ui, rows_usual) - 1 ? rows_low : rows_usual;
+}
 
 }  // namespace
 
 Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
 
-Box take_keys(const Ui& ui, Box& body, int keys, BesideKeys beside) {
-    const float w = span(ui, columns_of(keys, rows_usual));
-    if (ui.portrait()) {
-        const float gap = ui.mm(gap_mm);
-        Box box = take_bottom(body, std::min(span(ui, rows_usual), body.h - beside.h_min - gap));
-        take_bottom(body, gap);
-        box.w = std::min(box.w, w);
-        return box;
-    }
-    const float w_low = span(ui, columns_of(keys, rows_low));
-    const float gap = ui.mm(8);
-    const bool low = lacks_room(ui, body.h) && body.w - w_low - gap >= beside.w_min;
-    Box box = take_right(body, low ? w_low : w);
+Box keys_beside(const Ui& ui, Box& body, int keys, float gap) {
+    Box box = take_right(body, span(ui, columns_of(keys, rows_usual)));
     take_right(body, gap);
-    box.h = std::min(box.h, span(ui, low ? rows_low : rows_usual));
+    box.h = std::min(box.h, span(ui, rows_usual));
     return box;
 }
 
-KeyGrid::KeyGrid(Ui& ui, Box box, int keys) : ui_(ui), box_(box), tall_(rows_usual) {
-    if (lacks_room(ui, box.h) && span(ui, columns_of(keys, rows_low)) <= box.w + 1) {
-        tall_ = rows_low;
-    }
+Box keys_below(const Ui& ui, Box& body, int keys, float above) {
+    const float gap = ui.mm(gap_mm);
+    const bool low = body.h - gap - span(ui, rows_usual) < above;
+    Box box = take_bottom(body, span(ui, low ? rows_low : rows_usual));
+    take_bottom(body, gap);
+    const float w = span(ui, low ? 4 : columns_of(keys, rows_usual));
+    return take_right(box, w);
+}
+
+bool holds_keys(const Ui& ui, Box box, int keys) {
+    return span(ui, columns_of(keys, tall_of(ui, box))) <= box.w + 1;
+}
+
+KeyGrid::KeyGrid(Ui& ui, Box box, int keys) : ui_(ui), box_(box), tall_(tall_of(ui, box)) {
     wide_ = columns_of(keys, tall_);
     scrolls_ = box.h < span(ui, tall_) - 1;
     if (scrolls_) {
         box_ = ui.begin_scroll("keys", box, span(ui, tall_));
+        box_.w = box.w;
     }
 }
 

@@ -1,5 +1,4 @@
-// Where keys lie: four rows, or three on a low screen; lower still they scroll, and none is ever
-// less than 19 mm.
+// Where keys lie: four rows, or three where a page is short; none is ever less than 19 mm.
 //
 //   7 8 9     7 8 9 back
 //   4 5 6     4 5 6 .
@@ -16,17 +15,17 @@ constexpr int digit_keys = 12, sixteenth_keys = 16;
 /// The room that four rows of four keys want, in pixels.
 Box key_room(const Ui& ui);
 
-/// What stands beside the keys, or in portrait above them, in pixels.
-struct BesideKeys {
-    float w_min = 0;  ///< keys lie in three rows only where this much is left beside them
-    float h_min = 0;  ///< in portrait keys that leave less than this above them scroll
-};
+/// Cuts the room for so many keys in four rows off the right of `body`, and a gap beside it.
+Box keys_beside(const Ui& ui, Box& body, int keys, float gap);
+/// The same off the bottom, under the right thumb: in four rows, or in three of four keys where
+/// less than `above` would be left.
+Box keys_below(const Ui& ui, Box& body, int keys, float above);
 
-/// Cuts the room for so many keys off `body`, and the gap beside it: from the right, or from the
-/// bottom in portrait.
-Box take_keys(const Ui& ui, Box& body, int keys, BesideKeys beside);
+/// Whether a box has room for so many keys. Where not, a page of keys shows fewer.
+bool holds_keys(const Ui& ui, Box box, int keys);
 
-/// The places of so many keys in a box, which scrolls while this lives where it is too low.
+/// The places of so many keys in a box, which scrolls while this lives where even three rows are
+/// too high.
 class KeyGrid {
   public:
     KeyGrid(Ui& ui, Box box, int keys);

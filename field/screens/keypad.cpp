@@ -7,35 +7,64 @@ namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, fields_mm = 11, short_readback_mm = 52;
-constexpr int inch_keys = 13;
+constexpr int inch_keys = 13, eighth_keys = 12;
 
-void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
-    const KeyGrid grid(ui, box, sixteenth_keys);
-    for (int n = 0; n < 16; ++n) {
-        const Box place = grid.place(n);
-        const bool chosen = draft.sixteenths == n;
-        const std::string name = "sixteenths " + std::to_string(n);
-        if (ui.button(name, n == 0 ? "0" : "", place, chosen ? Look::chosen : Look::key)) {
+/// A key for so many sixteenths of an inch; true when tapped.
+bool fraction_key(Ui& ui, const std::string& name, Box place, int n, bool chosen) {
+    const bool tapped =
+        ui.button(name, n == 0 ? "0" : "", place, chosen ? Look::chosen : Look::key);
+    if (n > 0) {
+        const int common = std::gcd(n, 16);
+        ui.fraction(place, n / common, 16 / common,
+                    chosen ? ui.colours().chalk_ink : ui.colours().ink);
+    }
+    return tapped;
+}
+
+/// Eight keys for the eighths, and one for a sixteenth more or less.
+void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
+    const KeyGrid grid(ui, box, eighth_keys);
+    const int now = draft.sixteenths.value_or(0);
+    for (int n = 0; n < 16; n += 2) {
+        if (fraction_key(ui, "sixteenths " + std::to_string(n), grid.place(n / 2), n,
+                         draft.sixteenths && now - now % 2 == n)) {
             press_sixteenths(draft, n);
         }
-        if (n > 0) {
-            const int common = std::gcd(n, 16);
-            ui.fraction(place, n / common, 16 / common,
-                        chosen ? ui.colours().chalk_ink : ui.colours().ink);
+    }
+    const bool odd = now % 2 == 1;
+    if (ui.button("a sixteenth more", "and\n1/16", grid.place(8), odd ? Look::chosen : Look::key)) {
+        press_sixteenths(draft, odd ? now - 1 : now + 1);
+    }
+    if (ui.button("back", "take\nback", grid.last(), Look::key)) {
+        press_back(draft, false);
+    }
+}
+
+void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
+    if (!holds_keys(ui, box, sixteenth_keys)) {
+        draw_eighth_keys(ui, draft, box);
+        return;
+    }
+    const KeyGrid grid(ui, box, sixteenth_keys);
+    for (int n = 0; n < 16; ++n) {
+        if (fraction_key(ui, "sixteenths " + std::to_string(n), grid.place(n), n,
+                         draft.sixteenths == n)) {
+            press_sixteenths(draft, n);
         }
     }
 }
 
+/// Twelve keys, and one to take them back where there is room.
 void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
-    const KeyGrid grid(ui, box, inch_keys);
+    const bool has_back = holds_keys(ui, box, inch_keys);
+    const KeyGrid grid(ui, box, has_back ? inch_keys : inch_keys - 1);
     for (int n = 0; n < 12; ++n) {
         const Look look = draft.inches == n ? Look::chosen : Look::key;
         if (ui.button("inches " + std::to_string(n), std::to_string(n), grid.place(n), look)) {
             press_inches(draft, n);
         }
     }
-    if (ui.button("back", "take\nback", grid.last(), Look::key)) {
+    if (has_back && ui.button("back", "take\nback", grid.last(), Look::key)) {
         press_back(draft, false);
     }
 }
@@ -88,36 +117,6 @@ void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric) {
     } else if (tapped != 0) {
         press_feet_digit(draft, tapped - '0');
     }
-}
-
-float length_fields_height(const Ui& ui, bool metric, FieldsAt at) {
-    const float readback = ui.figure_height() + ui.mm(2);
-    return metric || at == FieldsAt::right ? readback : readback + ui.mm(fields_mm);
-}
-
-float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric, FieldsAt at) {
-    ui.figure(body.x, body.y, shown_length(draft, metric),
-              metric ? Marks::millimetre : Marks::sixteenth);
-    const float used = length_fields_height(ui, metric, at);
-    if (metric) {
-        return used;
-    }
-    Box strip{body.x, body.y + used - ui.mm(fields_mm), body.w, ui.mm(fields_mm)};
-    if (at == FieldsAt::right) {
-        strip.y = body.y + (ui.figure_height() - strip.h) / 2;
-        take_left(strip, ui.mm(short_readback_mm));
-    }
-    const std::vector<Box> places = columns(strip, 3, ui.mm(gap_mm));
-    const char* const labels[] = {"feet", "inches", "16ths"};
-    for (int field = 0; field < 3; ++field) {
-        const auto i = static_cast<std::size_t>(field);
-        if (ui.button(std::string("field ") + labels[i], labels[i], places[i],
-                      draft.field == field ? Look::chosen : Look::plain)) {
-            draft.field = field;
-            draft.refused.clear();
-        }
-    }
-    return used;
 }
 
 }  // namespace hemline

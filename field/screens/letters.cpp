@@ -1,5 +1,6 @@
 #include "field/screens/letters.h"
 
+#include <algorithm>
 #include <string_view>
 
 namespace hemline {
@@ -7,7 +8,10 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t name_letters_most = 40;
-constexpr std::string_view letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-";
+constexpr std::string_view all_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-";
+constexpr std::string_view letter_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ", digits = "0123456789.-";
+constexpr float key_mm = 10, key_mm_most = 19, gap_mm = 3;
+constexpr int wide_most = 10;
 
 void take_back(std::string& name) {
     while (!name.empty() && (static_cast<unsigned char>(name.back()) & 0xC0U) == 0x80U) {
@@ -24,37 +28,60 @@ void add(std::string& name, char letter) {
     name += lowers ? static_cast<char>(letter - 'A' + 'a') : letter;
 }
 
-}  // namespace
-
-void draw_letter_keys(Ui& ui, std::string& name, Box box) {
-    for (const char letter : ui.typed()) {
+void take_typed_name(std::string& name, std::string_view typed) {
+    for (const char letter : typed) {
         if (letter == '\b') {
             take_back(name);
         } else if (static_cast<unsigned char>(letter) >= ' ' && name.size() < name_letters_most) {
             name += letter;
         }
     }
-    const int wide = ui.portrait() ? 7 : 10;
-    const int keys = static_cast<int>(letters.size()) + 2;
-    const int tall = (keys + wide - 1) / wide;
-    const std::vector<Box> lines = rows(box, tall, ui.mm(3));
-    for (int i = 0; i < keys; ++i) {
-        const auto line = static_cast<std::size_t>(i / wide);
-        const Box place = columns(lines[line], wide, ui.mm(3))[static_cast<std::size_t>(i % wide)];
-        const auto index = static_cast<std::size_t>(i);
-        if (index < letters.size()) {
-            const std::string label(1, letters[index]);
-            if (ui.button("letter " + label, label, place) && name.size() < name_letters_most) {
-                add(name, letters[index]);
-            }
-        } else if (index == letters.size()) {
-            if (ui.button("letter space", "space", place) && !name.empty()) {
-                name += ' ';
-            }
-        } else if (ui.button("letter back", "back", place)) {
-            take_back(name);
+}
+
+int rows_of(std::size_t keys, int wide) { return (static_cast<int>(keys) + wide - 1) / wide; }
+
+float height_of(const Ui& ui, int rows) {
+    return ui.mm(static_cast<float>(rows) * (key_mm + gap_mm) - gap_mm);
+}
+
+}  // namespace
+
+void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
+    take_typed_name(name, ui.typed());
+    const float gap = ui.mm(gap_mm);
+    const int fit = static_cast<int>((box.w + gap) / ui.mm(key_mm + gap_mm));
+    const int wide = std::clamp(fit, 1, wide_most);
+    const bool whole = height_of(ui, rows_of(all_keys.size() + 2, wide)) <= box.h;
+    const std::string_view letters = whole ? all_keys : digits_shown ? digits : letter_keys;
+    // Both pages have as many places, so that no key moves.
+    const int tall = rows_of((whole ? all_keys : letter_keys).size() + (whole ? 2 : 3), wide);
+    const float h =
+        std::clamp(box.h, height_of(ui, tall), height_of(ui, tall) * key_mm_most / key_mm);
+    const Box keys =
+        ui.begin_scroll("letters", box, std::min(h, std::max(box.h, height_of(ui, tall))));
+    const std::vector<Box> lines = rows({keys.x, keys.y, box.w, h}, tall, gap);
+    std::size_t next = 0;
+    const auto key = [&](const std::string& key_name, const std::string& label) {
+        const auto line = next / static_cast<std::size_t>(wide);
+        const auto column = next++ % static_cast<std::size_t>(wide);
+        return ui.button("letter " + key_name, label, columns(lines[line], wide, gap)[column]);
+    };
+    for (const char letter : letters) {
+        const std::string label(1, letter);
+        if (key(label, label) && name.size() < name_letters_most) {
+            add(name, letter);
         }
     }
+    if (key("space", "space") && !name.empty()) {
+        name += ' ';
+    }
+    if (key("back", "back")) {
+        take_back(name);
+    }
+    if (!whole && key("page", digits_shown ? "A–Z" : "0–9")) {
+        digits_shown = !digits_shown;
+    }
+    ui.end_scroll();
 }
 
 }  // namespace hemline

@@ -20,6 +20,7 @@ constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation:
 constexpr const char* notation_words[] = {"in 12", "degrees", "percent"};
 constexpr std::size_t digits_most = 6;
 constexpr float picture_mm_least = 20;
+constexpr float above_keys_mm = 60;  // the verdict, in portrait
 
 Result<Slope> slope_of(const Drafts& drafts) {
     static constexpr const char* endings[] = {"/12", "deg", "%"};
@@ -88,6 +89,32 @@ void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
     }
 }
 
+/// What the pitch so far means, and the eave at that pitch where there is room.
+void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& drafts,
+                 const Result<Slope>& pitch, Box body) {
+    Box words = ui.begin_scroll("pitch words", body);
+    const float top = words.y;
+    float used = 0;
+    const Trim* const trim = state.assets->catalogue.of(edge);
+    if (pitch && trim != nullptr) {
+        take_top(words, draw_verdict(ui, state, edge, *pitch, words));
+        used = words.y - top;
+        take_top(words, ui.mm(2));
+        if (words.h > ui.mm(picture_mm_least)) {
+            draw_eave_section(
+                ui, {.trim = fitted_to(*trim, edge), .pitch = *pitch, .fascia = edge.fascia},
+                words);
+        }
+    } else {
+        used = ui.paragraph(
+            words.x, words.y, words.w,
+            drafts.pitch_number.empty()
+                ? "Hold a level on the deck: rise over 12 in, or what a digital level shows."
+                : pitch.problem().what + " " + pitch.problem().mend);
+    }
+    ui.end_scroll(used);
+}
+
 }  // namespace
 
 Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
@@ -100,44 +127,19 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     const Result<Slope> pitch = slope_of(drafts);
     const Frame frame = open_frame(
         ui, state, title_of(work->edge) + " · pitch of the roof behind it",
-        {{"leave", "Roof"}, {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}});
-    Box body = frame.body;
-    const float keys_w = ui.mm(3 * 19 + 2 * 3);
-    const float keys_h = key_room(ui).h;
-    Box keys = ui.portrait() ? take_bottom(body, keys_h) : take_right(body, keys_w);
-    keys.h = std::min(keys.h, keys_h);
-    if (ui.portrait()) {
-        take_bottom(body, ui.mm(3));
-        take_left(keys, (keys.w - keys_w) / 2);
-        keys.w = keys_w;
-    } else {
-        take_right(body, ui.mm(8));
-    }
-    if (const char key = draw_digit_keys(ui, keys, true); key != 0) {
+        {{"leave", "Roof"}, {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}},
+        {digit_keys, above_keys_mm});
+    if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
         press(drafts, key);
     }
+    Box body = frame.body;
     draw_notations(ui, drafts, take_top(body, ui.mm(12)));
     take_top(body, ui.mm(2));
     const std::string unit = notation_words[static_cast<int>(drafts.pitch_notation)];
     ui.text(body.x, body.y, (drafts.pitch_number.empty() ? "…" : drafts.pitch_number) + " " + unit,
             Size::title);
     take_top(body, ui.line_height(Size::title) + ui.mm(2));
-    const Trim* const trim = state.assets->catalogue.of(work->edge);
-    if (pitch && trim != nullptr) {
-        take_top(body, draw_verdict(ui, state, work->edge, *pitch, body) + ui.mm(2));
-        if (body.h > ui.mm(picture_mm_least)) {
-            draw_eave_section(ui,
-                              {.trim = fitted_to(*trim, work->edge),
-                               .pitch = *pitch,
-                               .fascia = work->edge.fascia},
-                              body);
-        }
-    } else if (!drafts.pitch_number.empty()) {
-        ui.paragraph(body.x, body.y, body.w, pitch.problem().what + " " + pitch.problem().mend);
-    } else {
-        ui.paragraph(body.x, body.y, body.w,
-                     "Hold a level on the deck: rise over 12 in, or what a digital level shows.");
-    }
+    draw_answer(ui, state, work->edge, drafts, pitch, body);
     if (frame.tapped == "keep" && pitch) {
         wish.fact = PitchTaken{work->edge.id, *pitch};
     } else if (frame.tapped == "leave") {

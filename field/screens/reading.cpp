@@ -5,13 +5,14 @@
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
+#include "field/screens/readback.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float readback_mm = 100;  // the longest length in figures
+constexpr float above_keys_mm = 46;  // what is said of the reading, in portrait
 
 std::vector<RecordedReading> standing(const EdgeWork& work, ReadingOf of) {
     std::vector<RecordedReading> readings;
@@ -89,16 +90,11 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
 }
 
 /// The question asked before a doubtful reading counts, or why a key was refused.
-void draw_question(Ui& ui, const Drafts& drafts, const std::string& doubt, Box box) {
-    const std::string& words = drafts.length.refused.empty() ? doubt : drafts.length.refused;
-    if (words.empty() || (drafts.length.refused.empty() && !drafts.doubt_shown)) {
-        return;
+std::string question(const Drafts& drafts, const std::string& doubt) {
+    if (!drafts.length.refused.empty()) {
+        return drafts.length.refused;
     }
-    const float height = ui.paragraph_height(box.w - ui.mm(6), words, Size::body) + ui.mm(4);
-    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + height}, ui.colours().warn,
-                            ui.mm(1));
-    ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(2), box.w - ui.mm(6), words, Size::body,
-                 IM_COL32(0, 0, 0, 255));
+    return drafts.doubt_shown ? doubt : "";
 }
 
 }  // namespace
@@ -121,35 +117,37 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     const bool questioned = drafts.doubt_shown && !doubt.empty();
     const std::vector<RecordedReading> before = standing(*work, of);
 
+    const bool can_put_back = is_empty(drafts.length) && drafts.cleared;
     const Frame frame =
         open_frame(ui, state, title_for(*work, of),
                    {{"leave", "Roof"},
                     {"strike", "Strike\nthe last", before.empty() ? Look::off : Look::plain},
-                    {"clear", "Start again", is_empty(drafts.length) ? Look::off : Look::plain},
+                    {"clear", can_put_back ? "Put it\nback" : "Start\nagain",
+                     is_empty(drafts.length) && !can_put_back ? Look::off : Look::plain},
                     {"keep", questioned ? "Keep it all the same" : "Keep this reading",
-                     length ? Look::primary : Look::off}});
-    Box body = frame.body;
-    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys,
-                               {ui.mm(readback_mm), length_fields_height(ui, metric)});
-    draw_length_keys(ui, drafts.length, keys, metric);
+                     length ? Look::primary : Look::off}},
+                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    draw_length_keys(ui, drafts.length, frame.keys, metric);
     // Another length is another question: keeping it is no answer to the former one.
     if (shown_length(drafts.length, metric) != before_keys) {
         drafts.doubt_shown = false;
     }
+    Box body = frame.body;
     take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    Box words = ui.begin_scroll("reading words", body);
+    const float top = words.y;
+    take_top(words, draw_band(ui, question(drafts, doubt), words));
     if (of == ReadingOf::remainder) {
-        take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                    "From the end of the fixed piece to the end of the edge.",
-                                    Size::body) +
-                           ui.mm(2));
+        take_top(words, ui.paragraph(words.x, words.y, words.w,
+                                     "From the end of the fixed piece to the end of the edge.") +
+                            ui.mm(2));
     }
-    take_top(body,
-             draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric), body) +
-                 ui.mm(2));
     if (!drafts.typed.empty()) {
-        take_top(body, ui.paragraph(body.x, body.y, body.w, "typed: " + drafts.typed, Size::body));
+        take_top(words, ui.paragraph(words.x, words.y, words.w, "typed: " + drafts.typed));
     }
-    draw_question(ui, drafts, doubt, body);
+    take_top(words, draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric),
+                                    {words.x, words.y, words.w, words.h}));
+    ui.end_scroll(words.y - top);
 
     if (frame.tapped == "keep" && length) {
         if (doubt.empty() || drafts.doubt_shown) {
@@ -158,8 +156,14 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
             drafts.doubt_shown = true;
         }
     } else if (frame.tapped == "clear") {
-        drafts.length = {};
         drafts.doubt_shown = false;
+        if (can_put_back) {
+            drafts.length = *drafts.cleared;
+            drafts.cleared.reset();
+        } else {
+            drafts.cleared = drafts.length;
+            drafts.length = {};
+        }
     } else if (frame.tapped == "strike" && !before.empty()) {
         wish.fact = Struck{before.back().id, "struck by hand"};
     } else if (frame.tapped == "leave") {

@@ -2,13 +2,14 @@
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
+#include "field/screens/readback.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float readback_mm = 100;  // the longest length in figures
+constexpr float above_keys_mm = 40;  // what the card says, in portrait
 
 /// Why this length cannot have been cut from that metal; empty when it can.
 std::string impossible(Length length, const Card& card, Marks marks) {
@@ -42,20 +43,21 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
         {{"leave", "Back to\nthe card"},
          {"as planned", spoiled ? "The whole\npiece" : "As planned"},
          {"keep", spoiled ? "This much is lost" : "It is this long",
-          refused.empty() ? Look::primary : Look::off}});
+          refused.empty() ? Look::primary : Look::off}},
+        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
-    const Box keys = take_keys(ui, body, metric ? digit_keys : sixteenth_keys,
-                               {ui.mm(readback_mm), length_fields_height(ui, metric)});
-    draw_length_keys(ui, drafts.length, keys, metric);
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(4));
-    take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                "The card says " + print_length(card->cut, state.marks) + ".") +
-                       ui.mm(1));
-    ui.paragraph(body.x, body.y, body.w,
-                 !drafts.length.refused.empty() ? drafts.length.refused
-                 : refused.empty()              ? "The rest is planned again at once."
-                                                : refused,
-                 Size::body);
+    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    Box words = ui.begin_scroll("real cut words", body);
+    const float top = words.y;
+    take_top(words, ui.paragraph(words.x, words.y, words.w,
+                                 "The card says " + print_length(card->cut, state.marks) + ".") +
+                        ui.mm(1));
+    take_top(words, ui.paragraph(words.x, words.y, words.w,
+                                 !drafts.length.refused.empty() ? drafts.length.refused
+                                 : refused.empty() ? "The rest is planned again at once."
+                                                   : refused));
+    ui.end_scroll(words.y - top);
     const MetalTaken metal{card->stick_length, card->offcut};
     if (frame.tapped == "leave") {
         wish.go = back;

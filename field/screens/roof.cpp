@@ -129,25 +129,29 @@ Wish draw_roof(Ui& ui, const State& state) {
                     {"by", "Held by\n" + state.by},
                     {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
     Box body = frame.body;
-    if (ui.portrait()) {
-        draw_next(ui, state, next, body);
-        take_top(body, draw_sticks(ui, state, body) + ui.mm(4));
-    } else {
+    if (!ui.portrait()) {
         Box side = take_right(body, body.w * 0.38F);
         take_right(body, ui.mm(6));
-        draw_next(ui, state, next, side);
-        draw_sticks(ui, state, side);
+        Box words = ui.begin_scroll("roof side", side);
+        const float top = words.y;
+        draw_next(ui, state, next, words);
+        take_top(words, draw_sticks(ui, state, words));
+        ui.end_scroll(words.y - top);
+    } else {
+        draw_next(ui, state, next, body);
     }
-
     const float row_height = ui.mm(row_mm);
-    const Box list =
-        ui.begin_scroll("edges", body, row_height * static_cast<float>(state.job.edges.size()));
-    float y = list.y;
+    Box list = ui.begin_scroll("edges", body);
+    const float top = list.y;
+    list.h = ui.mm(100000);  // as long as its edges
     for (const EdgeWork& work : state.job.edges) {
-        draw_edge_row(ui, state, work, {list.x, y, list.w, row_height}, wish);
-        y += row_height;
+        draw_edge_row(ui, state, work, take_top(list, row_height), wish);
     }
-    ui.end_scroll();
+    if (ui.portrait()) {
+        take_top(list, ui.mm(5));
+        take_top(list, draw_sticks(ui, state, list));
+    }
+    ui.end_scroll(list.y - top);
 
     if (frame.tapped == "next" && next) {
         wish.go = next->where;

@@ -1,6 +1,8 @@
 // The run: its three styles side by side, drawn to scale as they will show from the ground.
 #include <imgui.h>
 
+#include <algorithm>
+
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -8,6 +10,8 @@
 namespace hemline {
 
 namespace {
+
+constexpr float style_mm_most = 30, strip_mm = 6, strip_mm_most = 13;
 
 struct StyleRow {
     Style style;
@@ -70,6 +74,38 @@ std::string summary(std::span<const Division> pieces, const RunRule& rule, Marks
     return words;
 }
 
+struct StripOf {
+    const RunRule& rule;
+    Side first;
+    Marks marks;
+};
+
+/// A style's button, what it comes to, and its pieces as they show; true when tapped.
+bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
+                const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
+    Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
+    const Box button = take_left(words, ui.portrait() ? words.w : words.w * 0.36F);
+    if (ui.portrait()) {
+        take_top(place, ui.mm(1));
+        words = take_top(place, ui.line_height(Size::small) + ui.mm(1));
+    } else {
+        take_left(words, ui.mm(4));
+    }
+    const bool tapped = ui.button(std::string("style ") + row.name, row.label, button,
+                                  chosen ? Look::chosen : Look::plain);
+    const std::string said = pieces ? summary(*pieces, of.rule, of.marks)
+                                    : pieces.problem().what + " " + pieces.problem().mend;
+    const Size size = ui.text_width(said, Size::body) <= words.w ? Size::body : Size::small;
+    const float h = ui.paragraph_height(words.w, said, size);
+    ui.paragraph(words.x, words.y + std::max(0.0F, (words.h - h) / 2), words.w, said, size);
+    if (pieces) {
+        take_top(place, ui.mm(1));
+        place.h = std::min(place.h, ui.mm(strip_mm_most));
+        draw_strip(ui, *pieces, of.first, of.marks, place);
+    }
+    return tapped;
+}
+
 }  // namespace
 
 Wish draw_run(Ui& ui, const State& state) {
@@ -89,32 +125,20 @@ Wish draw_run(Ui& ui, const State& state) {
          {"read", "Read it\nagain"},
          {"pitch", "Pitch"},
          {"next", next.label, Look::primary}});
-    Box body = frame.body;
+    const Box body = frame.body;
     const RunRule rule = run_rule(work->edge, TrimRole::main, *length, state.job.practice);
     const std::vector<std::optional<Length>> cut = cut_so_far(*run);
-    for (const StyleRow& row : styles) {
-        const Result<std::vector<Division>> pieces = divide_again(rule, row.style, cut);
-        Box place = take_top(body, ui.mm(30));
+    const std::vector<Box> places = rows(body, 3, ui.mm(3));
+    for (std::size_t i = 0; i < 3; ++i) {
+        const StyleRow& row = styles[i];
         const bool chosen = work->style == row.style;
-        const Box head = take_top(place, ui.mm(13));
-        Box head_words = head;
-        Box button = take_left(head_words, ui.mm(58));
-        take_left(head_words, ui.mm(5));
-        if (ui.button(std::string("style ") + row.name, row.label, inset(button, 0, ui.mm(1)),
-                      chosen ? Look::chosen : Look::plain) &&
+        Box place = places[i];
+        place.h = std::min(place.h, ui.mm(style_mm_most));
+        if (draw_style(ui, row, chosen, divide_again(rule, row.style, cut),
+                       {rule, work->edge.first, state.marks}, place) &&
             !chosen) {
             wish.fact = StyleChosen{work->edge.id, row.style};
             wish.go = state.where;
-        }
-        const float text_y = head_words.mid_y() - ui.line_height(Size::body) / 2;
-        if (pieces) {
-            ui.text(head_words.x, text_y, summary(*pieces, rule, state.marks));
-            Box strip = place;
-            take_bottom(strip, ui.mm(6));
-            draw_strip(ui, *pieces, work->edge.first, state.marks, inset(strip, 0, ui.mm(1)));
-        } else {
-            ui.paragraph(head_words.x, text_y, head_words.w,
-                         pieces.problem().what + " " + pieces.problem().mend);
         }
     }
     if (frame.tapped == "leave") {

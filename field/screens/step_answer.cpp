@@ -7,13 +7,14 @@
 
 #include "field/screens/edge_view.h"
 #include "field/screens/keypad.h"
+#include "field/screens/readback.h"
 
 namespace hemline {
 
 namespace {
 
 constexpr std::size_t count_digits_most = 4;
-constexpr float answer_mm = 60;  // a lap or a gap in figures
+constexpr float above_keys_mm = 50;  // caution, action and readback, in portrait
 
 std::int64_t count_of(const std::string& digits) {
     std::int64_t count = 0;
@@ -99,20 +100,13 @@ std::string screws_of(const std::string& count) {
     return (count.empty() ? "…" : count) + (count == "1" ? " screw" : " screws");
 }
 
-float refusal_height(const Ui& ui, const std::string& words, float w) {
-    return words.empty() ? 0 : ui.paragraph_height(w - ui.mm(6), words, Size::body) + ui.mm(4 + 3);
-}
-
-float draw_refusal(Ui& ui, const std::string& words, Box box) {
-    if (words.empty()) {
-        return 0;
+/// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
+void open_field(const Step& step, Drafts& drafts) {
+    const std::optional<Length> limit = step.length_most ? step.length_most : step.length_least;
+    if (!drafts.field_opened && limit) {
+        drafts.length.field = *limit < inches(1) ? 2 : *limit < feet(1) ? 1 : 0;
     }
-    const float height = refusal_height(ui, words, box.w) - ui.mm(3);
-    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + height}, ui.colours().warn,
-                            ui.mm(1));
-    ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(2), box.w - ui.mm(6), words, Size::body,
-                 IM_COL32(0, 0, 0, 255));
-    return height + ui.mm(3);
+    drafts.field_opened = true;
 }
 
 }  // namespace
@@ -144,46 +138,48 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
     return {{{"answer", "Done", Look::primary}}};
 }
 
-Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& step, Drafts& drafts,
-                Box body) {
+KeysWanted keys_for(const State& state, const Step& step) {
+    if (step.rule->asks == Asks::count) {
+        return {digit_keys, above_keys_mm};
+    }
     const bool metric = state.marks == Marks::millimetre;
-    if (step.rule->asks == Asks::tick) {
-        draw_values(ui, state, work, body);
-        return body;
-    }
-    if (step.rule->asks != Asks::length && step.rule->asks != Asks::count) {
-        take_top(body, draw_refusal(ui, drafts.exception_asked, body));
-        return body;
-    }
-    const bool counts = step.rule->asks == Asks::count;
-    const FieldsAt fields = ui.portrait() ? FieldsAt::right : FieldsAt::below;
-    const float readback = counts ? ui.line_height(Size::title) + ui.mm(2)
-                                  : length_fields_height(ui, metric, fields) + ui.mm(2);
-    // A refusal names the limit: it stands in its place.
-    const std::string limits = drafts.exception_asked.empty() ? limits_of(step, state.marks) : "";
-    const float said =
-        (limits.empty() ? 0 : ui.paragraph_height(body.w, limits, Size::body) + ui.mm(1)) +
-        refusal_height(ui, drafts.exception_asked, body.w);
-    const Box keys = take_keys(ui, body, counts || metric ? digit_keys : sixteenth_keys,
-                               {ui.mm(answer_mm), readback + said});
-    if (counts) {
+    return {step.rule->asks == Asks::length ? (metric ? digit_keys : sixteenth_keys) : 0,
+            above_keys_mm};
+}
+
+void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys) {
+    const bool metric = state.marks == Marks::millimetre;
+    if (step.rule->asks == Asks::count) {
         press_count(drafts, draw_digit_keys(ui, keys, false));
-        ui.text(body.x, body.y, screws_of(drafts.count), Size::title);
-    } else {
+    } else if (step.rule->asks == Asks::length) {
+        open_field(step, drafts);
         const Length before = shown_length(drafts.length, metric);
         take_typed(drafts.length, drafts.typed, ui.typed(), metric);
         draw_length_keys(ui, drafts.length, keys, metric);
-        draw_length_fields(ui, drafts.length, body, metric, fields);
         if (before != shown_length(drafts.length, metric)) {
             drafts.exception_asked.clear();
         }
     }
-    take_top(body, readback);
-    if (!limits.empty()) {
-        take_top(body, ui.paragraph(body.x, body.y, body.w, limits, Size::body) + ui.mm(1));
+}
+
+float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body) {
+    if (step.rule->asks == Asks::count) {
+        ui.text(body.x, body.y, screws_of(drafts.count), Size::title);
+        return ui.line_height(Size::title);
     }
-    take_top(body, draw_refusal(ui, drafts.exception_asked, body));
-    return body;
+    return step.rule->asks == Asks::length
+               ? draw_length_fields(ui, drafts.length, body, state.marks == Marks::millimetre)
+               : 0;
+}
+
+float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box) {
+    const std::string& refused =
+        drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
+    if (!refused.empty()) {  // it names the limit
+        return draw_band(ui, refused, box);
+    }
+    const std::string limits = limits_of(step, state.marks);
+    return limits.empty() ? 0 : ui.paragraph(box.x, box.y, box.w, limits) + ui.mm(2);
 }
 
 Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,

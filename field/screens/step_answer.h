@@ -18,10 +18,17 @@ struct AnswerActions {
 /// The buttons that answer this step.
 AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts);
 
-/// Keys and readback where the answer is a value; the values so far where the foreman ticks.
-/// Returns what is left of `body`.
-Box draw_answer(Ui& ui, const State& state, const EdgeWork& work, const Step& step, Drafts& drafts,
-                Box body);
+/// The keys this step's answer wants.
+KeysWanted keys_for(const State& state, const Step& step);
+
+/// Those keys, where the answer is a value.
+void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys);
+
+/// The value keyed in so far. Returns the height used, 0 where the answer is no value.
+float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body);
+
+/// The practice the value must meet, or why it was refused; empty where there is neither.
+float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box);
 
 /// The wish of the tapped button. A value outside practice is first refused with the reason; asked
 /// again, it is kept as an exception signed by whoever holds the tablet.

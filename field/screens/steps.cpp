@@ -6,7 +6,7 @@
 #include "field/screens/draw_section.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
-#include "field/screens/keypad.h"
+#include "field/screens/readback.h"
 #include "field/screens/screens.h"
 #include "field/screens/step_answer.h"
 
@@ -15,6 +15,7 @@ namespace hemline {
 namespace {
 
 constexpr float picture_mm_least = 20;
+constexpr float pinned_mm = 60;  // a column as narrow has no room between its words
 
 void draw_caution(Ui& ui, const std::string& caution, Box& body) {
     if (caution.empty()) {
@@ -55,14 +56,8 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
 
 /// Why, and what goes wrong; returns the height used.
 float draw_reasons(Ui& ui, const Step& step, Box box) {
-    const float wanted =
-        ui.paragraph_height(box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1) +
-        ui.paragraph_height(box.w, "What goes wrong: " + step.rule->wrong, Size::body);
-    if (wanted > box.h) {
-        return 0;  // never over the keys or the actions
-    }
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why, Size::body) + ui.mm(1);
+    y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why) + ui.mm(1);
     y += ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,
                       ui.colours().soft);
     return y - box.y;
@@ -108,6 +103,41 @@ void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& 
                       box);
 }
 
+/// The caution, the action and its answer; then why. Where it is narrow, the answer stands still
+/// just above the keys, and the words scroll.
+void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                std::size_t now, Drafts& drafts, Box body) {
+    const Step& step = steps[now];
+    const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
+    const bool counts = step.rule->asks == Asks::count;
+    if (pinned && (counts || step.rule->asks == Asks::length)) {
+        const float h = counts ? ui.line_height(Size::title) : ui.mm(length_fields_mm);
+        draw_answer(ui, state, step, drafts, take_bottom(body, h));
+        take_bottom(body, ui.mm(3));
+    }
+    if (step.rule->asks == Asks::tick) {
+        draw_caution(ui, step.rule->caution, body);
+        take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
+        draw_values(ui, state, work, body);
+        return;
+    }
+    Box words = ui.begin_scroll(
+        "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
+    const float top = words.y;
+    draw_caution(ui, step.rule->caution, words);
+    take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, Size::title) + ui.mm(3));
+    if (!pinned) {
+        const float used = draw_answer(ui, state, step, drafts, words);
+        take_top(words, used > 0 ? used + ui.mm(3) : 0);
+    }
+    take_top(words, draw_limits(ui, state, step, drafts, words));
+    take_top(words, draw_reasons(ui, step, words));
+    const float used = words.y - top;
+    take_top(words, ui.mm(3));
+    draw_picture(ui, state, work, step, steps, words);
+    ui.end_scroll(used);
+}
+
 Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     Wish wish;
     const Frame frame = open_frame(ui, state, title_of(work.edge) + " · finished",
@@ -145,17 +175,12 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const AnswerActions answers = answers_of(state, step, drafts);
     std::vector<Action> actions = {{"leave", "Roof"}, {"run", "The run"}};
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
-    const Frame frame = open_frame(ui, state, title, actions);
+    const Frame frame = open_frame(ui, state, title, actions, keys_for(state, step));
+    draw_answer_keys(ui, state, step, drafts, frame.keys);
     Box body = frame.body;
     draw_progress(ui, steps, *now, take_top(body, ui.mm(2.5F)));
-    take_top(body, ui.mm(4));
-    draw_caution(ui, step.rule->caution, body);
-    take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
-    Box rest = draw_answer(ui, state, *work, step, drafts, body);
-    if (step.rule->asks != Asks::tick) {
-        take_top(rest, draw_reasons(ui, step, rest) + ui.mm(3));
-        draw_picture(ui, state, *work, step, steps, rest);
-    }
+    take_top(body, ui.mm(3));
+    draw_words(ui, state, *work, steps, *now, drafts, body);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "run") {

@@ -16,6 +16,7 @@ constexpr float page_long_min = 150, page_short_min = 90;  // mm: a 7 in screen
 constexpr double repeat_min = 0.080;                       // s
 constexpr double refusal_shown = 0.5;                      // s
 constexpr float half_pixel = 0.5F;
+constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
 ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
@@ -33,6 +34,7 @@ void Ui::begin_page(const TouchQueue* touch) {
     touch_ = touch;
     targets_.clear();
     words_.clear();
+    faults_.clear();
     const ImVec2 window = ImGui::GetIO().DisplaySize;
     const bool tall = window.y > window.x;
     page_ = {0, 0, std::max(window.x, mm(tall ? page_short_min : page_long_min)),
@@ -60,17 +62,23 @@ void Ui::end_page() {
 ImDrawList* Ui::ink() const { return ImGui::GetWindowDrawList(); }
 
 bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label) {
-    require(box.w >= mm(w_min) - half_pixel && box.h >= mm(h_min) - half_pixel,
-            "a target is large enough for a glove");
+    if (box.w < mm(w_min) - half_pixel || box.h < mm(h_min) - half_pixel) {
+        faults_.push_back(std::string(name) + " is too small for a glove");
+        const float w = std::max(box.w, mm(w_min));
+        const float h = std::max(box.h, mm(h_min));
+        box = {box.mid_x() - w / 2, box.mid_y() - h / 2, w, h};
+    }
     const Box shown = common_of(box, scroll_ != nullptr ? scroll_->view : page_);
     const bool clipped = shown.w < box.w - half_pixel || shown.h < box.h - half_pixel;
     const float least = mm(target_min) - half_pixel;
     if (clipped && (shown.w < least || shown.h < least)) {
         return false;
     }
-    require(std::none_of(targets_.begin(), targets_.end(),
-                         [name](const Target& target) { return target.name == name; }),
-            "every target of a screen has its own name");
+    if (std::any_of(targets_.begin(), targets_.end(),
+                    [name](const Target& target) { return target.name == name; })) {
+        faults_.push_back("two targets are named " + std::string(name));
+        return false;
+    }
     targets_.push_back({std::string(name), shown, std::string(label)});
     ImGui::SetCursorScreenPos(top_left(shown));
     return ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
@@ -126,22 +134,56 @@ Box Ui::begin_scroll(std::string_view name, Box view, float content_height) {
     if (touch_ != nullptr && view.holds(touch_->origin_x(), touch_->origin_y())) {
         scroll_->top -= touch_->scroll();
     }
-    scroll_->top = std::clamp(scroll_->top, 0.0F, std::max(0.0F, content_height - view.h));
-    ImGui::PushClipRect(top_left(view), bottom_right(view), true);
-    return {view.x, view.y - scroll_->top, view.w, std::max(content_height, view.h)};
+    const float more = std::max(0.0F, content_height - view.h);
+    scroll_->top = std::clamp(scroll_->top, 0.0F, more);
+    const Box seen = inset(view, -mm(0.3F));  // with the outlines of what lies at its edge
+    ImGui::PushClipRect(top_left(seen), bottom_right(seen), true);
+    const float bar = more > half_pixel ? mm(scroll_bar) : 0;
+    return {view.x, view.y - scroll_->top, std::max(0.0F, view.w - bar),
+            std::max(content_height, view.h)};
+}
+
+Box Ui::begin_scroll(std::string_view name, Box view) {
+    const auto known = scrolls_.find(name);
+    return begin_scroll(name, view, known == scrolls_.end() ? 0 : known->second.content);
+}
+
+void Ui::end_scroll(float content_height) {
+    require(scroll_ != nullptr, "a list that ends has begun");
+    scroll_->content = content_height;
+    end_scroll();
 }
 
 void Ui::end_scroll() {
-    require(scroll_ != nullptr, "end_scroll follows a begin_scroll");
+    require(scroll_ != nullptr, "a list that ends has begun");
+    draw_scroll_bar();
     ImGui::PopClipRect();
-    const Box view = scroll_->view;
-    if (scroll_->content > view.h) {  // a thumb at the edge shows that there is more, and where
-        const float share = view.h / scroll_->content;
-        const float w = mm(0.8F);
-        const Box thumb{view.right() - w, view.y + scroll_->top * share, w, view.h * share};
-        ink()->AddRectFilled(top_left(thumb), bottom_right(thumb), palette_->hairline, w / 2);
-    }
     scroll_ = nullptr;
+}
+
+/// How much of the list shows, and an arrow head where more lies above or below.
+void Ui::draw_scroll_bar() const {
+    const Box view = scroll_->view;
+    const float more = scroll_->content - view.h;
+    if (more <= half_pixel || view.h < mm(target_min)) {
+        return;
+    }
+    const float head = mm(1.2F);
+    const float x = view.right() - head;
+    const Box track{x - mm(0.25F), view.y + 2 * head, mm(0.5F), view.h - 4 * head};
+    const float length = std::max(head, track.h * view.h / scroll_->content);
+    const float at = track.y + (track.h - length) * std::clamp(scroll_->top / more, 0.0F, 1.0F);
+    const Colour colour = palette_->ink;
+    ink()->AddRectFilled({track.x, at}, {track.right(), at + length}, colour);
+    if (scroll_->top > half_pixel) {
+        ink()->AddTriangleFilled({x, view.y}, {x - head, view.y + 1.4F * head},
+                                 {x + head, view.y + 1.4F * head}, colour);
+    }
+    if (scroll_->top < more - half_pixel) {
+        const float low = view.bottom();
+        ink()->AddTriangleFilled({x, low}, {x - head, low - 1.4F * head},
+                                 {x + head, low - 1.4F * head}, colour);
+    }
 }
 
 void Ui::draw_button(std::string_view name, std::string_view label, Box box, Look look) const {

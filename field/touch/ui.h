@@ -63,12 +63,14 @@ class Ui {
         const;  ///< draw list, clipped to the scroll area when inside one
 
     /// A tappable box with a centred label (two lines at '\n'); a label too wide for its box is
-    /// broken at a space, then set smaller. True once, when tapped. Less than 10 mm a side
-    /// (primary: 14 mm high; key: 19 mm) stops the program. The same key within 80 ms is refused,
-    /// and shown so.
+    /// broken at a space, then set smaller, then cut short. True once, when tapped. Less than 10 mm
+    /// a side (primary: 14 mm high; key: 19 mm) is a fault, and taps as if it were as large. The
+    /// same key within 80 ms is refused, and shown so.
     bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain);
     /// A tappable box without drawing: the caller draws.
     bool area(std::string_view name, Box box);
+    /// The least width of a box that shows the whole label, in small letters on two lines.
+    [[nodiscard]] float label_width(std::string_view label) const;
     /// True while the named target is pressed; ask after its area(): feedback within the frame.
     [[nodiscard]] bool pressed(std::string_view name) const;
 
@@ -94,12 +96,18 @@ class Ui {
 
     /// A list that scrolls under the finger anywhere on it. Returns the moving box to draw in. A
     /// target of which less than 10 mm shows cannot be tapped until it is scrolled into view.
+    /// Where there is more than shows, a bar at its right edge says so; the box stays clear of it.
     Box begin_scroll(std::string_view name, Box view, float content_height);
     void end_scroll();
+    /// The same for what is measured while it is drawn: the first frame takes it to fit.
+    Box begin_scroll(std::string_view name, Box view);
+    void end_scroll(float content_height);
 
     [[nodiscard]] const std::vector<Target>& targets() const { return targets_; }
     /// Lines, paragraphs and figures of this frame, labels left out.
     [[nodiscard]] const std::vector<Words>& words() const { return words_; }
+    /// What is wrong with this frame's targets, one line each: for tests; a crew goes on with them.
+    [[nodiscard]] const std::vector<std::string>& faults() const { return faults_; }
     /// Text typed since the last frame on a keyboard or by a laser ("31-7-5/8\n").
     [[nodiscard]] const std::string& typed() const { return typed_; }
     void type(std::string_view text) { typed_ += text; }
@@ -118,6 +126,7 @@ class Ui {
     };
     bool tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label = {});
     void note(std::string_view words, Box box);
+    void draw_scroll_bar() const;
     bool take_key(std::string_view name, bool tapped);
     void draw_button(std::string_view name, std::string_view label, Box box, Look look) const;
     void draw_label(std::string_view label, Box box, Look look, Colour colour) const;
@@ -133,6 +142,7 @@ class Ui {
     const TouchQueue* touch_ = nullptr;
     std::vector<Target> targets_;
     std::vector<Words> words_;
+    std::vector<std::string> faults_;
     std::map<std::string, Scroll, std::less<>> scrolls_;  ///< a list keeps its place by its name
     Scroll* scroll_ = nullptr;                            ///< the one being drawn in
     KeyTaps keys_;

@@ -94,6 +94,21 @@ std::vector<FigurePart> parts_of_figure(const LengthParts& parts, Marks marks) {
     return figure;
 }
 
+/// The line without its last letters, which "…" stands for, where it is wider than `w`.
+std::string shortened(const ImFont* font, std::string_view line, float w) {
+    if (width_of(font, line) <= w) {
+        return std::string(line);
+    }
+    std::string words(line);
+    while (!words.empty() && width_of(font, words + "…") > w) {
+        while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xC0U) == 0x80U) {
+            words.pop_back();
+        }
+        words.pop_back();
+    }
+    return words + "…";
+}
+
 bool fits(const ImFont* font, const std::vector<std::string_view>& lines, float w, float h) {
     return static_cast<float>(lines.size()) * font->FontSize <= h &&
            std::all_of(lines.begin(), lines.end(),
@@ -185,9 +200,20 @@ void Ui::draw_label(std::string_view label, Box box, Look look, Colour colour) c
     const float first = box.mid_y() - static_cast<float>(lines.size() - 1) * font->FontSize / 2;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const float mid = first + static_cast<float>(i) * font->FontSize;
-        put(ink(), font, box.mid_x() - width_of(font, lines[i]) / 2, top_for(font, mid), lines[i],
-            colour);
+        const std::string line = shortened(font, lines[i], w);
+        put(ink(), font, box.mid_x() - width_of(font, line) / 2, top_for(font, mid), line, colour);
     }
+}
+
+float Ui::label_width(std::string_view label) const {
+    const std::vector<std::string_view> given = lines_of(label);
+    const std::vector<std::string_view> lines =
+        given.size() == 1 ? broken(fonts_->small, label) : given;
+    float w = 0;
+    for (const std::string_view line : lines) {
+        w = std::max(w, width_of(fonts_->small, line));
+    }
+    return w + 2 * mm(1) + 1;
 }
 
 float Ui::fraction_width(int numerator, int denominator) const {

@@ -80,7 +80,13 @@ void Journey::key_in(Length length) {
     tap("field inches");
     tap("inches " + std::to_string(parts.inches));
     if (parts.numerator > 0) {
-        tap("sixteenths " + std::to_string(parts.numerator * 16 / parts.denominator));
+        const int n = static_cast<int>(parts.numerator * 16 / parts.denominator);
+        if (n % 2 == 0 || screen->has_target("sixteenths " + std::to_string(n))) {
+            tap("sixteenths " + std::to_string(n));
+        } else {  // a low screen has eighths, and a key for a sixteenth more
+            tap("sixteenths " + std::to_string(n - 1));
+            tap("a sixteenth more");
+        }
     }
 }
 

@@ -8,40 +8,58 @@
 #include <vector>
 
 #include "tests/field/harness.h"
-#include "tests/field/touch/stopped.h"
 
 using namespace hemline;
 
 namespace {
 
-bool stops_with(Look look, float w, float h) {
-    return stops([&] {
-        Harness bad([&](Ui& ui) { ui.button("it", "It", {10, 10, ui.mm(w), ui.mm(h)}, look); });
-    });
+/// What is wrong with one button of that size, in mm.
+std::vector<std::string> faults_of(Look look, float w, float h) {
+    Harness screen([&](Ui& ui) { ui.button("it", "It", {99, 99, ui.mm(w), ui.mm(h)}, look); });
+    return screen.ui().faults();
 }
 
 }  // namespace
 
 // Least sizes: 10 mm, primary 14 mm high, key 19 mm: above bare thumbs (Parhi et al. 2006, 9.2–9.6
 // mm) and at the mitten's 19 mm of MIL-STD-1472E.
-TEST_CASE("A target that is too small for a glove stops the program") {
-    CHECK(stops_with(Look::plain, 9.5F, 20));
-    CHECK(stops_with(Look::plain, 20, 9.5F));
-    CHECK_FALSE(stops_with(Look::plain, 10, 10));
-    CHECK(stops_with(Look::primary, 40, 13));
-    CHECK_FALSE(stops_with(Look::primary, 40, 14));
-    CHECK(stops_with(Look::key, 19, 18));
-    CHECK(stops_with(Look::key, 18, 19));
-    CHECK_FALSE(stops_with(Look::key, 19, 19));
+TEST_CASE("A target that is too small for a glove is a fault of the screen, named") {
+    CHECK(faults_of(Look::plain, 9.5F, 20) ==
+          std::vector<std::string>{"it is too small for a glove"});
+    CHECK(faults_of(Look::plain, 20, 9.5F).size() == 1);
+    CHECK(faults_of(Look::plain, 10, 10).empty());
+    CHECK(faults_of(Look::primary, 40, 13).size() == 1);
+    CHECK(faults_of(Look::primary, 40, 14).empty());
+    CHECK(faults_of(Look::key, 19, 18).size() == 1);
+    CHECK(faults_of(Look::key, 18, 19).size() == 1);
+    CHECK(faults_of(Look::key, 19, 19).empty());
 }
 
-TEST_CASE("Two targets of one name on a screen stop the program") {
-    CHECK(stops([] {
-        Harness bad([](Ui& ui) {
-            ui.area("it", {10, 10, ui.mm(20), ui.mm(20)});
-            ui.area("it", {10, ui.mm(40), ui.mm(20), ui.mm(20)});
-        });
-    }));
+// A crew on a roof goes on with a screen that has a fault: it must not lose its program.
+TEST_CASE("A target that is too small taps as if it were large enough") {
+    int taps = 0;
+    Harness screen([&](Ui& ui) {
+        taps += ui.button("it", "It", {99, 99, ui.mm(4), ui.mm(4)}) ? 1 : 0;
+    });
+    const Box box = screen.target("it");
+    CHECK(box.w == doctest::Approx(screen.ui().mm(10)));
+    CHECK(box.h == doctest::Approx(screen.ui().mm(10)));
+    CHECK(box.mid_x() == doctest::Approx(99 + screen.ui().mm(2)));
+    screen.tap("it");
+    CHECK(taps == 1);
+}
+
+TEST_CASE("Two targets of one name on a screen are a fault, and the first is the target") {
+    int first = 0;
+    int second = 0;
+    Harness screen([&](Ui& ui) {
+        first += ui.area("it", {10, 10, ui.mm(20), ui.mm(20)}) ? 1 : 0;
+        second += ui.area("it", {10, ui.mm(40), ui.mm(20), ui.mm(20)}) ? 1 : 0;
+    });
+    CHECK(screen.ui().faults() == std::vector<std::string>{"two targets are named it"});
+    screen.tap("it");
+    CHECK(first == 1);
+    CHECK(second == 0);
 }
 
 TEST_CASE("What is off is shown but is no target") {

@@ -1,0 +1,41 @@
+// The buttons under the thumb: one row where their words fit, the primary action last and widest.
+//
+//   [ Roof ] [ Spoiled ] [      Cut as shown ]     or     [ Roof ] [ Spoiled ]
+//                                                         [   Cut as shown   ]
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+struct Action {
+    std::string name;
+    std::string label;
+    Look look = Look::plain;
+};
+
+/// The rows in which actions lie, for a width in pixels.
+class ActionRows {
+  public:
+    ActionRows(const Ui& ui, const std::vector<Action>& actions, float w);
+    [[nodiscard]] float height() const;
+    /// Draws them in a box of that width and height; the name of the one tapped, or empty.
+    std::string draw(Ui& ui, Box box) const;
+
+  private:
+    struct Row {
+        std::size_t from = 0, to = 0;
+        float h = 0;
+    };
+    [[nodiscard]] std::vector<float> widths(const Row& row) const;
+
+    const std::vector<Action>& actions_;
+    std::vector<float> least_;  // width of each
+    std::vector<Row> rows_;
+    float w_, gap_, other_most_;
+};
+
+}  // namespace hemline

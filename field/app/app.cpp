@@ -66,7 +66,10 @@ App::App(Assets assets, AppOptions options)
     }
 }
 
-void App::draw(Ui& ui) { act(draw_place(ui, state_, drafts_)); }
+void App::draw(Ui& ui) {
+    hear_saves();
+    act(draw_place(ui, state_, drafts_));
+}
 
 void App::act(const Wish& wish) {
     if (wish.toggle_light) {
@@ -128,23 +131,37 @@ void App::go(Where where) {
 
 void App::list_jobs() { state_.jobs = hemline::list_jobs(options_.jobs_folder); }
 
+/// The job's record on this tablet, with the place unchanged. False: it cannot be had, and why is
+/// said.
+bool App::open_journal(const std::filesystem::path& folder) {
+    if (!settle()) {
+        return false;
+    }
+    const auto opened =
+        JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
+    if (!opened) {
+        state_.notice = opened.problem().what + " " + opened.problem().mend;
+        return false;
+    }
+    journal_ = *opened;
+    state_.events = journal_->record().events;
+    compute();
+    state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
+    state_.saved = state_.events.empty() ? "nothing to save yet"
+                                         : "saved " + clock_time(state_.events.back().when);
+    return true;
+}
+
 void App::open_job(const std::filesystem::path& folder) {
     std::error_code not_there;
     if (journal_ && std::filesystem::equivalent(journal_->record().folder, folder, not_there)) {
         go({Place::roof, {}});  // it is open here already, and locked against a second opening
         return;
     }
-    const auto opened = JournalFile::open(folder, options_.device, Opening::either);
-    if (!opened) {
-        state_.notice = opened.problem().what + " " + opened.problem().mend;
+    if (!open_journal(folder)) {
         return;
     }
-    journal_ = *opened;
-    state_.events = journal_->record().events;
-    compute();
     go({Place::roof, {}});
-    state_.saved = state_.events.empty() ? "nothing to save yet"
-                                         : "saved " + clock_time(state_.events.back().when);
     for (const FileSetAside& stretch : journal_->record().set_aside) {
         state_.notice += (state_.notice.empty() ? "" : " ") + explain(stretch);
     }
@@ -154,8 +171,8 @@ void App::open_job(const std::filesystem::path& folder) {
 }
 
 void App::start_job(const std::string& name) {
-    open_job(new_job_folder(options_.jobs_folder, name));
-    if (journal_ && state_.events.empty() && append(JobStarted{name, "common practice"}, {})) {
+    if (open_journal(new_job_folder(options_.jobs_folder, name)) &&
+        append(JobStarted{name, "common practice"}, {})) {
         go({Place::add_edge, {}});
     }
 }
@@ -166,35 +183,91 @@ void App::start_demo() {
         state_.notice = demo.problem().what + " " + demo.problem().mend;
         return;
     }
-    open_job(new_job_folder(options_.jobs_folder, demo->name));
-    if (!journal_ || !state_.events.empty()) {
-        return;
-    }
-    bool saved = append(JobStarted{demo->name, "common practice"}, {});
+    bool kept = open_journal(new_job_folder(options_.jobs_folder, demo->name)) &&
+                append(JobStarted{demo->name, "common practice"}, {});
     for (const Edge& edge : demo->edges) {
-        saved = saved && append(EdgeAdded{edge}, {});
+        kept = kept && append(EdgeAdded{edge}, {});
     }
-    if (saved) {
+    if (kept) {
         go({Place::roof, {}});
     }
 }
 
+/// Shows the event at once; false when it is known already that it is not saved.
 bool App::append(const Fact& fact, const std::vector<EventId>& supersedes) {
     if (!journal_) {
         state_.notice = "No job is open. Open or start one first.";
         return false;
     }
-    const Result<Event> saved = journal_->append(fact, state_.by, supersedes, options_.wall_ms());
-    state_.save_failed = !saved.ok();
-    if (!saved) {
-        state_.saved = "not saved";
-        state_.notice = saved.problem().what + " " + saved.problem().mend;
+    const Result<Event> event =
+        journal_->hand_over(fact, state_.by, supersedes, options_.wall_ms());
+    if (!event) {
+        if (settle()) {  // what was kept before stands
+            take_back({fact, state_.where, drafts_}, event.problem());
+        }
+        return false;
+    }
+    under_way_.push_back({fact, state_.where, drafts_});
+    state_.saving = Saving::under_way;
+    state_.saved = "saving";
+    hear_saves();
+    if (state_.saving == Saving::failed) {
         return false;
     }
     state_.events = journal_->record().events;
-    state_.saved = "saved " + clock_time(saved->when);
     compute();
     return true;
+}
+
+void App::hear_saves() {
+    if (!journal_) {
+        return;
+    }
+    const std::vector<SaveReturned> returned = journal_->returned();
+    for (const SaveReturned& back : returned) {
+        if (back.problem) {
+            const KeptFrom from = std::move(under_way_.front());
+            under_way_.pop_front();
+            take_back(from, *back.problem);
+            return;
+        }
+        under_way_.pop_front();
+    }
+    if (!returned.empty() && under_way_.empty()) {
+        state_.saving = Saving::saved;
+        state_.saved = "saved " + clock_time(journal_->record().events.back().when);
+    }
+}
+
+/// Back to where the event was keyed in, with its draft and the reason. What was kept after it is
+/// not saved either, and is named, so that nobody goes on as if it were.
+void App::take_back(const KeptFrom& from, const Problem& problem) {
+    state_.events = journal_->record().events;
+    state_.where = from.where;
+    drafts_ = from.drafts;
+    compute();
+    state_.saving = Saving::failed;
+    state_.saved = "not saved";
+    state_.notice = problem.what + " " + problem.mend;
+    if (std::holds_alternative<JobStarted>(from.fact)) {
+        journal_.reset();  // a job of which nothing is saved is none
+        list_jobs();
+    } else {
+        for (const KeptFrom& later : under_way_) {
+            state_.notice += " Not saved either: " + describe(later.fact) + ".";
+        }
+    }
+    under_way_.clear();
+}
+
+bool App::settle() {
+    if (!journal_) {
+        return true;
+    }
+    journal_->settle();
+    const bool was_failed = state_.saving == Saving::failed;
+    hear_saves();
+    return was_failed || state_.saving != Saving::failed;
 }
 
 void App::undo() {

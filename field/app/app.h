@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <deque>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -20,6 +21,10 @@ struct AppOptions {
     std::function<std::int64_t()> wall_ms;     ///< Unix time in milliseconds
     std::optional<std::filesystem::path> job;  ///< opened at the start
     Light light = Light::day;
+    std::shared_ptr<Disk> disk = std::make_shared<Disk>();
+    /// Called on another thread when a save has returned: draw() then takes notice of it. Empty: a
+    /// save is waited for where it is asked for.
+    std::function<void()> wake;
 };
 
 class App {
@@ -28,6 +33,9 @@ class App {
 
     /// Draws the current screen and acts on what was touched.
     void draw(Ui& ui);
+    /// Waits until nothing is being saved. False when something was not: it is on the screen again,
+    /// where it was keyed in, with what went wrong.
+    bool settle();
 
     [[nodiscard]] const State& state() const { return state_; }
     [[nodiscard]] Light light() const { return light_; }
@@ -36,10 +44,20 @@ class App {
 
   private:
     void act(const Wish& wish);
+    /// What the screen was when an event was kept, in case it is not saved.
+    struct KeptFrom {
+        Fact fact;
+        Where where;
+        Drafts drafts;
+    };
+
     void open_job(const std::filesystem::path& folder);
+    bool open_journal(const std::filesystem::path& folder);
     void start_demo();
     void start_job(const std::string& name);
     bool append(const Fact& fact, const std::vector<EventId>& supersedes);
+    void hear_saves();
+    void take_back(const KeptFrom& from, const Problem& problem);
     void after(const Fact& fact);
     void undo();
     void compute();
@@ -52,6 +70,7 @@ class App {
     Drafts drafts_;
     Light light_;
     std::shared_ptr<JournalFile> journal_;
+    std::deque<KeptFrom> under_way_;
 };
 
 }  // namespace hemline

@@ -38,6 +38,9 @@ struct Where {
     ReadingOf reading_of = ReadingOf::edge;
 };
 
+/// How the newest event stands: it is shown at once, and called saved when the disk has said so.
+enum class Saving { nothing, under_way, saved, failed };
+
 /// Everything a screen may look at.
 struct State {
     const Assets* assets = nullptr;
@@ -45,9 +48,9 @@ struct State {
     Plan plan;
     std::vector<Event> events;
     Where where;
-    std::string by;     ///< who holds the tablet
-    std::string saved;  ///< "saved 9:41", or what went wrong
-    bool save_failed = false;
+    std::string by;  ///< who holds the tablet
+    Saving saving = Saving::nothing;
+    std::string saved;   ///< "saved 9:41", "saving", "not saved"
     std::string notice;  ///< one sentence from the app: a torn tail was set aside, …
     Marks marks = Marks::sixteenth;
     std::optional<EventId> undo_target;  ///< what undo would strike

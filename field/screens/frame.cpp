@@ -32,7 +32,14 @@ std::string fitted(const Ui& ui, std::string title, float w) {
 }
 
 std::string saved_words(const State& state) {
-    return state.saved.empty() ? "" : (state.save_failed ? "! " : "✓ ") + state.saved;
+    switch (state.saving) {
+        case Saving::saved:
+            return "✓ " + state.saved;
+        case Saving::failed:
+            return "! " + state.saved;
+        default:
+            return state.saved;
+    }
 }
 
 void rule(const Ui& ui, Box strip) {
@@ -50,8 +57,8 @@ void draw_title(Ui& ui, const State& state, const std::string& whole, Box& page)
     // That nothing was saved must show, whatever else does.
     if (used + ui.text_width(saved, Size::small) < strip.w) {
         ui.text(strip.right(), y + ui.mm(0.8F), saved, Size::small, Align::right,
-                state.save_failed ? ui.colours().ink : ui.colours().soft);
-    } else if (state.save_failed) {
+                state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft);
+    } else if (state.saving == Saving::failed) {
         ui.text(strip.right(), y, "!", Size::bold, Align::right);
     }
     rule(ui, strip);
@@ -66,7 +73,7 @@ void draw_title_column(Ui& ui, const State& state, const std::string& title, Box
     const std::string saved = saved_words(state);
     if (w + ui.mm(3) + ui.text_width(saved, Size::small) < page.w) {
         ui.text(page.right(), page.y + ui.mm(0.8F), saved, Size::small, Align::right,
-                state.save_failed ? ui.colours().ink : ui.colours().soft);
+                state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft);
     }
     float h = ui.line_height(Size::bold);
     if (cut != std::string::npos) {

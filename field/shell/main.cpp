@@ -4,6 +4,7 @@
 #include <ctime>
 
 #include "field/app/app.h"
+#include "field/shell/sdl_events.h"
 #include "field/shell/sdl_window.h"
 #include "field/store/assets.h"
 #include "field/store/clock.h"
@@ -28,7 +29,7 @@ std::string read_size(const std::string& text, WindowOptions& window) {
     return "size is WIDTHxHEIGHT in pixels, 320 to 16384, like 1280x800";
 }
 
-int show(const WindowOptions& window, AppOptions options) {
+int show(WindowOptions window, AppOptions options) {
     const Result<std::filesystem::path> folder = assets_folder();
     if (!folder) {
         return fail(folder.problem());
@@ -48,7 +49,9 @@ int show(const WindowOptions& window, AppOptions options) {
     options.jobs_folder = *jobs;
     options.device = *device;
     options.wall_ms = wall_ms;
+    options.wake = wake_window;
     App app(*assets, std::move(options));
+    window.may_close = [&] { return app.settle(); };
     const std::optional<Problem> problem =
         show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
                              .palette = [&]() -> const Palette& { return app.palette(); }});

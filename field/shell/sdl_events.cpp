@@ -53,6 +53,12 @@ Heard window(const SDL_WindowEvent& event, TouchQueue& queue) {
 
 }  // namespace
 
+void wake_window() {
+    SDL_Event event{};
+    event.type = SDL_USEREVENT;
+    SDL_PushEvent(&event);
+}
+
 Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::string& typed) {
     switch (event.type) {
         case SDL_QUIT:
@@ -70,6 +76,8 @@ Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::str
             return key(event.key, typed);
         case SDL_WINDOWEVENT:
             return window(event.window, queue);
+        case SDL_USEREVENT:
+            return Heard::something;
         default:
             return Heard::nothing;
     }

@@ -97,7 +97,7 @@ bool Window::listen() {
         std::string typed;
         const Heard heard = hear(event, size.x, size.y, stage_.touches(), typed);
         stage_.type(typed);
-        if (heard == Heard::quit) {
+        if (heard == Heard::quit && (!options_.may_close || options_.may_close())) {
             return false;
         }
         if (heard == Heard::resized) {

@@ -19,6 +19,9 @@ struct WindowOptions {
     std::filesystem::path targets;    ///< rewritten after each drawn frame; empty: none
     std::filesystem::path picture;    ///< a PNG of each frame that is at rest; empty: none
     std::function<void()> presented;  ///< called after each presented frame; may be empty
+    /// Asked when the window is to be closed: false shows it once more. Nothing calls
+    /// wake_window() after it has said yes. Empty: it may.
+    std::function<bool()> may_close;
 };
 
 /// Opens a window and draws until it is closed. Problem: no screen, no OpenGL, no letters.

@@ -21,42 +21,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The place of a journal among this device's own: 1 for DEVICE.journal, 2 for DEVICE-2.journal; 0
-/// when another device wrote it.
-int own_number(const fs::path& file, std::uint64_t device) {
-    const std::string stem = file.stem().string();
-    const std::string own = print_device(device);
-    if (stem == own) {
-        return 1;
-    }
-    const bool is_own = stem.size() > own.size() + 1 && stem.size() <= own.size() + 7 &&
-                        stem.compare(0, own.size() + 1, own + "-") == 0;
-    int number = 0;
-    for (std::size_t i = own.size() + 1; is_own && i < stem.size(); ++i) {
-        if (stem[i] < '0' || stem[i] > '9') {
-            return 0;
-        }
-        number = number * 10 + (stem[i] - '0');
-    }
-    return number;
-}
-
-fs::path own_file(const fs::path& folder, std::uint64_t device, int number) {
-    return folder /
-           (print_device(device) + (number > 1 ? "-" + std::to_string(number) : "") + ".journal");
-}
-
-/// The newest of this device's own journals; 0 when it has none.
-int newest_own(const fs::path& folder, std::uint64_t device) {
-    int newest = 0;
-    for (const fs::path& file : journals_in(folder)) {
-        newest = std::max(newest, own_number(file, device));
-    }
-    return newest;
-}
-
-/// Makes the folder and its name last, or says why there can be no new job in it.
-std::optional<Problem> make_job_folder(const fs::path& folder, Opening opening, Disk& disk) {
+/// Makes the folder where it is not there, or says why there can be no new job in it.
+Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
     std::error_code error;
     if (fs::exists(folder, error)) {
         if (!fs::is_directory(folder, error)) {
@@ -66,15 +32,13 @@ std::optional<Problem> make_job_folder(const fs::path& folder, Opening opening, 
             return Problem{"There is a job in " + shown(folder) + " already.",
                            "Open that job, or choose another name."};
         }
-        return {};
+        return JobFolder::there;
     }
     fs::create_directories(folder, error);
     if (error) {
         return disk_problem("created", folder, error.value());
     }
-    const fs::path whole = fs::absolute(folder, error).lexically_normal();
-    const fs::path named = whole.has_filename() ? whole : whole.parent_path();
-    return sync_folder(disk, named.parent_path());
+    return JobFolder::made;
 }
 
 /// The locked file, or why the job cannot be had.
@@ -119,9 +83,14 @@ Problem not_saved(Problem problem) {
 
 }  // namespace
 
-JournalFile::JournalFile(JobRecord record, std::uint64_t device, int lock,
-                         std::shared_ptr<Disk> disk)
-    : record_(std::move(record)), device_(device), lock_(lock), disk_(std::move(disk)) {
+JournalFile::JournalFile(JobRecord record, JobFolder was, std::uint64_t device, int lock,
+                         const std::shared_ptr<Disk>& disk, std::function<void()> wake)
+    : record_(std::move(record)),
+      device_(device),
+      lock_(lock),
+      was_(was),
+      own_(record_.folder, was, device, disk),
+      saver_(own_, std::move(wake)) {
     for (const Event& event : record_.events) {
         if (event.id.device == device_) {
             last_sequence_ = std::max(last_sequence_, event.id.sequence);
@@ -130,20 +99,27 @@ JournalFile::JournalFile(JobRecord record, std::uint64_t device, int lock,
 }
 
 JournalFile::~JournalFile() {
-    if (file_ >= 0) {
-        ::close(file_);
+    settle();  // before another program may have the job
+    returned();
+    if (was_ == JobFolder::made && record_.events.empty()) {
+        std::error_code not_empty;
+        fs::remove(record_.folder / ".lock", not_empty);
+        fs::remove(record_.folder, not_empty);
     }
     ::close(lock_);
 }
 
 Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std::uint64_t device,
-                                                       Opening opening,
-                                                       std::shared_ptr<Disk> disk) {
+                                                       Opening opening, std::shared_ptr<Disk> disk,
+                                                       std::function<void()> wake) {
     const fs::path folder = job_folder(job);
+    JobFolder was = JobFolder::there;
     if (opening != Opening::existing) {
-        if (const auto problem = make_job_folder(folder, opening, *disk)) {
-            return *problem;
+        const Result<JobFolder> made = make_job_folder(folder, opening);
+        if (!made) {
+            return made.problem();
         }
+        was = *made;
     } else if (const auto there = read_job_folder(job); !there) {
         return there.problem();  // before a .lock is left in a folder that holds no job
     }
@@ -162,19 +138,19 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
         record = *read;
     }
     std::shared_ptr<JournalFile> opened(
-        new JournalFile(std::move(record), device, *locked, std::move(disk)));
-    if (const auto problem = opened->move_torn_tails()) {
+        new JournalFile(std::move(record), was, device, *locked, disk, std::move(wake)));
+    if (const auto problem = opened->move_torn_tails(*disk)) {
         return *problem;
     }
     return opened;
 }
 
-std::optional<Problem> JournalFile::move_torn_tails() {
+std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
     for (FileSetAside& set_aside : record_.set_aside) {
         if (own_number(set_aside.file, device_) == 0) {
             continue;
         }
-        const Result<fs::path> kept = move_torn_tail(*disk_, set_aside);
+        const Result<fs::path> kept = move_torn_tail(disk, set_aside);
         if (!kept) {
             return kept.problem();
         }
@@ -183,86 +159,84 @@ std::optional<Problem> JournalFile::move_torn_tails() {
     return {};
 }
 
-std::optional<Problem> JournalFile::begin_file() {
-    int number = newest_own(record_.folder, device_);
-    const bool goes_on = number > 0 && !unsure_;
-    if (!goes_on) {
-        ++number;
-    }
-    path_ = own_file(record_.folder, device_, number);
-    file_ = disk_->open(path_, O_WRONLY | O_APPEND | (goes_on ? 0 : O_CREAT | O_EXCL));
-    if (file_ < 0) {
-        return disk_problem("opened for writing", path_, errno);
-    }
-    holds_saved_ = goes_on;
-    if (goes_on) {
-        return {};
-    }
-    std::optional<Problem> problem = sync_folder(*disk_, record_.folder);
-    if (problem) {
-        close_file();
-    }
-    return problem;
-}
-
-void JournalFile::close_file() {
-    ::close(file_);
-    file_ = -1;
-    if (!holds_saved_) {
-        ::unlink(path_.c_str());
-    }
-}
-
-Event JournalFile::mint(Fact fact, std::string by, std::vector<EventId> supersedes,
-                        std::int64_t wall_ms) const {
+Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
+                        std::vector<EventId> supersedes, std::int64_t wall_ms) const {
     const HybridTime when = next_time(record_.events, wall_ms);
-    return {
-        {device_, last_sequence_ + 1}, when, std::move(by), std::move(supersedes), std::move(fact)};
+    return {{device_, sequence}, when, std::move(by), std::move(supersedes), std::move(fact)};
 }
 
-std::optional<Problem> JournalFile::save(const Event& event) {
-    if (file_ < 0) {
-        if (auto problem = begin_file()) {
-            return problem;
-        }
-    }
+void JournalFile::put(const Event& event) {
     last_sequence_ = event.id.sequence;
-    int error = write_all(*disk_, file_, frame_of(event));
-    if (error == 0 && disk_->sync(file_) != 0) {
-        error = errno;
-    }
-    if (error != 0) {
-        close_file();
-        return disk_problem("written", path_, error);
-    }
-    holds_saved_ = true;
     record_.events.push_back(event);
-    return {};
+    saver_.hand_over(event.id.sequence, frame_of(event));
 }
 
-Result<Event> JournalFile::append(Fact fact, std::string by, std::vector<EventId> supersedes,
-                                  std::int64_t wall_ms) {
+Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
+                                     std::int64_t wall_ms) {
     if (last_sequence_ > sequence_most) {
         return Problem{"This device has no event numbers left in this job.",
                        "Remove the device file in hemline's folder: a new number is then drawn."};
     }
-    if (unsure_) {
-        const Event strike = mint(Struck{*unsure_, "the disk failed while this was being saved"},
-                                  {}, {*unsure_}, wall_ms);
-        if (const auto problem = save(strike)) {
-            return not_saved(*problem);
-        }
-        unsure_.reset();
-    }
-    Event event = mint(std::move(fact), std::move(by), std::move(supersedes), wall_ms);
+    const bool strikes = unsure_ && !strike_;
+    Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),
+                       std::move(supersedes), wall_ms);
     if (const auto problem = cannot_be_held(event)) {
         return not_saved(*problem);
     }
-    if (const auto problem = save(event)) {
-        if (last_sequence_ == event.id.sequence) {
-            unsure_ = event.id;
+    if (strikes) {
+        strike_ = last_sequence_ + 1;
+        put(mint(*strike_, Struck{*unsure_, "the disk failed while this was being saved"}, {},
+                 {*unsure_}, wall_ms));
+        event.when = next_time(record_.events, wall_ms);
+    }
+    put(event);
+    return event;
+}
+
+std::vector<SaveReturned> JournalFile::returned() {
+    std::vector<SaveReturned> back;
+    bool taken_back = false;
+    for (const Returned& one : saver_.returned()) {
+        if (one.not_saved && !taken_back) {
+            take_back(one.sequence, one.not_saved->may_be_there);
+            taken_back = true;
         }
-        return not_saved(*problem);
+        if (one.sequence == strike_) {
+            strike_.reset();
+            if (!one.not_saved) {
+                unsure_.reset();
+            }
+            continue;
+        }
+        back.push_back({{device_, one.sequence}, {}});
+        if (one.not_saved) {
+            back.back().problem = not_saved(one.not_saved->problem);
+        }
+    }
+    return back;
+}
+
+/// Out of the record with that event and all after it, whose numbers are free again.
+void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
+    const EventId first{device_, sequence};
+    record_.events.erase(std::find_if(record_.events.begin(), record_.events.end(),
+                                      [&](const Event& event) { return event.id == first; }),
+                         record_.events.end());
+    last_sequence_ = may_be_there ? sequence : sequence - 1;
+    if (may_be_there && sequence != strike_) {
+        unsure_ = first;
+    }
+}
+
+Result<Event> JournalFile::append(Fact fact, std::string by, std::vector<EventId> supersedes,
+                                  std::int64_t wall_ms) {
+    const Result<Event> event =
+        hand_over(std::move(fact), std::move(by), std::move(supersedes), wall_ms);
+    settle();
+    for (const SaveReturned& back : returned()) {
+        if (back.problem) {
+            return *back.problem;
+        }
     }
     return event;
 }

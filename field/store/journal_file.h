@@ -9,6 +9,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -18,55 +19,75 @@
 #include "engine/result.h"
 #include "field/store/disk.h"
 #include "field/store/job_folder.h"
+#include "field/store/own_journal.h"
+#include "field/store/saver.h"
 
 namespace hemline {
 
 /// Which job may be there: one that exists, none yet (the folder is made), or either.
 enum class Opening { existing, new_job, either };
 
+/// What became of an event that was handed over.
+struct SaveReturned {
+    EventId id;
+    std::optional<Problem> problem;  ///< nothing: it is saved
+};
+
 class JournalFile {
   public:
     /// Opens a job (its folder, or a .journal file in it) and locks it against a second copy of the
-    /// program. A torn tail of this device's own journal is moved into a file of its own. Problem:
-    /// says what to do.
+    /// program. A torn tail of this device's own journal is moved into a file of its own. `wake`
+    /// as Saver's: with it, events are saved on a thread of their own. Problem: says what to do.
     static Result<std::shared_ptr<JournalFile>> open(
         const std::filesystem::path& job, std::uint64_t device, Opening opening = Opening::existing,
-        std::shared_ptr<Disk> disk = std::make_shared<Disk>());
+        std::shared_ptr<Disk> disk = std::make_shared<Disk>(), std::function<void()> wake = {});
 
-    /// Adds one event: gives it its id and time, writes it and syncs it, and only then returns it.
-    /// Problem: it is not saved, and why. After the disk failed nothing is tried again on that
-    /// file: the next append begins a new one, and strikes there the event that failed, in case its
-    /// bytes did reach the disk.
+    /// Gives an event its id and time and hands it over to be saved: it is in the record, and not
+    /// saved before returned() says so. Problem: the journal cannot hold it; nothing was done.
+    Result<Event> hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
+                            std::int64_t wall_ms);
+    /// What has come back since it was last asked, in order. An event that is not saved is out of
+    /// the record again, and with it all that were handed over after it. After the disk failed
+    /// nothing is tried again on that file: the next event begins a new one, after a strike there
+    /// of the event that failed, in case its bytes did reach the disk.
+    std::vector<SaveReturned> returned();
+    /// Waits until nothing is under way.
+    void settle() { saver_.settle(); }
+
+    /// Adds one event and waits until it is saved. Problem: it is not saved, and why. Not while
+    /// others are under way.
     Result<Event> append(Fact fact, std::string by, std::vector<EventId> supersedes,
                          std::int64_t wall_ms);
 
-    /// All events so far, in order, those appended here at the end; and what was set aside.
+    /// All events so far, in order, those handed over here at the end; and what was set aside.
     [[nodiscard]] const JobRecord& record() const { return record_; }
     [[nodiscard]] std::uint64_t device() const { return device_; }
 
     JournalFile(const JournalFile&) = delete;
     JournalFile& operator=(const JournalFile&) = delete;
+    /// Waits until nothing is under way. A folder that was made for a job of which nothing is saved
+    /// goes again.
     ~JournalFile();
 
   private:
-    JournalFile(JobRecord record, std::uint64_t device, int lock, std::shared_ptr<Disk> disk);
+    JournalFile(JobRecord record, JobFolder was, std::uint64_t device, int lock,
+                const std::shared_ptr<Disk>& disk, std::function<void()> wake);
 
-    std::optional<Problem> move_torn_tails();
-    std::optional<Problem> begin_file();
-    std::optional<Problem> save(const Event& event);
-    [[nodiscard]] Event mint(Fact fact, std::string by, std::vector<EventId> supersedes,
-                             std::int64_t wall_ms) const;
-    void close_file();
+    std::optional<Problem> move_torn_tails(Disk& disk);
+    [[nodiscard]] Event mint(std::uint32_t sequence, Fact fact, std::string by,
+                             std::vector<EventId> supersedes, std::int64_t wall_ms) const;
+    void put(const Event& event);
+    void take_back(std::uint32_t sequence, bool may_be_there);
 
     JobRecord record_;
     std::uint64_t device_;
     int lock_;
-    std::shared_ptr<Disk> disk_;
-    int file_ = -1;                    ///< −1: the next append begins one
-    std::filesystem::path path_;       ///< of file_
-    bool holds_saved_ = false;         ///< file_ holds an event that was called saved
-    std::uint32_t last_sequence_ = 0;  ///< of the last event that was written, saved or not
-    std::optional<EventId> unsure_;    ///< not saved, but its bytes may be there
+    JobFolder was_;
+    OwnJournal own_;
+    std::uint32_t last_sequence_ = 0;      ///< of the last event whose bytes may be in a file
+    std::optional<EventId> unsure_;        ///< not saved, but its bytes may be there
+    std::optional<std::uint32_t> strike_;  ///< of unsure_, under way
+    Saver saver_;                          ///< last: it ends before what it writes to
 };
 
 }  // namespace hemline

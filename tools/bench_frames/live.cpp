@@ -14,6 +14,7 @@
 #include <thread>
 
 #include "field/app/app.h"
+#include "field/shell/sdl_events.h"
 #include "field/shell/sdl_window.h"
 #include "field/store/clock.h"
 
@@ -173,11 +174,13 @@ LiveFigures run_live(const Assets& assets, const std::filesystem::path& jobs_fol
     options.jobs_folder = jobs_folder;
     options.device = 1;
     options.wall_ms = wall_ms;
+    options.wake = wake_window;
     App app(assets, std::move(options));
     Meeting meeting;
     LiveFigures figures;
     WindowOptions window;
     window.presented = [&] { presented(meeting); };
+    window.may_close = [&] { return app.settle(); };
     const Scene scene{.draw =
                           [&](Ui& ui) {
                               app.draw(ui);

@@ -35,6 +35,11 @@ Journey::Journey(float w, float h, float px_per_mm) : w_(w), h_(h), px_per_mm_(p
     start({});
 }
 
+Journey::Journey(std::shared_ptr<Disk> disk, std::function<void()> wake)
+    : disk_(std::move(disk)), wake_(std::move(wake)) {
+    start({});
+}
+
 void Journey::start(std::optional<std::filesystem::path> job_opened) {
     AppOptions options;
     options.jobs_folder = folder.path();
@@ -42,6 +47,8 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     // Every touch of a hand is later than the one before.
     options.wall_ms = [this] { return wall_ms += 1000; };
     options.job = std::move(job_opened);
+    options.disk = disk_;
+    options.wake = wake_;
     app = std::make_unique<App>(assets_read(), options);
     screen = std::make_unique<Harness>(
         [this](Ui& ui) {

@@ -31,6 +31,8 @@ std::unique_ptr<App> app_on(const std::filesystem::path& job);
 
 struct Journey {
     explicit Journey(float w = 1280, float h = 800, float px_per_mm = px_per_mm_unknown);
+    /// Saved on that disk, apart from the thread that draws; `wake` as in AppOptions.
+    Journey(std::shared_ptr<Disk> disk, std::function<void()> wake);
 
     /// Taps, and counts it. Events it appended are told to `on_event`, the screen it led to to
     /// `on_screen`.
@@ -77,7 +79,9 @@ struct Journey {
   private:
     void answer(const Step& step);
     void start(std::optional<std::filesystem::path> job);
-    float w_, h_, px_per_mm_;
+    float w_ = 1280, h_ = 800, px_per_mm_ = px_per_mm_unknown;
+    std::shared_ptr<Disk> disk_ = std::make_shared<Disk>();
+    std::function<void()> wake_;
 };
 
 }  // namespace hemline

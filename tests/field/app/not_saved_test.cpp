@@ -1,6 +1,7 @@
 // A disk that takes nothing more: what was keyed in is not called saved and is not lost.
 #include <doctest/doctest.h>
 
+#include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "tests/field/app/full_disk.h"
 #include "tests/field/app/journey.h"
@@ -18,7 +19,7 @@ void tap_in_vain(Journey& crew, std::string_view name) {
 }
 
 void check_not_saved(const Journey& crew, std::size_t events) {
-    CHECK(crew.state().save_failed);
+    CHECK(crew.state().saving == Saving::failed);
     CHECK(crew.state().saved == "not saved");
     CHECK_FALSE(crew.state().notice.empty());
     CHECK(crew.state().events.size() == events);
@@ -48,7 +49,7 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
         CHECK(readings_on_disk(crew) == 0);
 
         crew.tap("keep");  // there is room again, and the value is still there
-        CHECK_FALSE(crew.state().save_failed);
+        CHECK(crew.state().saving == Saving::saved);
         CHECK(crew.state().saved.rfind("saved ", 0) == 0);
         CHECK(crew.state().notice.empty());
         CHECK(crew.last<ReadingTaken>().length == edge_length);
@@ -78,7 +79,7 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     check_not_saved(crew, before);
     CHECK(crew.step("A").rule == step.rule);
     crew.tap("answer");
-    CHECK_FALSE(crew.state().save_failed);
+    CHECK(crew.state().saving == Saving::saved);
 
     crew.reach_card("A", TrimRole::wrap, 1);
     before = crew.state().events.size();
@@ -112,16 +113,27 @@ TEST_CASE("An undo that the disk does not take undoes nothing") {
     CHECK(crew.status("A") == EdgeStatus::no_reading);
 }
 
-TEST_CASE("A job that the disk does not take is not begun, and says so") {
+TEST_CASE("A job that the disk does not take is not begun: its name stays to be kept again") {
     Journey crew;
     crew.tap_all({"new job", "letter B", "letter A"});
     tap_in_vain(crew, "keep name");
     check_not_saved(crew, 0);
-    CHECK(crew.where().place != Place::add_edge);
+    CHECK(crew.where().place == Place::person);
+    CHECK(list_jobs(crew.folder.path()).empty());
+    CHECK(std::filesystem::is_empty(crew.folder.path()));  // nothing is left of it
+    crew.tap("keep name");
+    CHECK(crew.where().place == Place::add_edge);
+    CHECK(crew.state().job.name == "Ba");
+    CHECK(crew.job().filename() == "Ba");
 }
 
-TEST_CASE("A demo that the disk does not take is not begun, and says so") {
+TEST_CASE("A demo that the disk does not take is not begun: the jobs stay, and say so") {
     Journey crew;
     tap_in_vain(crew, "demo");
     check_not_saved(crew, 0);
+    CHECK(crew.where().place == Place::jobs);
+    CHECK(std::filesystem::is_empty(crew.folder.path()));
+    crew.tap("demo");
+    CHECK(crew.where().place == Place::roof);
+    CHECK_FALSE(crew.state().job.name.empty());
 }

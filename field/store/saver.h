@@ -1,0 +1,66 @@
+// Saving apart from the thread that draws: frames are handed over in order, and come back saved or
+// not saved.
+//
+//   hand_over ─▶ │ frame │ frame │ ─▶ OwnJournal: write, sync ─▶ │ saved │ not saved │ ─▶ returned
+//                        waiting            its own thread                         └─▶ wake
+//
+// What waits behind a frame that was not saved may build on it, so it comes back not saved too, and
+// nothing is written until the failure has been taken.
+#pragma once
+
+#include <condition_variable>
+#include <cstdint>
+#include <deque>
+#include <functional>
+#include <mutex>
+#include <thread>
+#include <vector>
+
+#include "engine/record/event_bytes.h"
+#include "field/store/own_journal.h"
+
+namespace hemline {
+
+/// A frame that is no longer under way.
+struct Returned {
+    std::uint32_t sequence = 0;
+    std::optional<NotSaved> not_saved;  ///< nothing: it is on the disk
+};
+
+class Saver {
+  public:
+    /// `wake` is called on the saver's thread after each save; empty: there is no thread, and
+    /// hand_over() itself writes and syncs.
+    Saver(OwnJournal& journal, std::function<void()> wake);
+    Saver(const Saver&) = delete;
+    Saver& operator=(const Saver&) = delete;
+    /// Waits until all that was handed over is saved or has failed.
+    ~Saver();
+
+    void hand_over(std::uint32_t sequence, Bytes frame);
+    /// What has come back since it was last asked, in the order handed over.
+    std::vector<Returned> returned();
+    /// Waits until nothing is under way.
+    void settle();
+
+  private:
+    struct Frame {
+        std::uint32_t sequence = 0;
+        Bytes bytes;
+    };
+    void run();
+    [[nodiscard]] bool idle() const { return !writing_ && (waiting_.empty() || failed_); }
+
+    OwnJournal& journal_;
+    const std::function<void()> wake_;
+    std::mutex lock_;  ///< over all below but the thread
+    std::condition_variable changed_;
+    std::deque<Frame> waiting_;
+    std::vector<Returned> returned_;
+    bool writing_ = false;
+    bool failed_ = false;  ///< and not taken yet
+    bool closing_ = false;
+    std::thread thread_;
+};
+
+}  // namespace hemline

@@ -6,6 +6,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <csignal>
 #include <fstream>
 #include <sstream>
 
@@ -56,7 +57,16 @@ Desk::~Desk() {
     std::filesystem::remove_all(folder_, ignored);
 }
 
-Ran Desk::run(const std::vector<std::string>& words) const {
+Ran Desk::run(const std::vector<std::string>& words) const { return ran(start(words)); }
+
+Ran Desk::run_and_kill(const std::vector<std::string>& words, int after_us) const {
+    const int child = start(words);
+    ::usleep(static_cast<useconds_t>(after_us));
+    ::kill(child, SIGKILL);
+    return ran(child);
+}
+
+int Desk::start(const std::vector<std::string>& words) const {
     const char* program = std::getenv("HEMLINE_CLI");
     REQUIRE_MESSAGE(program != nullptr, "HEMLINE_CLI names the program under test");
     std::vector<std::string> all = {program};
@@ -66,11 +76,18 @@ Ran Desk::run(const std::vector<std::string>& words) const {
         pointers.push_back(word.data());
     }
     pointers.push_back(nullptr);
+    std::error_code none;  // a program killed at its start has printed nothing
+    std::filesystem::remove(folder_ / ".out", none);
+    std::filesystem::remove(folder_ / ".err", none);
     const pid_t child = ::fork();
     REQUIRE(child >= 0);
     if (child == 0) {
         become(program, pointers, folder_);
     }
+    return child;
+}
+
+Ran Desk::ran(int child) const {
     int status = 0;
     REQUIRE(::waitpid(child, &status, 0) == child);
     const int exit = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);

@@ -1,0 +1,21 @@
+// What saving an event costs, beside the disk's own share of it.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+
+#include "engine/result.h"
+#include "tools/bench_event/figures.h"
+
+namespace hemline {
+
+struct SavingTimes {
+    Times append;     ///< JournalFile::append: id, frame, write, fdatasync
+    Times bare;       ///< write + fdatasync of as many bytes to a file of its own
+    Times hand_over;  ///< what the thread that draws spends when the saver has its own
+};
+
+/// `count` events of each, in turns, in a folder that is made and removed. Problem: the disk's.
+Result<SavingTimes> time_saving(const std::filesystem::path& folder, int count);
+
+}  // namespace hemline

@@ -90,10 +90,16 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
     for (const Row& row : rows_) {
         const std::vector<float> wide = widths(row);
         float x = box.x;
+        Size largest = Size::bold;
+        for (std::size_t i = row.from; i < row.to && i + 1 < actions_.size(); ++i) {
+            largest = std::min(
+                largest, ui.label_size({actions_[i].label}, {0, 0, wide[i - row.from], row.h}));
+        }
         for (std::size_t i = row.from; i < row.to; ++i) {
             const Action& action = actions_[i];
             const float w = wide[i - row.from];
-            if (ui.button(action.name, action.label, {x, y, w, row.h}, action.look)) {
+            if (ui.button(action.name, action.label, {x, y, w, row.h}, action.look,
+                          i + 1 < actions_.size() ? largest : Size::title)) {
                 tapped = action.name;
             }
             x += w + gap_;

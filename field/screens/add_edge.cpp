@@ -66,6 +66,8 @@ void draw_choice(Choices& at, const char* label, const Value (&values)[N], Words
         words.emplace_back(words_of(value));
     }
     const int wide = columns_for(ui, words, place.w);
+    const Size largest =
+        ui.label_size(words, columns({place.x, place.y, place.w, row_h}, wide, gap).front());
     for (std::size_t i = 0; i < N; ++i) {
         const auto column = i % static_cast<std::size_t>(wide);
         if (column == 0 && i > 0) {
@@ -74,7 +76,7 @@ void draw_choice(Choices& at, const char* label, const Value (&values)[N], Words
         const Box row{place.x, place.y, place.w, row_h};
         if (ui.button(std::string(label) + " " + words[i], words[i],
                       columns(row, wide, gap)[column],
-                      values[i] == chosen ? Look::chosen : Look::plain)) {
+                      values[i] == chosen ? Look::chosen : Look::plain, largest)) {
             chosen = values[i];
         }
     }

@@ -3,6 +3,8 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 #include <vector>
 
 #include "field/screens/mark_labels.h"
@@ -13,6 +15,7 @@ namespace {
 
 constexpr float tape_mm = 8;
 constexpr float metal_mm_most = 34, metal_mm_least = 15;
+constexpr float screw_mm = 0.9F;  // radius
 constexpr float above_metal_mm = 2, to_tape_mm = 3, below_tape_mm = 1;
 
 /// From a length along the piece to a pixel.
@@ -39,10 +42,29 @@ Length girth_of(const Card& card) {
 
 std::string_view leg_word(LegName name) { return word_of(name); }
 
+float screw_line(const Card& card, Box metal);
+
+/// The middle of the widest room between screws for a name of that width, as near the middle of
+/// the piece as there is; nothing where it would lie on one.
+std::optional<float> clear_of_screws(const Card& card, const Along& along, float w) {
+    std::optional<float> best;
+    const float middle = along.at(card.cut) / 2 + along.x0 / 2;
+    for (std::size_t i = 1; i < card.screws.size(); ++i) {
+        const float from = along.at(card.screws[i - 1]);
+        const float to = along.at(card.screws[i]);
+        const float mid = (from + to) / 2;
+        if (to - from > w && (!best || std::abs(mid - middle) < std::abs(*best - middle))) {
+            best = mid;
+        }
+    }
+    return best;
+}
+
 /// Legs from the deck (top) outward, with their names.
 void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
     const Length girth = girth_of(card);
     const float right = along.at(card.cut);
+    const float line = ui.line_height(Size::small);
     float y = metal.y;
     for (const Leg& leg : card.legs) {
         const float h = metal.h * share_of(leg.width, girth);
@@ -50,9 +72,16 @@ void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
             leg.name == LegName::flange ? ui.colours().metal : ui.colours().metal_low;
         ui.ink()->AddRectFilled({metal.x, y}, {right, y + h}, fill);
         ui.ink()->AddRect({metal.x, y}, {right, y + h}, ui.colours().ink, 0, 0, ui.mm(0.3F));
-        if (h > ui.line_height(Size::small)) {
-            ui.text((metal.x + right) / 2, y + (h - ui.line_height(Size::small)) / 2,
-                    leg_word(leg.name), Size::small, Align::centre, ui.colours().ink);
+        const float words_y = y + (h - line) / 2;
+        const float screws_y = screw_line(card, metal);
+        const float r = ui.mm(screw_mm + 0.5F);
+        const bool crossed =
+            !card.screws.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
+        const float w = ui.text_width(leg_word(leg.name), Size::small) + 2 * r;
+        const std::optional<float> x =
+            crossed ? clear_of_screws(card, along, w) : std::optional((metal.x + right) / 2);
+        if (h > line && x) {
+            ui.text(*x, words_y, leg_word(leg.name), Size::small, Align::centre);
         }
         y += h;
     }
@@ -73,6 +102,12 @@ Box leg_box(const Card& card, Box metal, LegName from, LegName to) {
         y += h;
     }
     return {metal.x, top, metal.w, std::max(0.0F, bottom - top)};
+}
+
+/// Screws go through the flange near the deck, or through a cleat's middle.
+float screw_line(const Card& card, Box metal) {
+    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
+    return flange.h > 0 ? flange.y + flange.h * 0.28F : metal.mid_y();
 }
 
 void draw_beads(const Ui& ui, float x, Box band) {
@@ -130,11 +165,10 @@ void draw_marks(Ui& ui, const Card& card, const Along& along, Box metal, float t
                               ui.mm(0.7F));
         }
     }
-    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
-    const float y = flange.h > 0 ? flange.y + flange.h * 0.28F : metal.mid_y();
+    const float y = screw_line(card, metal);
     for (const Length screw : card.screws) {
         const float x = along.at(screw);
-        const float r = ui.mm(0.9F);
+        const float r = ui.mm(screw_mm);
         ui.ink()->AddCircle({x, y}, r, ui.colours().ink, 0, ui.mm(0.3F));
         ui.ink()->AddLine({x - r, y}, {x + r, y}, ui.colours().ink, ui.mm(0.3F));
     }
@@ -171,10 +205,12 @@ struct Laid {
     Length stick_left;
     std::vector<MarkLabel> labels;
     std::vector<float> places;
+    Box box;
 };
 
 Laid laid_out(const Card& card, Marks marks, Box box) {
     Laid laid;
+    laid.box = box;
     laid.stick_left = std::max(card.cut, card.stick_length - card.stick_from);
     laid.along = {box.x, static_cast<float>(static_cast<double>(box.w) /
                                             static_cast<double>(laid.stick_left.nm()))};
@@ -186,7 +222,7 @@ Laid laid_out(const Card& card, Marks marks, Box box) {
 }
 
 float height_beside_metal(const Ui& ui, const Laid& laid) {
-    return height_of(ui, laid.labels, laid.places) +
+    return height_of(ui, laid.labels, laid.places, laid.box) +
            ui.mm(above_metal_mm + to_tape_mm + tape_mm + below_tape_mm);
 }
 
@@ -211,7 +247,7 @@ float piece_height_least(const Ui& ui, const Card& card, Marks marks, float w) {
 
 void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
     const Laid laid = laid_out(card, marks, box);
-    const auto& [along, stick_left, labels, places] = laid;
+    const auto& [along, stick_left, labels, places, whole] = laid;
     Box metal = box;
     take_top(metal, ui.mm(above_metal_mm));
     metal.h = std::clamp(box.h - height_beside_metal(ui, laid), ui.mm(metal_mm_least),

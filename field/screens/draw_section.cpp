@@ -16,7 +16,7 @@ constexpr double board_in = 0.75;     // of deck and fascia
 constexpr double fascia_past_in = 1;  // of fascia below the trim
 constexpr double kick_out = 30;       // degrees from the face
 constexpr double layer_in = 0.12;     // gap drawn between layers, so that each is seen
-constexpr double label_in = 2.2;      // room for words beside the metal
+constexpr double beside_in = 1.2;     // of trim and air beside the fascia
 
 double inches_of(Length length) {
     return static_cast<double>(length.nm()) / static_cast<double>(inches(1).nm());
@@ -117,8 +117,10 @@ void draw_eave_section(Ui& ui, const EaveSection& section, Box box) {
     const double fascia_in = eave.face_in + fascia_past_in;
     const Point low = along({}, eave.down, fascia_in + 0.5);
     const double top = along({}, theta, deck_in).y + 0.6;
-    const double left = std::min(0.0, low.x) - label_in;
+    const double left = std::min(0.0, low.x) - beside_in;
     const double wide = along({}, theta, deck_in).x - left;
+    const float words = ui.text_width("flange", Size::small);
+    take_left(box, std::min(words, box.w / 2));
     const float scale = static_cast<float>(
         std::min(static_cast<double>(box.w) / wide, static_cast<double>(box.h) / (top - low.y)));
     const Sheet sheet{

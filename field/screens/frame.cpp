@@ -28,7 +28,7 @@ std::string fitted(const Ui& ui, std::string title, float w) {
          cut = title.rfind(between)) {
         title.resize(cut);
     }
-    return title;
+    return ui.shortened(title, Size::bold, w);
 }
 
 std::string saved_words(const State& state) {

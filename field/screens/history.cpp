@@ -19,7 +19,8 @@ Wish draw_history(Ui& ui, const State& state) {
     float y = list.y;
     for (auto event = state.events.rbegin(); event != state.events.rend(); ++event) {
         const bool struck = state.job.struck.count(event->id) > 0;
-        const float w = ui.text(list.x, y, describe(event->fact), Size::body, Align::left,
+        const std::string said = ui.shortened(describe(event->fact), Size::body, list.w);
+        const float w = ui.text(list.x, y, said, Size::body, Align::left,
                                 struck ? ui.colours().soft : ui.colours().ink);
         if (struck) {
             const float middle = y + ui.line_height(Size::body) / 2;

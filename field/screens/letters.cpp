@@ -60,11 +60,16 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
     const Box keys =
         ui.begin_scroll("letters", box, std::min(h, std::max(box.h, height_of(ui, tall))));
     const std::vector<Box> lines = rows({keys.x, keys.y, box.w, h}, tall, gap);
+    const std::size_t count = letters.size() + (whole ? 2 : 3);
+    const auto w = static_cast<std::size_t>(wide);
     std::size_t next = 0;
+    // Keys of the last line are wider where they are fewer, for their words.
     const auto key = [&](const std::string& key_name, const std::string& label) {
-        const auto line = next / static_cast<std::size_t>(wide);
-        const auto column = next++ % static_cast<std::size_t>(wide);
-        return ui.button("letter " + key_name, label, columns(lines[line], wide, gap)[column]);
+        const std::size_t line = next / w;
+        const std::size_t on_line = std::min(w, count - line * w);
+        const std::size_t column = next++ % w;
+        return ui.button("letter " + key_name, label,
+                         columns(lines[line], static_cast<int>(on_line), gap)[column]);
     };
     for (const char letter : letters) {
         const std::string label(1, letter);

@@ -23,9 +23,10 @@ struct MarkLabel {
 
 /// One label for each place on the tape; marks of one place share it.
 std::vector<MarkLabel> labels_of(const Card& card, Marks marks);
-/// Room that the labels take; `places`: the pixel of each on the tape.
+/// Height that the labels take in a box of that place and width; `places`: the pixel of each on the
+/// tape.
 float height_of(const Ui& ui, const std::vector<MarkLabel>& labels,
-                const std::vector<float>& places);
+                const std::vector<float>& places, Box box);
 void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const std::vector<float>& places,
                  Box box);
 

@@ -39,7 +39,7 @@ std::optional<Length> expected(const State& state, const EdgeWork& work, Reading
 
 std::string title_for(const EdgeWork& work, ReadingOf of) {
     if (of == ReadingOf::remainder) {
-        return title_of(work.edge) + " · what is left for the last piece";
+        return title_of(work.edge) + " · for the last piece";
     }
     static constexpr const char* ordinals[] = {"first", "second", "third", "fourth", "next"};
     const std::size_t taken = std::min<std::size_t>(standing(work, of).size(), 4);

@@ -49,13 +49,15 @@ void draw_edge_row(Ui& ui, const State& state, const EdgeWork& work, Box row, Wi
     const float x = row.x + 2 * radius + ui.mm(5);
     const float line = ui.line_height(Size::bold);
     const float top = row.mid_y() - line;
-    ui.text(x, top, length_words(state, work), Size::bold);
+    const float w = row.right() - x;
+    ui.text(x, top, ui.shortened(length_words(state, work), Size::bold, w), Size::bold);
     const std::string problem = problem_on(state, work.edge.id);
     const std::string under = std::string(spoken(status)) + " · " +
                               (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
                                                      std::string(spoken(work.edge.right))
                                                : "! " + problem);
-    ui.text(x, top + line + ui.mm(0.5F), under, Size::small, Align::left, ui.colours().soft);
+    ui.text(x, top + line + ui.mm(0.5F), ui.shortened(under, Size::small, w), Size::small,
+            Align::left, ui.colours().soft);
     ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
                       ui.mm(0.2F));
 }

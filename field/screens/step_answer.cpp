@@ -172,6 +172,10 @@ float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, 
                : 0;
 }
 
+bool is_refused(const Drafts& drafts) {
+    return !drafts.length.refused.empty() || !drafts.exception_asked.empty();
+}
+
 float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box) {
     const std::string& refused =
         drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
@@ -231,11 +235,14 @@ void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
         });
         const std::string action = step == steps.end() ? done->step.step : step->action;
         const float w = ui.text(list.x, y, value_of(done->step.answer, state.marks), Size::bold);
-        ui.text(list.x + std::max(w + ui.mm(3), ui.mm(34)), y,
-                action + "  " + done->by + " " + clock_time(done->when), Size::small);
+        const float x = list.x + std::max(w + ui.mm(3), ui.mm(34));
+        const std::string who = action + "  " + done->by + " " + clock_time(done->when);
+        ui.text(x, y, ui.shortened(who, Size::small, list.x + list.w - x), Size::small);
         y += line;
         if (!done->step.exception.empty()) {
-            ui.text(list.x, y, "! " + done->step.exception + " Noted by " + done->step.exception_by,
+            ui.text(list.x, y,
+                    ui.shortened("! " + done->step.exception_by + ": " + done->step.exception,
+                                 Size::small, list.w),
                     Size::small, Align::left, ui.colours().soft);
             y += line;
         }

@@ -27,6 +27,8 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& draf
 /// The value keyed in so far. Returns the height used, 0 where the answer is no value.
 float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body);
 
+/// A key or a value was refused, and it is said why.
+bool is_refused(const Drafts& drafts);
 /// The practice the value must meet, or why it was refused; empty where there is neither.
 float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box);
 

@@ -15,13 +15,13 @@ namespace hemline {
 namespace {
 
 constexpr float picture_mm_least = 20;
-constexpr float pinned_mm = 60;  // a column as narrow has no room between its words
+constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
 
 void draw_caution(Ui& ui, const std::string& caution, Box& body) {
     if (caution.empty()) {
         return;
     }
-    const float height = ui.paragraph_height(body.w - ui.mm(18), caution, Size::bold) + ui.mm(4);
+    const float height = ui.paragraph_height(body.w - ui.mm(16), caution, Size::bold) + ui.mm(4);
     const Box band = take_top(body, height);
     ui.ink()->AddRectFilled({band.x, band.y}, {band.right(), band.bottom()}, ui.colours().warn,
                             ui.mm(1));
@@ -124,13 +124,18 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     Box words = ui.begin_scroll(
         "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
     const float top = words.y;
+    if (pinned && is_refused(drafts)) {  // what was asked comes before all else
+        take_top(words, draw_limits(ui, state, step, drafts, words));
+    }
     draw_caution(ui, step.rule->caution, words);
     take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, Size::title) + ui.mm(3));
     if (!pinned) {
         const float used = draw_answer(ui, state, step, drafts, words);
         take_top(words, used > 0 ? used + ui.mm(3) : 0);
     }
-    take_top(words, draw_limits(ui, state, step, drafts, words));
+    if (!pinned || !is_refused(drafts)) {
+        take_top(words, draw_limits(ui, state, step, drafts, words));
+    }
     take_top(words, draw_reasons(ui, step, words));
     const float used = words.y - top;
     take_top(words, ui.mm(3));

@@ -86,7 +86,7 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
 
 bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min, target_min); }
 
-bool Ui::button(std::string_view name, std::string_view label, Box box, Look look) {
+bool Ui::button(std::string_view name, std::string_view label, Box box, Look look, Size largest) {
     bool tapped = false;
     if (look == Look::key) {
         tapped = take_key(name, tap(name, box, key_min, key_min, label));
@@ -94,7 +94,7 @@ bool Ui::button(std::string_view name, std::string_view label, Box box, Look loo
         tapped =
             tap(name, box, target_min, look == Look::primary ? primary_min : target_min, label);
     }
-    draw_button(name, label, box, look);
+    draw_button(name, label, box, look, largest);
     return tapped;
 }
 
@@ -186,7 +186,8 @@ void Ui::draw_scroll_bar() const {
     }
 }
 
-void Ui::draw_button(std::string_view name, std::string_view label, Box box, Look look) const {
+void Ui::draw_button(std::string_view name, std::string_view label, Box box, Look look,
+                     Size largest) const {
     const Palette& p = *palette_;
     const bool down = look != Look::off && pressed(name);
     const bool refused = look == Look::key && refusal_left() > 0 && keys_.refused == name;
@@ -220,7 +221,8 @@ void Ui::draw_button(std::string_view name, std::string_view label, Box box, Loo
         ink()->AddLine({box.x + round, box.bottom() - round}, {box.right() - round, box.y + round},
                        IM_COL32_BLACK, mm(0.7F));
     }
-    draw_label(label, box, look, words);
+    const bool large = look == Look::primary || std::min(box.w, box.h) >= mm(key_min) - 1;
+    draw_label(label, box, large ? largest : std::min(largest, Size::bold), words);
 }
 
 }  // namespace hemline

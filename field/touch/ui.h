@@ -42,7 +42,7 @@ enum class Look {
     off,      ///< shown, cannot be used now; not a target
 };
 enum class Align { left, centre, right };
-enum class Size { small, body, bold, title, figure, fraction };
+enum class Size { small, body, bold, title, figure, fraction };  // by height, then weight
 
 class Ui {
   public:
@@ -66,7 +66,11 @@ class Ui {
     /// broken at a space, then set smaller, then cut short. True once, when tapped. Less than 10 mm
     /// a side (primary: 14 mm high; key: 19 mm) is a fault, and taps as if it were as large. The
     /// same key within 80 ms is refused, and shown so.
-    bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain);
+    bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain,
+                Size largest = Size::title);
+    /// The largest letters in which each of these labels fits a box of that size: for buttons of a
+    /// row, which look alike.
+    [[nodiscard]] Size label_size(const std::vector<std::string>& labels, Box box) const;
     /// A tappable box without drawing: the caller draws.
     bool area(std::string_view name, Box box);
     /// The least width of a box that shows the whole label, in small letters on two lines.
@@ -81,6 +85,8 @@ class Ui {
     /// Lines broken at spaces to `w`; returns the height used.
     float paragraph(float x, float y, float w, std::string_view words, Size size = Size::body);
     float paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour);
+    /// The words, or so many of them and "…" as `w` holds.
+    [[nodiscard]] std::string shortened(std::string_view words, Size size, float w) const;
     [[nodiscard]] float text_width(std::string_view words, Size size) const;
     [[nodiscard]] float paragraph_height(float w, std::string_view words, Size size) const;
     [[nodiscard]] float line_height(Size size) const;
@@ -128,8 +134,15 @@ class Ui {
     void note(std::string_view words, Box box);
     void draw_scroll_bar() const;
     bool take_key(std::string_view name, bool tapped);
-    void draw_button(std::string_view name, std::string_view label, Box box, Look look) const;
-    void draw_label(std::string_view label, Box box, Look look, Colour colour) const;
+    struct Label {
+        Size size = Size::small;
+        std::vector<std::string_view> lines;
+        bool fits = false;
+    };
+    [[nodiscard]] Label fit_label(std::string_view label, Box box, Size largest) const;
+    void draw_button(std::string_view name, std::string_view label, Box box, Look look,
+                     Size largest) const;
+    void draw_label(std::string_view label, Box box, Size largest, Colour colour) const;
     void draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
                        Colour colour) const;
     [[nodiscard]] float fraction_width(int numerator, int denominator) const;

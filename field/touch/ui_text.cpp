@@ -94,21 +94,6 @@ std::vector<FigurePart> parts_of_figure(const LengthParts& parts, Marks marks) {
     return figure;
 }
 
-/// The line without its last letters, which "…" stands for, where it is wider than `w`.
-std::string shortened(const ImFont* font, std::string_view line, float w) {
-    if (width_of(font, line) <= w) {
-        return std::string(line);
-    }
-    std::string words(line);
-    while (!words.empty() && width_of(font, words + "…") > w) {
-        while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xC0U) == 0x80U) {
-            words.pop_back();
-        }
-        words.pop_back();
-    }
-    return words + "…";
-}
-
 bool fits(const ImFont* font, const std::vector<std::string_view>& lines, float w, float h) {
     return static_cast<float>(lines.size()) * font->FontSize <= h &&
            std::all_of(lines.begin(), lines.end(),
@@ -166,6 +151,20 @@ void Ui::note(std::string_view words, Box box) {
     }
 }
 
+std::string Ui::shortened(std::string_view line, Size size, float w) const {
+    std::string words(line);
+    if (text_width(words, size) <= w) {
+        return words;
+    }
+    while (!words.empty() && text_width(words + "…", size) > w) {
+        while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xC0U) == 0x80U) {
+            words.pop_back();
+        }
+        words.pop_back();
+    }
+    return words + "…";
+}
+
 float Ui::text_width(std::string_view words, Size size) const {
     return width_of(font_of(size), words);
 }
@@ -179,28 +178,42 @@ float Ui::paragraph_height(float w, std::string_view words, Size size) const {
 
 float Ui::line_height(Size size) const { return font_of(size)->FontSize; }
 
-void Ui::draw_label(std::string_view label, Box box, Look look, Colour colour) const {
+Ui::Label Ui::fit_label(std::string_view label, Box box, Size largest) const {
     const float w = box.w - 2 * mm(1);
     const std::vector<std::string_view> given = lines_of(label);
-    const bool large = look == Look::primary || std::min(box.w, box.h) >= mm(key_min) - 1;
-    const ImFont* font = large ? fonts_->title : fonts_->bold;
-    std::vector<std::string_view> lines = given;
-    for (const ImFont* face : {font, static_cast<const ImFont*>(fonts_->bold),
-                               static_cast<const ImFont*>(fonts_->small)}) {
-        font = face;
-        lines = given;
-        if (fits(font, lines, w, box.h)) {
-            break;
+    for (const Size size : {Size::title, Size::bold, Size::small}) {
+        if (size > largest) {
+            continue;
         }
-        lines = given.size() == 1 ? broken(font, label) : given;
-        if (fits(font, lines, w, box.h)) {
-            break;
+        const ImFont* const font = font_of(size);
+        if (fits(font, given, w, box.h)) {
+            return {size, given, true};
+        }
+        const std::vector<std::string_view> two = given.size() == 1 ? broken(font, label) : given;
+        if (fits(font, two, w, box.h) || size == Size::small) {
+            return {size, two, fits(font, two, w, box.h)};
         }
     }
+    return {Size::small, given, false};
+}
+
+Size Ui::label_size(const std::vector<std::string>& labels, Box box) const {
+    Size size = Size::title;
+    for (const std::string& label : labels) {
+        size = fit_label(label, box, size).size;
+    }
+    return size;
+}
+
+void Ui::draw_label(std::string_view label, Box box, Size largest, Colour colour) const {
+    const Label fitted = fit_label(label, box, largest);
+    const ImFont* const font = font_of(fitted.size);
+    const auto& lines = fitted.lines;
     const float first = box.mid_y() - static_cast<float>(lines.size() - 1) * font->FontSize / 2;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const float mid = first + static_cast<float>(i) * font->FontSize;
-        const std::string line = shortened(font, lines[i], w);
+        const std::string line = fitted.fits ? std::string(lines[i])
+                                             : shortened(lines[i], fitted.size, box.w - 2 * mm(1));
         put(ink(), font, box.mid_x() - width_of(font, line) / 2, top_for(font, mid), line, colour);
     }
 }

@@ -54,6 +54,11 @@ std::string faults_of(const Ui& ui) {
     }
     const Box page = ui.page();
     const float mm = ui.mm(1);
+    for (const Words& words : ui.words()) {
+        if (words.box.x < 0 || words.box.right() > page.w + 1) {
+            faults += "\"" + words.words + "\" runs off the page\n";
+        }
+    }
     const auto& targets = ui.targets();
     for (std::size_t i = 0; i < targets.size(); ++i) {
         const std::string& name = targets[i].name;

@@ -50,7 +50,7 @@ std::string_view spoken(EdgeStatus status) {
         case EdgeStatus::no_reading:
             return "measure";
         case EdgeStatus::one_reading:
-            return "measure again";
+            return "needs a second reading";
         case EdgeStatus::readings_disagree:
             return "readings disagree";
         case EdgeStatus::pitch_missing:

@@ -93,7 +93,6 @@ Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts) {
                    {{"leave", "Roof"}, {"keep edge", "Add this eave", Look::primary}});
     const Box list = ui.begin_scroll("new edge", frame.body);
     Choices at{ui, list, !ui.portrait() && frame.body.h < ui.mm(low_mm)};
-    at.rest.h = ui.mm(1000);  // the list is as long as its choices
     const auto end_words = [](End end) { return spoken(end); };
     draw_choice(at, "left end", ends, end_words, drafts.edge.left);
     draw_choice(at, "right end", ends, end_words, drafts.edge.right);

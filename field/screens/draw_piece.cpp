@@ -78,10 +78,13 @@ void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
         const bool crossed =
             !card.screws.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
         const float w = ui.text_width(leg_word(leg.name), Size::small) + 2 * r;
-        const std::optional<float> x =
-            crossed ? clear_of_screws(card, along, w) : std::optional((metal.x + right) / 2);
-        if (h > line && x) {
-            ui.text(*x, words_y, leg_word(leg.name), Size::small, Align::centre);
+        const std::optional<float> clear = clear_of_screws(card, along, w);
+        const float below = screws_y + r;
+        if (h > line && (!crossed || clear)) {
+            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, leg_word(leg.name),
+                    Size::small, Align::centre);
+        } else if (below + line < y + h) {
+            ui.text((metal.x + right) / 2, below, leg_word(leg.name), Size::small, Align::centre);
         }
         y += h;
     }

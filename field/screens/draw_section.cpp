@@ -118,7 +118,7 @@ void draw_eave_section(Ui& ui, const EaveSection& section, Box box) {
     const Point low = along({}, eave.down, fascia_in + 0.5);
     const double top = along({}, theta, deck_in).y + 0.6;
     const double left = std::min(0.0, low.x) - beside_in;
-    const double wide = along({}, theta, deck_in).x - left;
+    const double wide = along({}, theta, deck_in).x + board_in - left;
     const float words = ui.text_width("flange", Size::small);
     take_left(box, std::min(words, box.w / 2));
     const float scale = static_cast<float>(

@@ -33,7 +33,6 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     const Box body = frame.body;
     Box list = ui.begin_scroll("jobs", body);
     const float top = list.y;
-    list.h = ui.mm(100000);  // as long as its jobs
     if (state.jobs.empty()) {
         draw_welcome(ui, list);
     }

@@ -100,6 +100,7 @@ void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& dra
         take_top(words, draw_verdict(ui, state, edge, *pitch, words));
         used = words.y - top;
         take_top(words, ui.mm(2));
+        words.h = body.h - used - ui.mm(2);
         if (words.h > ui.mm(picture_mm_least)) {
             draw_eave_section(
                 ui, {.trim = fitted_to(*trim, edge), .pitch = *pitch, .fascia = edge.fascia},

@@ -2,6 +2,7 @@
 #include <imgui.h>
 
 #include "engine/roof/readings.h"
+#include "engine/work/hook_doubt.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
@@ -147,6 +148,8 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     }
     take_top(words, draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric),
                                     {words.x, words.y, words.w, words.h}));
+    take_top(words, ui.mm(2));
+    take_top(words, draw_band(ui, hook_doubt(state.job), words));
     ui.end_scroll(words.y - top);
 
     if (frame.tapped == "keep" && length) {

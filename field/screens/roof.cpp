@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/work/hook_doubt.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -137,6 +138,7 @@ Wish draw_roof(Ui& ui, const State& state) {
         Box words = ui.begin_scroll("roof side", side);
         const float top = words.y;
         draw_next(ui, state, next, words);
+        take_top(words, draw_band(ui, hook_doubt(state.job), words));
         take_top(words, draw_sticks(ui, state, words));
         ui.end_scroll(words.y - top);
     } else {
@@ -145,7 +147,9 @@ Wish draw_roof(Ui& ui, const State& state) {
     const float row_height = ui.mm(row_mm);
     Box list = ui.begin_scroll("edges", body);
     const float top = list.y;
-    list.h = ui.mm(100000);  // as long as its edges
+    if (ui.portrait()) {
+        take_top(list, draw_band(ui, hook_doubt(state.job), list));
+    }
     for (const EdgeWork& work : state.job.edges) {
         draw_edge_row(ui, state, work, take_top(list, row_height), wish);
     }

@@ -139,6 +139,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     take_top(words, draw_reasons(ui, step, words));
     const float used = words.y - top;
     take_top(words, ui.mm(3));
+    words.h = body.h - used - ui.mm(3);
     draw_picture(ui, state, work, step, steps, words);
     ui.end_scroll(used);
 }

@@ -14,6 +14,21 @@ Heard touch(const SDL_TouchFingerEvent& at, TouchKind kind, float w, float h, To
     return Heard::something;
 }
 
+Heard wheel(const SDL_MouseWheelEvent& event, float w, float h, TouchQueue& queue) {
+    int window_w = 0;
+    int window_h = 0;
+    if (SDL_Window* const window = SDL_GetWindowFromID(event.windowID); window != nullptr) {
+        SDL_GetWindowSize(window, &window_w, &window_h);
+    }
+    const float x = static_cast<float>(event.mouseX);
+    const float y = static_cast<float>(event.mouseY);
+    const bool known = window_w > 0 && window_h > 0;
+    const float away = event.direction == SDL_MOUSEWHEEL_FLIPPED ? -1.0F : 1.0F;
+    queue.push({TouchKind::wheel, mouse_finger, known ? x * w / static_cast<float>(window_w) : x,
+                known ? y * h / static_cast<float>(window_h) : y, away * event.preciseY});
+    return Heard::something;
+}
+
 Heard key(const SDL_KeyboardEvent& event, std::string& typed) {
     switch (event.keysym.sym) {
         case SDLK_RETURN:
@@ -69,6 +84,8 @@ Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::str
             return touch(event.tfinger, TouchKind::move, w, h, queue);
         case SDL_FINGERUP:
             return touch(event.tfinger, TouchKind::up, w, h, queue);
+        case SDL_MOUSEWHEEL:
+            return wheel(event.wheel, w, h, queue);
         case SDL_TEXTINPUT:
             typed += event.text.text;
             return Heard::something;

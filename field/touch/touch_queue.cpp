@@ -11,7 +11,8 @@ namespace {
 
 constexpr double speed_memory = 0.05;  // s over which a finger's speed is averaged
 constexpr double fling_decay = 0.35;   // s in which a fling falls to 37 %
-constexpr float fling_least = 3;       // slops a second: below it a list stands still
+constexpr float slops_a_notch = 2;
+constexpr float fling_least = 3;  // slops a second: below it a list stands still
 
 void write(float x, float y, bool down) {
     ImGuiIO& io = ImGui::GetIO();
@@ -22,6 +23,12 @@ void write(float x, float y, bool down) {
 }  // namespace
 
 void TouchQueue::push(Touch touch) {
+    if (touch.kind == TouchKind::wheel) {
+        if (!finger_) {  // a finger on the glass goes first
+            queue_.push_back(touch);
+        }
+        return;
+    }
     if (touch.kind == TouchKind::down) {
         if (finger_ && *finger_ != touch.finger) {
             return;
@@ -68,8 +75,12 @@ void TouchQueue::next_frame(double dt) {
 
 void TouchQueue::rest(double dt) {
     if (!queue_.empty()) {
-        const Touch down = queue_.front();  // push() lets nothing else stand here
+        const Touch down = queue_.front();  // push() lets nothing else but a wheel stand here
         queue_.pop_front();
+        if (down.kind == TouchKind::wheel) {
+            turn(down);
+            return;
+        }
         x_ = down_x_ = down.x;
         y_ = down_y_ = down.y;
         dragging_ = fling_ != 0;  // a touch that stops a fling presses nothing
@@ -84,6 +95,14 @@ void TouchQueue::rest(double dt) {
     if (std::abs(fling_) < fling_least * slop_px_) {
         fling_ = 0;
     }
+}
+
+void TouchQueue::turn(const Touch& wheel) {
+    down_x_ = wheel.x;
+    down_y_ = wheel.y;
+    fling_ = speed_ = 0;
+    scroll_ = wheel.notches * slops_a_notch * slop_px_;
+    write(-FLT_MAX, -FLT_MAX, false);
 }
 
 void TouchQueue::hold(double dt) {

@@ -10,12 +10,13 @@
 
 namespace hemline {
 
-enum class TouchKind { down, move, up, cancel };
+enum class TouchKind { down, move, up, cancel, wheel };
 
 struct Touch {
     TouchKind kind = TouchKind::down;
     std::int64_t finger = 0;
     float x = 0, y = 0;  ///< window pixels
+    float notches = 0;   ///< of a wheel, up is positive: a desk's way to move a list
 };
 
 /// Feeds ImGuiIO one step a frame. The first finger down is followed, further ones are ignored.
@@ -45,6 +46,7 @@ class TouchQueue {
   private:
     enum class Phase { idle_done, hover, held, lifting };
     void rest(double dt);
+    void turn(const Touch& wheel);
     void hold(double dt);
     void move_to(const Touch& touch);
 

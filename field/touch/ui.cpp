@@ -16,6 +16,7 @@ constexpr float page_long_min = 150, page_short_min = 90;  // mm: a 7 in screen
 constexpr double repeat_min = 0.080;                       // s
 constexpr double refusal_shown = 0.5;                      // s
 constexpr float half_pixel = 0.5F;
+constexpr float endless = 1e6F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
@@ -145,7 +146,9 @@ Box Ui::begin_scroll(std::string_view name, Box view, float content_height) {
 
 Box Ui::begin_scroll(std::string_view name, Box view) {
     const auto known = scrolls_.find(name);
-    return begin_scroll(name, view, known == scrolls_.end() ? 0 : known->second.content);
+    Box list = begin_scroll(name, view, known == scrolls_.end() ? 0 : known->second.content);
+    list.h = endless;  // as long as what is drawn in it
+    return list;
 }
 
 void Ui::end_scroll(float content_height) {

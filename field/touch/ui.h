@@ -105,7 +105,8 @@ class Ui {
     /// Where there is more than shows, a bar at its right edge says so; the box stays clear of it.
     Box begin_scroll(std::string_view name, Box view, float content_height);
     void end_scroll();
-    /// The same for what is measured while it is drawn: the first frame takes it to fit.
+    /// The same for what is measured while it is drawn: the first frame takes it to fit. The box
+    /// has no end.
     Box begin_scroll(std::string_view name, Box view);
     void end_scroll(float content_height);
 

@@ -4,6 +4,7 @@
 
 #include "engine/plan/plan.h"
 #include "engine/quote.h"
+#include "engine/work/hook_doubt.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
@@ -45,23 +46,6 @@ std::optional<Length> expected_for(const Job& job, const Catalogue& catalogue, c
     return {};
 }
 
-/// Each edge's second reading less its first.
-std::vector<Length> second_minus_first(const Job& job) {
-    std::vector<Length> differences;
-    for (const EdgeWork& work : job.edges) {
-        std::vector<Length> lengths;
-        for (const RecordedReading& reading : work.readings) {
-            if (!reading.struck && reading.of == ReadingOf::edge) {
-                lengths.push_back(reading.length);
-            }
-        }
-        if (lengths.size() >= 2) {
-            differences.push_back(lengths[1] - lengths[0]);
-        }
-    }
-    return differences;
-}
-
 /// What to look at again, now that the reading stands in the record.
 void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
                 const ReadingTaken& reading) {
@@ -80,9 +64,8 @@ void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
         verdict.odd_one_out) {
         std::cerr << explain(verdict) << '\n';
     }
-    if (hook_suspected(second_minus_first(after))) {
-        std::cerr << "Second readings differ from the first the same way on several edges: look at "
-                     "the tape's hook.\n";
+    if (const std::string doubt = hook_doubt(after); !doubt.empty()) {
+        std::cerr << doubt << '\n';
     }
 }
 

@@ -54,6 +54,26 @@ TEST_CASE("A mouse is a finger of its own, and a real one with its number is ano
     CHECK_FALSE(ImGui::GetIO().MouseDown[0]);
 }
 
+TEST_CASE("A wheel turns at the pointer, and a flipped one the other way") {
+    TouchQueue queue(6);
+    std::string typed;
+    Harness harness([](Ui&) {});
+    for (const auto& [direction, way] :
+         {std::pair(SDL_MOUSEWHEEL_NORMAL, 1.0F), std::pair(SDL_MOUSEWHEEL_FLIPPED, -1.0F)}) {
+        SDL_Event event{};
+        event.type = SDL_MOUSEWHEEL;
+        event.wheel.direction = direction;
+        event.wheel.preciseY = 1.5F;
+        event.wheel.mouseX = 70;
+        event.wheel.mouseY = 80;
+        CHECK(hear(event, 100, 100, queue, typed) == Heard::something);
+        queue.next_frame(0.016);
+        CHECK(queue.origin_x() == 70);
+        CHECK(queue.origin_y() == 80);
+        CHECK(queue.scroll() == doctest::Approx(way * 1.5F * 2 * 6));
+    }
+}
+
 TEST_CASE("A laser's text, Return, Backspace and Escape are typed") {
     TouchQueue queue(1);
     std::string typed;

@@ -229,6 +229,27 @@ TEST_CASE("A drag that begins beside the list leaves it where it is") {
     CHECK(list.top() == 0);
 }
 
+TEST_CASE("A wheel over a list moves it by 12 mm a notch, and presses nothing") {
+    List list;
+    const Box row = list.harness.target("row:1");
+    list.harness.touch({TouchKind::wheel, 0, row.mid_x(), row.mid_y(), -2});
+    CHECK(list.top() == doctest::Approx(list.harness.ui().mm(24)));
+    list.harness.touch({TouchKind::wheel, 0, row.mid_x(), row.mid_y(), 1});
+    CHECK(list.top() == doctest::Approx(list.harness.ui().mm(12)));
+    CHECK(list.tapped.empty());
+    SUBCASE("beside the list it moves nothing") {
+        const float x = list.harness.ui().mm(120);
+        list.harness.touch({TouchKind::wheel, 0, x, x, -2});
+        CHECK(list.top() == doctest::Approx(list.harness.ui().mm(12)));
+    }
+    SUBCASE("under a finger that is down it is passed over") {
+        list.harness.press(list.harness.names().front());
+        list.harness.touch({TouchKind::wheel, 0, row.mid_x(), row.mid_y(), -2});
+        CHECK(list.top() == doctest::Approx(list.harness.ui().mm(12)));
+        list.harness.lift();
+    }
+}
+
 TEST_CASE("Rows out of view are no targets, and a sliver of a row is none either") {
     List list;
     CHECK(list.harness.has_target("row:0"));

@@ -1,0 +1,28 @@
+#include "engine/work/hook_doubt.h"
+
+#include <vector>
+
+#include "engine/roof/readings.h"
+
+namespace hemline {
+
+std::string hook_doubt(const Job& job) {
+    std::vector<Length> second_minus_first;
+    for (const EdgeWork& work : job.edges) {
+        std::vector<Length> lengths;
+        for (const RecordedReading& reading : work.readings) {
+            if (!reading.struck && reading.of == ReadingOf::edge) {
+                lengths.push_back(reading.length);
+            }
+        }
+        if (lengths.size() >= 2) {
+            second_minus_first.push_back(lengths[1] - lengths[0]);
+        }
+    }
+    return hook_suspected(second_minus_first)
+               ? "Second readings differ from the first the same way on several edges: likely a "
+                 "bent or loose hook. Mend it or take another tape, then read them again."
+               : "";
+}
+
+}  // namespace hemline

@@ -6,7 +6,7 @@ namespace hemline {
 
 Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
     Json json;
-    std::int64_t sticks = 0;
+    std::int64_t sticks = 0, on_hand = 0;
     Json layouts = Json::array();
     for (const Layout& layout : plan.layouts) {
         Json own;
@@ -19,10 +19,12 @@ Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
         }
         layouts.push_back(own);
         sticks += layout.times;
+        on_hand += job.stock[layout.stock].on_hand ? layout.times : 0;
     }
     json["sticks"] = sticks;
+    json["lower_bound"] = plan.lower_bound + on_hand;  // counts what `sticks` counts
     json["new_sticks"] = plan.sticks;
-    json["lower_bound"] = plan.lower_bound;
+    json["new_lower_bound"] = plan.lower_bound;
     json["proved"] = plan.proved;
     json["bound_from"] = plan.bound_from;
     json["layouts"] = layouts;

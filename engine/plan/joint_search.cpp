@@ -4,6 +4,7 @@
 #include <limits>
 #include <tuple>
 
+#include "engine/plan/joint_gaps.h"
 #include "engine/plan/joint_split.h"
 
 namespace hemline {
@@ -51,10 +52,15 @@ bool JointSearch::try_chosen(const Chosen& chosen) {
 
 void JointSearch::try_relaxed(const Relaxed& relaxed) {
     const auto chosen = realise(relaxed, job_, ways_);
-    if (!chosen || !try_chosen(*chosen)) {
+    if (!chosen) {
         return;
     }
-    try_other_options(kept_.size() - 1, relaxed.bound.sticks);
+    try_chosen(*chosen);
+    const auto kept = std::find_if(kept_.begin(), kept_.end(),
+                                   [&](const Kept& k) { return k.chosen == *chosen; });
+    if (kept != kept_.end() && turned_.insert(*chosen).second) {
+        try_other_options(static_cast<std::size_t>(kept - kept_.begin()), relaxed.bound.sticks);
+    }
 }
 
 /// Turns single edges of a plan to another division that looks no worse, while that saves sticks.
@@ -100,6 +106,34 @@ void JointSearch::try_balancing() {
                     best = kept_.back();
                     break;
                 }
+            }
+        }
+    }
+}
+
+/// Divides single free edges by what the others leave, while that saves sticks or looks better.
+void JointSearch::try_gaps() {
+    std::set<Chosen> looked_at;
+    for (std::size_t i = 0; i < kept_.size() && !effort_.is_spent();) {
+        if (!looked_at.insert(kept_[i].chosen).second || !kept_[i].plan.cutting.missing.empty()) {
+            ++i;
+            continue;
+        }
+        const Kept from = kept_[i];
+        i = 0;  // what is found may beat plans before this one, or save more with another edge
+        for (std::size_t e = 0; e < ways_.size() && !effort_.is_spent(); ++e) {
+            if (!ways_[e].is_free || ways_[e].is_fixed || ways_[e].options.empty()) {
+                continue;
+            }
+            const std::int64_t least = ways_[e].fulls + 1;
+            for (std::int64_t pieces = least; pieces <= least + 1; ++pieces) {
+                auto option = divide_by_gaps(job_, from.plan, e, pieces);
+                if (!option) {
+                    continue;
+                }
+                Chosen chosen = from.chosen;
+                chosen[e] = add_option(ways_[e], std::move(*option));
+                try_chosen(chosen);
             }
         }
     }
@@ -277,6 +311,7 @@ void JointSearch::find_choices() {
             break;
         }
     }
+    try_gaps();
     try_balancing();
 }
 

@@ -40,6 +40,7 @@ class JointSearch {
     void try_relaxed(const Relaxed& relaxed);
     void try_other_options(std::size_t from, std::int64_t wanted);
     void try_balancing();
+    void try_gaps();
     void look_at_laps(std::int64_t extra_laps);
 
     [[nodiscard]] std::optional<std::int64_t> fewest(Allowed allowed) const;
@@ -57,6 +58,7 @@ class JointSearch {
     std::int64_t laps_least_ = 0, counted_ = 0;
     std::vector<Kept> kept_;
     std::set<Chosen> tried_;
+    std::set<Chosen> turned_;  ///< whose single edges have been turned to other options
     std::map<std::int64_t, AllowedBound> of_free_;
     std::map<std::pair<std::int64_t, std::int64_t>, AllowedBound> bounds_;
 };

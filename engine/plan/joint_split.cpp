@@ -64,11 +64,17 @@ class Splitter {
                 others.push_back(parts[i]);
             }
         }
-        const Length cut = round_down_to(std::min(room, both - rule.sliver), rule.grid);
-        if (cut < rule.sliver || cut <= Length()) {
+        Length cut = round_down_to(std::min(room, both - rule.sliver), rule.grid);
+        Length left = both - cut;
+        if (cut < rule.sliver) {
+            // A rest too short for two pieces takes from a full stick of its edge.
+            cut = std::max(rule.sliver, round_down_to(std::min(room, both), rule.grid));
+            left = std::max(both - cut, rule.sliver);
+        }
+        if (cut > room || cut <= Length() || left <= Length()) {
             return false;
         }
-        others.push_back({parts[e].edge, true, both - cut});
+        others.push_back({parts[e].edge, true, left});
         std::vector<Length>& cuts = splits_[parts[e].edge];
         cuts.push_back(cut);
         if (split(others, sticks - 1)) {
@@ -92,7 +98,10 @@ std::optional<std::size_t> add_split(const JointEdge& edge, EdgeWays& ways,
         cuts.push_back(cut);
         left += edge.rule.lap - cut;
     }
-    cuts.push_back(left);
+    cuts.push_back(std::max(left, edge.rule.sliver));
+    if (left < edge.rule.sliver && !cuts.empty()) {
+        cuts.front() -= edge.rule.sliver - left;
+    }
     EdgeOption option = option_of_cuts(edge.rule, cuts);
     for (const Division& piece : option.pieces) {
         if (piece.cut < edge.rule.sliver || piece.cut > edge.rule.stock ||
@@ -100,26 +109,66 @@ std::optional<std::size_t> add_split(const JointEdge& edge, EdgeWays& ways,
             return std::nullopt;
         }
     }
-    for (std::size_t i = 0; i < ways.options.size(); ++i) {
-        if (ways.options[i].pieces == option.pieces) {
-            return i;
-        }
-    }
-    ways.options.push_back(std::move(option));
-    return ways.options.size() - 1;
+    return add_option(ways, std::move(option));
 }
 
-std::size_t unsplit(const EdgeWays& ways, Ask ask) {
-    switch (ask) {
-        case Ask::even_more:
-            return ways.even_more.front();
-        case Ask::anything:
-            return ways.run_out.empty() ? ways.even.front() : ways.run_out.front();
-        case Ask::even:
-            break;
+/// Turns even edges the way round whose longer end has room on its stick of the relaxed plan.
+class Turner {
+  public:
+    Turner(const Relaxed& relaxed, const JointJob& job)
+        : relaxed_(relaxed), first_demand_(job.edges.size(), 0), stick_(relaxed.job.demand.size()) {
+        for (std::size_t d = relaxed.from.size(); d-- > 0;) {
+            first_demand_[relaxed.from[d].edge] = d;
+        }
+        for (std::size_t l = 0; l < relaxed.plan.layouts.size(); ++l) {
+            const Layout& layout = relaxed.plan.layouts[l];
+            Length room = relaxed.job.stock[layout.stock].length + job.kerf;
+            for (const std::size_t cut : layout.cuts) {
+                stick_[cut] = l;
+                room -= relaxed.job.demand[cut].length + job.kerf;
+            }
+            room_.push_back(room);
+        }
     }
-    return ways.even.front();
-}
+
+    /// The first of these options that fits where the relaxed plan laid its pieces, or the first.
+    std::size_t turned(const JointEdge& edge, const EdgeWays& ways, std::size_t index,
+                       const std::vector<std::size_t>& options) {
+        if (relaxed_.plan.missing.empty()) {
+            for (const std::size_t option : options) {
+                if (fits(edge, ways.options[option], index)) {
+                    return option;
+                }
+            }
+        }
+        return options.front();
+    }
+
+  private:
+    /// Takes the room when it fits.
+    bool fits(const JointEdge& edge, const EdgeOption& option, std::size_t index) {
+        const std::vector<Length> before = room_;
+        std::size_t demand = first_demand_[index];
+        bool has_room = true;
+        for (std::size_t i = 0; i < option.pieces.size(); ++i) {
+            if (i < edge.cut.size() && edge.cut[i]) {
+                continue;
+            }
+            Length& room = room_[stick_[demand]];
+            room -= option.pieces[i].cut - relaxed_.job.demand[demand].length;
+            has_room = has_room && room >= Length();
+            ++demand;
+        }
+        if (!has_room) {
+            room_ = before;
+        }
+        return has_room;
+    }
+
+    const Relaxed& relaxed_;
+    std::vector<std::size_t> first_demand_, stick_;
+    std::vector<Length> room_;  ///< left on each stick
+};
 
 }  // namespace
 
@@ -142,6 +191,7 @@ std::optional<Chosen> realise(const Relaxed& relaxed, const JointJob& job,
         }
     }
     Chosen chosen;
+    Turner turner(relaxed, job);
     for (std::size_t e = 0; e < ways.size(); ++e) {
         if (ways[e].options.empty()) {
             chosen.push_back(0);
@@ -149,7 +199,14 @@ std::optional<Chosen> realise(const Relaxed& relaxed, const JointJob& job,
         }
         const auto split = splits.find(e);
         if (split == splits.end() || split->second.empty()) {
-            chosen.push_back(unsplit(ways[e], relaxed.of.ask[e]));
+            const EdgeWays& own = ways[e];
+            const Ask ask = own.is_fixed ? Ask::even : relaxed.of.ask[e];
+            if (ask == Ask::anything) {
+                chosen.push_back(own.run_out.empty() ? own.even.front() : own.run_out.front());
+            } else {
+                chosen.push_back(turner.turned(job.edges[e], own, e,
+                                               ask == Ask::even_more ? own.even_more : own.even));
+            }
             continue;
         }
         const auto option = add_split(job.edges[e], ways[e], split->second);

@@ -94,6 +94,16 @@ EdgeOption option_of_cuts(const RunRule& rule, const std::vector<Length>& cuts) 
     return option;
 }
 
+std::size_t add_option(EdgeWays& ways, EdgeOption option) {
+    const auto same = [&](const EdgeOption& own) { return own.pieces == option.pieces; };
+    const auto found = std::find_if(ways.options.begin(), ways.options.end(), same);
+    const auto index = static_cast<std::size_t>(found - ways.options.begin());
+    if (found == ways.options.end()) {
+        ways.options.push_back(std::move(option));
+    }
+    return index;
+}
+
 CuttingPlan cut_within(const CuttingJob& job, std::int64_t steps, Effort& effort) {
     std::int64_t pieces = 0;
     for (const CutDemand& demand : job.demand) {

@@ -29,6 +29,9 @@ std::vector<EdgeWays> ways_of(const JointJob& job);
 /// The option whose pieces are cut to these lengths, in fitting order.
 EdgeOption option_of_cuts(const RunRule& rule, const std::vector<Length>& cuts);
 
+/// The place of this option among the edge's, added where it is new.
+std::size_t add_option(EdgeWays& ways, EdgeOption option);
+
 /// Cuts every piece of the chosen divisions with at most `steps` of the effort. Lower bound and
 /// proof are left open.
 JointPlan cut_chosen(const JointJob& job, const std::vector<EdgeWays>& ways, const Chosen& chosen,

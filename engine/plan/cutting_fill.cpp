@@ -10,9 +10,12 @@ using Counts = std::vector<std::int64_t>;
 
 Counts longest_fit(const CuttingTask& task, std::int64_t capacity, const Counts& uncut) {
     Counts taken(uncut.size(), 0);
-    for (std::size_t i = 0; i < uncut.size() && capacity > 0; ++i) {
-        taken[i] = std::min(uncut[i], capacity / task.pieces[i].size);
-        capacity -= taken[i] * task.pieces[i].size;
+    const std::int64_t shortest = task.pieces.empty() ? 0 : task.pieces.back().size;
+    for (std::size_t i = 0; i < uncut.size() && capacity >= shortest; ++i) {
+        if (uncut[i] > 0 && task.pieces[i].size <= capacity) {
+            taken[i] = std::min(uncut[i], capacity / task.pieces[i].size);
+            capacity -= taken[i] * task.pieces[i].size;
+        }
     }
     return taken;
 }

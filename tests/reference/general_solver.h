@@ -1,6 +1,7 @@
 // A general solver for integer programs, asked from outside: GLPK's glpsol, or COIN-OR's cbc.
 #pragma once
 
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <chrono>
@@ -21,8 +22,8 @@ inline const char* name_of(Solver solver) { return solver == Solver::glpk ? "glp
 /// What became of one program. `optimum`: only when the solver says that it is proved.
 struct Answer {
     std::optional<std::int64_t> optimum;
-    double seconds = 0;
-    bool ran = false;  ///< the solver is installed and read the program
+    double seconds = 0;  ///< of processor time
+    bool ran = false;    ///< the solver is installed and read the program
 };
 
 /// The number after `mark` in a solver's report, when that line is there.
@@ -33,11 +34,20 @@ inline std::optional<double> number_after(const std::string& line, const std::st
                : std::optional(std::strtod(line.c_str() + at + mark.size(), nullptr));
 }
 
+inline double cpu_seconds_of_children() {
+    rusage used{};
+    getrusage(RUSAGE_CHILDREN, &used);
+    const auto seconds = [](const timeval& t) {
+        return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1e6;
+    };
+    return seconds(used.ru_utime) + seconds(used.ru_stime);
+}
+
 /// Solves a program in CPLEX's LP format whose objective is called `sticks`, with the solver's own
 /// settings, within so many seconds.
 inline Answer solve(Solver solver, const std::string& program, int seconds_most) {
-    static_assert(sizeof(pid_t) <= sizeof(int));
     const auto now = std::chrono::steady_clock::now();
+    const double before = cpu_seconds_of_children();
     const std::string base = (std::filesystem::temp_directory_path() /
                               ("hemline_reference_" + std::to_string(getpid()) + '_' +
                                std::to_string(now.time_since_epoch().count())))
@@ -50,7 +60,7 @@ inline Answer solve(Solver solver, const std::string& program, int seconds_most)
             : "cbc " + base + ".lp -sec " + limit + " -allow 0 -ratio 0 -solve >" + base + ".out";
     Answer answer;
     answer.ran = std::system((command + " 2>/dev/null").c_str()) == 0;
-    answer.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - now).count();
+    answer.seconds = cpu_seconds_of_children() - before;
     std::ifstream out(base + ".out");
     bool proved = false;
     std::optional<double> value;

@@ -1,6 +1,7 @@
 // Invented small roofs whose every division can be written down: sticks of 30 grid units or so.
 #pragma once
 
+#include <algorithm>
 #include <random>
 
 #include "engine/plan/choices.h"
@@ -39,6 +40,41 @@ inline hemline::JointJob joint_job(std::uint64_t seed, int edges_most, Stock sto
                                     sixteenths(1)};
         const bool balanced = between(0, 3) == 0;
         job.edges.push_back({rule, balanced ? hemline::Looks::balanced : hemline::Looks::free, {}});
+    }
+    return job;
+}
+
+/// 1 to 4 edges with rules at the ends of their ranges, in whole grid units of 2 in: sticks of 8,
+/// 10 or 12 ft, laps of 0 to 12 in, slivers of 0 to 30 in, unequal ends, pieces as long as the
+/// stick, edges alike, kerf, and offcuts on hand.
+inline hemline::JointJob odd_joint_job(std::uint64_t seed) {
+    std::mt19937_64 random(seed);
+    const auto between = [&](int low, int high) {
+        return low + static_cast<int>(random() % static_cast<std::uint64_t>(high - low + 1));
+    };
+    const auto units = [](int n) { return hemline::inches(2 * n); };
+    const int sticks[] = {48, 60, 72}, laps[] = {0, 1, 3, 6};
+    const int stick = sticks[between(0, 2)], lap = laps[between(0, 3)], sliver = between(0, 15);
+    hemline::JointJob job;
+    job.stock = {{units(stick), std::nullopt, false}};
+    job.kerf = units(between(0, 3) == 0 ? 1 : 0);
+    for (int n = between(0, 3) == 0 ? between(1, 3) : 0; n > 0; --n) {
+        job.stock.push_back({units(between(std::max(sliver, 3), stick)), between(1, 2), true});
+    }
+    for (int e = between(1, 4); e > 0; --e) {
+        const int first = between(0, 1), last = between(0, 1);
+        const int pieces = between(1, 3);  // of an edge that full sticks cover, or a little more
+        const int full = pieces * stick - (pieces - 1) * lap - first - last;
+        const int length = between(0, 2) == 0 ? std::max(2, full + between(-2, 2))
+                                              : between(2, 2 * (stick - lap) + 20);
+        const hemline::RunRule rule{units(length), units(first),  units(last), units(stick),
+                                    units(lap),    units(sliver), units(1)};
+        const bool balanced = between(0, 2) == 0;
+        job.edges.push_back({rule, balanced ? hemline::Looks::balanced : hemline::Looks::free, {}});
+        if (e > 1 && between(0, 4) == 0) {
+            job.edges.push_back(job.edges.back());
+            --e;
+        }
     }
     return job;
 }

@@ -67,7 +67,9 @@ Against compare_joint(int jobs, int seconds) {
     Against against;
     for (int i = 0; i < jobs; ++i) {
         const auto stock = i % 4 == 3 ? reference::Stock::mixed : reference::Stock::one_length;
-        const JointJob job = reference::joint_job(static_cast<std::uint64_t>(i) + 1, 12, stock);
+        const std::uint64_t seed = static_cast<std::uint64_t>(i) + 1;
+        const JointJob job =
+            i % 4 == 1 ? reference::odd_joint_job(seed) : reference::joint_job(seed, 12, stock);
         std::vector<std::set<reference::Way>> ways;
         for (const JointEdge& edge : job.edges) {
             ways.push_back(
@@ -79,6 +81,11 @@ Against compare_joint(int jobs, int seconds) {
         for (const JointPlan& plan : choices(job, Prefer::sticks)) {
             if (plan.extra_laps > laps_more || !plan.cutting.missing.empty()) {
                 continue;
+            }
+            const std::string wrong = joint_checker::wrong_divisions(job, plan);
+            if (!wrong.empty()) {
+                ++against.wrong;
+                std::printf("WRONG: joint job %d: %s\n", i, wrong.c_str());
             }
             const auto program =
                 reference::model_of_joint(job, ways, plan.extra_laps, plan.unbalanced);

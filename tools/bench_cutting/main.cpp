@@ -106,8 +106,8 @@ int main(int count, char** words) {
     }
     double load = 0;
     getloadavg(&load, 1);
-    std::printf("load of the machine at the start: %.1f of %u cores\n", load,
-                std::thread::hardware_concurrency());
+    std::printf("times are of the processor; load of the machine at the start: %.1f of %u cores\n",
+                load, std::thread::hardware_concurrency());
     const std::vector<JobClass> classes = job_classes(wanted.jobs);
     bool fine = wanted.jobs == 0 || time_classes(classes);
     std::printf("\nreplan after an event, roof of 70 edges\n");

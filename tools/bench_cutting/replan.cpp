@@ -1,7 +1,6 @@
 #include "tools/bench_cutting/replan.h"
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <random>
 
@@ -103,11 +102,9 @@ bool time_replan(const char* name, const Catalogue& catalogue, const PlanOptions
     int proved = 0, proofs = 0;
     for (int event = 0; event < events; ++event) {
         roof.go_on(plan);
-        const auto start = std::chrono::steady_clock::now();
+        const double start = cpu_ms();
         plan = make_plan(roof.job(), catalogue, options);
-        ms.push_back(
-            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
-                .count());
+        ms.push_back(cpu_ms() - start);
         for (const Proof& proof : plan.proofs) {
             ++proofs;
             proved += proof.proved ? 1 : 0;

@@ -13,6 +13,10 @@ struct ClassFigures {
     int wrong = 0;  ///< plans or certificates that the tests' checker refuses; wrong optima
 };
 
+/// Processor time of this program: what a busy machine does not stretch.
+double cpu_ms();
+
+/// That many percent of the values are no larger; 0 of none.
 double percentile(const std::vector<double>& rising, int percent);
 
 /// Plans each job for 2 s at most, and has each plan and its bound checked by the tests' checker.

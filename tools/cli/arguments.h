@@ -53,6 +53,12 @@ struct FoldArguments {
     Output output = Output::text;
 };
 
+struct OutlineArguments {
+    std::string readings;  ///< path of the CSV
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
 struct CardArguments {
     DeskArguments desk;
     std::string edge;

@@ -16,6 +16,8 @@ Exit cut_pieces(const CutArguments& arguments);
 Exit check_pitch_text(const PitchArguments& arguments);
 /// The angle the metal is folded to at a kind of edge.
 Exit print_fold(const FoldArguments& arguments);
+/// Whether the walk round a roof's edges closes, and what would close it.
+Exit print_outline(const OutlineArguments& arguments);
 /// Every mark of one piece.
 Exit show_card(const CardArguments& arguments);
 /// The job's events, one a line, the id first.

@@ -68,6 +68,7 @@ struct Asked {
     CutArguments cut;
     PitchArguments pitch;
     FoldArguments fold;
+    OutlineArguments outline;
     CardArguments card;
     std::string journal;
     NewArguments start;
@@ -124,6 +125,15 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
 
     add_fold(*app.add_subcommand("fold", "the angle the metal is folded to at a kind of edge"),
              asked);
+
+    auto& outline = *app.add_subcommand("outline", "whether the roof's outline closes");
+    outline
+        .add_option("READINGS", asked.outline.readings,
+                    "readings file (CSV), its eaves and gables in walking order")
+        ->required();
+    add_unit(outline, asked.outline.unit);
+    add_json(outline, asked.outline.output);
+    outline.final_callback([&asked] { asked.exit = print_outline(asked.outline); });
 
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");

@@ -1,0 +1,83 @@
+// The outline of a roof: does the walk round its edges close, what is wrong when it does not, and
+// how it looks from above, to scale, as readings come in.
+//
+//        y                  closes within what the tapes allow?
+//        ^  +------+        else by how much it fails, in which direction,
+//        |  |      +---+    and which single correction closes it
+//        |  +----------+
+//        +----> x   the first edge, as it is walked
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/measure/tape.h"
+#include "engine/result.h"
+#include "engine/roof/outline_suspects.h"
+#include "engine/roof/outline_walk.h"
+
+namespace hemline {
+
+enum class OutlineState : std::uint8_t {
+    closes,  ///< every side read, every corner known, and the walk comes back
+    misses,  ///< it cannot come back, whatever is still unread
+    open,    ///< something is still to be read, and nothing speaks against what is
+};
+
+/// How a side's length in a drawing is known.
+enum class LengthIs : std::uint8_t {
+    read,
+    implied,  ///< not read: what closes the outline
+    guessed,  ///< not read, and nothing settles it: drawn as the mean of the read ones
+};
+
+struct PlanPoint {
+    Length x, y;
+
+    bool operator==(const PlanPoint&) const = default;
+};
+
+/// One edge seen from above.
+struct OutlineLine {
+    std::string edge;  ///< id; empty: a gable end that no row lists
+    EdgeKind kind = EdgeKind::eave;
+    PlanPoint from, to;  ///< as walked, the building on the left
+    Length plan;         ///< in plan, as read or implied; as guessed where nothing settles it
+    LengthIs length = LengthIs::read;
+};
+
+/// Something that a person should know about one row.
+struct OutlineNote {
+    std::string edge;  ///< id
+    std::string field;
+    std::string what, mend;
+};
+
+struct Outline {
+    OutlineState state = OutlineState::open;
+    Length miss;  ///< from the walk's beginning to its end: what unread lengths cannot explain
+    Length miss_ahead, miss_left;  ///< its parts, as the first edge is walked
+    Length allowed;                ///< what the readings allow in the direction of the miss
+    /// 360° less all turns, millionths of a degree: not 0 when a turn is missing or too many.
+    std::optional<std::int64_t> turn_left_udeg;
+    std::vector<Suspect> suspects;  ///< most likely first
+    std::vector<OutlineNote> notes;
+    /// For drawing only, never for cutting: adjusted by least squares where the walk is whole and
+    /// its turns close, else as walked.
+    std::vector<OutlineLine> lines;
+};
+
+/// Most edges that an outline may have.
+constexpr std::size_t outline_edges_most = 400;
+
+/// Walks the eaves, gables and high eaves among the edges, in their order, the building on the
+/// left. O(n²) for n edges, O(n³) where it does not close. Lengths to the nearest nanometre.
+/// Problem: none of those kinds, or more than outline_edges_most of them.
+Result<Outline> trace_outline(std::span<const WalkedEdge> edges, Tape tape);
+
+/// "closes", "misses", "open".
+std::string_view word_of(OutlineState);
+
+}  // namespace hemline

@@ -1,0 +1,172 @@
+#include "engine/roof/outline_close.h"
+
+#include <cmath>
+#include <map>
+#include <numbers>
+
+#include "engine/roof/hip.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t straight_udeg = 180'000'000;
+constexpr std::int64_t turn_udeg = 360'000'000;
+constexpr double parallel = 1e-6;  // sine of an angle that counts as none
+
+double dot(PlanVector a, PlanVector b) { return a.x * b.x + a.y * b.y; }
+double cross(PlanVector a, PlanVector b) { return a.x * b.y - a.y * b.x; }
+PlanVector left_of(PlanVector a) { return {-a.y, a.x}; }
+PlanVector times(PlanVector a, double n) { return {a.x * n, a.y * n}; }
+PlanVector sum(PlanVector a, PlanVector b) { return {a.x + b.x, a.y + b.y}; }
+
+double radians(std::int64_t micro_degrees) {
+    return static_cast<double>(micro_degrees) / 1e6 * std::numbers::pi / 180;
+}
+
+/// Each error's pull on the walk's end, at its largest: the end may lie off by any sum of these,
+/// each times -1 to 1.
+std::vector<PlanVector> pulls_of(const Walk& walk, const Closing& closing) {
+    std::vector<PlanVector> pulls;
+    std::map<std::pair<SlopeNotation, std::int64_t>, PlanVector> pitches;
+    for (std::size_t i = 0; i < walk.sides.size(); ++i) {
+        const WalkSide& side = walk.sides[i];
+        if (side.length) {
+            pulls.push_back(times(closing.ways[i], side.tape_nm));
+        }
+        if (side.length && side.pitch_nm > 0) {
+            const Slope pitch = *walk.edges[*side.edge].edge.pitch;
+            PlanVector& shared = pitches[{pitch.notation, pitch.millionths}];
+            shared = sum(shared, times(closing.ways[i], side.pitch_nm));
+        }
+        if (side.after.within_udeg > 0) {
+            const PlanVector here = closing.places[i + 1];
+            const PlanVector rest = sum(closing.places.back(), times(here, -1));
+            pulls.push_back(times(left_of(rest), radians(side.after.within_udeg)));
+        }
+    }
+    for (const auto& [pitch, pull] : pitches) {
+        pulls.push_back(pull);
+    }
+    return pulls;
+}
+
+double reach(const std::vector<PlanVector>& pulls, PlanVector way) {
+    double far = 0;
+    for (const PlanVector pull : pulls) {
+        far += std::abs(dot(pull, way));
+    }
+    return far;
+}
+
+/// What rounding to the nanometre may leave.
+constexpr double rounding_nm = 1;
+
+/// Whether the point lies in the zonotope of the pulls: it does when it lies within their reach
+/// square to each of them, for those are the normals of its sides.
+bool lies_in(const std::vector<PlanVector>& pulls, PlanVector point) {
+    const double size = std::hypot(point.x, point.y);
+    if (size <= rounding_nm) {
+        return true;
+    }
+    const PlanVector outward = times(point, 1 / size);
+    if (size > reach(pulls, outward) + rounding_nm) {
+        return false;
+    }
+    for (const PlanVector pull : pulls) {
+        const double length = std::hypot(pull.x, pull.y);
+        if (length > 0) {
+            const PlanVector normal = times(left_of(pull), 1 / length);
+            if (std::abs(dot(point, normal)) > reach(pulls, normal) + rounding_nm) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+PlanVector direction_of(std::int64_t heading_udeg) {
+    const std::int64_t quarter = turn_udeg / 4;
+    const std::int64_t heading = ((heading_udeg % turn_udeg) + turn_udeg) % turn_udeg;
+    if (heading % quarter == 0) {
+        constexpr PlanVector quarters[] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
+        return quarters[heading / quarter];
+    }
+    return {std::cos(radians(heading)), std::sin(radians(heading))};
+}
+
+Closing close_walk(const Walk& walk) {
+    Closing closing;
+    closing.places.push_back({});
+    std::int64_t heading = 0;
+    bool known = true;
+    for (std::size_t i = 0; i < walk.sides.size(); ++i) {
+        const WalkSide& side = walk.sides[i];
+        const PlanVector way = direction_of(heading);
+        closing.ways.push_back(way);
+        const double nm =
+            side.length ? static_cast<double>(side.length->nm()) * side.plan_of_one : 0;
+        closing.places.push_back(sum(closing.places.back(), times(way, nm)));
+        if (!side.length) {
+            closing.unread.push_back(i);
+        }
+        known = known && side.after.inside_udeg.has_value();
+        heading += straight_udeg - side.after.inside_udeg.value_or(square_out_udeg);
+        closing.turn_within_udeg += side.after.within_udeg;
+    }
+    closing.miss = closing.places.back();
+    if (known) {
+        closing.turn_left_udeg = turn_udeg - heading;
+        closing.turns_close = std::abs(*closing.turn_left_udeg) <= closing.turn_within_udeg;
+    }
+    const std::vector<PlanVector> pulls = pulls_of(walk, closing);
+    switch (freedom_of(closing)) {
+        case Freedom::none:
+            closing.unexplained = closing.miss;
+            closing.lies_within = lies_in(pulls, closing.miss);
+            break;
+        case Freedom::along_one_way: {
+            const PlanVector aside = left_of(closing.ways[closing.unread.front()]);
+            const double off = dot(closing.miss, aside);
+            closing.unexplained = times(aside, off);
+            closing.lies_within = std::abs(off) <= reach(pulls, aside) + rounding_nm;
+            break;
+        }
+        case Freedom::everywhere:
+            closing.lies_within = true;
+            break;
+    }
+    return closing;
+}
+
+double reach_along(const Walk& walk, const Closing& closing, PlanVector way) {
+    return reach(pulls_of(walk, closing), way);
+}
+
+Freedom freedom_of(const Closing& closing) {
+    for (const std::size_t i : closing.unread) {
+        if (std::abs(cross(closing.ways[closing.unread.front()], closing.ways[i])) > parallel) {
+            return Freedom::everywhere;
+        }
+    }
+    return closing.unread.empty() ? Freedom::none : Freedom::along_one_way;
+}
+
+std::vector<double> implied_nm(const Closing& closing) {
+    if (!closing.turn_left_udeg) {
+        return {};
+    }
+    const auto way = [&](std::size_t n) { return closing.ways[closing.unread[n]]; };
+    if (closing.unread.size() == 1) {
+        return {-dot(closing.miss, way(0))};
+    }
+    if (closing.unread.size() == 2 && freedom_of(closing) == Freedom::everywhere) {
+        const double area = cross(way(0), way(1));
+        return {-cross(closing.miss, way(1)) / area, -cross(way(0), closing.miss) / area};
+    }
+    return {};
+}
+
+}  // namespace hemline

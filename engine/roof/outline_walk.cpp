@@ -1,0 +1,202 @@
+#include "engine/roof/outline_walk.h"
+
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "engine/roof/hip.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t degree = 1'000'000;
+constexpr std::int64_t straight = 180 * degree;
+constexpr std::int64_t turn = 360 * degree;
+
+std::optional<std::int64_t> stated_at(const Edge& edge, Side side) {
+    return side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
+}
+
+/// The corner that an end's own word speaks of.
+std::optional<std::int64_t> spoken_at(const Edge& edge, Side side) {
+    const bool level = edge.kind != EdgeKind::gable;  // a hip at a gable's peak is no plan corner
+    switch (end_at(edge, side)) {
+        case End::corner_out:
+            return square_out_udeg;
+        case End::corner_in:
+            return square_in_udeg;
+        case End::hip:
+            return level ? std::optional(square_out_udeg) : std::nullopt;
+        case End::valley:
+            return level ? std::optional(square_in_udeg) : std::nullopt;
+        default:
+            return {};
+    }
+}
+
+/// Half the last decimal of a figure that is no builder's angle.
+std::int64_t within_of(std::int64_t stated) {
+    if (stated % (15 * degree) == 0 || stated % (degree * 45 / 2) == 0) {
+        return 0;
+    }
+    std::int64_t last = degree;
+    while (last > 1 && stated % last != 0) {
+        last /= 10;
+    }
+    return last / 2;
+}
+
+bool same_sense(std::int64_t a, std::int64_t b) { return (a < straight) == (b < straight); }
+
+/// An angle that a row claims, and how.
+struct Claimed {
+    std::optional<std::int64_t> angle;
+    CornerClaim claim;
+};
+
+/// Whether it contradicts the angle that was taken: another figure, or a word for the other turn.
+bool is_against(const Claimed& claimed, std::int64_t taken) {
+    if (!claimed.angle) {
+        return false;
+    }
+    return claimed.claim.by == CornerClaim::By::angle
+               ? *claimed.angle != taken
+               : taken == straight || !same_sense(*claimed.angle, taken);
+}
+
+std::optional<std::int64_t> unspoken(const Edge& a, Side a_end, const Edge& b, Side b_start) {
+    const End ends[] = {end_at(a, a_end), end_at(b, b_start)};
+    if (ends[0] == End::wall || ends[1] == End::wall) {
+        return {};
+    }
+    const bool gables[] = {a.kind == EdgeKind::gable, b.kind == EdgeKind::gable};
+    if (gables[0] != gables[1]) {
+        return square_out_udeg;
+    }
+    const bool joint = ends[0] == End::open && ends[1] == End::open;
+    return gables[0] || joint ? std::optional(straight) : std::nullopt;
+}
+
+WalkCorner corner_between(const Edge& a, Side a_end, const Edge& b, Side b_start) {
+    using Row = CornerClaim::Row;
+    using By = CornerClaim::By;
+    const std::array<Claimed, 4> all = {{{stated_at(a, a_end), {Row::before, By::angle}},
+                                         {stated_at(b, b_start), {Row::after, By::angle}},
+                                         {spoken_at(a, a_end), {Row::before, By::end_word}},
+                                         {spoken_at(b, b_start), {Row::after, By::end_word}}}};
+    WalkCorner corner;
+    for (const Claimed& claimed : all) {
+        if (claimed.angle && !corner.inside_udeg) {
+            corner.inside_udeg = claimed.angle;
+            corner.claim = claimed.claim;
+        } else if (claimed.angle && claimed.claim.row != corner.claim->row && !corner.second) {
+            corner.second = claimed.claim;
+        }
+    }
+    if (!corner.inside_udeg) {
+        corner.inside_udeg = unspoken(a, a_end, b, b_start);
+        return corner;
+    }
+    const std::int64_t taken = *corner.inside_udeg;
+    corner.within_udeg = corner.claim->by == By::angle ? within_of(taken) : 0;
+    for (const Claimed& claimed : all) {
+        if (is_against(claimed, taken)) {
+            const bool figure = claimed.claim.by == By::angle;
+            corner.against_udeg = figure ? *claimed.angle : turn - taken;
+            corner.against = claimed.claim;
+            break;
+        }
+    }
+    return corner;
+}
+
+WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, Tape tape) {
+    WalkSide side;
+    side.edge = index;
+    side.from = from;
+    side.length = walked.length;
+    const bool gable = walked.edge.kind == EdgeKind::gable;
+    if (gable && !walked.edge.pitch) {
+        side.length.reset();  // its length in plan is not known
+    }
+    if (!side.length) {
+        return side;
+    }
+    side.tape_nm = static_cast<double>(allowed_difference(*side.length, tape).nm()) / 2;
+    if (gable) {
+        const Slope pitch = *walked.edge.pitch;
+        side.plan_of_one = 1 / slope_factor_of(pitch);
+        side.tape_nm *= side.plan_of_one;
+        const double sin = rise_in_12_of(pitch) / 12 * side.plan_of_one;
+        side.pitch_nm = static_cast<double>(side.length->nm()) * sin *
+                        reading_error_degrees(pitch) * std::numbers::pi / 180;
+    }
+    return side;
+}
+
+/// Two eaves that end at a gable nobody has listed.
+bool lacks_gable(const WalkedEdge& a, const WalkedEdge& b) {
+    const bool level = a.edge.kind != EdgeKind::gable && b.edge.kind != EdgeKind::gable;
+    return level && a.edge.right == End::gable && b.edge.left == End::gable &&
+           !a.edge.corner_right_udeg && !b.edge.corner_left_udeg;
+}
+
+WalkedFrom way_of(std::span<const WalkedEdge> edges, std::size_t at, WalkedFrom before) {
+    const auto kind = [&](std::size_t i) { return edges[i % edges.size()].edge.kind; };
+    if (kind(at) != EdgeKind::gable) {
+        return WalkedFrom::left;
+    }
+    const EdgeKind previous = kind(at + edges.size() - 1);
+    const bool after_gable = previous == EdgeKind::gable;
+    const bool first = at == 0;
+    const bool went_up = first ? kind(1) != EdgeKind::gable : before == WalkedFrom::left;
+    const bool down = previous == EdgeKind::high_eave || (after_gable && went_up);
+    return down ? WalkedFrom::right : WalkedFrom::left;
+}
+
+}  // namespace
+
+bool is_walked(EdgeKind kind) {
+    return kind == EdgeKind::eave || kind == EdgeKind::gable || kind == EdgeKind::high_eave;
+}
+
+Side finish_of(const WalkSide& side) {
+    return side.from == WalkedFrom::left ? Side::right : Side::left;
+}
+
+Side start_of(const WalkSide& side) { return other(finish_of(side)); }
+
+Walk lay_walk(std::span<const WalkedEdge> edges, Tape tape) {
+    Walk walk;
+    for (const WalkedEdge& edge : edges) {
+        if (is_walked(edge.edge.kind)) {
+            walk.edges.push_back(edge);
+        }
+    }
+    std::vector<WalkedFrom> ways;
+    for (std::size_t i = 0; i < walk.edges.size(); ++i) {
+        ways.push_back(way_of(walk.edges, i, ways.empty() ? WalkedFrom::right : ways.back()));
+    }
+    for (std::size_t i = 0; i < walk.edges.size(); ++i) {
+        const std::size_t next = (i + 1) % walk.edges.size();
+        const WalkedEdge& here = walk.edges[i];
+        WalkSide side = side_of(here, i, ways[i], tape);
+        if (lacks_gable(here, walk.edges[next])) {
+            side.after.inside_udeg = square_out_udeg;
+            walk.sides.push_back(side);
+            WalkSide gable;
+            gable.after.inside_udeg = square_out_udeg;
+            walk.sides.push_back(gable);
+            continue;
+        }
+        WalkSide ahead;
+        ahead.from = ways[next];
+        side.after =
+            corner_between(here.edge, finish_of(side), walk.edges[next].edge, start_of(ahead));
+        walk.sides.push_back(side);
+    }
+    return walk;
+}
+
+}  // namespace hemline

@@ -1,0 +1,305 @@
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+
+#include "tests/engine/roof/outline_shapes.h"
+
+using namespace hemline;
+using namespace hemline::test;
+
+namespace {
+
+Outline trace(const std::vector<WalkedEdge>& edges) {
+    const Result<Outline> outline = trace_outline(edges, Tape());
+    REQUIRE(outline.ok());
+    return *outline;
+}
+
+bool has_note(const Outline& outline, const std::string& words) {
+    for (const OutlineNote& note : outline.notes) {
+        if (note.what.find(words) != std::string::npos) {
+            CHECK(!note.mend.empty());
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+TEST_CASE("An L-shaped house walked round its eaves comes back to the nanometre") {
+    const Outline outline = trace(l_house());
+    CHECK(outline.state == OutlineState::closes);
+    CHECK(outline.miss == Length());
+    CHECK(outline.turn_left_udeg == 0);
+    CHECK(outline.suspects.empty());
+    CHECK(outline.notes.empty());
+    REQUIRE(outline.lines.size() == 6);
+    CHECK(outline.lines[0].to == PlanPoint{feet(40), Length()});
+    CHECK(outline.lines[2].to == PlanPoint{feet(24), feet(30)});
+    CHECK(outline.lines[3].to == PlanPoint{feet(24), feet(40)});
+    CHECK(outline.lines[5].to == outline.lines[0].from);
+}
+
+TEST_CASE("A foot too much is found by its amount, its direction and its edge") {
+    auto house = l_house();
+    house[0].length = feet(41);
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::misses);
+    CHECK(outline.miss == feet(1));
+    CHECK(outline.miss_ahead == feet(1));
+    CHECK(outline.miss_left == Length());
+    // Three edges run that way, and each could be the wrong one; this one makes two edges alike.
+    REQUIRE(outline.suspects.size() == 3);
+    CHECK(outline.suspects[0].edge == "A");
+    CHECK(outline.suspects[0].field == "length");
+    CHECK(outline.suspects[0].kind == SuspectKind::misread_foot);
+    CHECK(outline.suspects[0].from == feet(41));
+    CHECK(outline.suspects[0].to == feet(40));
+    CHECK(outline.suspects[0].miss == Length());
+}
+
+TEST_CASE("An inch too much is a burnt inch on the edge that ran on, and not on the one opposite") {
+    auto house = l_house();
+    house[4].length = feet(24) + inches(1);
+    const Outline outline = trace(house);
+    CHECK(outline.miss == inches(1));
+    REQUIRE(outline.suspects.size() == 3);
+    CHECK(outline.suspects[0].edge == "E");
+    CHECK(outline.suspects[0].kind == SuspectKind::burnt_inch);
+    CHECK(outline.suspects[0].to == feet(24));
+    CHECK(outline.suspects[2].edge == "A");  // an inch too little: nothing in the trade makes it
+    CHECK(outline.suspects[2].kind == SuspectKind::misread_inch);
+}
+
+TEST_CASE("Digits that changed places are found, in feet and in millimetres") {
+    auto house = l_house();
+    house[4].length = feet(42);
+    const Outline outline = trace(house);
+    REQUIRE(!outline.suspects.empty());
+    CHECK(outline.suspects[0].edge == "E");
+    CHECK(outline.suspects[0].kind == SuspectKind::swapped_digits);
+    CHECK(outline.suspects[0].to == feet(24));
+
+    constexpr End out = End::corner_out;
+    const Outline metric =
+        trace({eave("A", millimetres(9560), out, out), eave("B", millimetres(4310), out, out),
+               eave("C", millimetres(9650), out, out), eave("D", millimetres(4310), out, out)});
+    REQUIRE(metric.suspects.size() == 2);
+    CHECK(metric.suspects[0].kind == SuspectKind::swapped_digits);
+    CHECK(metric.suspects[0].edge == "C");
+    CHECK(metric.suspects[0].to == millimetres(9560));
+    CHECK(metric.suspects[1].edge == "A");
+}
+
+TEST_CASE("An inside corner taken for an outside one is found, on both rows") {
+    auto house = l_house();
+    house[2].edge.right = End::corner_out;
+    house[3].edge.left = End::corner_out;
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::misses);
+    CHECK(outline.turn_left_udeg == -180'000'000);
+    CHECK(has_note(outline, "540°"));
+    REQUIRE(outline.suspects.size() == 1);
+    CHECK(outline.suspects[0].edge == "C");
+    CHECK(outline.suspects[0].field == "right");
+    CHECK(outline.suspects[0].kind == SuspectKind::wrong_turn);
+    CHECK(outline.suspects[0].corner_to == 270'000'000);
+    CHECK(outline.suspects[0].also_edge == "D");
+    CHECK(outline.suspects[0].also_field == "left");
+}
+
+TEST_CASE("Two rows that contradict one another at a corner are told, and which of them is wrong") {
+    for (const bool first_is_wrong : {true, false}) {
+        auto house = l_house();
+        (first_is_wrong ? house[2].edge.right : house[3].edge.left) = End::corner_out;
+        const Outline outline = trace(house);
+        CHECK(outline.state == OutlineState::misses);
+        CHECK(has_note(outline, "contradict"));
+        REQUIRE(outline.suspects.size() == 1);
+        CHECK(outline.suspects[0].kind == SuspectKind::contradiction);
+        CHECK(outline.suspects[0].edge == (first_is_wrong ? "C" : "D"));
+        CHECK(outline.suspects[0].field == (first_is_wrong ? "right" : "left"));
+        CHECK(outline.suspects[0].corner_to == 270'000'000);
+    }
+}
+
+TEST_CASE("Rows listed clockwise are told so") {
+    const auto house = l_house();
+    const Outline outline = trace({house.rbegin(), house.rend()});
+    CHECK(outline.state == OutlineState::misses);
+    CHECK(has_note(outline, "clockwise"));
+    CHECK(!has_note(trace(house), "clockwise"));
+}
+
+TEST_CASE("A gable house closes: a slope of 13 ft at 5 in 12 is 12 ft in plan") {
+    const Outline outline = trace(gable_house());
+    CHECK(outline.state == OutlineState::closes);
+    CHECK(outline.lines[1].plan == feet(12));
+    CHECK(outline.lines[1].to == PlanPoint{feet(40), feet(12)});  // the peak
+    CHECK(outline.lines[2].to == PlanPoint{feet(40), feet(24)});
+}
+
+TEST_CASE("The two eaves of a gable house are held against one another without its gables' rows") {
+    std::vector<WalkedEdge> eaves = {gable_house()[0], gable_house()[3]};
+    const Outline agree = trace(eaves);
+    CHECK(agree.state == OutlineState::open);  // how wide the house is nobody said
+    CHECK(agree.miss == Length());
+    CHECK(agree.lines.size() == 4);
+    eaves[1].length = feet(40) + inches(1);
+    const Outline differ = trace(eaves);
+    CHECK(differ.state == OutlineState::misses);
+    CHECK(differ.miss == inches(1));
+    REQUIRE(!differ.suspects.empty());
+    CHECK(differ.suspects[0].edge == "D");
+    CHECK(differ.suspects[0].kind == SuspectKind::burnt_inch);
+}
+
+TEST_CASE("A shed roof closes with its high eave; a gable after the high eave is walked down") {
+    auto house = gable_house();
+    WalkedEdge top = eave("C", feet(40), End::gable, End::gable);
+    top.edge.kind = EdgeKind::high_eave;
+    const std::vector<WalkedEdge> shed = {house[0], house[1], top, house[4]};
+    CHECK(trace(shed).state == OutlineState::closes);
+    const Walk walk = lay_walk(shed, Tape());
+    CHECK(walk.sides[1].from == WalkedFrom::left);
+    CHECK(walk.sides[3].from == WalkedFrom::right);
+}
+
+TEST_CASE("The walk may begin on any edge, at a gable's peak too") {
+    const auto house = gable_house();
+    for (std::size_t start = 0; start < house.size(); ++start) {
+        std::vector<WalkedEdge> turned(house.begin() + static_cast<std::ptrdiff_t>(start),
+                                       house.end());
+        turned.insert(turned.end(), house.begin(),
+                      house.begin() + static_cast<std::ptrdiff_t>(start));
+        CHECK(trace(turned).state == OutlineState::closes);
+        const Walk walk = lay_walk(turned, Tape());
+        for (const WalkSide& side : walk.sides) {
+            const std::string& id = walk.edges[*side.edge].edge.id;
+            CHECK((side.from == WalkedFrom::right) == (id == "C" || id == "F"));
+        }
+    }
+}
+
+TEST_CASE("Rows of other kinds are passed over") {
+    auto house = l_house();
+    WalkedEdge ridge = eave("R", feet(20), End::open, End::open);
+    ridge.edge.kind = EdgeKind::ridge;
+    house.insert(house.begin() + 2, ridge);
+    CHECK(trace(house).state == OutlineState::closes);
+}
+
+TEST_CASE("An eave in two rows meets itself at a straight joint between open ends") {
+    auto house = l_house();
+    house[0] = eave("A1", feet(18), End::corner_out, End::open);
+    house.insert(house.begin() + 1, eave("A2", feet(22), End::open, End::corner_out));
+    CHECK(trace(house).state == OutlineState::closes);
+}
+
+TEST_CASE("A stated corner wins over the word, and one row's statement serves both") {
+    constexpr End out = End::corner_out;
+    // A 60-degree triangle of equal sides.
+    std::vector<WalkedEdge> house = {eave("A", feet(30), out, out), eave("B", feet(30), out, out),
+                                     eave("C", feet(30), out, out)};
+    for (WalkedEdge& walked : house) {
+        walked.edge.corner_right_udeg = 60'000'000;
+    }
+    CHECK(trace(house).state == OutlineState::closes);
+}
+
+TEST_CASE("What the tapes allow closes: 2 × 3/32 in on two 20 ft eaves, and not 1/16 in more") {
+    // NIST Handbook 44 §5.52: 1/16 in to 30 ft, for each of the two readings, and half a mark each.
+    constexpr End out = End::corner_out;
+    std::vector<WalkedEdge> house = {eave("A", feet(20), out, out), eave("B", feet(10), out, out),
+                                     eave("C", feet(20), out, out), eave("D", feet(10), out, out)};
+    house[0].length = feet(20) + sixteenths(3);
+    CHECK(trace(house).allowed == sixteenths(3));
+    CHECK(trace(house).state == OutlineState::closes);
+    house[0].length = feet(20) + sixteenths(4);
+    CHECK(trace(house).state == OutlineState::misses);
+}
+
+TEST_CASE("A pitch read a little off does not open a house whose gables share it") {
+    // The same 13 ft slopes and a pitch half a degree off: both ends shrink alike.
+    auto house = gable_house();
+    for (const std::size_t i : {1U, 2U, 4U, 5U}) {
+        house[i].edge.pitch = Slope{SlopeNotation::degrees, 23'100'000};
+    }
+    CHECK(trace(house).state == OutlineState::closes);
+    // An inch on one slope is then still seen.
+    house[1].length = feet(13) + inches(1);
+    const Outline burnt = trace(house);
+    CHECK(burnt.state == OutlineState::misses);
+    REQUIRE(!burnt.suspects.empty());
+    CHECK(burnt.suspects[0].edge == "B");
+    CHECK(burnt.suspects[0].kind == SuspectKind::burnt_inch);
+}
+
+TEST_CASE("An edge not read yet is told by the others, and drawn") {
+    auto house = l_house();
+    house[3].length.reset();
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::open);
+    CHECK(outline.lines[3].length == LengthIs::implied);
+    CHECK(outline.lines[3].plan == feet(10));
+    CHECK(outline.lines[5].to == outline.lines[0].from);
+    house[4].length.reset();
+    CHECK(trace(house).lines[4].plan == feet(24));
+    house[5].length.reset();
+    const Outline sketch = trace(house);
+    CHECK(sketch.state == OutlineState::open);
+    CHECK(sketch.lines[3].length == LengthIs::guessed);
+    CHECK(sketch.lines[3].plan > Length());
+}
+
+TEST_CASE("A wall leaves a corner unknown until its angle is stated") {
+    auto house = l_house();
+    house[5].edge.right = End::wall;
+    house[0].edge.left = End::wall;
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::open);
+    CHECK(!outline.turn_left_udeg);
+    CHECK(has_note(outline, "not known"));
+    CHECK(outline.lines.size() == 6);
+    house[5].edge.corner_right_udeg = 90'000'000;
+    CHECK(trace(house).state == OutlineState::closes);
+}
+
+TEST_CASE("A gable without a pitch says nothing of the plan, and the note says so") {
+    auto house = gable_house();
+    house[1].edge.pitch.reset();
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::open);
+    CHECK(has_note(outline, "pitch is not known"));
+    CHECK(outline.lines[1].plan == feet(12));
+}
+
+TEST_CASE("The drawing of a walk that misses is closed by the least changes, for the eye only") {
+    constexpr End out = End::corner_out;
+    const std::vector<WalkedEdge> house = {
+        eave("A", feet(20) + inches(2), out, out), eave("B", feet(10), out, out),
+        eave("C", feet(20), out, out), eave("D", feet(10), out, out)};
+    const Outline outline = trace(house);
+    CHECK(outline.state == OutlineState::misses);
+    // By hand: two eaves of one weight share 2 in half and half.
+    CHECK(outline.lines[0].to == PlanPoint{feet(20) + inches(1), Length()});
+    CHECK(outline.lines[3].to == outline.lines[0].from);
+    CHECK(outline.lines[0].plan == feet(20) + inches(2));  // as read: nothing is mended silently
+}
+
+TEST_CASE("Nothing to walk, and more than any roof has, are problems") {
+    CHECK(!trace_outline({}, Tape()).ok());
+    WalkedEdge ridge = eave("R", feet(20), End::open, End::open);
+    ridge.edge.kind = EdgeKind::ridge;
+    CHECK(!trace_outline(std::vector<WalkedEdge>{ridge}, Tape()).ok());
+    const std::vector<WalkedEdge> many(outline_edges_most + 1, l_house()[0]);
+    CHECK(!trace_outline(many, Tape()).ok());
+}
+
+TEST_CASE("One edge alone is an open outline with a line to draw") {
+    const Outline outline = trace({eave("A", feet(20), End::corner_out, End::corner_out)});
+    REQUIRE(outline.lines.size() == 1);
+    CHECK(outline.lines[0].to == PlanPoint{feet(20), Length()});
+}

@@ -1,5 +1,7 @@
 #include "field/app/app.h"
 
+#include <algorithm>
+
 #include "field/app/demo.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
@@ -35,6 +37,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_history(ui, state);
         case Place::person:
             return draw_person(ui, state, drafts);
+        case Place::calibrate:
+            return draw_calibrate(ui, state, drafts);
     }
     return {};
 }
@@ -60,6 +64,7 @@ App::App(Assets assets, AppOptions options)
     : assets_(std::move(assets)), options_(std::move(options)), light_(options_.light) {
     state_.assets = &assets_;
     state_.by = "Installer";
+    state_.ask_scale = options_.ask_scale;
     list_jobs();
     if (options_.job) {
         open_job(*options_.job);
@@ -74,6 +79,9 @@ void App::draw(Ui& ui) {
 void App::act(const Wish& wish) {
     if (wish.toggle_light) {
         light_ = light_ == Light::day ? Light::night : Light::day;
+    }
+    if (wish.put_off_scale || wish.scale_by) {
+        keep_scale(wish);
     }
     if (wish.hold_by) {
         state_.by = *wish.hold_by;
@@ -126,6 +134,22 @@ void App::go(Where where) {
     drafts_.edge = edge;
     if (state_.where.place == Place::jobs) {
         list_jobs();
+    }
+}
+
+void App::keep_scale(const Wish& wish) {
+    ScreenScale scale{std::nullopt, true};
+    if (wish.scale_by) {
+        options_.px_per_mm =
+            std::clamp(options_.px_per_mm * *wish.scale_by, px_per_mm_least, px_per_mm_most);
+        scale = {options_.px_per_mm, false};
+    }
+    state_.ask_scale = false;
+    go({Place::jobs, {}});
+    if (options_.keep_scale) {
+        if (const std::optional<Problem> problem = options_.keep_scale(scale)) {
+            state_.notice = problem->what + " " + problem->mend;
+        }
     }
 }
 

@@ -10,6 +10,7 @@
 
 #include "field/app/state.h"
 #include "field/store/journal_file.h"
+#include "field/store/screen_scale.h"
 #include "field/theme/theme.h"
 #include "field/touch/ui.h"
 
@@ -21,6 +22,10 @@ struct AppOptions {
     std::function<std::int64_t()> wall_ms;     ///< Unix time in milliseconds
     std::optional<std::filesystem::path> job;  ///< opened at the start
     Light light = Light::day;
+    float px_per_mm = px_per_mm_unknown;  ///< of window pixels
+    bool ask_scale = false;               ///< it is not known, and nobody put it off
+    /// Keeps the screen's scale on this device, or that it was put off; may be empty.
+    std::function<std::optional<Problem>(const ScreenScale&)> keep_scale;
     std::shared_ptr<Disk> disk = std::make_shared<Disk>();
     /// Called on another thread when a save has returned: draw() then takes notice of it. Empty: a
     /// save is waited for where it is asked for.
@@ -38,6 +43,8 @@ class App {
     bool settle();
 
     [[nodiscard]] const State& state() const { return state_; }
+    /// Pixels of the window in a millimetre: the next Ui is to have as many.
+    [[nodiscard]] float px_per_mm() const { return options_.px_per_mm; }
     [[nodiscard]] Light light() const { return light_; }
     /// Colours of the light it is: give them to the next Ui.
     [[nodiscard]] const Palette& palette() const { return palette_of(light_); }
@@ -63,6 +70,7 @@ class App {
     void compute();
     void go(Where where);
     void list_jobs();
+    void keep_scale(const Wish& wish);
 
     Assets assets_;
     AppOptions options_;

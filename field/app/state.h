@@ -27,6 +27,7 @@ enum class Place {
     steps,
     history,
     person,
+    calibrate,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -55,6 +56,7 @@ struct State {
     Marks marks = Marks::sixteenth;
     std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
+    bool ask_scale = false;  ///< nobody measured the screen, nor put it off
 };
 
 /// A length being keyed in, field by field. Unset parts are empty.
@@ -76,6 +78,8 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
+    float px_per_mm = 0;          ///< of the screen being measured, 0: not begun
+    bool lay_card = true;         ///< it is measured by a bank card, or by the tape
     bool digits_shown = false;    ///< where letters and digits take turns
     bool naming_job = false;      ///< the name is a new job's, not a person's
     Edge edge;                    ///< an edge being added
@@ -91,6 +95,8 @@ struct Wish {
     bool undo = false;
     bool toggle_light = false;
     bool start_demo = false;
+    bool put_off_scale = false;     ///< the screen is not measured now
+    std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre
     std::optional<std::string> start_job;  ///< its name
     std::optional<std::filesystem::path> open_job;
     std::optional<std::string> hold_by;  ///< this person holds the tablet now

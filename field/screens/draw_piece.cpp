@@ -83,7 +83,7 @@ void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
         if (h > line && (!crossed || clear)) {
             ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, leg_word(leg.name),
                     Size::small, Align::centre);
-        } else if (below + line < y + h) {
+        } else if (h > line && below > y && below + line < y + h) {
             ui.text((metal.x + right) / 2, below, leg_word(leg.name), Size::small, Align::centre);
         }
         y += h;

@@ -21,6 +21,22 @@ void draw_welcome(Ui& ui, Box& page) {
                           Size::body, ui.colours().soft));
 }
 
+/// Asked once: sizes are true only on a screen that was measured.
+void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
+    take_top(page, ui.paragraph(page.x, page.y, page.w,
+                                "Nobody measured this screen yet: buttons may be too small for a "
+                                "glove. It takes a bank card.") +
+                       ui.mm(2));
+    const std::vector<Box> places = columns(take_top(page, ui.mm(12)), 2, ui.mm(3));
+    if (ui.button("measure screen", "Lay a card on it", places[0])) {
+        wish.go = Where{Place::calibrate, {}};
+    }
+    if (ui.button("scale later", "Not now", places[1])) {
+        wish.put_off_scale = true;
+    }
+    take_top(page, ui.mm(4));
+}
+
 }  // namespace
 
 Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
@@ -28,11 +44,15 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame = open_frame(ui, state, "Hemline · jobs on this tablet",
                                    {{"by", "Held by\n" + state.by},
                                     {"light", "Day or\nnight"},
+                                    {"screen size", "Screen\nsize"},
                                     {"new job", "New job"},
                                     {"demo", "Demo roof", Look::primary}});
     const Box body = frame.body;
     Box list = ui.begin_scroll("jobs", body);
     const float top = list.y;
+    if (state.ask_scale) {
+        draw_scale_question(ui, list, wish);
+    }
     if (state.jobs.empty()) {
         draw_welcome(ui, list);
     }
@@ -54,6 +74,8 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         drafts.name.clear();
         drafts.naming_job = false;
         wish.go = Where{Place::person, {}};
+    } else if (frame.tapped == "screen size") {
+        wish.go = Where{Place::calibrate, {}};
     } else if (frame.tapped == "light") {
         wish.toggle_light = true;
     }

@@ -17,6 +17,8 @@ Wish draw_card(Ui& ui, const State& state);
 /// "Cut differently" and "spoiled": how long the cut really is, how much was lost.
 Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_steps(Ui& ui, const State& state, Drafts& drafts);
+/// How large the screen is: a bank card or the tape is laid on it.
+Wish draw_calibrate(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_history(Ui& ui, const State& state);
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts);
 

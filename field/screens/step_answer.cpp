@@ -215,39 +215,31 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
 }
 
 void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
-    const float line = ui.line_height(Size::small) + ui.mm(1);
-    std::vector<const DoneStep*> valued;
-    for (const DoneStep& done : work.steps) {
-        if (done.step.answer.kind != AnswerKind::done || !done.step.exception.empty()) {
-            valued.push_back(&done);
-        }
-    }
-    std::size_t lines = valued.size();
-    for (const DoneStep* done : valued) {
-        lines += done->step.exception.empty() ? 0U : 1U;
-    }
     const std::vector<Step> steps = steps_on(state, work);
-    const Box list = ui.begin_scroll("values", box, line * static_cast<float>(lines));
-    float y = list.y;
-    for (const DoneStep* done : valued) {
-        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& candidate) {
-            return candidate.rule->id == done->step.step && candidate.piece == done->step.piece;
-        });
-        const std::string action = step == steps.end() ? done->step.step : step->action;
-        const float w = ui.text(list.x, y, value_of(done->step.answer, state.marks), Size::bold);
-        const float x = list.x + std::max(w + ui.mm(3), ui.mm(34));
-        const std::string who = action + "  " + done->by + " " + clock_time(done->when);
-        ui.text(x, y, ui.shortened(who, Size::small, list.x + list.w - x), Size::small);
-        y += line;
-        if (!done->step.exception.empty()) {
-            ui.text(list.x, y,
-                    ui.shortened("! " + done->step.exception_by + ": " + done->step.exception,
-                                 Size::small, list.w),
-                    Size::small, Align::left, ui.colours().soft);
-            y += line;
+    Box list = ui.begin_scroll("values " + work.edge.id, box);
+    const float top = list.y;
+    for (const DoneStep& done : work.steps) {
+        if (done.step.answer.kind == AnswerKind::done && done.step.exception.empty()) {
+            continue;
         }
+        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& candidate) {
+            return candidate.rule->id == done.step.step && candidate.piece == done.step.piece;
+        });
+        const std::string action = step == steps.end() ? done.step.step : step->action;
+        const std::string who = done.by + " " + clock_time(done.when);
+        ui.text(list.x, list.y, value_of(done.step.answer, state.marks), Size::bold);
+        ui.text(list.right(), list.y + ui.mm(1), who, Size::small, Align::right, ui.colours().soft);
+        take_top(list, ui.line_height(Size::bold));
+        take_top(list, ui.paragraph(list.x, list.y, list.w, action, Size::small));
+        if (!done.step.exception.empty()) {
+            take_top(list, ui.paragraph(list.x, list.y, list.w,
+                                        "! " + done.step.exception + " Noted by " +
+                                            done.step.exception_by + ".",
+                                        Size::small));
+        }
+        take_top(list, ui.mm(1.5F));
     }
-    ui.end_scroll();
+    ui.end_scroll(list.y - top);
 }
 
 }  // namespace hemline

@@ -9,6 +9,7 @@
 #include "field/store/assets.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
+#include "field/store/screen_scale.h"
 
 namespace {
 
@@ -27,6 +28,17 @@ std::string read_size(const std::string& text, WindowOptions& window) {
         return {};
     }
     return "size is WIDTHxHEIGHT in pixels, 320 to 16384, like 1280x800";
+}
+
+/// The screen's scale, as it was measured on this device.
+void measure(AppOptions& options, WindowOptions& window) {
+    const Result<ScreenScale> scale = read_screen_scale();
+    if (!scale) {
+        fail(scale.problem());
+    }
+    const ScreenScale known = scale ? *scale : ScreenScale{};
+    options.ask_scale = !known.px_per_mm && !known.put_off;
+    options.px_per_mm = window.px_per_mm = known.px_per_mm.value_or(px_per_mm_unknown);
 }
 
 int show(WindowOptions window, AppOptions options) {
@@ -49,12 +61,14 @@ int show(WindowOptions window, AppOptions options) {
     options.jobs_folder = *jobs;
     options.device = *device;
     options.wall_ms = wall_ms;
+    options.keep_scale = keep_screen_scale;
     options.wake = wake_window;
     App app(*assets, std::move(options));
     window.may_close = [&] { return app.settle(); };
     const std::optional<Problem> problem =
         show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
-                             .palette = [&]() -> const Palette& { return app.palette(); }});
+                             .palette = [&]() -> const Palette& { return app.palette(); },
+                             .px_per_mm = [&] { return app.px_per_mm(); }});
     return problem ? fail(*problem) : 0;
 }
 
@@ -73,9 +87,9 @@ int main(int count, char** words) {
     line.add_option("--size", size, "window in pixels, like 1280x800")
         ->check([&](const std::string& text) { return read_size(text, window); })
         ->type_name("WxH");
-    line.add_option("--px-per-mm", window.px_per_mm, "pixels in a millimetre of the screen")
-        ->check(CLI::Range(2.0F, 40.0F))
-        ->type_name("N");
+    CLI::Option* const scale =
+        line.add_option("--px-per-mm", window.px_per_mm, "pixels in a millimetre of the screen");
+    scale->check(CLI::Range(px_per_mm_least, px_per_mm_most))->type_name("N");
     line.add_flag("--night", night, "dark ground");
     line.add_option("--targets", targets, "file to list what can be tapped in, as JSON")
         ->type_name("FILE");
@@ -87,6 +101,11 @@ int main(int count, char** words) {
         line.parse(count, words);
     } catch (const CLI::ParseError& error) {
         return line.exit(error) == 0 ? 0 : 2;
+    }
+    if (scale->count() == 0) {
+        measure(options, window);
+    } else {
+        options.px_per_mm = window.px_per_mm;
     }
     window.targets = targets;
     window.picture = picture;

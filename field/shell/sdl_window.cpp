@@ -38,7 +38,7 @@ class Window {
     Surface surface_;
     Stage stage_;
     TargetsFile targets_{options_.targets};
-    float density_ = 0;
+    float density_ = 0, px_per_mm_ = 0;
     std::uint64_t frame_at_ = 0;                            // SDL's performance counter
     bool targets_failed_ = false, picture_failed_ = false;  // said once
 };
@@ -60,11 +60,13 @@ std::optional<Problem> Window::open() {
 std::string Window::load_letters() {
     surface_.measure();
     const float density = surface_.density();
-    if (density == density_) {
+    const float px_per_mm = stage_.px_per_mm(options_.px_per_mm) * density;
+    if (density == density_ && px_per_mm == px_per_mm_) {
         return {};
     }
     density_ = density;
-    std::string wrong = stage_.set_scale(options_.px_per_mm * density);
+    px_per_mm_ = px_per_mm;
+    std::string wrong = stage_.set_scale(px_per_mm);
     if (wrong.empty()) {
         surface_.take_letters();
     }
@@ -74,6 +76,7 @@ std::string Window::load_letters() {
 void Window::run() {
     while (listen()) {
         if (!stage_.at_rest()) {
+            load_letters();  // the crew may have measured the screen
             draw_frame();
             report_frame();
         }

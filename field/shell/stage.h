@@ -19,6 +19,7 @@ namespace hemline {
 struct Scene {
     std::function<void(Ui&)> draw;
     std::function<const Palette&()> palette;
+    std::function<float()> px_per_mm = {};  ///< of window pixels, where it may change; or empty
 };
 
 class Stage {
@@ -45,6 +46,10 @@ class Stage {
 
     [[nodiscard]] const std::vector<Target>& targets() const { return ui_->targets(); }
     [[nodiscard]] const std::vector<Words>& words() const { return ui_->words(); }
+    /// Window pixels in a millimetre: as the scene says now, or as the window was opened.
+    [[nodiscard]] float px_per_mm(float opened) const {
+        return scene_.px_per_mm ? scene_.px_per_mm() : opened;
+    }
     [[nodiscard]] Colour ground() const { return scene_.palette().paper; }
 
   private:

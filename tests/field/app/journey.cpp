@@ -47,6 +47,12 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     // Every touch of a hand is later than the one before.
     options.wall_ms = [this] { return wall_ms += 1000; };
     options.job = std::move(job_opened);
+    options.ask_scale = ask_scale_;
+    ask_scale_ = false;
+    options.keep_scale = [this](const ScreenScale& scale) {
+        scale_kept = scale;
+        return std::optional<Problem>();
+    };
     options.disk = disk_;
     options.wake = wake_;
     app = std::make_unique<App>(assets_read(), options);

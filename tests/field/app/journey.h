@@ -75,11 +75,13 @@ struct Journey {
     int touches = 0;
     Length remainder_off;  ///< how much more than planned the tape shows for the last piece
     std::function<void()> on_event, on_screen;
+    std::optional<ScreenScale> scale_kept;  ///< what the device was told to keep
 
   private:
     void answer(const Step& step);
     void start(std::optional<std::filesystem::path> job);
     float w_ = 1280, h_ = 800, px_per_mm_ = px_per_mm_unknown;
+    bool ask_scale_ = true;  // a new tablet
     std::shared_ptr<Disk> disk_ = std::make_shared<Disk>();
     std::function<void()> wake_;
 };

@@ -29,9 +29,9 @@ bool is_key(const std::string& name) {
 }
 
 bool is_primary(const std::string& name) {
-    static const std::set<std::string> primaries = {"demo", "next",    "keep",      "keep name",
-                                                    "cut",  "answer",  "undo",      "keep edge",
-                                                    "tick", "to card", "to reading"};
+    static const std::set<std::string> primaries = {"demo", "next",    "keep",       "keep name",
+                                                    "cut",  "answer",  "undo",       "keep edge",
+                                                    "tick", "to card", "to reading", "keep scale"};
     return primaries.count(name) > 0;
 }
 
@@ -129,7 +129,8 @@ void tap_in_vain(Journey& crew, std::string_view name) {
 /// Passes every screen there is.
 void walk(Journey& crew) {
     const Length length = feet(46) + sixteenths(4);
-    crew.tap("by");
+    crew.tap_all({"measure screen", "lay tape", "much longer", "lay card", "leave"});
+    crew.tap_all({"screen size", "later", "by"});
     crew.tap_all({"leave", "new job", "letter A", "keep name"});
     crew.tap_all({"left end gable", "fascia wrap with a wrap", "keep edge", "leave", "jobs"});
     crew.tap("demo");

@@ -1,0 +1,25 @@
+// How many pixels this device's screen has in a millimetre: its own setting, part of no job.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+
+#include "engine/result.h"
+
+namespace hemline {
+
+constexpr float px_per_mm_least = 2, px_per_mm_most = 40;
+
+struct ScreenScale {
+    std::optional<float> px_per_mm;  ///< of window pixels; nothing when nobody measured it
+    bool put_off = false;            ///< the crew was asked, and said not now
+};
+
+/// What …/hemline/screen says; nothing known where there is no such file. Problem: it cannot be
+/// read, or says neither "N px/mm" (2 to 40) nor "later".
+Result<ScreenScale> read_screen_scale();
+
+/// Writes it there, whole or not at all. Problem: it cannot be written.
+std::optional<Problem> keep_screen_scale(const ScreenScale& scale);
+
+}  // namespace hemline

@@ -1,0 +1,65 @@
+#include "field/store/screen_scale.h"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+#include <string>
+
+#include "tests/field/store/temporary_folder.h"
+
+using namespace hemline;
+
+namespace {
+
+/// XDG_DATA_HOME points into a folder of its own while this lives.
+struct Home {
+    TemporaryFolder folder;
+    std::string before =
+        std::getenv("XDG_DATA_HOME") == nullptr ? "" : std::getenv("XDG_DATA_HOME");
+    Home() { setenv("XDG_DATA_HOME", folder.path().c_str(), 1); }
+    ~Home() {
+        if (before.empty()) {
+            unsetenv("XDG_DATA_HOME");
+        } else {
+            setenv("XDG_DATA_HOME", before.c_str(), 1);
+        }
+    }
+    Home(const Home&) = delete;
+    Home& operator=(const Home&) = delete;
+    void write(const std::string& text) const {
+        std::filesystem::create_directories(folder.path() / "hemline");
+        std::ofstream(folder.path() / "hemline" / "screen") << text;
+    }
+};
+
+}  // namespace
+
+TEST_CASE("A screen nobody measured has no scale, and that is no problem") {
+    const Home home;
+    const Result<ScreenScale> scale = read_screen_scale();
+    REQUIRE(scale.ok());
+    CHECK_FALSE(scale->px_per_mm);
+    CHECK_FALSE(scale->put_off);
+}
+
+TEST_CASE("A scale that is kept is read again, and so is that it was put off") {
+    const Home home;
+    REQUIRE_FALSE(keep_screen_scale({6.3125F, false}));
+    CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.3125));
+    REQUIRE_FALSE(keep_screen_scale({std::nullopt, true}));
+    CHECK(read_screen_scale()->put_off);
+    CHECK_FALSE(read_screen_scale()->px_per_mm);
+}
+
+TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
+    const Home home;
+    for (const char* const text : {"", "5.9", "5.9 px/mm", "5.9 px/mm\n\n", "1.9 px/mm\n",
+                                   "41 px/mm\n", "nan px/mm\n", "-5 px/mm\n", "later"}) {
+        CAPTURE(text);
+        home.write(text);
+        const Result<ScreenScale> scale = read_screen_scale();
+        REQUIRE_FALSE(scale.ok());
+        CHECK(scale.problem().mend.find("Screen size") != std::string::npos);
+    }
+}

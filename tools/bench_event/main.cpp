@@ -69,12 +69,12 @@ int main(int count, char** words) {
     std::printf("%-46s median %8.2f x\n", "append / bare",
                 saving->append.at(50) / saving->bare.at(50));
     bool fine = tell_within("append handed to the saver, on the UI's thread", saving->hand_over, 1);
-    fine = tell_within("replan after an event, demo roof",
+    fine = tell_within("replan after an event, demo roof (CPU)",
                        replan_after_each_event(demo->edges, assets->catalogue, assets->practice),
                        16) &&
            fine;
     fine = tell_within(
-               "replan after an event, 70 invented edges",
+               "replan after an event, 70 invented edges (CPU)",
                replan_after_each_event(invented_edges(edges), assets->catalogue, assets->practice),
                16) &&
            fine;

@@ -20,7 +20,7 @@ class Crew {
     void write(Fact fact) {
         const auto number = static_cast<std::uint32_t>(events_.size()) + 1;
         events_.push_back({{1, number}, {number, 0}, "", {}, std::move(fact)});
-        ms_.push_back(ms_of([this] {
+        ms_.push_back(cpu_ms_of([this] {
             job_ = replay(events_, practice_);
             plan_ = make_plan(job_, catalogue_);
         }));

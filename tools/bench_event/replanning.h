@@ -15,7 +15,7 @@ std::vector<Edge> invented_edges(int count);
 
 /// Reads each edge twice and its pitch, then cuts every piece as planned, the last of each run
 /// after its remainder; after each event all that was written so far is replayed and planned from
-/// scratch, as the app does. Times of those.
+/// scratch, as the app does. The processor's times of those.
 Times replan_after_each_event(const std::vector<Edge>& edges, const Catalogue& catalogue,
                               const Practice& practice);
 

@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <chrono>
 #include <fstream>
@@ -24,6 +25,9 @@ namespace {
 
 using Clock = std::chrono::steady_clock;
 constexpr float window_w = 1280, window_h = 800;
+/// From the roof and back: a reading is keyed in and kept, and undone.
+constexpr std::array<const char*, 9> round = {"edge A", "digit 4", "back", "digit 6", "keep",
+                                              "leave",  "history", "undo", "leave"};
 
 /// Shared by the window's thread, which draws, and the hand's, which touches.
 struct Meeting {
@@ -142,21 +146,24 @@ void touch_and_rest(Meeting& meeting, LiveFigures& figures, int touches, int idl
         }
         std::this_thread::sleep_for(std::chrono::milliseconds(20));
     }
-    for (const char* step : {"demo", "edge A"}) {
-        if (!tap(meeting, step, 0)) {
-            figures.wrong = std::string("there is no \"") + step + "\" to tap";
-            return;
-        }
+    if (!tap(meeting, "demo", 0)) {
+        figures.wrong = "there is no demo to tap";
+        return;
     }
     meeting.took_ms.clear();
     for (int i = 0; i < touches; ++i) {
-        if (!tap(meeting, i % 2 == 0 ? "digit 7" : "back", i)) {
-            figures.wrong = "a touch was never drawn";
+        const std::string name = round.at(static_cast<std::size_t>(i) % round.size());
+        if (!tap(meeting, name, i)) {
+            figures.wrong = "\"" + name + "\" is not there, or its touch was never drawn";
             return;
+        }
+        if (name == "keep" || name == "undo") {
+            figures.saving_ms.push_back(meeting.took_ms.back());  // of its lift, which saves
         }
     }
     figures.touch_ms = meeting.took_ms;
     std::sort(figures.touch_ms.begin(), figures.touch_ms.end());
+    std::sort(figures.saving_ms.begin(), figures.saving_ms.end());
     std::this_thread::sleep_for(std::chrono::milliseconds(700));
     measure_memory(figures);
     const int frames = meeting.presented;

@@ -79,6 +79,11 @@ bool bench_live(const Assets& assets, const std::filesystem::path& folder) {
                 percentile(live.touch_ms, 50));
     bool fine =
         tell("touch to submitted frame, 99th percentile", percentile(live.touch_ms, 99), 33, "ms");
+    std::printf("of them %zu that save an event: median           %6.1f ms\n",
+                live.saving_ms.size(), percentile(live.saving_ms, 50));
+    fine = tell("touch that saves to submitted frame, 99th pct.", percentile(live.saving_ms, 99),
+                33, "ms") &&
+           fine;
     fine = tell("frames drawn in 10 s at rest", live.idle_frames, 0, "") && fine;
     fine =
         tell("clock ticks of CPU in 10 s at rest", static_cast<double>(live.idle_ticks), 1, "") &&

@@ -41,6 +41,10 @@ Result<Assets> read_assets(const fs::path& folder) {
     if (!catalogue) {
         return catalogue.problem();
     }
+    const auto sections = read_as(folder / "catalogue" / "sections.csv", Sections::read);
+    if (!sections) {
+        return sections.problem();
+    }
     const auto rules = read_as(folder / "practice.csv", read_practice_rules);
     if (!rules) {
         return rules.problem();
@@ -51,7 +55,7 @@ Result<Assets> read_assets(const fs::path& folder) {
         problem.what = shown(folder / "practice.csv") + ": " + problem.what;
         return problem;
     }
-    Assets assets{*catalogue, *rules, *practice, {}};
+    Assets assets{*catalogue, *rules, *practice, {}, *sections};
     for (const EdgeKind kind : kinds) {
         const fs::path file = folder / "procedures" / (std::string(word_of(kind)) + ".csv");
         std::error_code error;

@@ -8,6 +8,7 @@
 #include "engine/result.h"
 #include "engine/trim/catalogue.h"
 #include "engine/trim/practice.h"
+#include "engine/trim/section.h"
 #include "engine/work/procedure.h"
 
 namespace hemline {
@@ -17,10 +18,11 @@ struct Assets {
     std::vector<PracticeRule> rules;
     Practice practice;                                     ///< the rules, set
     std::map<EdgeKind, std::vector<StepRule>> procedures;  ///< only of kinds that have one
+    Sections sections;
 };
 
-/// Reads FOLDER/catalogue/trims.csv, FOLDER/practice.csv and FOLDER/procedures/KIND.csv. Problem:
-/// names the file, and what is wrong in it.
+/// Reads FOLDER/catalogue/trims.csv and sections.csv, FOLDER/practice.csv and
+/// FOLDER/procedures/KIND.csv. Problem: names the file, and what is wrong in it.
 Result<Assets> read_assets(const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -59,6 +59,15 @@ struct OutlineArguments {
     Output output = Output::text;
 };
 
+struct BlankArguments {
+    std::string trim;
+    std::string pitch, pitch2;  ///< as typed; empty: 6/12, and the same on both sides
+    std::string corner;         ///< degrees; empty: square
+    Fascia fascia = Fascia::plumb;
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
 struct CardArguments {
     DeskArguments desk;
     std::string edge;

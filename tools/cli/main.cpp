@@ -69,6 +69,7 @@ struct Asked {
     PitchArguments pitch;
     FoldArguments fold;
     OutlineArguments outline;
+    BlankArguments blank;
     CardArguments card;
     std::string journal;
     NewArguments start;
@@ -108,6 +109,17 @@ void add_fold(CLI::App& fold, Asked& asked) {
     fold.final_callback([&asked] { asked.exit = print_fold(asked.fold); });
 }
 
+void add_blank(CLI::App& blank, Asked& asked) {
+    blank.add_option("--trim", asked.blank.trim, "trim id")->required();
+    blank.add_option("--pitch", asked.blank.pitch, "pitch behind the edge, as 5/12 (6/12)");
+    blank.add_option("--pitch2", asked.blank.pitch2, "the other roof's pitch, as for fold");
+    blank.add_option("--corner", asked.blank.corner, "plan angle inside the building (square)");
+    add_words(blank, "--fascia", asked.blank.fascia, fascia_words, "how the fascia stands");
+    add_unit(blank, asked.blank.unit);
+    add_json(blank, asked.blank.output);
+    blank.final_callback([&asked] { asked.exit = show_blank(asked.blank); });
+}
+
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
@@ -125,6 +137,8 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
 
     add_fold(*app.add_subcommand("fold", "the angle the metal is folded to at a kind of edge"),
              asked);
+    add_blank(*app.add_subcommand("blank", "flat width, brake marks and order of bends of a trim"),
+              asked);
 
     auto& outline = *app.add_subcommand("outline", "whether the roof's outline closes");
     outline

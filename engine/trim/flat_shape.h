@@ -1,0 +1,42 @@
+// Polygons of flat metal in whole nanometres: cutting notches out, taking parts, judging.
+//
+//   x along the piece, y across it from the first leg's free edge (down the page).
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+namespace hemline {
+
+struct FlatPoint {
+    std::int64_t x = 0, y = 0;  ///< nm
+
+    bool operator==(const FlatPoint&) const = default;
+};
+
+/// A closed line, its last point joined to its first; the metal lies to its left as one walks down
+/// the left end first (counter-clockwise on the page).
+using FlatOutline = std::vector<FlatPoint>;
+
+struct FlatBox {
+    std::int64_t x0 = 0, y0 = 0, x1 = 0, y1 = 0;
+};
+
+/// What is left of the box when all notches are cut out of it, to the nanometre; notches may
+/// overlap one another and stand out of the box.
+std::vector<FlatOutline> cut_out(const FlatBox& box, const std::vector<FlatOutline>& notches);
+
+/// The parts of the outline inside the box.
+std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatBox& box);
+
+/// True when the outline is a simple polygon: no crossing, no touching itself, no spike.
+bool is_simple(const FlatOutline& outline);
+
+/// Area in mm², whichever way round the outline runs.
+double area_mm2(const FlatOutline& outline);
+
+/// The same outline without double points and points on an upright or level line, walking as
+/// FlatOutline says, from its least point (by x, then y).
+FlatOutline tidy(FlatOutline outline);
+
+}  // namespace hemline

@@ -1,0 +1,93 @@
+#include "engine/trim/girth.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace hemline {
+
+namespace {
+
+double radians(double degrees) { return degrees * std::numbers::pi / 180; }
+
+double nm_of(Length length) { return static_cast<double>(length.nm()); }
+Length length_of(double nm) { return Length::of_nm(std::llround(nm)); }
+
+struct Bent {
+    double setback = 0, allowance = 0;
+};
+
+Bent bent(const Section& section, std::size_t bend, double degrees) {
+    const double turn = std::abs(degrees);
+    if (turn >= 180) {
+        return {};
+    }
+    const double thickness = nm_of(section.thickness);
+    const double radius = nm_of(section.legs[bend + 1].radius.value_or(section.thickness));
+    return {setback(radius, thickness, turn), bend_allowance(radius, thickness, turn)};
+}
+
+}  // namespace
+
+FoldAsked roof_at(const Edge& edge) {
+    FoldAsked roof;
+    roof.kind = edge.kind;
+    roof.pitch = edge.pitch.value_or(rise_in_12(6));
+    roof.pitch2 = edge.pitch2;
+    roof.fascia = edge.fascia;
+    roof.corner_udeg = edge.corner_left_udeg ? edge.corner_left_udeg : edge.corner_right_udeg;
+    return roof;
+}
+
+Result<std::vector<double>> bends_of(const Section& section, FoldAsked roof) {
+    std::vector<double> bends;
+    for (std::size_t i = 1; i < section.legs.size(); ++i) {
+        const BendRule& rule = section.legs[i].bend;
+        if (!rule.fold_of) {
+            bends.push_back(static_cast<double>(rule.udeg) / 1e6);
+            continue;
+        }
+        roof.kind = *rule.fold_of;
+        const Result<FoldAngle> fold = fold_of(roof);
+        if (!fold) {
+            return fold.problem();
+        }
+        bends.push_back(fold->toward == Toward::down ? fold->bend_degrees : -fold->bend_degrees);
+    }
+    return bends;
+}
+
+double bend_allowance(double radius, double thickness, double degrees) {
+    return (0.01743 * radius + 0.0078 * thickness) * degrees;
+}
+
+double setback(double radius, double thickness, double degrees) {
+    return std::tan(radians(degrees) / 2) * (radius + thickness);
+}
+
+Result<Blank> blank_of(const Section& section, const std::vector<double>& bends) {
+    require(bends.size() + 1 == section.legs.size(), "a bend stands between each two legs");
+    Blank blank;
+    double tape = 0;
+    Bent before;
+    for (std::size_t i = 0; i < section.legs.size(); ++i) {
+        const Bent after = i < bends.size() ? bent(section, i, bends[i]) : Bent{};
+        const double flat = nm_of(section.legs[i].width) - before.setback - after.setback;
+        if (flat <= 0) {
+            return Problem{"The " + std::string(word_of(section.legs[i].name)) + " of " +
+                               section.trim + " is used up by its bends.",
+                           "Make it wider, or the bend's radius smaller."};
+        }
+        blank.legs += section.legs[i].width;
+        blank.flats.push_back(length_of(flat));
+        tape += flat;
+        if (i < bends.size()) {
+            blank.marks.push_back(length_of(tape + after.allowance / 2));
+            tape += after.allowance;
+        }
+        before = after;
+    }
+    blank.girth = length_of(tape);
+    return blank;
+}
+
+}  // namespace hemline

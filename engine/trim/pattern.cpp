@@ -1,0 +1,317 @@
+// Each end is cut in its own box, x counting inward; the right one is then mirrored into place, so
+// that left and right hands come from the same numbers.
+#include "engine/trim/pattern.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t past_work_nm = 1'000'000;  // plain metal at the inner side of an end's box
+
+/// One end, worked in its own box.
+struct WorkedEnd {
+    EndShape shape;
+    std::int64_t deep = 0;  ///< the box reaches from 0 to here
+    FlatOutline outline;
+};
+
+std::string side_word(Side side) { return std::string(word_of(side)); }
+
+std::int64_t deepest(const EndShape& shape) {
+    std::int64_t deep = 0;
+    for (const FlatOutline& notch : shape.notches) {
+        for (const FlatPoint& p : notch) {
+            deep = std::max(deep, p.x);
+        }
+    }
+    for (const EndFold& fold : shape.folds) {
+        deep = std::max(deep, fold.in.nm());
+    }
+    for (const EndSlit& slit : shape.slits) {
+        deep = std::max(deep, slit.in.nm());
+    }
+    return deep + past_work_nm;
+}
+
+/// The one part that reaches the inner side of the box at both its corners; none when severed.
+const FlatOutline* whole_part(const std::vector<FlatOutline>& parts, const FlatBox& box) {
+    for (const FlatOutline& part : parts) {
+        const auto has = [&](FlatPoint p) {
+            return std::find(part.begin(), part.end(), p) != part.end();
+        };
+        if (has({box.x1, box.y0}) && has({box.x1, box.y1})) {
+            return &part;
+        }
+    }
+    return nullptr;
+}
+
+Result<WorkedEnd> work_end(const FlatLegs& legs, const std::vector<EndStep>& steps, Side side) {
+    WorkedEnd end;
+    end.shape = end_shape(legs, steps);
+    end.deep = deepest(end.shape);
+    const FlatBox box{0, 0, end.deep, legs.edges.back().nm()};
+    const auto parts = cut_out(box, end.shape.notches);
+    const FlatOutline* whole = whole_part(parts, box);
+    if (whole == nullptr || parts.size() != 1) {
+        return Problem{"The cuts at the " + side_word(side) + " end sever a part of the metal.",
+                       "Make the notch shorter, or the leg wider."};
+    }
+    end.outline = *whole;
+    return end;
+}
+
+/// From the box's inner upper corner round by the end of the metal to its inner lower corner.
+FlatOutline chain_of(FlatOutline outline, const FlatBox& box) {
+    const auto start = std::find(outline.begin(), outline.end(), FlatPoint{box.x1, box.y0});
+    require(start != outline.end(), "an end's part reaches the inside of its box");
+    std::rotate(outline.begin(), start, outline.end());
+    require(outline.back() == FlatPoint({box.x1, box.y1}), "an end's part has a straight inside");
+    return outline;
+}
+
+/// The two chains joined over the length between them.
+FlatOutline join(const FlatOutline& left, const FlatOutline& right, std::int64_t length) {
+    FlatOutline joined = left;
+    for (auto p = right.rbegin(); p != right.rend(); ++p) {
+        joined.push_back({length - p->x, p->y});
+    }
+    return tidy(std::move(joined));
+}
+
+/// How far a leg's main panel begins from the end: the innermost of its folds.
+std::int64_t main_from(const WorkedEnd& end, std::size_t leg) {
+    std::int64_t from = 0;
+    for (const EndFold& fold : end.shape.folds) {
+        if (fold.leg == leg) {
+            from = std::max(from, fold.in.nm());
+        }
+    }
+    return from;
+}
+
+Result<FlatOutline> main_chain(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg,
+                               Side side) {
+    const FlatBox box{main_from(end, leg), legs.edges[leg].nm(), end.deep,
+                      legs.edges[leg + 1].nm()};
+    const auto parts = parts_in(end.outline, box);
+    const FlatOutline* whole = whole_part(parts, box);
+    if (whole == nullptr || parts.size() != 1) {
+        return Problem{"The cuts at the " + side_word(side) + " end sever the " +
+                           std::string(word_of(legs.names[leg])) + ".",
+                       "Make the notch shorter, or the leg wider."};
+    }
+    return chain_of(*whole, box);
+}
+
+FlatOutline placed(FlatOutline outline, Side side, std::int64_t length) {
+    if (side == Side::right) {
+        for (FlatPoint& p : outline) {
+            p.x = length - p.x;
+        }
+    }
+    return tidy(std::move(outline));
+}
+
+/// Stretches of the outline that lie on the line y.
+std::vector<std::pair<std::int64_t, std::int64_t>> stretches_on(const FlatOutline& outline,
+                                                                std::int64_t y) {
+    std::vector<std::pair<std::int64_t, std::int64_t>> stretches;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const FlatPoint& p = outline[i];
+        const FlatPoint& q = outline[(i + 1) % outline.size()];
+        if (p.y == y && q.y == y) {
+            stretches.emplace_back(std::minmax(p.x, q.x));
+        }
+    }
+    return stretches;
+}
+
+/// Where both outlines have metal at the line y, one above and one below it.
+std::vector<std::pair<std::int64_t, std::int64_t>> joints(const FlatOutline& above,
+                                                          const FlatOutline& below,
+                                                          std::int64_t y) {
+    std::vector<std::pair<std::int64_t, std::int64_t>> shared;
+    for (const auto& a : stretches_on(above, y)) {
+        for (const auto& b : stretches_on(below, y)) {
+            const std::int64_t from = std::max(a.first, b.first);
+            const std::int64_t to = std::min(a.second, b.second);
+            if (from < to) {
+                shared.emplace_back(from, to);
+            }
+        }
+    }
+    return shared;
+}
+
+void add_tabs(FlatPattern& pattern, const WorkedEnd& end, Side side) {
+    const std::int64_t length = pattern.length.nm();
+    for (const EndFold& fold : end.shape.folds) {
+        const FlatBox box{0, pattern.legs.edges[fold.leg].nm(), fold.in.nm(),
+                          pattern.legs.edges[fold.leg + 1].nm()};
+        for (const FlatOutline& part : parts_in(end.outline, box)) {
+            const std::int64_t at = side == Side::left ? fold.in.nm() : length - fold.in.nm();
+            FlatTab tab{side, fold.leg, at, fold.degrees, placed(part, side, length)};
+            FlatOutline turned;  // joints are found on level lines: x and y change places
+            for (const FlatPoint& p : tab.outline) {
+                turned.push_back({p.y, p.x});
+            }
+            for (const auto& [from, to] : stretches_on(turned, at)) {
+                pattern.folds.push_back({{{at, from}, {at, to}}, fold.degrees, {}});
+            }
+            pattern.tabs.push_back(std::move(tab));
+        }
+    }
+}
+
+void add_slits(FlatPattern& pattern, const WorkedEnd& end, Side side) {
+    for (const EndSlit& slit : end.shape.slits) {
+        const std::int64_t y = pattern.legs.edges[slit.bend + 1].nm();
+        const std::int64_t from = side == Side::left ? 0 : (pattern.length - slit.in).nm();
+        pattern.slits.push_back({{from, y}, {from + slit.in.nm(), y}});
+    }
+}
+
+/// The stretch without the slits on its line; a slit always begins at an end of the piece.
+std::pair<std::int64_t, std::int64_t> unslit(const FlatPattern& pattern, std::int64_t y,
+                                             std::pair<std::int64_t, std::int64_t> stretch) {
+    for (const FlatLine& slit : pattern.slits) {
+        if (slit.a.y == y && slit.a.x == 0) {
+            stretch.first = std::max(stretch.first, slit.b.x);
+        } else if (slit.a.y == y) {
+            stretch.second = std::min(stretch.second, slit.a.x);
+        }
+    }
+    return stretch;
+}
+
+void add_bends(FlatPattern& pattern) {
+    for (std::size_t bend = 0; bend < pattern.legs.bends.size(); ++bend) {
+        const std::int64_t y = pattern.legs.edges[bend + 1].nm();
+        for (const auto& joint : joints(pattern.panels[bend], pattern.panels[bend + 1], y)) {
+            const auto [from, to] = unslit(pattern, y, joint);
+            if (from < to) {
+                pattern.folds.push_back({{{from, y}, {to, y}}, pattern.legs.bends[bend], bend});
+            }
+        }
+    }
+}
+
+/// A tab must hang on its own leg only: a leg beside it that is still joined would tear.
+std::optional<Problem> check_tabs(const FlatPattern& pattern) {
+    const auto check = [&](const FlatTab& tab, const FlatOutline& beside, std::size_t leg,
+                           std::size_t bend) -> std::optional<Problem> {
+        const std::int64_t y = pattern.legs.edges[bend + 1].nm();
+        const bool above = leg == bend;
+        for (const auto& joint :
+             above ? joints(beside, tab.outline, y) : joints(tab.outline, beside, y)) {
+            const auto [from, to] = unslit(pattern, y, joint);
+            if (from < to) {
+                return Problem{
+                    "The tab at the " + side_word(tab.side) + " end still hangs on the " +
+                        std::string(word_of(pattern.legs.names[leg])) + ": it would tear.",
+                    "Cut that leg back to the tab's fold, or slit it."};
+            }
+        }
+        return {};
+    };
+    for (const FlatTab& tab : pattern.tabs) {
+        std::optional<Problem> problem;
+        if (tab.leg > 0) {
+            problem = check(tab, pattern.panels[tab.leg - 1], tab.leg - 1, tab.leg - 1);
+        }
+        if (!problem && tab.leg + 1 < pattern.panels.size()) {
+            problem = check(tab, pattern.panels[tab.leg + 1], tab.leg + 1, tab.leg);
+        }
+        for (const FlatTab& beside : pattern.tabs) {
+            if (!problem && beside.leg == tab.leg + 1) {
+                problem = check(tab, beside.outline, beside.leg, tab.leg);
+            }
+        }
+        if (problem) {
+            return problem;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+Result<FlatPattern> flat_pattern(const Section& section, const std::vector<double>& bends,
+                                 Length cut, const std::vector<EndStep>& left,
+                                 const std::vector<EndStep>& right) {
+    const Result<Blank> blank = blank_of(section, bends);
+    if (!blank) {
+        return blank.problem();
+    }
+    FlatPattern pattern;
+    pattern.length = cut;
+    pattern.root = deck_leg(section);
+    pattern.legs = flat_legs(section, bends, *blank);
+    const Result<WorkedEnd> at_left = work_end(pattern.legs, left, Side::left);
+    const Result<WorkedEnd> at_right = work_end(pattern.legs, right, Side::right);
+    if (!at_left || !at_right) {
+        return at_left ? at_right.problem() : at_left.problem();
+    }
+    if (at_left->deep + at_right->deep > cut.nm()) {
+        return Problem{"The piece is too short: the work at its two ends would meet.",
+                       "Make the piece longer, or the tab or lap shorter."};
+    }
+    const auto chain = [&](const WorkedEnd& end) {
+        return chain_of(end.outline, {0, 0, end.deep, pattern.legs.edges.back().nm()});
+    };
+    pattern.outline = join(chain(*at_left), chain(*at_right), cut.nm());
+    for (std::size_t leg = 0; leg < section.legs.size(); ++leg) {
+        const auto left_chain = main_chain(*at_left, pattern.legs, leg, Side::left);
+        const auto right_chain = main_chain(*at_right, pattern.legs, leg, Side::right);
+        if (!left_chain || !right_chain) {
+            return left_chain ? right_chain.problem() : left_chain.problem();
+        }
+        pattern.panels.push_back(join(*left_chain, *right_chain, cut.nm()));
+        pattern.hems.push_back(section.legs[leg].hem);
+    }
+    add_slits(pattern, *at_left, Side::left);
+    add_slits(pattern, *at_right, Side::right);
+    add_bends(pattern);
+    add_tabs(pattern, *at_left, Side::left);
+    add_tabs(pattern, *at_right, Side::right);
+    if (auto problem = check_tabs(pattern)) {
+        return *problem;
+    }
+    return pattern;
+}
+
+FlatPattern mirrored(const FlatPattern& pattern) {
+    FlatPattern other_hand = pattern;
+    const std::int64_t length = pattern.length.nm();
+    const auto mirror = [length](const FlatOutline& outline) {
+        return placed(outline, Side::right, length);
+    };
+    const auto mirror_line = [length](const FlatLine& line) {
+        FlatLine over{{length - line.a.x, line.a.y}, {length - line.b.x, line.b.y}};
+        if (over.a.x > over.b.x) {
+            std::swap(over.a, over.b);
+        }
+        return over;
+    };
+    other_hand.outline = mirror(pattern.outline);
+    for (FlatOutline& panel : other_hand.panels) {
+        panel = mirror(panel);
+    }
+    for (FlatTab& tab : other_hand.tabs) {
+        tab = {other(tab.side), tab.leg, length - tab.at, tab.degrees, mirror(tab.outline)};
+    }
+    for (FlatFold& fold : other_hand.folds) {
+        fold.line = mirror_line(fold.line);
+    }
+    for (FlatLine& slit : other_hand.slits) {
+        slit = mirror_line(slit);
+    }
+    return other_hand;
+}
+
+double area_mm2(const FlatPattern& pattern) { return area_mm2(pattern.outline); }
+
+}  // namespace hemline

@@ -1,0 +1,25 @@
+// The sections of assets/, and one roof for a test.
+#pragma once
+
+#include "engine/trim/girth.h"
+#include "tests/engine/assets.h"
+
+namespace hemline {
+
+inline Sections sections_of_assets() {
+    const auto sections = Sections::read(asset("catalogue/sections.csv"));
+    REQUIRE_MESSAGE(sections.ok(), (sections ? "" : sections.problem().what));
+    return *sections;
+}
+
+/// Both roofs of that rise in 12, save at a transition, whose upper roof is 3 in 12 steeper.
+inline std::vector<double> bends_at(const Section& section, std::int64_t rise) {
+    FoldAsked roof;
+    roof.pitch = rise_in_12(rise);
+    roof.pitch2 = rise_in_12(section.trim == "transition" ? rise + 3 : rise);
+    const auto bends = bends_of(section, roof);
+    REQUIRE_MESSAGE(bends.ok(), section.trim);
+    return *bends;
+}
+
+}  // namespace hemline

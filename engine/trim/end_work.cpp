@@ -48,81 +48,124 @@ void each(const FlatLegs& legs, LegName name, Do act) {
     }
 }
 
-/// True where the leg's free edge (of the two) is the upper one on the page.
-bool free_above(const FlatLegs& legs, std::size_t leg) { return leg == 0 && legs.names.size() > 1; }
+bool is_drip(const FlatLegs& legs, std::size_t leg) {
+    return legs.names[leg] == LegName::kick || legs.names[leg] == LegName::hem;
+}
 
-void flange_mitre(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
-    each(legs, LegName::flange, [&](std::size_t i) {
-        const std::int64_t at_fold = step.in.nm(), at_free = (step.in + step.run).nm();
-        const bool above = free_above(legs, i);
-        shape.notches.push_back(above ? off_to(at_free, top_of(legs, i), at_fold, low_of(legs, i))
-                                      : off_to(at_fold, top_of(legs, i), at_free, low_of(legs, i)));
+/// True where the leg beyond the leg's upper edge on the page is the flange or face it is bent
+/// from, or, for these two, each other.
+bool bend_above(const FlatLegs& legs, std::size_t leg) {
+    return leg > 0 && (is_drip(legs, leg) || !is_drip(legs, leg - 1));
+}
+
+/// A cut through the leg, `at_bend` at its inner edge and `outside` at the other.
+FlatOutline off_leg(const FlatLegs& legs, std::size_t leg, std::int64_t at_bend,
+                    std::int64_t outside) {
+    return bend_above(legs, leg) ? off_to(at_bend, top_of(legs, leg), outside, low_of(legs, leg))
+                                 : off_to(outside, top_of(legs, leg), at_bend, low_of(legs, leg));
+}
+
+std::int64_t width_of(const FlatLegs& legs, std::size_t leg) {
+    return low_of(legs, leg) - top_of(legs, leg);
+}
+
+/// Snips go through a leg and the hem folded on it: the hem's line comes back.
+void mitre(EndShape& shape, const FlatLegs& legs, LegName name, const EndStep& step) {
+    each(legs, name, [&](std::size_t i) {
+        const std::int64_t at_bend = step.in.nm(), outside = (step.in + step.run).nm();
+        shape.notches.push_back(off_leg(legs, i, at_bend, outside));
+        const std::size_t hem = bend_above(legs, i) ? i + 1 : i - 1;  // wraps past 0: no leg
+        if (hem < legs.names.size() && legs.names[hem] == LegName::hem) {
+            const std::int64_t back =
+                outside + (at_bend - outside) * width_of(legs, hem) / width_of(legs, i);
+            shape.notches.push_back(off_leg(legs, hem, outside, back));
+        }
     });
 }
 
-/// Snips go through kick and hem as they lie folded: the hem's line comes back out.
+/// Kick at 45°, its hem as it lies folded on it; a hem on another leg is cut square.
 void drip_clip(EndShape& shape, const FlatLegs& legs, Length in) {
-    std::int64_t at = in.nm();
-    for (std::size_t i = 1; i < legs.names.size(); ++i) {
-        const std::int64_t width = low_of(legs, i) - top_of(legs, i);
-        const bool folded_back = std::abs(legs.bends[i - 1]) >= 180;
+    for (std::size_t i = 0; i < legs.names.size(); ++i) {
+        const bool on_kick = i > 0 && legs.names[i - 1] == LegName::kick;
         if (legs.names[i] == LegName::kick) {
-            shape.notches.push_back(off_to(at, top_of(legs, i), at + width, low_of(legs, i)));
-            at += width;
-        } else if (legs.names[i] == LegName::hem && folded_back &&
-                   legs.names[i - 1] == LegName::kick) {
-            shape.notches.push_back(off_to(at, top_of(legs, i), at - width, low_of(legs, i)));
+            shape.notches.push_back(off_leg(legs, i, in.nm(), in.nm() + width_of(legs, i)));
+        } else if (legs.names[i] == LegName::hem && on_kick) {
+            const std::int64_t at = in.nm() + width_of(legs, i - 1);
+            shape.notches.push_back(off_leg(legs, i, at, at - width_of(legs, i)));
+        } else if (legs.names[i] == LegName::hem) {
+            leg_off(shape, legs, i, in);
         }
     }
 }
 
 void hem_clip(EndShape& shape, const FlatLegs& legs, Length in) {
     each(legs, LegName::hem, [&](std::size_t i) {
-        const std::int64_t top = top_of(legs, i), low = low_of(legs, i);
-        const std::int64_t at = in.nm(), deep = at + low - top;
-        shape.notches.push_back(free_above(legs, i) ? off_to(deep, top, at, low)
-                                                    : off_to(at, top, deep, low));
+        shape.notches.push_back(off_leg(legs, i, in.nm(), in.nm() + width_of(legs, i)));
     });
 }
 
 void corner_clips(EndShape& shape, const FlatLegs& legs, Length run, bool both) {
     each(legs, LegName::face, [&](std::size_t i) {
         const std::int64_t top = top_of(legs, i), low = low_of(legs, i);
-        if (both) {
+        const bool bend_at_top = bend_above(legs, i) || i == 0;
+        if (both || !bend_at_top) {
             shape.notches.push_back({{0, top}, {0, top + run.nm()}, {run.nm(), top}});
         }
-        shape.notches.push_back({{0, low - run.nm()}, {0, low}, {run.nm(), low}});
+        if (both || bend_at_top) {
+            shape.notches.push_back({{0, low - run.nm()}, {0, low}, {run.nm(), low}});
+        }
     });
 }
 
-void fold_parts(EndShape& shape, const FlatLegs& legs, LegName name, Length in, double degrees) {
-    each(legs, name, [&](std::size_t i) { shape.folds.push_back({i, in, degrees}); });
+void tab(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
+    each(legs, LegName::face, [&](std::size_t i) {
+        const bool top = bend_above(legs, i) || i == 0;
+        const Length at_bend = step.in + step.run;
+        shape.folds.push_back({i, top ? at_bend : step.in, top ? step.in : at_bend, step.degrees});
+    });
 }
 
-void slit_beside(EndShape& shape, const FlatLegs& legs, LegName name, Length in) {
+void relief(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
+    each(legs, LegName::face, [&](std::size_t i) {
+        const std::int64_t at = step.in.nm(), low = low_of(legs, i), run = step.run.nm();
+        shape.notches.push_back({{at - run, low}, {at, low}, {at, low - run}});
+    });
+}
+
+void fold_leg(EndShape& shape, const FlatLegs& legs, LegName name, Length in, double degrees) {
+    each(legs, name, [&](std::size_t i) { shape.folds.push_back({i, in, in, degrees}); });
+}
+
+void kick_out(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
     for (std::size_t bend = 0; bend + 1 < legs.names.size(); ++bend) {
-        if ((legs.names[bend] == name) != (legs.names[bend + 1] == name)) {
-            shape.slits.push_back({bend, in});
+        if ((legs.names[bend] == LegName::face) != (legs.names[bend + 1] == LegName::face)) {
+            shape.slits.push_back({bend, step.in});
         }
     }
+    fold_leg(shape, legs, LegName::face, step.in, -step.degrees);
 }
 
-/// Two legs folded down meet under the apex: each gives up half the bend between them.
-void cap(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
-    parts_off(shape, legs, {LegName::hem}, step.in);
-    fold_parts(shape, legs, LegName::flange, step.in, step.degrees);
-    fold_parts(shape, legs, LegName::face, step.in, step.degrees);
+/// Flange and face folded the same way: on the inside of their bend they would lie in one place, so
+/// each gives up half the bend; on its outside they part, and a slit does.
+void close_end(EndShape& shape, const FlatLegs& legs, Length in, double degrees) {
+    parts_off(shape, legs, {LegName::kick, LegName::hem}, in);
+    fold_leg(shape, legs, LegName::flange, in, degrees);
+    fold_leg(shape, legs, LegName::face, in, degrees);
     for (std::size_t bend = 0; bend + 1 < legs.names.size(); ++bend) {
-        if (legs.names[bend] != LegName::flange || legs.names[bend + 1] != LegName::face) {
+        if (is_drip(legs, bend) || is_drip(legs, bend + 1)) {
+            continue;
+        }
+        if (legs.bends[bend] * degrees <= 0) {
+            shape.slits.push_back({bend, in});
             continue;
         }
         const double half = std::abs(legs.bends[bend]) / 2 * std::numbers::pi / 180;
         const std::int64_t back =
-            std::llround(static_cast<double>(step.in.nm()) * std::tan(std::min(half, 1.4)));
-        const std::int64_t apex = low_of(legs, bend);
-        const std::int64_t up = std::max(apex - back, top_of(legs, bend));
-        const std::int64_t down = std::min(apex + back, low_of(legs, bend + 1));
-        shape.notches.push_back({{0, up}, {0, down}, {step.in.nm(), apex}});
+            std::llround(static_cast<double>(in.nm()) * std::tan(std::min(half, 1.4)));
+        const std::int64_t at = low_of(legs, bend);
+        const std::int64_t up = std::max(at - back, top_of(legs, bend));
+        const std::int64_t down = std::min(at + back, low_of(legs, bend + 1));
+        shape.notches.push_back({{0, up}, {0, down}, {in.nm(), at}});
     }
 }
 
@@ -149,7 +192,22 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 parts_off(shape, legs, {flange}, step.in);
                 break;
             case EndDeed::flange_mitre:
-                flange_mitre(shape, legs, step);
+                mitre(shape, legs, flange, step);
+                break;
+            case EndDeed::face_mitre:
+                mitre(shape, legs, face, step);
+                break;
+            case EndDeed::face_cut:
+                parts_off(shape, legs, {face, kick, hem}, step.in);
+                break;
+            case EndDeed::face_slant:
+                each(legs, face, [&](std::size_t i) {
+                    const std::int64_t at_bend = (step.in + step.run).nm();
+                    shape.notches.push_back(off_leg(legs, i, at_bend, step.in.nm()));
+                });
+                break;
+            case EndDeed::drip_cut:
+                parts_off(shape, legs, {kick, hem}, step.in);
                 break;
             case EndDeed::drip_clip:
                 drip_clip(shape, legs, step.in);
@@ -160,17 +218,8 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
             case EndDeed::hem_clip:
                 hem_clip(shape, legs, step.in);
                 break;
-            case EndDeed::face_cut:
-                parts_off(shape, legs, {face, kick, hem}, step.in);
-                break;
-            case EndDeed::face_slant:
-                each(legs, face, [&](std::size_t i) {
-                    shape.notches.push_back(off_to((step.in + step.run).nm(), top_of(legs, i),
-                                                   step.in.nm(), low_of(legs, i)));
-                });
-                break;
             case EndDeed::tab:
-                fold_parts(shape, legs, face, step.in, step.degrees);
+                tab(shape, legs, step);
                 break;
             case EndDeed::tab_clip:
                 corner_clips(shape, legs, step.run, true);
@@ -179,27 +228,19 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 corner_clips(shape, legs, step.run, false);
                 break;
             case EndDeed::relief:
-                each(legs, face, [&](std::size_t i) {
-                    const std::int64_t at = step.in.nm(), low = low_of(legs, i);
-                    shape.notches.push_back(
-                        {{at - step.run.nm(), low}, {at, low}, {at, low - step.run.nm()}});
-                });
+                relief(shape, legs, step);
                 break;
-            case EndDeed::return_tab:
-                parts_off(shape, legs, {flange, kick, hem}, step.in);
-                fold_parts(shape, legs, face, step.in, step.degrees);
-                break;
-            case EndDeed::cap:
-                cap(shape, legs, step);
-                break;
-            case EndDeed::kick_out:
-                slit_beside(shape, legs, face, step.in);
-                fold_parts(shape, legs, face, step.in, -step.degrees);
+            case EndDeed::fold_down:
+                close_end(shape, legs, step.in, step.degrees);
                 break;
             case EndDeed::turn_up:
-                parts_off(shape, legs, {hem}, step.in);
-                slit_beside(shape, legs, flange, step.in);
-                fold_parts(shape, legs, flange, step.in, -step.degrees);
+                close_end(shape, legs, step.in, -step.degrees);
+                break;
+            case EndDeed::flange_fold:
+                fold_leg(shape, legs, flange, step.in, step.degrees);
+                break;
+            case EndDeed::kick_out:
+                kick_out(shape, legs, step);
                 break;
         }
     }

@@ -4,7 +4,7 @@
 //     in=0        in
 //      ┌╌╌╌╌╌╌╌╌╌┬────────────        flange cut: leg removed from the end to `in`
 //      ┌╌╌╌╌╌╌╌╌╱                     flange mitre: `in` at the fold, in + run at the free edge
-//      ├─────────┊────────────  face  tab: folded at `in`; its corners clipped by `run`
+//      ├─────────┊────────────  face  tab: folded at `in`, its corners clipped
 //      └╌╌╌╌╌╌╌╌╌╲                    drip clip: 45° from `in`, away from the tab, through kick and
 //      ╌╌╌╌╌╌╌╌╌╱                     hem as they lie folded on one another
 //
@@ -29,21 +29,24 @@ struct FlatLegs {
 FlatLegs flat_legs(const Section& section, const std::vector<double>& bends, const Blank& blank);
 
 enum class EndDeed {
-    flange_cut,    ///< flanges off to `in`
-    flange_mitre,  ///< flange cut from in + run at its free edge to `in` at the fold
-    drip_clip,     ///< kick and hem cut at 45° from `in`
+    flange_cut,    ///< flange off to `in`
+    flange_mitre,  ///< flange and its hem cut from `in` at the bend to in + run at the outer edge
+    face_mitre,    ///< the same of the face
+    face_cut,      ///< face, kick and hem off to `in`: the flange runs on
+    face_slant,    ///< face cut from in + run at the bend to `in` at its other edge: a plumb cut
+    drip_cut,      ///< kick and hem off to `in`
+    drip_clip,     ///< kick and hem cut at 45° from `in`, as they lie folded
     hem_notch,     ///< hems off to `in`
     hem_clip,      ///< corner of the hem clipped at 45°, from `in` at its fold
-    face_cut,      ///< face, kick and hem off to `in`: the flange runs on
-    face_slant,  ///< face cut from in + run at its upper edge to `in` at its lower one; a plumb cut
-    tab,         ///< face folded by `degrees` at `in`
-    tab_clip,    ///< both outer corners of the face clipped at 45° by `run`
-    low_clip,    ///< lower outer corner of the face clipped at 45° by `run`
-    relief,      ///< small notch of `run` where the tab's fold meets the drip edge
-    return_tab,  ///< flange, kick and hem off to `in`, the face folded there by `degrees`
-    cap,         ///< wings folded down at `in`, hems off, the apex clipped so that they meet
-    kick_out,    ///< upstand slit from the flange to `in` and folded out by `degrees`
-    turn_up,     ///< flange slit from its neighbours to `in` and folded up by `degrees`
+    tab,           ///< face folded, from in + run at the bend to `in` at its other edge
+    tab_clip,      ///< both outer corners of the face clipped at 45° by `run`
+    low_clip,      ///< the face's outer corner away from the bend clipped at 45° by `run`
+    relief,        ///< small notch of `run` where the tab's fold meets the drip edge
+    fold_down,     ///< flange and face folded down at `in` to close the end, kick and hem off; cut
+                   ///< where the two would lie in one place, else slit at the bend
+    turn_up,       ///< the same, folded up
+    flange_fold,   ///< the flange alone folded down at `in`
+    kick_out,      ///< face slit from its neighbours to `in` and turned up by `degrees`
 };
 
 struct EndStep {
@@ -60,11 +63,11 @@ struct EndSlit {
     std::size_t bend = 0;
     Length in;
 };
-/// A leg's end folded across the piece: + away from the upper face.
+/// A leg's end folded across the piece along a straight line.
 struct EndFold {
     std::size_t leg = 0;
-    Length in;
-    double degrees = 0;
+    Length in_top, in_low;  ///< where the line meets the leg's upper and lower edge on the page
+    double degrees = 0;     ///< + away from the upper face
 };
 
 /// All that the steps do, x counting inward from the end.

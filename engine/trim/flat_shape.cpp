@@ -84,10 +84,18 @@ std::vector<FlatOutline> cut_out(const FlatBox& box, const std::vector<FlatOutli
     return outlines_of(left);
 }
 
-std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatBox& box) {
+std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatOutline& inside) {
     Polygons parts;
-    bg::intersection(polygon_of(outline), polygon_of(corners_of(box)), parts);
+    bg::intersection(polygon_of(outline), polygon_of(inside), parts);
     return outlines_of(parts);
+}
+
+double shared_mm2(const FlatOutline& a, const FlatOutline& b) {
+    double shared = 0;
+    for (const FlatOutline& part : parts_in(a, b)) {
+        shared += area_mm2(part);
+    }
+    return shared;
 }
 
 bool is_simple(const FlatOutline& outline) {

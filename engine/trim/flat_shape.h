@@ -26,8 +26,11 @@ struct FlatBox {
 /// overlap one another and stand out of the box.
 std::vector<FlatOutline> cut_out(const FlatBox& box, const std::vector<FlatOutline>& notches);
 
-/// The parts of the outline inside the box.
-std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatBox& box);
+/// The parts of the outline inside the other one.
+std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatOutline& inside);
+
+/// Area in mm² that both cover.
+double shared_mm2(const FlatOutline& a, const FlatOutline& b);
 
 /// True when the outline is a simple polygon: no crossing, no touching itself, no spike.
 bool is_simple(const FlatOutline& outline);

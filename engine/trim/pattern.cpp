@@ -3,6 +3,7 @@
 #include "engine/trim/pattern.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace hemline {
 
@@ -27,7 +28,7 @@ std::int64_t deepest(const EndShape& shape) {
         }
     }
     for (const EndFold& fold : shape.folds) {
-        deep = std::max(deep, fold.in.nm());
+        deep = std::max({deep, fold.in_top.nm(), fold.in_low.nm()});
     }
     for (const EndSlit& slit : shape.slits) {
         deep = std::max(deep, slit.in.nm());
@@ -81,22 +82,23 @@ FlatOutline join(const FlatOutline& left, const FlatOutline& right, std::int64_t
     return tidy(std::move(joined));
 }
 
-/// How far a leg's main panel begins from the end: the innermost of its folds.
-std::int64_t main_from(const WorkedEnd& end, std::size_t leg) {
-    std::int64_t from = 0;
+/// The metal of a leg between its innermost fold and the inside of the box.
+FlatOutline main_bounds(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg) {
+    std::int64_t top = 0, low = 0;
     for (const EndFold& fold : end.shape.folds) {
         if (fold.leg == leg) {
-            from = std::max(from, fold.in.nm());
+            top = std::max(top, fold.in_top.nm());
+            low = std::max(low, fold.in_low.nm());
         }
     }
-    return from;
+    const std::int64_t y0 = legs.edges[leg].nm(), y1 = legs.edges[leg + 1].nm();
+    return {{top, y0}, {low, y1}, {end.deep, y1}, {end.deep, y0}};
 }
 
 Result<FlatOutline> main_chain(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg,
                                Side side) {
-    const FlatBox box{main_from(end, leg), legs.edges[leg].nm(), end.deep,
-                      legs.edges[leg + 1].nm()};
-    const auto parts = parts_in(end.outline, box);
+    const FlatBox box{0, legs.edges[leg].nm(), end.deep, legs.edges[leg + 1].nm()};
+    const auto parts = parts_in(end.outline, main_bounds(end, legs, leg));
     const FlatOutline* whole = whole_part(parts, box);
     if (whole == nullptr || parts.size() != 1) {
         return Problem{"The cuts at the " + side_word(side) + " end sever the " +
@@ -146,22 +148,44 @@ std::vector<std::pair<std::int64_t, std::int64_t>> joints(const FlatOutline& abo
     return shared;
 }
 
+/// The stretch of the fold's line that the tab hangs on: what its notches left of it.
+std::optional<FlatLine> hinge_of(const FlatOutline& tab, const FlatLine& fold) {
+    const auto on_line = [&](const FlatPoint& p) {
+        const double far = static_cast<double>(fold.b.y - fold.a.y);
+        const double x = static_cast<double>(fold.a.x) + static_cast<double>(fold.b.x - fold.a.x) *
+                                                             static_cast<double>(p.y - fold.a.y) /
+                                                             far;
+        return std::abs(static_cast<double>(p.x) - x) <= 2;  // rounded to the nanometre
+    };
+    std::optional<FlatLine> hinge;
+    for (std::size_t i = 0; i < tab.size(); ++i) {
+        FlatPoint p = tab[i], q = tab[(i + 1) % tab.size()];
+        if (p.y != q.y && on_line(p) && on_line(q)) {
+            hinge = p.y < q.y ? FlatLine{p, q} : FlatLine{q, p};
+        }
+    }
+    return hinge;
+}
+
 void add_tabs(FlatPattern& pattern, const WorkedEnd& end, Side side) {
     const std::int64_t length = pattern.length.nm();
+    const auto place = [&](FlatPoint p) {
+        return side == Side::left ? p : FlatPoint{length - p.x, p.y};
+    };
     for (const EndFold& fold : end.shape.folds) {
-        const FlatBox box{0, pattern.legs.edges[fold.leg].nm(), fold.in.nm(),
-                          pattern.legs.edges[fold.leg + 1].nm()};
-        for (const FlatOutline& part : parts_in(end.outline, box)) {
-            const std::int64_t at = side == Side::left ? fold.in.nm() : length - fold.in.nm();
-            FlatTab tab{side, fold.leg, at, fold.degrees, placed(part, side, length)};
-            FlatOutline turned;  // joints are found on level lines: x and y change places
-            for (const FlatPoint& p : tab.outline) {
-                turned.push_back({p.y, p.x});
+        const std::int64_t top = pattern.legs.edges[fold.leg].nm();
+        const std::int64_t low = pattern.legs.edges[fold.leg + 1].nm();
+        const FlatLine line{{fold.in_top.nm(), top}, {fold.in_low.nm(), low}};
+        for (const FlatOutline& part :
+             parts_in(end.outline, {{0, top}, {0, low}, line.b, line.a})) {
+            const auto hinge = hinge_of(part, line);
+            if (!hinge) {
+                continue;
             }
-            for (const auto& [from, to] : stretches_on(turned, at)) {
-                pattern.folds.push_back({{{at, from}, {at, to}}, fold.degrees, {}});
-            }
-            pattern.tabs.push_back(std::move(tab));
+            const FlatLine placed_hinge{place(hinge->a), place(hinge->b)};
+            pattern.folds.push_back({placed_hinge, fold.degrees, {}});
+            pattern.tabs.push_back(
+                {side, fold.leg, placed_hinge, fold.degrees, placed(part, side, length)});
         }
     }
 }
@@ -249,6 +273,12 @@ Result<FlatPattern> flat_pattern(const Section& section, const std::vector<doubl
     FlatPattern pattern;
     pattern.length = cut;
     pattern.root = deck_leg(section);
+    for (std::size_t leg = 1; leg < section.legs.size(); ++leg) {
+        if (section.legs[leg].bend.fold_of) {
+            pattern.main_bend = leg - 1;
+            break;
+        }
+    }
     pattern.legs = flat_legs(section, bends, *blank);
     const Result<WorkedEnd> at_left = work_end(pattern.legs, left, Side::left);
     const Result<WorkedEnd> at_right = work_end(pattern.legs, right, Side::right);
@@ -291,8 +321,8 @@ FlatPattern mirrored(const FlatPattern& pattern) {
     };
     const auto mirror_line = [length](const FlatLine& line) {
         FlatLine over{{length - line.a.x, line.a.y}, {length - line.b.x, line.b.y}};
-        if (over.a.x > over.b.x) {
-            std::swap(over.a, over.b);
+        if (over.a.y == over.b.y) {
+            std::swap(over.a, over.b);  // level lines run left to right, the others down the page
         }
         return over;
     };
@@ -301,7 +331,9 @@ FlatPattern mirrored(const FlatPattern& pattern) {
         panel = mirror(panel);
     }
     for (FlatTab& tab : other_hand.tabs) {
-        tab = {other(tab.side), tab.leg, length - tab.at, tab.degrees, mirror(tab.outline)};
+        const FlatLine hinge{{length - tab.fold.a.x, tab.fold.a.y},
+                             {length - tab.fold.b.x, tab.fold.b.y}};
+        tab = {other(tab.side), tab.leg, hinge, tab.degrees, mirror(tab.outline)};
     }
     for (FlatFold& fold : other_hand.folds) {
         fold.line = mirror_line(fold.line);

@@ -31,8 +31,8 @@ struct FlatLine {
 struct FlatTab {
     Side side = Side::left;
     std::size_t leg = 0;
-    std::int64_t at = 0;  ///< x of the fold
-    double degrees = 0;   ///< + away from the upper face
+    FlatLine fold;       ///< from the leg's upper edge on the page to its lower one
+    double degrees = 0;  ///< + away from the upper face
     FlatOutline outline;
 
     bool operator==(const FlatTab&) const = default;
@@ -49,7 +49,8 @@ struct FlatFold {
 
 struct FlatPattern {
     Length length;
-    std::size_t root = 0;  ///< the leg that lies on the deck: it stays put while the others fold
+    std::size_t root = 0;       ///< the leg that lies on the deck: it stays while the others fold
+    std::size_t main_bend = 0;  ///< the one that the roof decides; else the first
     FlatLegs legs;
     FlatOutline outline;
     std::vector<FlatFold> folds;

@@ -37,8 +37,16 @@ std::vector<std::vector<EndStep>> all_ends() {
             {{EndDeed::flange_mitre, inches(4), -inches(3)}, {EndDeed::face_cut, inches(4), {}}},
             {{EndDeed::face_slant, {}, inches(2)}},
             {{EndDeed::face_cut, inches(1), {}}},
-            {{EndDeed::return_tab, inches(2), {}}, {EndDeed::low_clip, {}, inches(1)}},
-            {{EndDeed::cap, inches(2), {}}},
+            {{EndDeed::flange_cut, inches(3), {}},
+             {EndDeed::drip_clip, inches(1), {}},
+             {EndDeed::tab, inches(1), inches(2)},
+             {EndDeed::low_clip, {}, sixteenths(4)}},
+            {{EndDeed::face_slant, inches(4), -inches(2)},
+             {EndDeed::drip_cut, inches(4), {}},
+             {EndDeed::flange_fold, inches(2), {}}},
+            {{EndDeed::flange_mitre, inches(2), inches(3)},
+             {EndDeed::face_mitre, inches(2), -sixteenths(30)}},
+            {{EndDeed::fold_down, inches(2), {}}},
             {{EndDeed::kick_out, inches(4), {}, 45}},
             {{EndDeed::turn_up, inches(1), {}}}};
 }
@@ -153,7 +161,7 @@ TEST_CASE("the gable tab's corners stand where the trade cuts them") {
     CHECK(has_point(pattern->outline, {in + (edges[3] - edges[2]).nm(), edges[3].nm()}));
     REQUIRE(pattern->tabs.size() == 1);
     CHECK(pattern->tabs[0].leg == 1);
-    CHECK(pattern->tabs[0].at == in);
+    CHECK(pattern->tabs[0].fold.a.x == in);
     // Tab fold from the flange's fold down to the relief; three bends, none over the tab.
     REQUIRE(pattern->folds.size() == 4);
     CHECK(pattern->folds[3].line.a == FlatPoint{in, edges[1].nm()});

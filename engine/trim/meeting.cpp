@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "engine/trim/flat_shape.h"
 
@@ -13,6 +14,7 @@ namespace {
 constexpr double touch_mm = 0.1;        // metal may touch
 constexpr double one_plane_cos = 1e-6;  // 1 - cos of the angle between planes taken as one
 constexpr double overlap_most_mm2 = 1;
+constexpr double least_sine = 1e-6;  // of the angle between planes that cross
 
 Space minus(const Space& a, const Space& b) { return {a.x - b.x, a.y - b.y, a.z - b.z}; }
 Space along(const Space& from, const Space& way, double t) {
@@ -150,6 +152,40 @@ void check_corner_tabs(Meeting& meeting, const FlatPattern& right, const Joint& 
     }
 }
 
+/// Where the face passes through the other's plane, as stretches along the line that the two planes
+/// share: between corners more than `touch` to either side of it.
+std::vector<std::pair<double, double>> stretches_through(const Face& face, const Face& other,
+                                                         const Space& line, double touch) {
+    std::vector<double> places;
+    const std::size_t count = face.corners.size();
+    std::optional<std::size_t> before;  // the last corner clear of the plane
+    for (std::size_t i = 0; i < 2 * count; ++i) {
+        const double off = off_plane(other, face.corners[i % count]);
+        if (std::abs(off) <= touch) {
+            continue;
+        }
+        if (before && i >= count) {
+            const std::size_t last = *before;
+            const double last_off = off_plane(other, face.corners[last % count]);
+            if ((off > 0) != (last_off > 0)) {
+                // Past a corner that lies in the plane, that corner is the place.
+                const Space& p = face.corners[(last + (i - last) / 2) % count];
+                const Space& q = face.corners[(i - (i - last - 1) / 2) % count];
+                const double from = off_plane(other, p), to = off_plane(other, q);
+                const double t = from == to ? 0 : from / (from - to);
+                places.push_back(dot(along(p, minus(q, p), std::clamp(t, 0.0, 1.0)), line));
+            }
+        }
+        before = i;
+    }
+    std::sort(places.begin(), places.end());
+    std::vector<std::pair<double, double>> stretches;
+    for (std::size_t i = 0; i + 1 < places.size(); i += 2) {
+        stretches.emplace_back(places[i], places[i + 1]);
+    }
+    return stretches;
+}
+
 }  // namespace
 
 double farthest_mm(const Face& face, const std::vector<Space>& points) {
@@ -163,14 +199,15 @@ double farthest_mm(const Face& face, const std::vector<Space>& points) {
 }
 
 bool goes_through(const Face& a, const Face& b, double touch) {
-    const FlatOutline outline = outline_in(b, b);
-    for (std::size_t i = 0; i < a.corners.size(); ++i) {
-        const Space& p = a.corners[i];
-        const Space& q = a.corners[(i + 1) % a.corners.size()];
-        const double from = off_plane(b, p), to = off_plane(b, q);
-        if ((from < -touch && to > touch) || (from > touch && to < -touch)) {
-            const Space at = along(p, minus(q, p), from / (from - to));
-            if (inside(outline, in_plane(b, at)) && to_edges(b, at) > touch) {
+    const Space line = cross(a.normal, b.normal);
+    if (size(line) < least_sine) {
+        return false;
+    }
+    const auto of_a = stretches_through(a, b, along({}, line, 1 / size(line)), touch);
+    const auto of_b = stretches_through(b, a, along({}, line, 1 / size(line)), touch);
+    for (const auto& p : of_a) {
+        for (const auto& q : of_b) {
+            if (std::min(p.second, q.second) - std::max(p.first, q.first) > touch) {
                 return true;
             }
         }

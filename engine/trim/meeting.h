@@ -28,7 +28,8 @@ struct Meeting {
 
 /// Largest distance from the points to the face's metal, in mm.
 double farthest_mm(const Face& face, const std::vector<Space>& points);
-/// True when an edge of `a` goes through the metal of `b` by more than `touch_mm` to both sides.
+/// True when the two pass through one another over more than `touch_mm`, each reaching more than
+/// that to both sides of the other.
 bool goes_through(const Face& a, const Face& b, double touch_mm);
 /// Area where the two lie in one plane on one another, in mm²; 0 where they are not in one plane.
 double overlap_mm2(const Face& a, const Face& b);

@@ -87,7 +87,7 @@ void close_gap(const CuttingTask& task, Knowledge& known, std::vector<Filling> f
         const std::int64_t target = known.lower_bound();
         std::optional<Cutting> found;
         for (int dives = 0; dives < 3 && !found; ++dives) {
-            found = dive(task, target, turn++, fillings, effort);
+            found = dive(task, target, turn++, budgets, fillings, effort);
         }
         if (!found) {
             const CuttingEffort part{std::min(search_steps, effort.left()), {}};

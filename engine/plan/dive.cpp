@@ -2,13 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "engine/plan/column_generation.h"
 #include "engine/plan/cutting_fill.h"
+#include "engine/plan/search.h"
 
 namespace hemline {
 
 namespace {
+
+constexpr std::int64_t most_to_search = 40;
+constexpr std::int64_t search_steps = 30'000;
 
 /// The cutting so far and what it leaves.
 class WayDown {
@@ -16,13 +21,17 @@ class WayDown {
     explicit WayDown(const CuttingTask& task) : task_(task), rest_(whole(task)) {}
 
     [[nodiscard]] const Rest& rest() const { return rest_; }
+    [[nodiscard]] const std::vector<Filling>& fillings() const { return fillings_; }
+    [[nodiscard]] std::int64_t pieces_left() const {
+        return std::accumulate(rest_.uncut.begin(), rest_.uncut.end(), std::int64_t{0});
+    }
     [[nodiscard]] std::int64_t new_sticks() const { return new_sticks_; }
     [[nodiscard]] bool is_done() const {
         return std::all_of(rest_.uncut.begin(), rest_.uncut.end(), [](auto n) { return n == 0; });
     }
 
     /// Cuts the filling as often as the rest allows, at most `times`. False when not once.
-    bool cut(Filling filling, std::int64_t times) {
+    bool cut(Filling filling, std::int64_t times, StickProgram& program) {
         times = std::min(times, rest_.supply[filling.stock]);
         for (const auto& part : filling.parts) {
             times = std::min(times, rest_.uncut[part.piece] / part.count);
@@ -30,6 +39,7 @@ class WayDown {
         if (times <= 0 || filling.parts.empty()) {
             return false;
         }
+        program.cut(filling, times);
         filling.times = times;
         rest_.supply[filling.stock] -= times;
         for (const auto& part : filling.parts) {
@@ -82,11 +92,11 @@ class WayDown {
 };
 
 /// Cuts all that the program uses whole sticks of. False when there is none.
-bool fix_wholes(const std::vector<StickProgram::Use>& uses, WayDown& way) {
+bool fix_wholes(const std::vector<StickProgram::Use>& uses, WayDown& way, StickProgram& program) {
     bool fixed = false;
     for (const auto& use : uses) {
         const auto times = static_cast<std::int64_t>(std::floor(use.times + 1e-6));
-        fixed = (times > 0 && way.cut(*use.filling, times)) || fixed;
+        fixed = (times > 0 && way.cut(*use.filling, times, program)) || fixed;
     }
     return fixed;
 }
@@ -94,9 +104,15 @@ bool fix_wholes(const std::vector<StickProgram::Use>& uses, WayDown& way) {
 }  // namespace
 
 std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, int turn,
-                            std::vector<Filling>& fillings, Effort& effort) {
+                            const std::vector<Worths>& budgets, std::vector<Filling>& fillings,
+                            Effort& effort) {
     WayDown way(task);
+    StickProgram program(task, way.rest().uncut, way.rest().supply);
+    for (const Filling& filling : fillings) {
+        program.add(filling);
+    }
     int choices = 0;
+    std::int64_t searched_from = most_to_search * 3 / 2;
     while (!effort.is_spent()) {
         if (auto cutting = way.finished(sticks_most)) {
             return cutting;
@@ -104,10 +120,18 @@ std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, i
         if (way.is_done()) {
             return std::nullopt;
         }
-        StickProgram program(task, way.rest().uncut, way.rest().supply);
-        for (const Filling& filling : fillings) {
-            if (way.rest().supply[filling.stock] > 0) {
-                program.add(filling);
+        // Again only once a third less is left: the same search would come to the same end.
+        if (way.pieces_left() * 3 <= searched_from * 2) {
+            searched_from = way.pieces_left();
+            const CuttingEffort part{std::min(search_steps, effort.left()), {}};
+            Effort own(part);
+            SearchResult result = search(task, sticks_most, budgets, own, way.fillings());
+            effort.spend(part.steps - own.left());
+            if (result.found == Found::plan) {
+                return std::move(result.cutting);
+            }
+            if (result.found == Found::no_plan) {
+                return std::nullopt;
             }
         }
         generate_columns(task, way.rest(), Seek::fillings, program, fillings, effort);
@@ -116,14 +140,14 @@ std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, i
             return std::nullopt;
         }
         std::vector<StickProgram::Use> uses = program.uses();
-        if (fix_wholes(uses, way)) {
+        if (fix_wholes(uses, way, program)) {
             continue;
         }
         std::stable_sort(uses.begin(), uses.end(),
                          [](const auto& a, const auto& b) { return a.times > b.times + 1e-9; });
         ++choices;
         const std::size_t choice = choices == turn && uses.size() > 1 ? 1 : 0;
-        if (uses.empty() || !way.cut(way.trimmed(*uses[choice].filling), 1)) {
+        if (uses.empty() || !way.cut(way.trimmed(*uses[choice].filling), 1, program)) {
             return std::nullopt;
         }
     }

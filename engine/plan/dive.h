@@ -6,13 +6,15 @@
 
 #include "engine/plan/cutting_task.h"
 #include "engine/plan/effort.h"
+#include "engine/plan/worth_bound.h"
 
 namespace hemline {
 
 /// A whole cutting from at most `sticks_most` new sticks, or none on this way down. `turn`: 0
-/// follows the program everywhere; n takes its second choice at the n-th choice. Keeps the fillings
-/// it finds.
+/// follows the program everywhere; n takes its second choice at the n-th choice. Once few pieces
+/// are left they are searched through within the `budgets`. Keeps the fillings it finds.
 std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, int turn,
-                            std::vector<Filling>& fillings, Effort& effort);
+                            const std::vector<Worths>& budgets, std::vector<Filling>& fillings,
+                            Effort& effort);
 
 }  // namespace hemline

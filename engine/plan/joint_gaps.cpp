@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/plan/joint_ways.h"
+#include "engine/plan/piece_bounds.h"
 
 namespace hemline {
 
@@ -27,8 +28,10 @@ Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge
     }
     const std::size_t end = first + uncut(edge);
     Left left;
+    std::vector<std::int64_t> used(plan.job.stock.size(), 0);
     for (const Layout& layout : plan.cutting.layouts) {
         const StockLength& stock = plan.job.stock[layout.stock];
+        used[layout.stock] += layout.times;
         Length gap = stock.length;
         bool is_shared = stock.on_hand;
         for (const std::size_t cut : layout.cuts) {
@@ -41,6 +44,13 @@ Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge
             left.gaps.push_back(gap);
         } else {
             ++left.new_sticks;
+        }
+    }
+    for (std::size_t k = 0; k < used.size(); ++k) {
+        const StockLength& stock = plan.job.stock[k];
+        const std::int64_t there_are = std::min(stock.supply.value_or(pieces_most), pieces_most);
+        for (std::int64_t n = used[k]; stock.on_hand && n < there_are; ++n) {
+            left.gaps.push_back(stock.length);
         }
     }
     return left;

@@ -52,7 +52,10 @@ class Search {
         }
     }
 
-    SearchResult run() {
+    SearchResult run(const std::vector<Filling>& begun) {
+        for (const Filling& filling : begun) {
+            begin_with(filling);
+        }
         const bool affordable = std::all_of(budgets_.begin(), budgets_.end(),
                                             [](const Budget& b) { return b.spare >= 0; });
         SearchResult result;
@@ -69,6 +72,20 @@ class Search {
     }
 
   private:
+    /// Cuts a filling before the search begins; it stays.
+    void begin_with(const Filling& filling) {
+        Branch branch{filling, {}};
+        for (const Budget& budget : budgets_) {
+            std::int64_t waste = budget.allowance[filling.stock];
+            for (const auto& part : filling.parts) {
+                waste -= part.count * budget.worths->piece[part.piece];
+            }
+            branch.waste.push_back(waste);
+        }
+        take(branch, filling.times);
+        taken_.push_back(filling);
+    }
+
     bool cut_rest() {
         const auto longest = static_cast<std::size_t>(
             std::find_if(rest_.uncut.begin(), rest_.uncut.end(), [](auto n) { return n > 0; }) -
@@ -101,15 +118,16 @@ class Search {
         return false;
     }
 
-    void take(const Branch& branch, std::int64_t sign) {
+    /// `times` below 0 gives back.
+    void take(const Branch& branch, std::int64_t times) {
         const std::size_t k = branch.filling.stock;
         for (const auto& part : branch.filling.parts) {
-            rest_.uncut[part.piece] -= sign * part.count;
+            rest_.uncut[part.piece] -= times * part.count;
         }
-        rest_.supply[k] -= sign;
-        new_left_ -= task_.stock[k].on_hand ? 0 : sign;
+        rest_.supply[k] -= times;
+        new_left_ -= task_.stock[k].on_hand ? 0 : times;
         for (std::size_t b = 0; b < budgets_.size(); ++b) {
-            budgets_[b].spare -= sign * branch.waste[b];
+            budgets_[b].spare -= times * branch.waste[b];
         }
     }
 
@@ -240,8 +258,9 @@ class Search {
 }  // namespace
 
 SearchResult search(const CuttingTask& task, std::int64_t sticks_most,
-                    const std::vector<Worths>& budgets, Effort& effort) {
-    return Search(task, sticks_most, budgets, effort).run();
+                    const std::vector<Worths>& budgets, Effort& effort,
+                    const std::vector<Filling>& begun) {
+    return Search(task, sticks_most, budgets, effort).run(begun);
 }
 
 }  // namespace hemline

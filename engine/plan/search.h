@@ -20,8 +20,10 @@ struct SearchResult {
 };
 
 /// Looks for a cutting of the whole task from at most `sticks_most` new sticks. A branch is left
-/// when it wastes more than `budgets` leave to spare. no_plan is a proof in integers.
+/// when it wastes more than `budgets` leave to spare. no_plan is a proof in integers: that none
+/// begins with the fillings `begun`, so that there is none at all when nothing was.
 SearchResult search(const CuttingTask& task, std::int64_t sticks_most,
-                    const std::vector<Worths>& budgets, Effort& effort);
+                    const std::vector<Worths>& budgets, Effort& effort,
+                    const std::vector<Filling>& begun = {});
 
 }  // namespace hemline

@@ -82,21 +82,30 @@ StickProgram::Entering StickProgram::best_entering() const {
     return best;
 }
 
-bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
-    const std::size_t rows = basis_.size();
-    std::vector<std::pair<std::size_t, double>> entries;
+StickProgram::Entries StickProgram::entries_of(std::ptrdiff_t variable) const {
     if (variable >= 0) {
-        entries = columns_[static_cast<std::size_t>(variable)].entries;
-    } else {
-        const auto row = static_cast<std::size_t>(-1 - variable);
-        entries = {{row, row < piece_rows_ ? -1.0 : 1.0}};
+        return columns_[static_cast<std::size_t>(variable)].entries;
     }
+    const auto rows = basis_.size();
+    const auto row = static_cast<std::size_t>(-1 - variable);
+    return {{row % rows, row < piece_rows_ ? -1.0 : 1.0}};
+}
+
+std::vector<double> StickProgram::way_of(std::ptrdiff_t variable) const {
+    const std::size_t rows = basis_.size();
+    const Entries entries = entries_of(variable);
     std::vector<double> way(rows, 0);
     for (std::size_t r = 0; r < rows; ++r) {
         for (const auto& [row, entry] : entries) {
             way[r] += inverse_[r * rows + row] * entry;
         }
     }
+    return way;
+}
+
+bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
+    const std::size_t rows = basis_.size();
+    const std::vector<double> way = way_of(variable);
     std::size_t leaves = rows;
     double least = 0;
     for (std::size_t r = 0; r < rows; ++r) {
@@ -114,10 +123,20 @@ bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
     if (leaves == rows) {
         return false;  // rounding only: every filling that gains covers something
     }
+    level_[leaves] = std::max(level_[leaves], 0.0);
+    exchange(variable, gain, leaves, way);
+    return true;
+}
+
+/// The variable takes the place of what is in the basis for row `leaves`.
+void StickProgram::exchange(std::ptrdiff_t variable, double gain, std::size_t leaves,
+                            const std::vector<double>& way) {
+    const std::size_t rows = basis_.size();
     // Only what is not 0 matters: young inverses are mostly 0.
     double* own = &inverse_[leaves * rows];
     std::vector<std::size_t> filled;
     const double by = 1 / way[leaves];
+    const double least = level_[leaves] * by;
     for (std::size_t c = 0; c < rows; ++c) {
         if (own[c] != 0) {
             own[c] *= by;
@@ -137,7 +156,74 @@ bool StickProgram::pivot(std::ptrdiff_t variable, double gain) {
     }
     level_[leaves] = least;
     basis_[leaves] = variable;
+    if (++pivots_ % 300 == 0) {
+        invert();
+    }
+}
+
+/// Dual simplex: lifts the lowest level that is below 0. False when there is none, or no way up.
+bool StickProgram::lift() {
+    const std::size_t rows = basis_.size();
+    const auto lowest = std::min_element(level_.begin(), level_.end());
+    if (lowest == level_.end() || *lowest >= -1e-7) {
+        return false;
+    }
+    const auto leaves = static_cast<std::size_t>(lowest - level_.begin());
+    const double* own = &inverse_[leaves * rows];
+    std::ptrdiff_t best = 0;
+    double least = -1, loss = 0, steepest = 0;
+    const auto offer = [&](std::ptrdiff_t variable, const Entries& entries, double cost) {
+        double slope = 0, gain = -cost;
+        for (const auto& [row, entry] : entries) {
+            slope += own[row] * entry;
+            gain += price_[row] * entry;
+        }
+        if (slope >= -1e-7) {
+            return;
+        }
+        const double ratio = std::max(-gain, 0.0) / -slope;
+        if (least < 0 || ratio < least - 1e-12 || (ratio <= least + 1e-12 && slope < steepest)) {
+            best = variable;
+            least = ratio;
+            loss = gain;
+            steepest = slope;
+        }
+    };
+    for (std::size_t j = 0; j < columns_.size(); ++j) {
+        offer(static_cast<std::ptrdiff_t>(j), columns_[j].entries, columns_[j].cost);
+    }
+    for (std::size_t r = 0; r < 2 * rows; ++r) {
+        const bool is_lack = r >= rows && r - rows < piece_rows_;
+        if (r < rows || is_lack) {
+            const auto variable = -1 - static_cast<std::ptrdiff_t>(r);
+            offer(variable, entries_of(variable), cost_of(variable));
+        }
+    }
+    if (least < 0) {
+        return false;
+    }
+    exchange(best, loss, leaves, way_of(best));
     return true;
+}
+
+void StickProgram::cut(const Filling& filling, std::int64_t times) {
+    const auto number = static_cast<double>(times);
+    for (const auto& part : filling.parts) {
+        if (row_of_piece_[part.piece] >= 0) {
+            right_side_[static_cast<std::size_t>(row_of_piece_[part.piece])] -=
+                number * static_cast<double>(part.count);
+        }
+    }
+    if (row_of_stock_[filling.stock] >= 0) {
+        right_side_[static_cast<std::size_t>(row_of_stock_[filling.stock])] -= number;
+    }
+    const std::size_t rows = basis_.size();
+    for (std::size_t r = 0; r < rows; ++r) {
+        level_[r] = 0;
+        for (std::size_t c = 0; c < rows; ++c) {
+            level_[r] += inverse_[r * rows + c] * right_side_[c];
+        }
+    }
 }
 
 bool StickProgram::solve(Effort& effort) {
@@ -145,13 +231,16 @@ bool StickProgram::solve(Effort& effort) {
     // Degenerate pivots may go in a circle; what stands after so many is good enough to suggest.
     std::int64_t pivots_left = 200 + 20 * rows;
     while (effort.spend(1 + rows * rows / 16 + static_cast<std::int64_t>(columns_.size()) / 4)) {
+        if (lift()) {
+            if (pivots_left-- == 0) {
+                return true;
+            }
+            continue;
+        }
         const Entering entering = best_entering();
         if (entering.gain <= gain_least || pivots_left-- == 0 ||
             !pivot(entering.variable, entering.gain)) {
             return true;
-        }
-        if (++pivots_ % 300 == 0) {
-            invert();
         }
     }
     return false;

@@ -23,6 +23,10 @@ class StickProgram {
     /// Offers a filling (its `times` does not count).
     void add(const Filling& filling);
 
+    /// Takes so many of a filling off what is uncut and off the stock that is left. The next
+    /// solve() goes on from where the last one ended.
+    void cut(const Filling& filling, std::int64_t times);
+
     /// Solves over what has been offered. False when the effort ran out first.
     bool solve(Effort& effort);
 
@@ -40,9 +44,10 @@ class StickProgram {
     [[nodiscard]] std::vector<Use> uses() const;
 
   private:
+    using Entries = std::vector<std::pair<std::size_t, double>>;
     struct Column {
         Filling filling;
-        std::vector<std::pair<std::size_t, double>> entries;
+        Entries entries;
         double cost = 0;
     };
     struct Entering {
@@ -52,7 +57,12 @@ class StickProgram {
 
     [[nodiscard]] double cost_of(std::ptrdiff_t variable) const;
     [[nodiscard]] Entering best_entering() const;
+    [[nodiscard]] Entries entries_of(std::ptrdiff_t variable) const;
+    [[nodiscard]] std::vector<double> way_of(std::ptrdiff_t variable) const;
     bool pivot(std::ptrdiff_t variable, double gain);
+    void exchange(std::ptrdiff_t variable, double gain, std::size_t leaves,
+                  const std::vector<double>& way);
+    bool lift();
     void invert();
 
     const CuttingTask& task_;

@@ -90,10 +90,8 @@ void close_gap(const CuttingTask& task, Knowledge& known, std::vector<Filling> f
             found = dive(task, target, turn++, budgets, fillings, effort);
         }
         if (!found) {
-            const CuttingEffort part{std::min(search_steps, effort.left()), {}};
-            Effort own(part);
+            Effort own(effort, search_steps);
             SearchResult result = search(task, target, budgets, own);
-            effort.spend(part.steps - own.left());
             search_steps *= 4;
             if (result.found == Found::plan) {
                 found = std::move(result.cutting);

@@ -123,10 +123,8 @@ std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, i
         // Again only once a third less is left: the same search would come to the same end.
         if (way.pieces_left() * 3 <= searched_from * 2) {
             searched_from = way.pieces_left();
-            const CuttingEffort part{std::min(search_steps, effort.left()), {}};
-            Effort own(part);
+            Effort own(effort, search_steps);
             SearchResult result = search(task, sticks_most, budgets, own, way.fillings());
-            effort.spend(part.steps - own.left());
             if (result.found == Found::plan) {
                 return std::move(result.cutting);
             }

@@ -110,7 +110,7 @@ CuttingPlan cut_within(const CuttingJob& job, std::int64_t steps, Effort& effort
         pieces += demand.count;
     }
     const std::int64_t own = std::max(std::int64_t{0}, std::min(steps, effort.left()));
-    CuttingPlan plan = plan_cutting(job, {own, {}});
+    CuttingPlan plan = plan_cutting(job, {own, effort.cancelled()});
     effort.spend(100 * pieces + (plan.proved ? 0 : own));
     return plan;
 }

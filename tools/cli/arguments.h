@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/handover/template_page.h"
 #include "engine/measure/length_text.h"
 #include "engine/plan/choices.h"
 #include "engine/record/event.h"
@@ -73,6 +74,12 @@ struct CardArguments {
     std::string edge;
     int piece = 0;
     std::string trim;  ///< empty: the edge's main trim
+};
+
+struct PatternArguments {
+    CardArguments card;
+    std::string svg, dxf, html;  ///< files to write; empty: none
+    Paper paper = Paper::letter;
 };
 
 struct NewArguments {

@@ -3,6 +3,7 @@
 
 #include "engine/quote.h"
 #include "engine/work/card.h"
+#include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/plan_print.h"
@@ -112,63 +113,15 @@ void print_card(const Card& card, const Desk& desk, Output output) {
     }
 }
 
-/// "eave_rolled, cleat": the trims planned on the edge.
-std::string trims_on(const Plan& plan, std::string_view edge) {
-    std::string trims;
-    for (const Run& run : plan.runs) {
-        if (run.edge == edge) {
-            trims += (trims.empty() ? "" : ", ") + run.trim;
-        }
-    }
-    return trims;
-}
-
-/// The runs to plan for this card: a wrap or a cleat is asked for by its trim.
-DeskArguments runs_for(const CardArguments& arguments, const Catalogue& catalogue) {
-    DeskArguments desk = arguments.desk;
-    if (const Trim* trim = catalogue.find(arguments.trim)) {
-        desk.wrap = desk.wrap || trim->role == TrimRole::wrap;
-        desk.cleat = desk.cleat || trim->role == TrimRole::cleat;
-    }
-    return desk;
-}
-
-/// The role of the run that `trim` names on the edge; the main run where none is named.
-std::optional<TrimRole> role_of(const Plan& plan, std::string_view edge, std::string_view trim) {
-    if (trim.empty()) {
-        return TrimRole::main;
-    }
-    for (const Run& run : plan.runs) {
-        if (run.edge == edge && run.trim == trim) {
-            return run.role;
-        }
-    }
-    return {};
-}
-
 }  // namespace
 
 Exit show_card(const CardArguments& arguments) {
     const std::optional<Assets> assets = assets_here();
-    const std::optional<Desk> desk =
-        assets ? lay_out(runs_for(arguments, assets->catalogue), *assets) : std::nullopt;
-    if (!desk) {
+    const std::optional<AskedCard> asked = assets ? asked_card(arguments, *assets) : std::nullopt;
+    if (!asked) {
         return Exit::problem_in_input;
     }
-    const bool edge_is_there = desk->job.find(arguments.edge) != nullptr;
-    const auto role = role_of(desk->plan, arguments.edge, arguments.trim);
-    if (edge_is_there && !role) {
-        return complain(
-            "--trim", 1, 1,
-            "Edge " + arguments.edge + " has no run of " + hemline::quoted(arguments.trim) + ".",
-            "Name one of its own: " + trims_on(desk->plan, arguments.edge) + ".");
-    }
-    const Result<Card> card = make_card(desk->job, desk->plan, assets->catalogue, arguments.edge,
-                                        role.value_or(TrimRole::main), arguments.piece);
-    if (!card) {
-        return complain(edge_is_there ? "PIECE" : "EDGE", card.problem());
-    }
-    print_card(*card, *desk, arguments.desk.output);
+    print_card(asked->card, asked->desk, arguments.desk.output);
     return Exit::fine;
 }
 

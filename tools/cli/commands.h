@@ -22,6 +22,8 @@ Exit print_outline(const OutlineArguments& arguments);
 Exit show_blank(const BlankArguments& arguments);
 /// Every mark of one piece.
 Exit show_card(const CardArguments& arguments);
+/// The flat pattern of one piece, as drawings.
+Exit draw_pattern(const PatternArguments& arguments);
 /// The job's events, one a line, the id first.
 Exit print_journal(const std::string& job);
 /// Starts a job, with the edges and first readings of a file.

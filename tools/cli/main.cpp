@@ -23,6 +23,7 @@ const std::map<std::string, EdgeKind> kind_words = {
     {"high_eave", EdgeKind::high_eave}};
 const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
                                                     {"square", Fascia::square_cut}};
+const std::map<std::string, Paper> paper_words = {{"letter", Paper::letter}, {"a4", Paper::a4}};
 const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
                                                     {"mm", BareUnit::millimetre},
                                                     {"in", BareUnit::inch},
@@ -71,6 +72,7 @@ struct Asked {
     OutlineArguments outline;
     BlankArguments blank;
     CardArguments card;
+    PatternArguments pattern;
     std::string journal;
     NewArguments start;
     TakeArguments take;
@@ -120,6 +122,29 @@ void add_blank(CLI::App& blank, Asked& asked) {
     blank.final_callback([&asked] { asked.exit = show_blank(asked.blank); });
 }
 
+void add_card(CLI::App& app, CardArguments& card) {
+    add_desk(app, card.desk);
+    app.add_option("EDGE", card.edge, "id of the edge")->required();
+    app.add_option("PIECE", card.piece, "number of the piece, 1 is fitted first")->required();
+    app.add_option("--trim", card.trim, "trim id (the edge's main trim)");
+}
+
+void add_pattern(CLI::App& pattern, Asked& asked) {
+    add_card(pattern, asked.pattern.card);
+    pattern.add_option("--svg", asked.pattern.svg, "file for a drawing at true size");
+    pattern.add_option("--dxf", asked.pattern.dxf, "file for the shop's cutter, in millimetres");
+    pattern.add_option("--html", asked.pattern.html, "file for templates of the ends, to print");
+    add_words(pattern, "--paper", asked.pattern.paper, paper_words, "paper to print on (letter)");
+    pattern.final_callback([&asked, &pattern] {
+        if (pattern.count("--svg") + pattern.count("--dxf") + pattern.count("--html") +
+                pattern.count("--json") ==
+            0) {
+            throw CLI::RequiredError("One of --svg, --dxf, --html and --json");
+        }
+        asked.exit = draw_pattern(asked.pattern);
+    });
+}
+
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
@@ -151,12 +176,11 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
 
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");
-    add_desk(card, asked.card.desk);
-    card.add_option("EDGE", asked.card.edge, "id of the edge")->required();
-    card.add_option("PIECE", asked.card.piece, "number of the piece, 1 is fitted first")
-        ->required();
-    card.add_option("--trim", asked.card.trim, "trim id (the edge's main trim)");
+    add_card(card, asked.card);
     card.final_callback([&asked] { asked.exit = show_card(asked.card); });
+
+    add_pattern(*app.add_subcommand("pattern", "the flat pattern of one piece, drawn to be cut"),
+                asked);
 }
 
 void add_job_commands(CLI::App& app, Asked& asked) {

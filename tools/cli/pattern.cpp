@@ -1,0 +1,127 @@
+// `pattern`: the flat pattern of one piece, for the eye, the shop's cutter and the printer.
+#include <fstream>
+#include <iostream>
+
+#include "engine/handover/dxf.h"
+#include "engine/handover/svg.h"
+#include "engine/handover/template_page.h"
+#include "engine/work/piece_pattern.h"
+#include "tools/cli/asked_card.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+namespace {
+
+constexpr Length past_work = inches(1);  ///< of plain metal on a template, past the end's work
+
+Json points_json(const FlatOutline& outline) {
+    Json points = Json::array();
+    for (const FlatPoint& p : outline) {
+        points.push_back({p.x, p.y});
+    }
+    return points;
+}
+
+Json pattern_json(const FlatPattern& pattern, const Card& card, Marks marks) {
+    Json json;
+    json["edge"] = card.edge;
+    json["trim"] = card.trim;
+    json["piece"] = card.piece;
+    put_length(json, "cut", pattern.length, marks);
+    put_length(json, "girth", pattern.legs.edges.back(), marks);
+    json["area_mm2"] = area_mm2(pattern);
+    json["outline_nm"] = points_json(pattern.outline);
+    json["folds"] = Json::array();
+    for (const FlatFold& fold : pattern.folds) {
+        Json one;
+        one["of"] = fold.bend ? "bend" : "tab";
+        one["degrees"] = fold.degrees;
+        one["line_nm"] = points_json({fold.line.a, fold.line.b});
+        json["folds"].push_back(one);
+    }
+    json["slits"] = Json::array();
+    for (const FlatLine& slit : pattern.slits) {
+        json["slits"].push_back(points_json({slit.a, slit.b}));
+    }
+    json["waits_for"] = card.waits_for;
+    return json;
+}
+
+std::string title_of(const Card& card, Marks marks) {
+    std::string title = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
+                        ", " + card.trim + ", cut " + print_length(card.cut, marks) +
+                        ", upper face up";
+    if (!card.waits_for.empty()) {
+        title = "NOT YET TO CUT: " + on_one_line(card.waits_for) + " " + title;
+    }
+    return title;
+}
+
+/// The two ends that have any work, each with some plain metal past it.
+std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title,
+                                  Marks marks) {
+    std::vector<Drawing> ends;
+    for (const Side side : {Side::left, Side::right}) {
+        const std::string name = std::string(word_of(side)) + " end: ";
+        ends.push_back(
+            part_of(pattern, name + title, marks, side, work_reach(pattern, side) + past_work));
+    }
+    return ends;
+}
+
+/// Writes one file, if asked for; false once the complaint is made.
+bool write(const char* option, const std::string& path, const std::string& text) {
+    if (path.empty()) {
+        return true;
+    }
+    std::ofstream file(path, std::ios::binary | std::ios::trunc);
+    file << text;
+    file.close();
+    if (!file) {
+        complain(option, 0, 0, "The drawing could not be written there.",
+                 "Name a file in a folder that is there and has room.");
+        return false;
+    }
+    std::cerr << option << ' ' << path << " written\n";
+    return true;
+}
+
+}  // namespace
+
+Exit draw_pattern(const PatternArguments& arguments) {
+    const std::optional<Assets> assets = assets_here();
+    const std::optional<AskedCard> asked =
+        assets ? asked_card(arguments.card, *assets) : std::nullopt;
+    if (!asked) {
+        return Exit::problem_in_input;
+    }
+    const Card& card = asked->card;
+    const Edge& edge = asked->desk.job.find(card.edge)->edge;
+    const Result<FlatPattern> pattern = piece_pattern(card, edge, assets->sections);
+    if (!pattern) {
+        return complain("PIECE", pattern.problem());
+    }
+    const Marks marks = asked->desk.marks;
+    const std::string title = title_of(card, marks);
+    const Drawing drawing = drawing_of(*pattern, title, marks);
+    const bool written =
+        write("--svg", arguments.svg, svg_of(drawing)) &&
+        write("--dxf", arguments.dxf, dxf_of(drawing)) &&
+        write("--html", arguments.html,
+              template_page(end_drawings(*pattern, title, marks), title, arguments.paper));
+    if (!written) {
+        return Exit::problem_in_input;
+    }
+    if (arguments.card.desk.output == Output::json) {
+        print_json(pattern_json(*pattern, card, marks));
+    } else {
+        std::cout << title << "\nBlank " << print_length(pattern->legs.edges.back(), marks) << " x "
+                  << print_length(card.cut, marks) << '\n'
+                  << caution() << '\n';
+    }
+    return Exit::fine;
+}
+
+}  // namespace hemline

@@ -54,6 +54,6 @@ TEST_CASE("A printed angle is read back the same") {
 TEST_CASE("Any bytes are read or refused, never a crash") {
     CHECK(rc::check([](const std::string& bytes) {
         const auto read = parse_degrees(bytes);
-        RC_ASSERT(read.ok() || !read.problem().what.empty());
+        RC_ASSERT((read.ok() || !read.problem().what.empty()));
     }));
 }

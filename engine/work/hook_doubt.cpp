@@ -20,8 +20,8 @@ std::string hook_doubt(const Job& job) {
         }
     }
     return hook_suspected(second_minus_first)
-               ? "Second readings differ from the first the same way on several edges: likely a "
-                 "bent or loose hook. Mend it or take another tape, then read them again."
+               ? "The second readings are off alike on several edges: likely the hook. Mend it or "
+                 "take another tape."
                : "";
 }
 

@@ -33,7 +33,7 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
     const std::size_t last = actions.size() - 1;
     const float all =
         std::accumulate(least_.begin(), least_.end(), static_cast<float>(last) * gap_);
-    const bool column = w < ui.mm(column_mm) || (ui.portrait() && roomy);
+    const bool column = (last > 1 && w < ui.mm(column_mm)) || (ui.portrait() && roomy);
     if (last == 0 || (all <= w && !column)) {
         rows_.push_back({0, last + 1, primary_h});
         return;

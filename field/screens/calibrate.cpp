@@ -15,6 +15,7 @@ namespace {
 // ISO/IEC 7810:2019, ID-1: 85.60 mm by 53.98 mm.
 constexpr float card_mm = 85.60F, card_low_mm = 53.98F;
 constexpr float tape_mm = 76.2F;  // 3 in, by definition of the inch
+constexpr float edge_mm = 2;
 constexpr float scale_least = 2, scale_most = 40;
 constexpr float fine = 0.0025F, coarse = 0.03F;  // of the scale: about a pixel, and about 2 mm
 
@@ -86,10 +87,13 @@ Wish draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
                        ui.mm(3));
     draw_things(ui, drafts.lay_card, take_top(body, ui.mm(11)));
     take_top(body, ui.mm(3));
-    draw_nudges(ui, scale, std::min(scale_most, body.w / (drafts.lay_card ? card_mm : tape_mm)),
-                take_bottom(body, ui.mm(14)));
+    const Box page = ui.page();
+    const float w = page.w - 2 * ui.mm(edge_mm);  // a card is nearly as long as a 7 in page is wide
+    const float scale_fits = std::min(scale_most, w / (drafts.lay_card ? card_mm : tape_mm));
+    draw_nudges(ui, scale, scale_fits, take_bottom(body, ui.mm(14)));
     take_bottom(body, ui.mm(3));
-    draw_thing(ui, drafts.lay_card, scale, body);
+    draw_thing(ui, drafts.lay_card, std::min(scale, scale_fits),
+               {page.x + ui.mm(edge_mm), body.y, w, body.h});
     if (frame.tapped == "leave") {
         wish.go = Where{Place::jobs, {}};
     } else if (frame.tapped == "later") {

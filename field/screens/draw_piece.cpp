@@ -187,6 +187,10 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     const bool metric = marks == Marks::millimetre;
     const Length tick = metric ? millimetres(50) : inches(1);
     const std::int64_t ticks_a_figure = metric ? 10 : 12;
+    const float figure_w = ui.text_width(metric ? "0000" : "00 ft", Size::small) + ui.mm(2);
+    const float figure_step = along.at(tick * ticks_a_figure) - along.at(Length());
+    // Each, or each second, third, …: so many that they stand apart.
+    const auto every = static_cast<std::int64_t>(std::ceil(figure_w / std::max(1.0F, figure_step)));
     for (std::int64_t i = 1; tick * i < end; ++i) {
         const float x = along.at(tick * i);
         const bool whole = i % ticks_a_figure == 0;
@@ -195,7 +199,7 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
                           ui.mm(whole ? 0.5F : 0.2F));
         const std::string figure =
             metric ? std::to_string(i * 50) : std::to_string(i / ticks_a_figure) + " ft";
-        if (whole && x + ui.text_width(figure, Size::small) < right) {
+        if (i % (ticks_a_figure * every) == 0 && x + ui.text_width(figure, Size::small) < right) {
             ui.text(x + ui.mm(0.8F), tape.bottom() - ui.line_height(Size::small), figure,
                     Size::small, Align::left, IM_COL32(0, 0, 0, 255));
         }

@@ -119,10 +119,14 @@ void draw_notice(Ui& ui, const std::string& notice, Box& page) {
 
 }  // namespace
 
+bool keys_stand_aside(const Ui& ui, const KeysWanted& keys) {
+    return keys.count > 0 && !ui.portrait() && ui.page().h < ui.mm(low_mm);
+}
+
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
                  const std::vector<Action>& actions, KeysWanted keys) {
     Frame frame;
-    const bool aside = keys.count > 0 && !ui.portrait() && ui.page().h < ui.mm(low_mm);
+    const bool aside = keys_stand_aside(ui, keys);
     Box page = inside_margins(ui, aside, keys.count > 0 && ui.portrait());
     if (aside) {
         frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_least_mm));

@@ -24,6 +24,9 @@ struct KeysWanted {
         0;  ///< in portrait keys that leave less than this above them lie in three rows
 };
 
+/// On a low screen keys take its whole height, with title, body and actions at their left.
+bool keys_stand_aside(const Ui& ui, const KeysWanted& keys);
+
 struct Frame {
     Box body;
     Box keys;            ///< empty when none were wanted
@@ -31,7 +34,7 @@ struct Frame {
 };
 
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
-/// right. On a low screen keys take its whole height, with title, body and actions at their left.
+/// right.
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
                  const std::vector<Action>& actions, KeysWanted keys = {});
 

@@ -15,6 +15,7 @@ namespace hemline {
 namespace {
 
 constexpr float picture_mm_least = 20;
+constexpr float low_mm = 45;      // words as low are set smaller
 constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
 
 void draw_caution(Ui& ui, const std::string& caution, Box& body) {
@@ -128,7 +129,8 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         take_top(words, draw_limits(ui, state, step, drafts, words));
     }
     draw_caution(ui, step.rule->caution, words);
-    take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, Size::title) + ui.mm(3));
+    const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
+    take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));
     if (!pinned) {
         const float used = draw_answer(ui, state, step, drafts, words);
         take_top(words, used > 0 ? used + ui.mm(3) : 0);
@@ -179,9 +181,14 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const std::string title = title_of(work->edge) + " · " + step.rule->part + " · step " +
                               std::to_string(*now + 1) + " of " + std::to_string(steps.size());
     const AnswerActions answers = answers_of(state, step, drafts);
-    std::vector<Action> actions = {{"leave", "Roof"}, {"run", "The run"}};
+    const KeysWanted keys = keys_for(state, step);
+    std::vector<Action> actions = {{"leave", "Roof"}};
+    if (!keys_stand_aside(ui,
+                          keys)) {  // there the words need the room; the run is on the roof's way
+        actions.push_back({"run", "The run"});
+    }
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
-    const Frame frame = open_frame(ui, state, title, actions, keys_for(state, step));
+    const Frame frame = open_frame(ui, state, title, actions, keys);
     draw_answer_keys(ui, state, step, drafts, frame.keys);
     Box body = frame.body;
     draw_progress(ui, steps, *now, take_top(body, ui.mm(2.5F)));

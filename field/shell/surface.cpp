@@ -113,9 +113,15 @@ void Surface::measure() const {
     ImGui::GetIO().DisplaySize = ImVec2(static_cast<float>(w), static_cast<float>(h));
 }
 
-void Surface::take_letters() const {
+/// Buffers and shaders are made once: 1.86 would draw nothing with new buffers, since it remembers
+/// the size of the former ones.
+void Surface::take_letters() {
     ImGui_ImplOpenGL3_DestroyFontsTexture();
-    ImGui_ImplOpenGL3_CreateDeviceObjects();
+    if (drawn_with_) {
+        ImGui_ImplOpenGL3_CreateFontsTexture();
+    } else {
+        drawn_with_ = ImGui_ImplOpenGL3_CreateDeviceObjects();
+    }
     if (ImGui::GetIO().Fonts->TexID == nullptr) {
         ImGui_ImplOpenGL3_CreateFontsTexture();
     }

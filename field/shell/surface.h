@@ -27,7 +27,7 @@ class Surface {
     /// Writes the drawable's size to ImGuiIO: everything is laid out in drawable pixels.
     void measure() const;
     /// Takes the atlas that load_fonts() built to the screen's memory.
-    void take_letters() const;
+    void take_letters();
     /// Shows what ImGui::Render() made, on a ground of one colour.
     void present(Colour ground) const;
     /// The last picture presented, as a PNG, whole or not at all. False when it cannot be written.
@@ -37,6 +37,7 @@ class Surface {
     void close();
     static void draw(Colour ground);
     SDL_Window* window_ = nullptr;
+    bool drawn_with_ = false;  ///< buffers and shaders are there
     void* context_ = nullptr;  ///< OpenGL's; null: not opened
 };
 

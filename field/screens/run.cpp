@@ -83,18 +83,18 @@ struct StripOf {
 /// A style's button, what it comes to, and its pieces as they show; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
+    const std::string said = pieces ? summary(*pieces, of.rule, of.marks)
+                                    : pieces.problem().what + " " + pieces.problem().mend;
     Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
     const Box button = take_left(words, ui.portrait() ? words.w : words.w * 0.36F);
     if (ui.portrait()) {
         take_top(place, ui.mm(1));
-        words = take_top(place, ui.line_height(Size::small) + ui.mm(1));
+        words = take_top(place, ui.paragraph_height(words.w, said, Size::small) + ui.mm(1));
     } else {
         take_left(words, ui.mm(4));
     }
     const bool tapped = ui.button(std::string("style ") + row.name, row.label, button,
                                   chosen ? Look::chosen : Look::plain);
-    const std::string said = pieces ? summary(*pieces, of.rule, of.marks)
-                                    : pieces.problem().what + " " + pieces.problem().mend;
     const Size size = ui.text_width(said, Size::body) <= words.w ? Size::body : Size::small;
     const float h = ui.paragraph_height(words.w, said, size);
     ui.paragraph(words.x, words.y + std::max(0.0F, (words.h - h) / 2), words.w, said, size);

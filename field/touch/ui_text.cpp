@@ -6,6 +6,7 @@
 #include <cfloat>
 #include <cmath>
 
+#include "field/touch/lines.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -15,47 +16,15 @@ namespace {
 constexpr float fraction_bar = 0.7F, fraction_gap = 0.75F;  // mm: the bar, and above and below it
 constexpr float fraction_height = 2 * (cap_fraction + fraction_gap) + fraction_bar;
 
-float width_of(const ImFont* font, std::string_view words) {
-    return font
-        ->CalcTextSizeA(font->FontSize, FLT_MAX, 0, words.data(), words.data() + words.size())
-        .x;
-}
-
 void put(ImDrawList* ink, const ImFont* font, float x, float y, std::string_view words,
-         Colour colour, float wrap = 0) {
+         Colour colour) {
     ink->AddText(font, font->FontSize, ImVec2(std::round(x), std::round(y)), colour, words.data(),
-                 words.data() + words.size(), wrap);
+                 words.data() + words.size());
 }
 
 /// Top of the line whose capitals have their middle at `mid_y`.
 float top_for(const ImFont* font, float mid_y) {
     return mid_y - cap_middle_per_size * font->FontSize;
-}
-
-std::vector<std::string_view> lines_of(std::string_view label) {
-    std::vector<std::string_view> lines;
-    for (std::size_t from = 0; from <= label.size();) {
-        const std::size_t end = std::min(label.find('\n', from), label.size());
-        lines.push_back(label.substr(from, end - from));
-        from = end + 1;
-    }
-    return lines;
-}
-
-/// The label on two lines, broken at the space that leaves the shortest longer one.
-std::vector<std::string_view> broken(const ImFont* font, std::string_view label) {
-    std::vector<std::string_view> best{label};
-    float least = width_of(font, label);
-    for (std::size_t at = label.find(' '); at != std::string_view::npos;
-         at = label.find(' ', at + 1)) {
-        const float wider =
-            std::max(width_of(font, label.substr(0, at)), width_of(font, label.substr(at + 1)));
-        if (wider < least) {
-            least = wider;
-            best = {label.substr(0, at), label.substr(at + 1)};
-        }
-    }
-    return best;
 }
 
 enum class Is { digits, unit, fraction };
@@ -137,10 +106,13 @@ float Ui::paragraph(float x, float y, float w, std::string_view words, Size size
 }
 
 float Ui::paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour) {
-    put(ink(), font_of(size), x, y, words, colour, w);
-    const float h = paragraph_height(w, words, size);
-    note(words, {x, y, w, h});
-    return h;
+    float line_y = y;
+    for (const std::string_view line : lines_within(font_of(size), words, w)) {
+        put(ink(), font_of(size), x, line_y, line, colour);
+        line_y += line_height(size);
+    }
+    note(words, {x, y, w, line_y - y});
+    return line_y - y;
 }
 
 /// Words that are scrolled out of sight are not on the screen.
@@ -170,10 +142,7 @@ float Ui::text_width(std::string_view words, Size size) const {
 }
 
 float Ui::paragraph_height(float w, std::string_view words, Size size) const {
-    const ImFont* font = font_of(size);
-    return font
-        ->CalcTextSizeA(font->FontSize, FLT_MAX, w, words.data(), words.data() + words.size())
-        .y;
+    return static_cast<float>(lines_within(font_of(size), words, w).size()) * line_height(size);
 }
 
 float Ui::line_height(Size size) const { return font_of(size)->FontSize; }

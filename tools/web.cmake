@@ -36,3 +36,40 @@ file(GLOB FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/screens/*.cpp fi
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)
 target_compile_options(hemline_field PRIVATE -Os)
+
+# Files of Debian's that the program carries: B612 cut down to the letters that theme/fonts.cpp loads.
+set(CARRIED ${CMAKE_BINARY_DIR}/carried)
+set(LETTERS "U+0020-00FF,U+2013-2014,U+2018-2019,U+201C-201D,U+2022,U+2026,U+2032-2033,U+215B-215E,U+2190-2193,U+2212,U+2264-2265,U+25B8,U+25BE,U+25CF,U+2610-2611,U+26A0-26A1,U+2713,U+2780-2789")
+foreach(face Regular Bold)
+    add_custom_command(OUTPUT ${CARRIED}/fonts/B612-${face}.otf
+        COMMAND ${CMAKE_COMMAND} -E make_directory ${CARRIED}/fonts
+        COMMAND pyftsubset /usr/share/fonts/opentype/b612/B612-${face}.otf --unicodes=${LETTERS}
+                --layout-features= --no-hinting --output-file=${CARRIED}/fonts/B612-${face}.otf
+        VERBATIM)
+endforeach()
+file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po)
+
+# What is served: build/web and nothing that need not be.
+set(WEB ${CMAKE_SOURCE_DIR}/build/web)
+file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp)
+add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
+target_link_libraries(hemline PRIVATE hemline_field)
+target_compile_options(hemline PRIVATE -Os)
+target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web -sMIN_WEBGL_VERSION=2
+    -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
+    -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
+    -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']
+    "SHELL:--preload-file ${CMAKE_SOURCE_DIR}/assets@/assets"
+    "SHELL:--preload-file ${CARRIED}/fonts@/fonts")
+set_target_properties(hemline PROPERTIES LINK_DEPENDS
+    "${ASSETS};${CARRIED}/fonts/B612-Regular.otf;${CARRIED}/fonts/B612-Bold.otf")
+add_custom_target(carried DEPENDS ${CARRIED}/fonts/B612-Regular.otf ${CARRIED}/fonts/B612-Bold.otf)
+add_dependencies(hemline carried)
+
+file(CREATE_LINK /usr/include/stb ${STAGED}/stb SYMBOLIC)
+add_executable(draw_icon field/shell/web/draw_icon.cpp)
+target_include_directories(draw_icon SYSTEM PRIVATE ${STAGED}/stb)
+target_link_options(draw_icon PRIVATE -sENVIRONMENT=node -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1)
+add_custom_target(site ALL
+    COMMAND ${CMAKE_SOURCE_DIR}/tools/web_site ${CMAKE_BINARY_DIR} ${WEB}
+    DEPENDS hemline draw_icon VERBATIM)

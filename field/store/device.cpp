@@ -43,7 +43,7 @@ Result<std::uint64_t> read_device(const fs::path& file) {
 std::optional<std::uint64_t> draw_device() {
     std::uint64_t device = 0;
     while (device == 0) {
-        if (::getrandom(&device, sizeof device, 0) != static_cast<ssize_t>(sizeof device)) {
+        if (::getentropy(&device, sizeof device) != 0) {
             return {};
         }
     }

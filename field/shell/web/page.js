@@ -1,0 +1,217 @@
+// The page around the program: it starts it, hands it touches and keys, asks it for frames when
+// something happened, and mirrors its controls for a screen reader and for tests.
+import { Store } from './store.js';
+
+const canvas = document.getElementById('screen');
+const mirror = document.getElementById('mirror');
+const said = document.getElementById('said');
+const typing = document.getElementById('typing');
+
+export function say(words) {
+  said.textContent = words;
+}
+
+// ---- the program ---------------------------------------------------------------------------------
+let program = 0;  // its address, once it runs
+let frame_asked = false;
+let wake = 0;
+
+function ask_frame() {
+  if (program && !frame_asked) {
+    frame_asked = true;
+    requestAnimationFrame(draw);
+  }
+}
+
+function draw(now) {
+  frame_asked = false;
+  const again = Module._hemline_frame(program, now);  // seconds; below 0: rest
+  clearTimeout(wake);
+  if (again === 0) {
+    ask_frame();
+  } else if (again > 0) {
+    wake = setTimeout(ask_frame, again * 1000);
+  }
+}
+
+function fit() {
+  if (!program) {
+    return;
+  }
+  const density = window.devicePixelRatio || 1;
+  const set = Number(localStorage.getItem('px_per_mm'));
+  Module._hemline_fit(program, Math.round(canvas.clientWidth * density),
+    Math.round(canvas.clientHeight * density), density, set > 0 ? set : 0);
+  ask_frame();
+}
+
+// ---- touches and keys ----------------------------------------------------------------------------
+const kinds = { pointerdown: 0, pointermove: 1, pointerup: 2, pointercancel: 3 };
+
+function touched(event) {
+  if (!program || (event.type === 'pointermove' && event.buttons === 0)) {
+    return;
+  }
+  event.preventDefault();
+  if (event.type === 'pointerdown') {
+    canvas.setPointerCapture(event.pointerId);
+  }
+  const density = window.devicePixelRatio || 1;
+  Module._hemline_touch(program, kinds[event.type], event.pointerId, event.offsetX * density,
+    event.offsetY * density);
+  ask_frame();
+  if (event.type === 'pointerup' && wants_keys()) {
+    typing.focus({ preventScroll: true });  // only inside a touch does a keyboard come up
+  }
+}
+
+/// The program shows letters to type a name with.
+function wants_keys() {
+  return mirror.querySelector('[data-name="letter space"]') !== null && !matchMedia('(pointer: coarse)').matches;
+}
+
+const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b' };
+
+function type(text) {
+  if (program && text !== '') {
+    const size = text.length * 4 + 1;
+    const at = Module._malloc(size);
+    Module.stringToUTF8(text, at, size);
+    Module._hemline_type(program, at);
+    Module._free(at);
+    ask_frame();
+  }
+}
+
+function key_pressed(event) {
+  if (event.ctrlKey || event.metaKey || event.altKey || event.target.closest?.('#mirror')) {
+    return;
+  }
+  const text = keys[event.key] ?? (event.key.length === 1 ? event.key : '');
+  if (text !== '') {
+    event.preventDefault();
+    type(text);
+  }
+}
+
+// ---- the mirror ----------------------------------------------------------------------------------
+/// `page`: {targets: [{name, label, x, y, w, h}], texts: [{words, x, y, w, h}]} in CSS pixels.
+function reflect(page) {
+  const wanted = [];
+  for (const target of page.targets) {
+    const button = document.createElement('button');
+    button.dataset.name = target.name;
+    button.setAttribute('aria-label', target.label || target.name);
+    button.textContent = target.label || target.name;
+    button.addEventListener('click', () => tap(target));
+    wanted.push([button, target]);
+  }
+  for (const text of page.texts) {
+    const words = document.createElement('p');
+    words.textContent = text.words;
+    wanted.push([words, text]);
+  }
+  const focused = document.activeElement?.dataset?.name;
+  mirror.replaceChildren(...wanted.map(([element, box]) => {
+    element.style.cssText = `left:${box.x}px;top:${box.y}px;width:${box.w}px;height:${box.h}px`;
+    return element;
+  }));
+  if (focused) {
+    [...mirror.children].find((child) => child.dataset.name === focused)?.focus();
+  }
+}
+
+/// A screen reader's or a keyboard's press of a control.
+function tap(target) {
+  const density = window.devicePixelRatio || 1;
+  const x = (target.x + target.w / 2) * density;
+  const y = (target.y + target.h / 2) * density;
+  Module._hemline_touch(program, kinds.pointerdown, -2, x, y);
+  Module._hemline_touch(program, kinds.pointerup, -2, x, y);
+  ask_frame();
+}
+
+// ---- the start -----------------------------------------------------------------------------------
+/// One page writes; another one waits until it is closed.
+function hold_alone() {
+  if (!navigator.locks) {
+    return Promise.resolve(true);
+  }
+  return new Promise((resolve) => {
+    navigator.locks.request('hemline', { ifAvailable: true }, (lock) => {
+      resolve(lock !== null);
+      return lock === null ? undefined : new Promise(() => {});  // held as long as the page lives
+    });
+  });
+}
+
+async function start() {
+  if (!(await hold_alone())) {
+    say('Hemline is open in another tab. Use it there, or close it and load this page again.');
+    return;
+  }
+  try {
+    await Store.open();
+  } catch (problem) {
+    say(`This browser keeps nothing here (${problem.message}). Leave private browsing, or allow this page to store data, then load it again.`);
+    return;
+  }
+  const script = document.createElement('script');
+  script.src = 'hemline.js';
+  document.head.append(script);
+}
+
+globalThis.Module = {
+  canvas,
+  preRun: [() => Store.fill(Module)],
+  printErr: (words) => { console.error(words); },
+  onAbort: (words) => say(`Hemline stopped: ${words}. What was saved is safe. Load the page again.`),
+  // called by the program
+  hemline: {
+    started(address) {
+      program = address;
+      fit();
+    },
+    failed: say,
+    reflect,
+    save: (path, offset, bytes, ticket) => Store.save(path, offset, bytes).then(
+      () => { Module._hemline_saved(program, ticket, 1); ask_frame(); },
+      (problem) => { say_not_saved(problem); Module._hemline_saved(program, ticket, 0); ask_frame(); }),
+  },
+};
+
+function say_not_saved(problem) {
+  console.error(problem);
+}
+
+for (const kind of Object.keys(kinds)) {
+  canvas.addEventListener(kind, touched);
+}
+canvas.addEventListener('wheel', (event) => {
+  event.preventDefault();
+  if (program) {
+    const scale = event.deltaMode === 1 ? 16 : 1;
+    Module._hemline_wheel(program, event.offsetX * (window.devicePixelRatio || 1),
+      event.offsetY * (window.devicePixelRatio || 1), event.deltaY * scale * (window.devicePixelRatio || 1));
+    ask_frame();
+  }
+}, { passive: false });
+canvas.addEventListener('contextmenu', (event) => event.preventDefault());
+canvas.addEventListener('webglcontextlost', (event) => event.preventDefault());
+canvas.addEventListener('webglcontextrestored', () => {
+  Module._hemline_context_restored(program);
+  fit();
+});
+typing.addEventListener('beforeinput', (event) => {
+  event.preventDefault();
+  type(event.inputType === 'deleteContentBackward' ? '\b' : event.inputType === 'insertLineBreak' ? '\n' : event.data ?? '');
+});
+window.addEventListener('keydown', (event) => { if (event.target !== typing) { key_pressed(event); } });
+new ResizeObserver(fit).observe(canvas);
+window.addEventListener('orientationchange', fit);
+document.addEventListener('visibilitychange', ask_frame);
+
+if ('serviceWorker' in navigator) {
+  navigator.serviceWorker.register('sw.js').then((registration) => registration.update()).catch(() => {});
+}
+start();

@@ -1,0 +1,176 @@
+// hemline in a browser: the page calls in with touches, keys and frames, and keeps what is written.
+#include <emscripten.h>
+#include <imgui.h>
+
+#include <cmath>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "field/app/app.h"
+#include "field/shell/stage.h"
+#include "field/shell/web/page_disk.h"
+#include "field/shell/web/page_screen.h"
+#include "field/store/assets.h"
+#include "field/store/clock.h"
+#include "field/store/folders.h"
+
+namespace {
+
+using namespace hemline;
+
+// clang-format off
+EM_JS(void, page_started, (void* program), { Module.hemline.started(program); })
+EM_JS(void, page_failed, (const char* words), { Module.hemline.failed(UTF8ToString(words)); })
+EM_JS(void, page_reflect, (const char* json), { Module.hemline.reflect(JSON.parse(UTF8ToString(json))); })
+// clang-format on
+
+/// CSS pixels, to a hundredth.
+double css(float pixels, float density) {
+    return std::round(static_cast<double>(pixels / density) * 100) / 100;
+}
+
+nlohmann::json box_json(Box box, float density) {
+    return {{"x", css(box.x, density)},
+            {"y", css(box.y, density)},
+            {"w", css(box.w, density)},
+            {"h", css(box.h, density)}};
+}
+
+}  // namespace
+
+/// The program, at an address that the page holds.
+class Page {
+  public:
+    Page(Assets assets, AppOptions options)
+        : app_(std::move(assets), std::move(options)),
+          stage_({.draw = [this](Ui& ui) { app_.draw(ui); },
+                  .palette = [this]() -> const Palette& { return app_.palette(); }},
+                 "/fonts") {}
+
+    std::optional<Problem> open() { return screen_.open(); }
+
+    void fit(int w, int h, float density, float px_per_mm) {
+        screen_.set_size(w, h);
+        stage_.touches().cancel();
+        stage_.want_frames();
+        const float scale = density * (px_per_mm > 0 ? px_per_mm : px_per_mm_unknown);
+        if (scale != scale_) {
+            scale_ = scale;
+            density_ = density;
+            load_letters();
+        }
+    }
+
+    void restore_context() {
+        if (const std::optional<Problem> problem = screen_.open_again()) {
+            page_failed((problem->what + " " + problem->mend).c_str());
+            return;
+        }
+        load_letters();
+    }
+
+    void touch(Touch touch) {
+        stage_.touches().push(touch);
+        stage_.want_frames();
+    }
+
+    void type(const char* text) {
+        stage_.type(text);
+        stage_.want_frames();
+    }
+
+    /// Draws when something is to be drawn. Seconds until the next frame is wanted, −1: rest.
+    double frame(double now_ms) {
+        if (!stage_.at_rest()) {
+            stage_.draw(frame_at_ > 0 ? (now_ms - frame_at_) / 1000 : 0);
+            frame_at_ = now_ms;
+            screen_.present(stage_.ground());
+            reflect();
+        }
+        if (!stage_.at_rest()) {
+            return 0;
+        }
+        const double left = stage_.refusal_left();
+        if (left > 0) {
+            stage_.want_frame();
+        }
+        return left > 0 ? left : -1;
+    }
+
+  private:
+    void load_letters() {
+        const std::string wrong = stage_.set_scale(scale_);
+        if (wrong.empty()) {
+            screen_.take_letters();
+        } else {
+            page_failed(wrong.c_str());
+        }
+    }
+
+    /// Tells the page what can be tapped and read, when that has changed.
+    void reflect() {
+        nlohmann::json targets = nlohmann::json::array();
+        for (const Target& target : stage_.targets()) {
+            nlohmann::json entry = box_json(target.box, density_);
+            entry["name"] = target.name;
+            entry["label"] = target.label;
+            targets.push_back(std::move(entry));
+        }
+        nlohmann::json texts = nlohmann::json::array();
+        for (const Words& words : stage_.words()) {
+            nlohmann::json entry = box_json(words.box, density_);
+            entry["words"] = words.words;
+            texts.push_back(std::move(entry));
+        }
+        std::string now = nlohmann::json{{"targets", targets}, {"texts", texts}}.dump(
+            -1, ' ', false, nlohmann::json::error_handler_t::replace);
+        if (now != reflected_) {
+            page_reflect(now.c_str());
+            reflected_ = std::move(now);
+        }
+    }
+
+    App app_;
+    Stage stage_;
+    PageScreen screen_;
+    float density_ = 1, scale_ = 0;
+    double frame_at_ = 0;
+    std::string reflected_;
+};
+
+extern "C" {
+EMSCRIPTEN_KEEPALIVE void hemline_fit(Page* page, int w, int h, float density, float px_per_mm) {
+    page->fit(w, h, density, px_per_mm);
+}
+EMSCRIPTEN_KEEPALIVE void hemline_touch(Page* page, int kind, int finger, float x, float y) {
+    page->touch({static_cast<TouchKind>(kind), finger, x, y});
+}
+EMSCRIPTEN_KEEPALIVE void hemline_type(Page* page, const char* text) { page->type(text); }
+EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return page->frame(now_ms); }
+EMSCRIPTEN_KEEPALIVE void hemline_context_restored(Page* page) { page->restore_context(); }
+}
+
+int main() {
+    const Result<Assets> assets = read_assets("/assets");
+    const Result<std::filesystem::path> jobs = jobs_folder();
+    const Result<std::uint64_t> device = device_id();
+    for (const Problem* problem :
+         {assets.ok() ? nullptr : &assets.problem(), jobs.ok() ? nullptr : &jobs.problem(),
+          device.ok() ? nullptr : &device.problem()}) {
+        if (problem != nullptr) {
+            page_failed((problem->what + " " + problem->mend).c_str());
+            return 1;
+        }
+    }
+    AppOptions options;
+    options.jobs_folder = *jobs;
+    options.device = *device;
+    options.wall_ms = wall_ms;
+    auto page = std::make_unique<Page>(*assets, std::move(options));
+    if (const std::optional<Problem> problem = page->open()) {
+        page_failed((problem->what + " " + problem->mend).c_str());
+        return 1;
+    }
+    page_started(page.release());  // it lives as long as the page does
+    return 0;
+}

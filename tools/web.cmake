@@ -53,6 +53,7 @@ file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po)
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
 file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp)
 add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
+# Saving is the page's: its saver stands before the store's.
 target_link_libraries(hemline PRIVATE hemline_field)
 target_compile_options(hemline PRIVATE -Os)
 target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web -sMIN_WEBGL_VERSION=2

@@ -13,6 +13,7 @@
 #include <deque>
 #include <functional>
 #include <mutex>
+#include <string>
 #include <thread>
 #include <vector>
 
@@ -42,6 +43,8 @@ class Saver {
     std::vector<Returned> returned();
     /// Waits until nothing is under way.
     void settle();
+    /// In a browser only, where the page keeps the bytes: its answer, empty when they are kept.
+    void answered(std::uint32_t sequence, const std::string& why_not);
 
   private:
     struct Frame {
@@ -59,7 +62,7 @@ class Saver {
     std::vector<Returned> returned_;
     bool writing_ = false;
     bool failed_ = false;  ///< and not taken yet
-    bool closing_ = false;
+    [[maybe_unused]] bool closing_ = false;  ///< not in a browser
     std::thread thread_;
 };
 

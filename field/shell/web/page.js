@@ -15,6 +15,8 @@ export function say(words) {
 let program = 0;  // its address, once it runs
 let frame_asked = false;
 let wake = 0;
+let keeping = Promise.resolve();  // the bytes given last
+const savers = new Map();  // address -> what tells it from a later one there
 
 function ask_frame() {
   if (program && !frame_asked) {
@@ -72,15 +74,26 @@ function wants_keys() {
 
 const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b' };
 
+/// Calls `take` with the address of the text.
+function with_text(text, take) {
+  const size = text.length * 3 + 1;
+  const at = Module._malloc(size);
+  Module.stringToUTF8(text, at, size);
+  take(at);
+  Module._free(at);
+}
+
 function type(text) {
   if (program && text !== '') {
-    const size = text.length * 4 + 1;
-    const at = Module._malloc(size);
-    Module.stringToUTF8(text, at, size);
-    Module._hemline_type(program, at);
-    Module._free(at);
+    with_text(text, (at) => Module._hemline_type(program, at));
     ask_frame();
   }
+}
+
+function why_not_kept(problem) {
+  return problem?.name === 'QuotaExceededError'
+    ? 'This browser has no room left for Hemline.'
+    : `This browser could not keep it (${problem?.name ?? 'Error'}).`;
 }
 
 function key_pressed(event) {
@@ -174,15 +187,26 @@ globalThis.Module = {
     },
     failed: say,
     reflect,
-    save: (path, offset, bytes, ticket) => Store.save(path, offset, bytes).then(
-      () => { Module._hemline_saved(program, ticket, 1); ask_frame(); },
-      (problem) => { say_not_saved(problem); Module._hemline_saved(program, ticket, 0); ask_frame(); }),
+    keep(path, offset, bytes) {
+      keeping = Store.keep(path, offset, bytes);
+    },
+    /// Tells the saver what became of the bytes given last, unless it is gone by then.
+    when_kept(saver, sequence) {
+      const mark = savers.get(saver) ?? Symbol('saver');
+      savers.set(saver, mark);
+      const answer = (why_not) => {
+        if (savers.get(saver) === mark) {
+          with_text(why_not, (text) => Module._hemline_kept(program, saver, sequence, text));
+          ask_frame();
+        } else if (why_not) {
+          say(`Not saved: ${why_not}`);
+        }
+      };
+      keeping.then(() => answer(''), (problem) => answer(why_not_kept(problem)));
+    },
+    forget: (saver) => savers.delete(saver),
   },
 };
-
-function say_not_saved(problem) {
-  console.error(problem);
-}
 
 for (const kind of Object.keys(kinds)) {
   canvas.addEventListener(kind, touched);

@@ -43,10 +43,19 @@ int PageDisk::sync(int file) {
     if (!kept.bytes.empty()) {
         page_keep(kept.path.c_str(), static_cast<double>(kept.offset), kept.bytes.data(),
                   kept.bytes.size());
+        last_ = file;
+        last_size_ = kept.offset;
         kept.offset += kept.bytes.size();
         kept.bytes.clear();
     }
     return 0;
+}
+
+void PageDisk::take_back() {
+    if (last_ >= 0 && truncate(last_, last_size_) == 0) {
+        files_[last_].offset = last_size_;
+    }
+    last_ = -1;
 }
 
 }  // namespace hemline

@@ -16,9 +16,10 @@ class PageDisk : public Disk {
   public:
     int open(const std::filesystem::path& path, int flags) override;
     ssize_t write(int file, const std::uint8_t* bytes, std::size_t size) override;
-    /// Hands to the page what was written to the file since the last time. The page answers with
-    /// `ticket` when it is kept, or could not be.
+    /// Hands to the page what was written to the file since the last time, and does not wait.
     int sync(int file) override;
+    /// The page could not keep what was handed to it last: the file is again what it was before.
+    void take_back();
 
   private:
     struct Kept {
@@ -27,6 +28,8 @@ class PageDisk : public Disk {
         Bytes bytes;             ///< written and not handed over
     };
     std::map<int, Kept> files_;
+    int last_ = -1;              ///< the file that was handed over last
+    std::size_t last_size_ = 0;  ///< and its size before
 };
 
 }  // namespace hemline

@@ -13,6 +13,7 @@
 #include "field/store/assets.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
+#include "field/store/saver.h"
 
 namespace {
 
@@ -41,8 +42,9 @@ nlohmann::json box_json(Box box, float density) {
 /// The program, at an address that the page holds.
 class Page {
   public:
-    Page(Assets assets, AppOptions options)
-        : app_(std::move(assets), std::move(options)),
+    Page(Assets assets, AppOptions options, std::shared_ptr<PageDisk> disk)
+        : disk_(std::move(disk)),
+          app_(std::move(assets), std::move(options)),
           stage_({.draw = [this](Ui& ui) { app_.draw(ui); },
                   .palette = [this]() -> const Palette& { return app_.palette(); }},
                  "/fonts") {}
@@ -76,6 +78,15 @@ class Page {
 
     void type(const char* text) {
         stage_.type(text);
+        stage_.want_frames();
+    }
+
+    /// The page's answer about the bytes it was given last; empty when they are kept.
+    void answer(Saver& saver, std::uint32_t sequence, const std::string& why_not) {
+        if (!why_not.empty()) {
+            disk_->take_back();
+        }
+        saver.answered(sequence, why_not);
         stage_.want_frames();
     }
 
@@ -130,6 +141,7 @@ class Page {
         }
     }
 
+    std::shared_ptr<PageDisk> disk_;
     App app_;
     Stage stage_;
     PageScreen screen_;
@@ -147,6 +159,10 @@ EMSCRIPTEN_KEEPALIVE void hemline_touch(Page* page, int kind, int finger, float 
 }
 EMSCRIPTEN_KEEPALIVE void hemline_type(Page* page, const char* text) { page->type(text); }
 EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return page->frame(now_ms); }
+EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t sequence,
+                                       const char* why_not) {
+    page->answer(*saver, sequence, why_not);
+}
 EMSCRIPTEN_KEEPALIVE void hemline_context_restored(Page* page) { page->restore_context(); }
 }
 
@@ -166,7 +182,10 @@ int main() {
     options.jobs_folder = *jobs;
     options.device = *device;
     options.wall_ms = wall_ms;
-    auto page = std::make_unique<Page>(*assets, std::move(options));
+    options.wake = [] {};  // the page asks for a frame when it has answered
+    const auto disk = std::make_shared<PageDisk>();
+    options.disk = disk;
+    auto page = std::make_unique<Page>(*assets, std::move(options), disk);
     if (const std::optional<Problem> problem = page->open()) {
         page_failed((problem->what + " " + problem->mend).c_str());
         return 1;

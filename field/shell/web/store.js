@@ -83,7 +83,7 @@ export const Store = {
   },
 
   /// Keeps `bytes` of the file from `offset` on.
-  save: (path, offset, bytes) => write('chunks', (store) => store.put(bytes, [path, offset])),
+  keep: (path, offset, bytes) => write('chunks', (store) => store.put(bytes, [path, offset])),
 
   /// All chunks of all files whose path begins so, as whole files.
   async read(prefix) {

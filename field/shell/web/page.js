@@ -15,6 +15,7 @@ export function say(words) {
 let program = 0;  // its address, once it runs
 let frame_asked = false;
 let wake = 0;
+let kept_all = true;
 let keeping = Promise.resolve();  // the bytes given last
 const savers = new Map();  // address -> what tells it from a later one there
 
@@ -188,7 +189,8 @@ globalThis.Module = {
     failed: say,
     reflect,
     keep(path, offset, bytes) {
-      keeping = Store.keep(path, offset, bytes);
+      kept_all = false;
+      keeping = Store.keep(path, offset, bytes).finally(() => { kept_all = true; });
     },
     /// Tells the saver what became of the bytes given last, unless it is gone by then.
     when_kept(saver, sequence) {
@@ -205,6 +207,8 @@ globalThis.Module = {
       keeping.then(() => answer(''), (problem) => answer(why_not_kept(problem)));
     },
     forget: (saver) => savers.delete(saver),
+    /// Nothing to draw and nothing being kept: for tests.
+    at_rest: () => program !== 0 && !frame_asked && kept_all,
   },
 };
 

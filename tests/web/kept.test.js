@@ -1,0 +1,160 @@
+// Nothing that was called saved is lost: no signal, a browser killed at any moment, no room left.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { finish_eave, read_eave_a } from './eave.js';
+import { open_tablet, serve } from './tablet.js';
+
+const cli = process.env.HEMLINE_CLI;
+
+/// The browser's files as they are kept, path -> bytes.
+async function kept_files(tablet) {
+  const files = await tablet.page.evaluate(async () => {
+    const request = indexedDB.open('hemline');
+    const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
+    const store = database.transaction('chunks').objectStore('chunks');
+    const wait = (asked) => new Promise((resolve) => { asked.onsuccess = () => resolve(asked.result); });
+    const [keys, values] = [await wait(store.getAllKeys()), await wait(store.getAll())];
+    database.close();
+    return keys.map(([path, offset], i) => [path, offset, [...values[i]]]);
+  });
+  const whole = new Map();
+  for (const [path, offset, bytes] of files.sort((a, b) => a[1] - b[1])) {
+    const before = whole.get(path) ?? [];
+    assert.equal(before.length, offset, 'chunks follow one another');
+    whole.set(path, [...before, ...bytes]);
+  }
+  return whole;
+}
+
+/// Lays the only job of `files` out as a job's folder on this machine.
+function lay_out(files, folder) {
+  for (const [path, bytes] of files) {
+    const [, , name] = path.split('/');
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, name), new Uint8Array(bytes));
+  }
+  return folder;
+}
+
+const desk = (...words) => execFileSync(cli, words, { encoding: 'utf8' });
+
+test('an eave goes to the tick by touch, and the desk reads the same bytes', { timeout: 300_000 }, async () => {
+  const server = await serve();
+  const tablet = await open_tablet(server.url);
+  await tablet.ready();
+  await read_eave_a(tablet);
+  const steps = await finish_eave(tablet);
+  console.log(`# ${steps} steps`);
+  assert.ok((await tablet.words()).some((words) => words.startsWith('finished')));
+  const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
+  const job = lay_out(await kept_files(tablet), join(folder, 'job'));
+  const shown = JSON.parse(desk('show', job, '--json'));
+  assert.deepEqual(shown.set_aside, []);
+  const edge_a = shown.status.find?.((one) => one.edge === 'A') ?? shown.status.A;
+  assert.match(JSON.stringify(edge_a), /finished/);
+  rmSync(folder, { recursive: true });
+  await tablet.close();
+  tablet.forget();
+  await server.stop();
+});
+
+test('with the server gone it reloads, and starts in a new browser, with the job there', { timeout: 300_000 }, async () => {
+  const server = await serve();
+  let tablet = await open_tablet(server.url);
+  await tablet.ready();
+  await tablet.tap('demo');
+  await tablet.page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    for (let i = 0; i < 100 && (await navigator.serviceWorker.getRegistration()).active?.state !== 'activated'; ++i) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  });
+  await server.stop();
+  await tablet.page.reload();
+  await tablet.ready();
+  assert.ok((await tablet.names()).some((name) => name.startsWith('job ')));
+  const { profile } = tablet;
+  await tablet.close();
+  const from = Date.now();
+  tablet = await open_tablet(server.url, { profile });
+  await tablet.ready();
+  const seconds = await tablet.page.evaluate(() => performance.now() / 1000);
+  console.log(`# offline start ${seconds.toFixed(2)} s in the page, ${((Date.now() - from) / 1000).toFixed(2)} s with the browser`);
+  assert.ok((await tablet.names()).some((name) => name.startsWith('job ')));
+  await tablet.close();
+  tablet.forget();
+});
+
+test('a browser killed at fifty moments after "saved" has lost nothing that was called saved', { timeout: 300_000 }, async () => {
+  const server = await serve();
+  const moments = Number(process.env.HEMLINE_KILLS ?? 50);
+  let tablet = await open_tablet(server.url);
+  await tablet.ready();
+  await tablet.tap_all('demo', 'edge A');
+  const { profile } = tablet;
+  const readings = [];
+  for (let i = 0; i < moments; ++i) {
+    // Readings an inch apart ask for one more each time, so the screen stays.
+    const inches = i % 12;
+    await tablet.key_in(46, inches, 0);
+    do {  // a doubtful reading is kept on purpose, by a second touch
+      await tablet.tap('keep');
+    } while (await tablet.has('keep'));
+    assert.match((await tablet.words()).join(' | '), /✓ saved/);
+    readings.push(inches);
+    await new Promise((resolve) => setTimeout(resolve, Math.random() * 60));
+    await tablet.kill();
+    tablet = await open_tablet(server.url, { profile });
+    await tablet.ready();
+    const job = (await tablet.names()).find((name) => name.startsWith('job '));
+    await tablet.tap(job);
+    const files = await kept_files(tablet);
+    const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
+    const shown = JSON.parse(desk('show', lay_out(files, join(folder, 'job')), '--json'));
+    rmSync(folder, { recursive: true });
+    const kept = shown.readings.filter((reading) => reading.edge === 'A');
+    assert.equal(kept.length, readings.length, `after kill ${i + 1}`);
+    assert.deepEqual(shown.set_aside, []);
+    await tablet.tap('edge A');
+    if (!(await tablet.has('inches 0')) && (await tablet.has('start again'))) {
+      await tablet.tap('start again');
+    }
+  }
+  await tablet.close();
+  tablet.forget();
+  await server.stop();
+});
+
+test('with no room left nothing is called saved, the reading stays, and the way out is said', { timeout: 300_000 }, async () => {
+  const server = await serve();
+  const tablet = await open_tablet(server.url);
+  await tablet.ready();
+  await tablet.tap_all('demo', 'edge A');
+  await tablet.page.evaluate(() => {
+    const put = IDBObjectStore.prototype.put;
+    window.give_room = () => { IDBObjectStore.prototype.put = put; };
+    IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
+  });
+  await tablet.key_in(46, 0, 4);
+  await tablet.tap('keep');
+  const words = (await tablet.words()).join(' | ');
+  assert.match(words, /no room left/);
+  assert.match(words, /not saved/);
+  assert.match(words, /46/);
+  await tablet.page.evaluate(() => window.give_room());
+  await tablet.tap('keep');
+  assert.match((await tablet.words()).join(' | '), /✓ saved/);
+  const files = await kept_files(tablet);
+  const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
+  const shown = JSON.parse(desk('show', lay_out(files, join(folder, 'job')), '--json'));
+  rmSync(folder, { recursive: true });
+  assert.deepEqual(shown.set_aside, []);
+  assert.equal(shown.readings.filter((reading) => reading.edge === 'A').length, 1);
+  await tablet.close();
+  tablet.forget();
+  await server.stop();
+});

@@ -1,0 +1,148 @@
+// A tablet's browser on a page served here: touches by a control's name, and what the screen says.
+import { createServer } from 'node:http';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { afterEach } from 'node:test';
+import { extname, join, normalize } from 'node:path';
+import { chromium } from 'playwright-core';
+
+const site = new URL('../../build/web/', import.meta.url).pathname;
+const kinds = {
+  '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.wasm': 'application/wasm',
+  '.webmanifest': 'application/manifest+json', '.png': 'image/png', '.data': 'application/octet-stream',
+};
+
+/// Serves build/web on loopback; `served` lists what was asked for.
+export async function serve(port = 0) {
+  const served = [];
+  const server = createServer((request, response) => {
+    const path = normalize(new URL(request.url, 'http://x').pathname).replace(/\/$/, '/index.html');
+    served.push(path);
+    try {
+      const bytes = readFileSync(join(site, path));
+      response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream' });
+      response.end(bytes);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise((resolve) => server.listen(port, '127.0.0.1', resolve));
+  return {
+    served,
+    port: server.address().port,
+    url: `http://127.0.0.1:${server.address().port}/`,
+    stop: async () => new Promise((resolve) => { server.closeAllConnections(); server.close(resolve); }),
+  };
+}
+
+const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  '--enable-unsafe-swiftshader'];
+
+export const ipad = { width: 1180, height: 820 };
+export const small = { width: 960, height: 600 };  // 8 in
+
+/// A browser with its own profile, kept in `profile` until forget().
+export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, before } = {}) {
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport,
+    hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true,
+  });
+  const page = context.pages()[0] ?? await context.newPage();
+  const faults = [];
+  page.on('pageerror', (error) => faults.push(error.message));
+  if (before) {
+    await before(context, page);
+  }
+  await page.goto(url);
+  const tablet = new Tablet(context, page, profile, faults);
+  open.add(tablet);
+  return tablet;
+}
+
+// A failed test leaves no browser behind.
+const open = new Set();
+afterEach(async () => {
+  for (const tablet of open) {
+    await tablet.close().catch(() => {});
+    tablet.forget();
+  }
+  open.clear();
+});
+
+export class Tablet {
+  constructor(context, page, profile, faults) {
+    Object.assign(this, { context, page, profile, faults });
+  }
+
+  /// Waits until the program shows its controls, or says why it does not.
+  async ready() {
+    await this.until(() => document.querySelector('#mirror button') || document.getElementById('said')?.textContent);
+  }
+  /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
+  async until(what) {
+    for (const end = Date.now() + 30_000; Date.now() < end;) {
+      if (await this.page.evaluate(what)) {
+        return;
+      }
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+    throw new Error(`never came true: ${what}; it says: ${(await this.words()).join(' | ')} ${await this.said()}`);
+  }
+  said() { return this.page.textContent('#said'); }
+  names() { return this.page.$$eval('#mirror button', (all) => all.map((one) => one.dataset.name)); }
+  words() { return this.page.$$eval('#mirror p', (all) => all.map((one) => one.textContent)); }
+  async has(name) { return (await this.names()).includes(name); }
+
+  /// Touches the middle of a control, then waits for the screen to settle.
+  async tap(name) {
+    const place = await this.page.evaluate((wanted) => {
+      const one = [...document.querySelectorAll('#mirror button')].find((button) => button.dataset.name === wanted);
+      return one && { x: one.offsetLeft + one.offsetWidth / 2, y: one.offsetTop + one.offsetHeight / 2 };
+    }, name);
+    if (!place) {
+      throw new Error(`no control "${name}"; there are: ${(await this.names()).join(', ')}; it says: ${(await this.words()).join(' | ')}`);
+    }
+    await this.page.touchscreen.tap(place.x, place.y);
+    await this.settle();
+  }
+  async tap_all(...names) {
+    for (const name of names) {
+      await this.tap(name);
+    }
+  }
+  /// Until no frame is wanted and nothing is being kept.
+  async settle() {
+    await this.until(() => Module.hemline.at_rest());
+  }
+
+  /// Keys in a length: feet, inches, and the fraction in sixteenths.
+  async key_in(feet, inches, sixteenths) {
+    for (const digit of feet > 0 ? String(feet) : '') {
+      await this.tap(`digit ${digit}`);
+    }
+    await this.tap('field inches');
+    await this.tap(`inches ${inches}`);
+    if (sixteenths > 0) {
+      if (await this.has(`sixteenths ${sixteenths}`)) {
+        await this.tap(`sixteenths ${sixteenths}`);
+      } else {
+        await this.tap_all(`sixteenths ${sixteenths - 1}`, 'a sixteenth more');
+      }
+    }
+  }
+
+  close() {
+    open.delete(this);
+    return this.context.close();
+  }
+  /// The battery is out: no page event, no goodbye.
+  async kill() {
+    const gone = new Promise((resolve) => this.context.once('close', resolve));
+    const { execFileSync } = await import('node:child_process');
+    execFileSync('pkill', ['-9', '-f', '--', `--user-data-dir=${this.profile}`]);
+    await gone;
+    open.delete(this);
+  }
+  forget() { rmSync(this.profile, { recursive: true, force: true, maxRetries: 5 }); }
+}

@@ -24,6 +24,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_reading(ui, state, drafts);
         case Place::pitch:
             return draw_pitch(ui, state, drafts);
+        case Place::tilt:
+            return draw_tilt(ui, state, drafts);
         case Place::run:
             return draw_run(ui, state);
         case Place::card:
@@ -74,6 +76,22 @@ App::App(Assets assets, AppOptions options)
 void App::draw(Ui& ui) {
     hear_saves();
     act(draw_place(ui, state_, drafts_));
+}
+
+bool App::reads_tilt() const { return state_.where.place == Place::tilt && drafts_.tilt.taking; }
+
+void App::tilt(TiltSample sample) {
+    state_.tilt_there = true;
+    if (!reads_tilt()) {
+        return;
+    }
+    TiltDraft& draft = drafts_.tilt;
+    draft.coming.push_back(sample);
+    if (draft.coming.size() == tilt_samples) {
+        (draft.first.empty() ? draft.first : draft.turned) = draft.coming;
+        draft.coming.clear();
+        draft.taking = false;
+    }
 }
 
 void App::act(const Wish& wish) {

@@ -42,6 +42,11 @@ class App {
     /// where it was keyed in, with what went wrong.
     bool settle();
 
+    /// What the tablet's sensor says now; a tablet without one never calls.
+    void tilt(TiltSample sample);
+    /// A tilt is being read: samples change the screen.
+    [[nodiscard]] bool reads_tilt() const;
+
     [[nodiscard]] const State& state() const { return state_; }
     /// Pixels of the window in a millimetre: the next Ui is to have as many.
     [[nodiscard]] float px_per_mm() const { return options_.px_per_mm; }

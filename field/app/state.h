@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/measure/length_text.h"
+#include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
 #include "engine/work/procedure.h"
@@ -20,6 +21,7 @@ enum class Place {
     add_edge,
     reading,
     pitch,
+    tilt,
     run,
     card,
     differently,
@@ -54,6 +56,7 @@ struct State {
     std::string saved;   ///< "saved 9:41", "saving", "not saved"
     std::string notice;  ///< one sentence from the app: a torn tail was set aside, …
     Marks marks = Marks::sixteenth;
+    bool tilt_there = false;             ///< this tablet has a sensor that may be read
     std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
     bool ask_scale = false;  ///< nobody measured the screen, nor put it off
@@ -69,12 +72,19 @@ struct LengthDraft {
     std::string refused;  ///< why the last key was not taken; cleared by the next one
 };
 
+/// The tablet's own sensor being read: samples that come in, and the two readings they make.
+struct TiltDraft {
+    bool taking = false;
+    std::vector<TiltSample> coming, first, turned;
+};
+
 struct Drafts {
     LengthDraft length;
     bool field_opened = false;           ///< the step has chosen the field its limit lies in
     std::optional<LengthDraft> cleared;  ///< what "start again" took off, to be put back
     std::string pitch_number;            ///< digits and a point
     SlopeNotation pitch_notation = SlopeNotation::rise_in_12;
+    TiltDraft tilt;
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;

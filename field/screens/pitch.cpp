@@ -126,10 +126,14 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
         return wish;
     }
     const Result<Slope> pitch = slope_of(drafts);
-    const Frame frame = open_frame(
-        ui, state, title_of(work->edge) + " · pitch of the roof behind it",
-        {{"leave", "Roof"}, {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}},
-        {digit_keys, above_keys_mm});
+    std::vector<Action> actions{{"leave", "Roof"},
+                                {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}};
+    if (state.tilt_there) {
+        actions.insert(actions.begin() + 1, {"lay down", "Lay the tablet down"});
+    }
+    const Frame frame =
+        open_frame(ui, state, title_of(work->edge) + " · pitch of the roof behind it", actions,
+                   {digit_keys, above_keys_mm});
     if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
         press(drafts, key);
     }
@@ -143,6 +147,9 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     draw_answer(ui, state, work->edge, drafts, pitch, body);
     if (frame.tapped == "keep" && pitch) {
         wish.fact = PitchTaken{work->edge.id, *pitch};
+    } else if (frame.tapped == "lay down") {
+        wish.go = state.where;
+        wish.go->place = Place::tilt;
     } else if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     }

@@ -12,6 +12,7 @@ Wish draw_roof(Ui& ui, const State& state);
 Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_reading(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts);
+Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_run(Ui& ui, const State& state);
 Wish draw_card(Ui& ui, const State& state);
 /// "Cut differently" and "spoiled": how long the cut really is, how much was lost.

@@ -15,6 +15,7 @@ export function say(words) {
 let program = 0;  // its address, once it runs
 let frame_asked = false;
 let wake = 0;
+let tilt_asked = false;
 let kept_all = true;
 let keeping = Promise.resolve();  // the bytes given last
 const savers = new Map();  // address -> what tells it from a later one there
@@ -63,6 +64,9 @@ function touched(event) {
   Module._hemline_touch(program, kinds[event.type], event.pointerId, event.offsetX * density,
     event.offsetY * density);
   ask_frame();
+  if (event.type === 'pointerup' && mirror.querySelector('[data-name="notation degrees"]')) {
+    ask_for_tilt();
+  }
   if (event.type === 'pointerup' && wants_keys()) {
     typing.focus({ preventScroll: true });  // only inside a touch does a keyboard come up
   }
@@ -143,6 +147,28 @@ function tap(target) {
   Module._hemline_touch(program, kinds.pointerdown, -2, x, y);
   Module._hemline_touch(program, kinds.pointerup, -2, x, y);
   ask_frame();
+}
+
+// ---- the tilt sensor ------------------------------------------------------------------------------
+/// A tablet without a sensor sends nothing, or nulls: neither is ever taken for a level deck.
+function tilted(event) {
+  if (program && event.beta !== null && event.gamma !== null
+    && Module._hemline_tilt(program, event.beta, event.gamma)) {
+    ask_frame();
+  }
+}
+
+/// Some browsers ask the crew first, and only inside a touch.
+function ask_for_tilt() {
+  const ask = window.DeviceOrientationEvent?.requestPermission;
+  if (ask && !tilt_asked) {
+    tilt_asked = true;
+    ask.call(window.DeviceOrientationEvent).then((answer) => {
+      if (answer === 'granted') {
+        window.addEventListener('deviceorientation', tilted);
+      }
+    }, () => { tilt_asked = false; });
+  }
 }
 
 // ---- the start -----------------------------------------------------------------------------------
@@ -237,6 +263,9 @@ typing.addEventListener('beforeinput', (event) => {
 window.addEventListener('keydown', (event) => { if (event.target !== typing) { key_pressed(event); } });
 new ResizeObserver(fit).observe(canvas);
 window.addEventListener('orientationchange', fit);
+if (!window.DeviceOrientationEvent?.requestPermission) {
+  window.addEventListener('deviceorientation', tilted);
+}
 document.addEventListener('visibilitychange', ask_frame);
 
 if ('serviceWorker' in navigator) {

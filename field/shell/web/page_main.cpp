@@ -81,6 +81,18 @@ class Page {
         stage_.want_frames();
     }
 
+    /// True when a frame is wanted.
+    bool tilt(TiltSample sample) {
+        const bool first = !app_.state().tilt_there;
+        const bool reading = app_.reads_tilt();
+        app_.tilt(sample);
+        const bool changed = first || (reading && !app_.reads_tilt());
+        if (changed) {
+            stage_.want_frames();
+        }
+        return changed;
+    }
+
     /// The page's answer about the bytes it was given last; empty when they are kept.
     void answer(Saver& saver, std::uint32_t sequence, const std::string& why_not) {
         if (!why_not.empty()) {
@@ -162,6 +174,9 @@ EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return pa
 EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t sequence,
                                        const char* why_not) {
     page->answer(*saver, sequence, why_not);
+}
+EMSCRIPTEN_KEEPALIVE int hemline_tilt(Page* page, double beta, double gamma) {
+    return page->tilt({beta, gamma}) ? 1 : 0;
 }
 EMSCRIPTEN_KEEPALIVE void hemline_context_restored(Page* page) { page->restore_context(); }
 }

@@ -61,7 +61,7 @@ class Saver {
     std::deque<Frame> waiting_;
     std::vector<Returned> returned_;
     bool writing_ = false;
-    bool failed_ = false;  ///< and not taken yet
+    bool failed_ = false;                    ///< and not taken yet
     [[maybe_unused]] bool closing_ = false;  ///< not in a browser
     std::thread thread_;
 };

@@ -1,17 +1,14 @@
 #include "engine/handover/readings_row.h"
 
 #include <algorithm>
-#include <array>
 
 #include "engine/measure/angle_text.h"
 #include "engine/quote.h"
+#include "engine/roof/edge_shape.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr std::array<End, 5> eave_ends = {End::gable, End::corner_out, End::corner_in, End::wall,
-                                          End::open};
 
 std::string_view trimmed(std::string_view text) {
     const std::size_t from = text.find_first_not_of(" \t");
@@ -133,9 +130,9 @@ void read_kind(Row& row, Edge& edge) {
     edge.kind = *kind;
     if (row.rows_for == RowsFor::plan && row.catalogue.default_for(*kind) == nullptr) {
         row.refuse("kind",
-                   quoted(word_of(*kind)) + ": only " + kinds_served(row.catalogue) +
-                       " can be planned yet.",
-                   "Take the row out of the file and plan that edge by hand.");
+                   quoted(word_of(*kind)) + ": the catalogue has trims for " +
+                       kinds_served(row.catalogue) + " only.",
+                   "Add a trim of that kind to the catalogue, or take the row out.");
     }
 }
 
@@ -147,7 +144,7 @@ void read_trim(Row& row, Edge& edge) {
     const Trim* trim = row.catalogue.find(edge.trim);
     std::string choice;
     for (const Trim& known : row.catalogue.trims()) {
-        if (known.kind == edge.kind && known.role == TrimRole::main) {
+        if (serves(known, edge.kind) && known.role == TrimRole::main) {
             choice += (choice.empty() ? "" : ", ") + known.id;
         }
     }
@@ -159,7 +156,7 @@ void read_trim(Row& row, Edge& edge) {
                    quoted(edge.trim) + " is a " + std::string(word_of(trim->role)) +
                        ", not the edge's own trim.",
                    mend);
-    } else if (trim->kind != edge.kind) {
+    } else if (!serves(*trim, edge.kind)) {
         row.refuse("trim",
                    quoted(edge.trim) + " is a trim of another kind of edge (" +
                        std::string(spoken(trim->kind)) + ").",
@@ -167,58 +164,47 @@ void read_trim(Row& row, Edge& edge) {
     }
 }
 
-void read_end(Row& row, std::string_view column, End& into) {
-    constexpr std::string_view mend = "Write gable, corner_out, corner_in, wall or open.";
+/// "gable, wall or open": the ends that this side of the edge can have.
+std::string ends_listed(EdgeKind kind, Side side) {
+    const auto ends = ends_of(kind, side);
+    std::string list;
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        list += (i == 0                 ? ""
+                 : i + 1 == ends.size() ? " or "
+                                        : ", ") +
+                std::string(word_of(ends[i]));
+    }
+    return list;
+}
+
+/// "the foot of a gable", "an end of a ridge".
+std::string end_named(EdgeKind kind, Side side) {
+    const std::string of =
+        (kind == EdgeKind::eave ? " of an " : " of a ") + std::string(spoken(kind));
+    return (!is_sloped(kind) ? "an end" : side == Side::left ? "the foot" : "the top") + of;
+}
+
+void read_end(Row& row, Side side, Edge& edge) {
+    const std::string_view column = word_of(side);
     if (row.problem) {
         return;
     }
+    const std::string mend = "Write " + ends_listed(edge.kind, side) + ".";
     const auto end = end_of(row.text(column));
     if (!end) {
-        row.refuse_word(column, std::string(mend));
+        row.refuse_word(column, mend);
         return;
     }
-    into = *end;
-    if (std::find(eave_ends.begin(), eave_ends.end(), *end) == eave_ends.end()) {
-        row.refuse(column, quoted(word_of(*end)) + " is no end that an eave has.",
-                   std::string(mend));
+    (side == Side::left ? edge.left : edge.right) = *end;
+    if (!can_end_at(edge.kind, side, *end)) {
+        row.refuse(column,
+                   quoted(word_of(*end)) + " does not stand at " + end_named(edge.kind, side) + ".",
+                   mend);
     }
 }
 
-/// The interior plan angle of a corner, where it is stated.
-std::optional<std::int64_t> read_corner(Row& row, std::string_view column, End end) {
-    const std::string_view text = row.text(column);
-    if (row.problem || text.empty()) {
-        return {};
-    }
-    const std::int64_t square = end == End::corner_in ? 270'000'000 : 90'000'000;
-    if (end != End::corner_out && end != End::corner_in) {
-        row.refuse(column, quoted(text) + " stands where the edge has no corner.",
-                   "Leave the cell empty, or make that end a corner.");
-        return {};
-    }
-    const std::string figure = std::to_string(square / 1'000'000);
-    for (const std::string_view unit : {"", "deg", " deg", "°"}) {
-        if (text == figure + std::string(unit)) {
-            return square;
-        }
-    }
-    row.refuse(column, quoted(text) + ": only square corners can be planned yet.",
-               "Write " + figure + ", or leave the cell empty.");
-    return {};
-}
-
-/// The outline of a roof has any kind of end and any corner, whatever can be planned there.
-void read_outline_end(Row& row, std::string_view column, End& into) {
-    const auto end = end_of(row.text(column));
-    if (row.problem || end) {
-        into = end.value_or(into);
-        return;
-    }
-    row.refuse_word(column,
-                    "Write gable, corner_out, corner_in, wall, open, eave, ridge, hip or valley.");
-}
-
-std::optional<std::int64_t> read_outline_corner(Row& row, std::string_view column) {
+/// A corner angle as it is written, above 0; none where the cell is empty.
+std::optional<std::int64_t> read_angle(Row& row, std::string_view column) {
     const std::string_view text = row.text(column);
     if (row.problem || text.empty()) {
         return {};
@@ -236,25 +222,76 @@ std::optional<std::int64_t> read_outline_corner(Row& row, std::string_view colum
     return *angle;
 }
 
+/// The angle of a corner that stands there, turning the way that the end says. A hip's and a
+/// valley's is that of the eaves at its foot; a valley's may be given from outside too.
+std::optional<std::int64_t> read_corner(Row& row, Side side, const Edge& edge) {
+    const std::string_view column = side == Side::left ? "corner_left" : "corner_right";
+    const auto angle = read_angle(row, column);
+    if (!angle) {
+        return {};
+    }
+    const End end = end_at(edge, side);
+    const bool hip = edge.kind == EdgeKind::hip;
+    const bool valley = edge.kind == EdgeKind::valley;
+    const bool out = hip || end == End::corner_out;
+    if (!hip && !valley && end != End::corner_out && end != End::corner_in) {
+        row.refuse(column, quoted(row.text(column)) + " stands where the edge has no corner.",
+                   "Leave the cell empty, or make that end a corner.");
+    } else if (*angle == 180'000'000) {
+        row.refuse(column, quoted(row.text(column)) + " is no corner: the wall runs straight on.",
+                   "Write the angle inside the building, or leave the corner out.");
+    } else if (!valley && out != (*angle < 180'000'000)) {
+        row.refuse(
+            column,
+            quoted(row.text(column)) + (out ? " is no outside corner: that is under 180 degrees."
+                                            : " is no inside corner: that is over 180 degrees."),
+            "Write the angle inside the building, or the other kind of corner.");
+    }
+    return angle;
+}
+
+/// The outline of a roof has any kind of end and any corner, whatever can be planned there.
+void read_outline_end(Row& row, std::string_view column, End& into) {
+    const auto end = end_of(row.text(column));
+    if (row.problem || end) {
+        into = end.value_or(into);
+        return;
+    }
+    row.refuse_word(column,
+                    "Write gable, corner_out, corner_in, wall, open, eave, ridge, hip or valley.");
+}
+
+void read_ends(Row& row, Edge& edge) {
+    if (row.rows_for == RowsFor::outline) {
+        read_outline_end(row, "left", edge.left);
+        read_outline_end(row, "right", edge.right);
+        edge.corner_left_udeg = read_angle(row, "corner_left");
+        edge.corner_right_udeg = read_angle(row, "corner_right");
+        return;
+    }
+    read_end(row, Side::left, edge);
+    read_end(row, Side::right, edge);
+    edge.corner_left_udeg = read_corner(row, Side::left, edge);
+    edge.corner_right_udeg = read_corner(row, Side::right, edge);
+}
+
 }  // namespace
 
 std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
                                                  const Catalogue& catalogue,
                                                  std::optional<BareUnit> bare, RowsFor rows_for) {
     Row row{table, cells, catalogue, bare, rows_for, {}};
-    const bool outline = rows_for == RowsFor::outline;
     EdgeReading reading;
     Edge& edge = reading.edge;
     reading.line = row.cells.front().line;
     read_name(row, edge);
     read_kind(row, edge);
     read_trim(row, edge);
-    if (!outline && !row.problem && row.text("length").empty()) {
+    if (rows_for == RowsFor::plan && !row.problem && row.text("length").empty()) {
         row.refuse("length", "is empty.", "Write the edge's length, as in 31 ft 7 5/8 in.");
     }
     reading.length = read_length(row, "length").value_or(Length());
-    outline ? read_outline_end(row, "left", edge.left) : read_end(row, "left", edge.left);
-    outline ? read_outline_end(row, "right", edge.right) : read_end(row, "right", edge.right);
+    read_ends(row, edge);
     edge.pitch = read_slope(row, "pitch");
     read_word(row, "first", side_of, edge.first, "Write left or right, or leave the cell empty.");
     read_word(row, "looks", looks_of, edge.looks,
@@ -269,10 +306,6 @@ std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::
     edge.face = read_length(row, "face");
     edge.flange = read_length(row, "flange");
     edge.pitch2 = read_slope(row, "pitch2");
-    edge.corner_left_udeg = outline ? read_outline_corner(row, "corner_left")
-                                    : read_corner(row, "corner_left", edge.left);
-    edge.corner_right_udeg = outline ? read_outline_corner(row, "corner_right")
-                                     : read_corner(row, "corner_right", edge.right);
     if (row.problem) {
         return *row.problem;
     }

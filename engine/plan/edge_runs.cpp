@@ -87,15 +87,15 @@ Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
     return used ? by_remainder.value_or(rule.edge) : rule.edge;
 }
 
-Divided divide_laid(const EdgeWork& work, TrimRole role, Length edge, const Practice& practice,
+Divided divide_laid(const EdgeWork& work, const Trim& trim, Length edge, const Practice& practice,
                     std::span<const ChosenDivision> chosen, Plan& plan) {
-    RunRule rule = run_rule(work.edge, role, edge, practice);
-    const Cuts cuts = cuts_of(work, role);
-    if (role == TrimRole::main) {
+    RunRule rule = run_rule(work.edge, trim, edge, practice);
+    const Cuts cuts = cuts_of(work, trim.role);
+    if (trim.role == TrimRole::main) {
         rule.edge = laid_edge(work, rule, cuts, practice, plan);
     }
     for (const ChosenDivision& own : chosen) {
-        if (own.edge == work.edge.id && own.role == role) {
+        if (own.edge == work.edge.id && own.role == trim.role) {
             return own.pieces;
         }
     }
@@ -109,7 +109,7 @@ Divided divide_butted(const EdgeWork& work, const Run& main, const Practice& pra
         trim.push_back({piece.cut, piece.covers});
         edge += piece.covers;
     }
-    return divide_cleat(edge, practice.stock, practice.cut_grid, practice.cleat_clear, practice.lap,
+    return divide_cleat(edge, practice.stock, practice.cut_grid, practice.cleat_clear, main.lap,
                         trim, cuts_of(work, TrimRole::cleat));
 }
 
@@ -159,15 +159,16 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
         return;
     }
     const Practice& practice = job.practice;
-    if (!add_run(work, *trim, practice.lap,
-                 divide_laid(work, TrimRole::main, *length, practice, chosen, plan), plan)) {
+    const Length lap = lap_on(work.edge.kind, practice);
+    if (!add_run(work, *trim, lap, divide_laid(work, *trim, *length, practice, chosen, plan),
+                 plan)) {
         return;
     }
     const std::size_t main = plan.runs.size() - 1;
     if (options.wrap && work.edge.wrap) {
         if (const Trim* wrap = catalogue.default_for(work.edge.kind, TrimRole::wrap)) {
-            add_run(work, *wrap, practice.lap,
-                    divide_laid(work, TrimRole::wrap, *length, practice, chosen, plan), plan);
+            add_run(work, *wrap, lap, divide_laid(work, *wrap, *length, practice, chosen, plan),
+                    plan);
         } else {
             plan.problems.push_back({work.edge.id, "wrap", Severity::problem,
                                      "The catalogue has no wrap for this kind of edge.",

@@ -4,6 +4,8 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/plan/plan_parts.h"
+#include "engine/roof/edge_shape.h"
+#include "engine/trim/end_metal.h"
 
 namespace hemline {
 
@@ -17,18 +19,17 @@ std::string exactly(Length length) {
 
 }  // namespace
 
-RunRule run_rule(const Edge& edge, TrimRole role, Length length, const Practice& practice) {
+RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice) {
     RunRule rule;
     rule.edge = length;
     rule.stock = practice.stock;
     rule.sliver = practice.sliver;
     rule.grid = practice.cut_grid;
-    if (role != TrimRole::cleat) {
-        const Side last = other(edge.first);
-        rule.lap = practice.lap;
-        rule.allowance_first =
-            end_allowance(end_at(edge, edge.first), edge.first, edge.first, practice);
-        rule.allowance_last = end_allowance(end_at(edge, last), last, edge.first, practice);
+    if (trim.role != TrimRole::cleat) {
+        const Side first = first_fitted(edge);
+        rule.lap = lap_on(edge.kind, practice);
+        rule.allowance_first = end_metal(edge, first, trim, practice).added();
+        rule.allowance_last = end_metal(edge, other(first), trim, practice).added();
     }
     return rule;
 }

@@ -96,8 +96,8 @@ struct PlanOptions {
 /// a problem of the plan, and the others are planned all the same.
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options = {});
 
-/// The run rule of a trim on an edge: its lap (0 for a cleat), its end allowances by role.
-RunRule run_rule(const Edge& edge, TrimRole role, Length length, const Practice& practice);
+/// The run rule of a trim on an edge: its lap (0 for a cleat) and what its two ends add.
+RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice);
 
 /// Sticks are shared only within one pool: trim, face and flange, metal, thickness and colour.
 std::string pool_of(const Edge& edge, const Trim& trim);

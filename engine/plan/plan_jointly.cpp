@@ -21,8 +21,8 @@ Looks looks_of(const Edge& edge, Prefer prefer) {
     return prefer == Prefer::sticks ? Looks::free : Looks::balanced;
 }
 
-void add_run(JointPool& pool, const Run& run, const Edge& edge, const Practice& practice,
-             Prefer prefer) {
+void add_run(JointPool& pool, const Run& run, const Edge& edge, const Trim& trim,
+             const Practice& practice, Prefer prefer) {
     Length length;
     std::vector<std::optional<Length>> cut;
     std::vector<Division> laid;
@@ -37,7 +37,7 @@ void add_run(JointPool& pool, const Run& run, const Edge& edge, const Practice& 
         laid.clear();
         cut.clear();
     }
-    const RunRule rule = run_rule(edge, run.role, length, practice);
+    const RunRule rule = run_rule(edge, trim, length, practice);
     pool.job.edges.push_back({rule, looks_of(edge, prefer), std::move(laid), std::move(cut)});
     pool.runs.push_back(&run);
 }
@@ -61,7 +61,7 @@ std::vector<JointPool> joint_pools(const Job& job, const Catalogue& catalogue, c
                 pool->job.stock.push_back({offcut->length, 1, true});
             }
         }
-        add_run(*pool, run, work->edge, job.practice, prefer);
+        add_run(*pool, run, work->edge, *trim, job.practice, prefer);
     }
     return pools;
 }

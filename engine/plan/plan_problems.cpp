@@ -3,6 +3,7 @@
 
 #include "engine/plan/plan_parts.h"
 #include "engine/quote.h"
+#include "engine/roof/edge_shape.h"
 
 namespace hemline {
 
@@ -12,7 +13,7 @@ namespace {
 std::string trims_for(EdgeKind kind, const Catalogue& catalogue) {
     std::string list;
     for (const Trim& trim : catalogue.trims()) {
-        if (trim.kind == kind && trim.role == TrimRole::main) {
+        if (serves(trim, kind) && trim.role == TrimRole::main) {
             list += (list.empty() ? "" : " or ") + trim.id;
         }
     }
@@ -44,14 +45,10 @@ void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& pla
     }
 }
 
-void judge_pitch(const Edge& edge, const Trim& trim, const Catalogue& catalogue, Plan& plan) {
-    if (!edge.pitch) {
-        plan.problems.push_back({edge.id, "pitch", Severity::problem,
-                                 "The pitch behind this edge is not known.",
-                                 "Take the pitch, such as 5/12, 22.6deg or 41%."});
-        return;
-    }
-    const PitchCheck check = check_pitch(*edge.pitch, edge.kind, edge.seam, catalogue);
+/// Judges the trim on one of the edge's roofs; `field` is the column of that roof's pitch.
+void judge_pitch(const Edge& edge, Slope pitch, const std::string& field, const Trim& trim,
+                 const Catalogue& catalogue, Plan& plan) {
+    const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, catalogue);
     const auto refused = std::find_if(check.refused.begin(), check.refused.end(),
                                       [&](const Refusal& r) { return r.id == trim.id; });
     if (refused != check.refused.end()) {
@@ -62,14 +59,64 @@ void judge_pitch(const Edge& edge, const Trim& trim, const Catalogue& catalogue,
         for (const std::string& id : check.serves) {
             serves += (serves.empty() ? "" : " or ") + id;
         }
-        plan.problems.push_back({edge.id, seam_suits ? "pitch" : "seam", Severity::problem,
+        plan.problems.push_back({edge.id, seam_suits ? field : "seam", Severity::problem,
                                  refused->reason,
                                  serves.empty() ? "Choose panels whose seam serves this pitch."
                                                 : "Choose the trim " + serves + "."});
     }
     if (!check.measure_again.empty()) {
-        plan.problems.push_back({edge.id, "pitch", Severity::measure_again, check.measure_again,
+        plan.problems.push_back({edge.id, field, Severity::measure_again, check.measure_again,
                                  "Measure the pitch again, over a longer level."});
+    }
+}
+
+void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogue, Plan& plan) {
+    if (!edge.pitch) {
+        plan.problems.push_back({edge.id, "pitch", Severity::problem,
+                                 "The pitch behind this edge is not known.",
+                                 "Take the pitch, such as 5/12, 22.6deg or 41%."});
+        return;
+    }
+    judge_pitch(edge, *edge.pitch, "pitch", trim, catalogue, plan);
+    if (!joins_two_roofs(edge.kind)) {
+        return;
+    }
+    if (edge.pitch2) {
+        if (*edge.pitch2 != *edge.pitch) {
+            judge_pitch(edge, *edge.pitch2, "pitch2", trim, catalogue, plan);
+        }
+        return;
+    }
+    const bool transition = edge.kind == EdgeKind::transition;
+    plan.problems.push_back(
+        {edge.id, "pitch2", transition ? Severity::problem : Severity::note,
+         transition ? "The pitch of the upper roof is not known, and the fold depends on it."
+                    : "The pitch of the other roof is not stated: taken as " +
+                          print_slope(*edge.pitch) + ", the same as this one's.",
+         "Write the other roof's pitch in pitch2."});
+}
+
+/// Fitted from the top, each piece would lie under the one above it and the laps would let water
+/// in.
+void judge_first(const Edge& edge, Plan& plan) {
+    if (is_sloped(edge.kind) && edge.first == Side::right) {
+        plan.problems.push_back({edge.id, "first", Severity::problem,
+                                 "A " + std::string(spoken(edge.kind)) +
+                                     " fitted from its top sheds into its laps; it is planned from "
+                                     "its foot.",
+                                 "Leave first empty, or write left: the foot."});
+    }
+}
+
+void judge_ends(const Edge& edge, Plan& plan) {
+    for (const Side side : {Side::left, Side::right}) {
+        if (!can_end_at(edge.kind, side, end_at(edge, side))) {
+            plan.problems.push_back(
+                {edge.id, std::string(word_of(side)), Severity::problem,
+                 "An end at " + std::string(spoken(end_at(edge, side))) +
+                     " does not go with this edge: " + std::string(spoken(edge.kind)) + ".",
+                 "Add the edge again with the end that it has."});
+        }
     }
 }
 
@@ -82,12 +129,14 @@ void judge_edge(const EdgeWork& work, const Job& job, const Catalogue& catalogue
         plan.problems.push_back(trim_problem(work.edge, catalogue));
         return;
     }
-    judge_pitch(work.edge, *trim, catalogue, plan);
+    judge_ends(work.edge, plan);
+    judge_first(work.edge, plan);
+    judge_pitches(work.edge, *trim, catalogue, plan);
 }
 
 const Trim* main_trim(const Edge& edge, const Catalogue& catalogue) {
     const Trim* trim = catalogue.of(edge);
-    const bool fits = trim != nullptr && trim->kind == edge.kind && trim->role == TrimRole::main;
+    const bool fits = trim != nullptr && serves(*trim, edge.kind) && trim->role == TrimRole::main;
     return fits ? trim : nullptr;
 }
 

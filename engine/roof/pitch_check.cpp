@@ -148,7 +148,7 @@ std::vector<Limit> limits_that_matter(EdgeKind kind, Seam seam, const Catalogue&
     std::vector<Limit> limits;
     std::vector<Seam> served;
     for (const Trim& trim : catalogue.trims()) {
-        if (trim.kind != kind || trim.role != TrimRole::main) {
+        if (!serves(trim, kind) || trim.role != TrimRole::main) {
             continue;
         }
         served.insert(served.end(), trim.seams.begin(), trim.seams.end());
@@ -204,7 +204,7 @@ PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& c
     }
     const Question question{pitch, seam, check.seams};
     for (const Trim& trim : catalogue.trims()) {
-        if (trim.kind != kind || trim.role != TrimRole::main) {
+        if (!serves(trim, kind) || trim.role != TrimRole::main) {
             continue;
         }
         std::string reason = objection(trim, question);

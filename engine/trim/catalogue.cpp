@@ -1,5 +1,7 @@
 #include "engine/trim/catalogue.h"
 
+#include <algorithm>
+
 #include "engine/csv.h"
 #include "engine/measure/length_text.h"
 #include "engine/quote.h"
@@ -59,13 +61,6 @@ std::optional<Problem> read_words(const Row& row, Trim& trim) {
             return row.problem(name, "is empty.", "Fill it in for every trim.");
         }
     }
-    const auto kind = edge_kind_of(row["kind"]);
-    if (!kind) {
-        return row.problem("kind", quoted(row["kind"]) + " is no kind of edge.",
-                           "Write eave, gable, ridge, hip, valley, sidewall, headwall, transition "
-                           "or high_eave.");
-    }
-    trim.kind = *kind;
     for (std::size_t i = 0; i < role_words.size(); ++i) {
         if (role_words[i] == row["role"]) {
             trim.role = static_cast<TrimRole>(i);
@@ -74,6 +69,39 @@ std::optional<Problem> read_words(const Row& row, Trim& trim) {
     }
     return row.problem("role", quoted(row["role"]) + " is no part a trim plays.",
                        "Write main, wrap or cleat.");
+}
+
+/// The words of a cell, with spaces between.
+std::vector<std::string_view> words_of(std::string_view rest) {
+    std::vector<std::string_view> words;
+    while (!rest.empty()) {
+        const std::size_t space = rest.find(' ');
+        if (space != 0) {
+            words.push_back(rest.substr(0, space));
+        }
+        rest = space == std::string_view::npos ? std::string_view{} : rest.substr(space + 1);
+    }
+    return words;
+}
+
+/// "eave", or "eave gable": the kinds of edge it is made for, the first its own.
+std::optional<Problem> read_kinds(const Row& row, Trim& trim) {
+    std::vector<EdgeKind> kinds;
+    for (const std::string_view word : words_of(row["kind"])) {
+        const auto kind = edge_kind_of(word);
+        if (!kind) {
+            return row.problem("kind", quoted(word) + " is no kind of edge.",
+                               "Write eave, gable, ridge, hip, valley, sidewall, headwall, "
+                               "transition or high_eave.");
+        }
+        kinds.push_back(*kind);
+    }
+    if (kinds.empty()) {
+        return row.problem("kind", "is empty.", "Name the kind of edge that the trim serves.");
+    }
+    trim.kind = kinds.front();
+    trim.also.assign(kinds.begin() + 1, kinds.end());
+    return {};
 }
 
 std::optional<Problem> read_legs(const Row& row, Trim& trim) {
@@ -113,14 +141,7 @@ std::optional<Problem> read_limit(const Row& row, std::string_view name,
 
 /// "snap_lock mechanical": words with spaces between.
 std::optional<Problem> read_seams(const Row& row, Trim& trim) {
-    std::string_view rest = row["seams"];
-    while (!rest.empty()) {
-        const std::size_t space = rest.find(' ');
-        const std::string_view word = rest.substr(0, space);
-        rest = space == std::string_view::npos ? std::string_view{} : rest.substr(space + 1);
-        if (word.empty()) {
-            continue;
-        }
+    for (const std::string_view word : words_of(row["seams"])) {
         const auto seam = seam_of(word);
         if (!seam) {
             return row.problem("seams", quoted(word) + " is no kind of seam.",
@@ -137,6 +158,7 @@ std::optional<Problem> read_seams(const Row& row, Trim& trim) {
 Result<Trim> read_trim(const Row& row) {
     Trim trim;
     std::optional<Problem> problem = read_words(row, trim);
+    problem = problem ? problem : read_kinds(row, trim);
     problem = problem ? problem : read_legs(row, trim);
     problem = problem ? problem : read_limit(row, "least", trim.least);
     problem = problem ? problem : read_limit(row, "most", trim.most);
@@ -191,7 +213,7 @@ const Trim* Catalogue::find(std::string_view id) const {
 
 const Trim* Catalogue::default_for(EdgeKind kind, TrimRole role) const {
     for (const Trim& trim : trims_) {
-        if (trim.kind == kind && trim.role == role) {
+        if (serves(trim, kind) && trim.role == role) {
             return &trim;
         }
     }
@@ -200,6 +222,11 @@ const Trim* Catalogue::default_for(EdgeKind kind, TrimRole role) const {
 
 const Trim* Catalogue::of(const Edge& edge) const {
     return edge.trim.empty() ? default_for(edge.kind) : find(edge.trim);
+}
+
+bool serves(const Trim& trim, EdgeKind kind) {
+    return trim.kind == kind ||
+           std::find(trim.also.begin(), trim.also.end(), kind) != trim.also.end();
 }
 
 Length leg_width(const Trim& trim, LegName name) {

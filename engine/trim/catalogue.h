@@ -23,6 +23,8 @@ namespace hemline {
 
 /// The part a trim plays on its edge: the edge's own trim, the wrap behind it, the cleat it hooks.
 enum class TrimRole : std::uint8_t { main = 0, wrap = 1, cleat = 2 };
+/// Flange: the leg on the roof. Face: the one across the bend: over the fascia or the barge, up the
+/// wall, or on the other roof.
 enum class LegName : std::uint8_t { flange = 0, face = 1, kick = 2, hem = 3 };
 
 /// One leg, from the deck outward.
@@ -37,6 +39,7 @@ struct Trim {
     std::string id;    ///< "eave_rolled"
     std::string name;  ///< for people
     EdgeKind kind = EdgeKind::eave;
+    std::vector<EdgeKind> also;  ///< further kinds it serves: one cleat for eave and gable
     TrimRole role = TrimRole::main;
     std::vector<Leg> legs;
     std::optional<Slope> least, most;  ///< pitch limits, both included; none: no limit of its own
@@ -46,6 +49,8 @@ struct Trim {
     bool operator==(const Trim&) const = default;
 };
 
+/// Whether the trim is made for edges of that kind.
+bool serves(const Trim& trim, EdgeKind kind);
 /// Width of a named leg; 0 when the trim has none.
 Length leg_width(const Trim& trim, LegName name);
 /// Flat width: the sum of the legs (bend allowance left out; a hem counts once folded flat).

@@ -20,7 +20,7 @@ struct LengthRule {
     Bound bound;
 };
 
-constexpr std::array<LengthRule, 18> length_rules = {{
+constexpr std::array<LengthRule, 26> length_rules = {{
     {"stock", &Practice::stock, Bound::above_zero},
     {"lap", &Practice::lap, Bound::above_zero},
     {"sliver", &Practice::sliver, Bound::any},
@@ -32,6 +32,14 @@ constexpr std::array<LengthRule, 18> length_rules = {{
     {"tab_corner_in", &Practice::tab_corner_in, Bound::any},
     {"tab_wall", &Practice::tab_wall, Bound::any},
     {"tab_open", &Practice::tab_open, Bound::any},
+    {"tab_eave", &Practice::tab_eave, Bound::any},
+    {"tab_ridge", &Practice::tab_ridge, Bound::any},
+    {"tab_hip", &Practice::tab_hip, Bound::any},
+    {"tab_valley", &Practice::tab_valley, Bound::any},
+    {"turn_up", &Practice::turn_up, Bound::any},
+    {"kick_out", &Practice::kick_out, Bound::any},
+    {"lap_valley", &Practice::lap_valley, Bound::above_zero},
+    {"seam_spacing", &Practice::seam_spacing, Bound::above_zero},
     {"cleat_clear", &Practice::cleat_clear, Bound::any},
     {"hem_notch_clear", &Practice::hem_notch_clear, Bound::any},
     {"bead_gap", &Practice::bead_gap, Bound::above_zero},
@@ -93,18 +101,30 @@ std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::s
                    0};
 }
 
+Length longest_tab(const Practice& practice) {
+    return std::max({practice.tab_gable, practice.tab_corner_out, practice.tab_corner_in,
+                     practice.tab_wall, practice.tab_open, practice.tab_eave, practice.tab_ridge,
+                     practice.tab_hip, practice.tab_valley, practice.turn_up, practice.kick_out});
+}
+
 /// Rules that hold between values: what would make every run impossible.
 std::optional<Problem> check_together(const Practice& practice) {
     const std::string stock = print_length(practice.stock);
-    if (practice.lap >= practice.stock) {
-        return Problem{"lap " + quoted(print_length(practice.lap)) +
-                           " is not shorter than the stock of " + stock + ".",
-                       "Make the lap shorter, or the stock longer."};
+    for (const auto& [key, lap] :
+         {std::pair{"lap", practice.lap}, std::pair{"lap_valley", practice.lap_valley}}) {
+        if (lap >= practice.stock) {
+            return Problem{std::string(key) + " " + quoted(print_length(lap)) +
+                               " is not shorter than the stock of " + stock + ".",
+                           "Make the lap shorter, or the stock longer."};
+        }
+        if (practice.bead_gap >= lap) {
+            return Problem{"bead_gap " + quoted(print_length(practice.bead_gap)) +
+                               " does not fit in the " + key + " of " + print_length(lap) + ".",
+                           "Make the gap between the beads smaller than the lap."};
+        }
     }
-    const Length tab_most =
-        std::max({practice.tab_gable, practice.tab_corner_out, practice.tab_corner_in,
-                  practice.tab_wall, practice.tab_open});
-    if (practice.lap + tab_most * 2 >= practice.stock) {
+    const Length tab_most = longest_tab(practice);
+    if (std::max(practice.lap, practice.lap_valley) + tab_most * 2 >= practice.stock) {
         return Problem{"The lap and two tabs of " + quoted(print_length(tab_most)) +
                            " leave nothing of the stock of " + stock + ".",
                        "Make the tabs shorter, or the stock longer."};
@@ -118,11 +138,6 @@ std::optional<Problem> check_together(const Practice& practice) {
         return Problem{
             "kerf and cut_grid together are not shorter than the stock of " + stock + ".",
             "Make them shorter, or the stock longer."};
-    }
-    if (practice.bead_gap >= practice.lap) {
-        return Problem{"bead_gap " + quoted(print_length(practice.bead_gap)) +
-                           " does not fit in the lap of " + print_length(practice.lap) + ".",
-                       "Make the gap between the beads smaller than the lap."};
     }
     return {};
 }
@@ -189,6 +204,10 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
     return rules;
 }
 
+Length lap_on(EdgeKind kind, const Practice& practice) {
+    return kind == EdgeKind::valley ? practice.lap_valley : practice.lap;
+}
+
 Length end_allowance(End end, Side side, Side first, const Practice& practice) {
     switch (end) {
         case End::gable:
@@ -196,16 +215,19 @@ Length end_allowance(End end, Side side, Side first, const Practice& practice) {
         case End::corner_out:
             return side == first ? practice.tab_corner_out : Length();
         case End::corner_in:
-            return practice.tab_corner_in;
+            return side == first ? practice.tab_corner_in : Length();
         case End::wall:
             return practice.tab_wall;
         case End::open:
             return practice.tab_open;
         case End::eave:
+            return practice.tab_eave;
         case End::ridge:
+            return practice.tab_ridge;
         case End::hip:
+            return practice.tab_hip;
         case End::valley:
-            return {};
+            return practice.tab_valley;
     }
     stop("an end without its allowance");
 }

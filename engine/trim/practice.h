@@ -21,8 +21,18 @@ struct Practice {
     Length kerf;                      ///< 0 for snips
     Length tab_gable = inches(1);
     Length tab_corner_out = inches(1);  ///< on the run fitted first: at its first side
-    Length tab_corner_in, tab_wall, tab_open;
-    Length cleat_clear = inches(3);          ///< cleat joints this far outside a lap of the trim
+    Length tab_corner_in =
+        inches(1);  ///< flange, past the corner line's own: on the run fitted first
+    Length tab_wall, tab_open;
+    Length tab_eave = inches(1);       ///< at the foot of a sloped edge
+    Length tab_ridge = inches(1);      ///< over the peak, under the cap
+    Length tab_hip = inches(1);        ///< over the hip's line, under the cap
+    Length tab_valley = inches(1);     ///< into the valley
+    Length turn_up = inches(1);        ///< up a wall, at the end of what carries water along it
+    Length kick_out = inches(2);       ///< a sidewall's foot, past the eave
+    Length lap_valley = inches(8);     ///< instead of lap: a valley's laps lie in running water
+    Length seam_spacing = inches(16);  ///< from seam to seam of the panels: one closure in each pan
+    Length cleat_clear = inches(3);    ///< cleat joints this far outside a lap of the trim
     Length hem_notch_clear = sixteenths(2);  ///< hem notch = lap + this
     Length bead_gap = inches(2);             ///< between the two beads, about the middle of the lap
     Length bead_width = sixteenths(3);
@@ -47,8 +57,11 @@ Result<Practice> with_rule(const Practice& practice, std::string_view key, std::
 /// All rules of a file onto the defaults above.
 Result<Practice> practice_of(const std::vector<PracticeRule>& rules);
 
-/// What an end adds to the metal of a run fitted from side `first` (TRADE: gable 1 in; outside
-/// corner 1 in at the end fitted first, 0 at the other; the rest 0).
+/// The overlap of two pieces on an edge of that kind.
+Length lap_on(EdgeKind kind, const Practice& practice);
+
+/// The tab, lap or fold that an end adds to the metal of a run fitted from side `first`: at a
+/// corner on the end fitted first, 0 at the other. What geometry adds beside it is end_metal()'s.
 Length end_allowance(End end, Side side, Side first, const Practice& practice);
 
 }  // namespace hemline

@@ -1,31 +1,15 @@
-// Making the cut card: the marks of each end, measured from that end, then laid along the tape.
-//
-//   left end: at = in                       right end: at = cut − in
-//   |<-in->|_________________________________|<-in->|
+// Making the cut card: the piece and its stick found, its ends, marks and screws put on it.
 #include "engine/work/card.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
-#include "engine/roof/cut_offset.h"
+#include "engine/roof/edge_shape.h"
+#include "engine/work/card_marks.h"
 #include "engine/work/fixing.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
 namespace {
-
-struct EndMark {
-    MarkKind kind;
-    Length in;  ///< from the end of the metal, inward
-};
-
-/// One end of the piece, with all that its marks are made of.
-struct PieceEnd {
-    EndWork work = EndWork::square;
-    Length allowance;
-    std::optional<Length> mitre;  ///< set back from the corner line; none where there is no mitre
-};
 
 /// Where a card's pieces and trim come from, found and known to be there.
 struct Found {
@@ -96,126 +80,19 @@ Result<Found> find_all(const Job& job, const Plan& plan, const Catalogue& catalo
     return Found{work, run, planned, fitted_to(*trim, work->edge)};
 }
 
-EndWork work_of(End end, Length allowance) {
-    const bool tab = allowance > Length();
-    switch (end) {
-        case End::gable:
-            return tab ? EndWork::gable_tab : EndWork::square;
-        case End::corner_out:
-            return tab ? EndWork::corner_tab : EndWork::corner_mitre;
-        case End::corner_in:
-            return EndWork::corner_in;
-        default:
-            return EndWork::square;
-    }
-}
-
-/// Set back from the corner line at the back edge of the flange: w·cosθ·cot(C/2), the two pitches
-/// equal; 90° where no corner angle was read. None without a pitch, a flange or an outside corner.
-std::optional<Length> mitre_setback(const Found& found, Side side, EndWork work, Length grid) {
-    const Edge& edge = found.work->edge;
-    const Length flange = leg_width(found.trim, LegName::flange);
-    const bool corner = work == EndWork::corner_tab || work == EndWork::corner_mitre;
-    if (!corner || found.run->role != TrimRole::main || !edge.pitch || flange <= Length()) {
-        return {};
-    }
-    const Length square = flange_mitre_setback(flange, *edge.pitch);
-    const auto corner_udeg = side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-    if (!corner_udeg) {
-        return nearest_on(square, grid);
-    }
-    const double half = static_cast<double>(*corner_udeg) / 2e6 * std::numbers::pi / 180.0;
-    if (half <= 0 || half >= std::numbers::pi / 2) {
-        return {};
-    }
-    const double nm = std::min(static_cast<double>(square.nm()) / std::tan(half),
-                               static_cast<double>(longest_readable().nm()));
-    return nearest_on(Length::of_nm(std::llround(nm)), grid);
-}
-
-PieceEnd end_of_piece(const Found& found, Side side, const Practice& practice) {
-    const Edge& edge = found.work->edge;
+/// One end of the piece: a half of a lap, a butt joint, or the end of the edge.
+EndMetal end_of_piece(const Found& found, Side side, const Practice& practice) {
+    const Side first = first_fitted(found.work->edge);
     const Run& run = *found.run;
-    const bool toward_first = side == edge.first;
-    const PlannedPiece& outermost = toward_first ? run.pieces.front() : run.pieces.back();
-    if (found.piece != &outermost) {
-        const EndWork lap = toward_first ? EndWork::overlap : EndWork::underlap;
-        return {run.lap > Length() ? lap : EndWork::square, {}, {}};
+    const PlannedPiece& outermost = side == first ? run.pieces.front() : run.pieces.back();
+    if (found.piece == &outermost) {
+        return end_metal(found.work->edge, side, found.trim, practice);
     }
-    if (run.role == TrimRole::cleat) {
-        return {};
+    EndMetal lap;
+    if (run.lap > Length()) {
+        lap.work = side == first ? EndWork::overlap : EndWork::underlap;
     }
-    Length covered;
-    for (const PlannedPiece& piece : run.pieces) {
-        covered += piece.covers;
-    }
-    const RunRule rule = run_rule(edge, run.role, covered, practice);
-    const Length allowance = toward_first ? rule.allowance_first : rule.allowance_last;
-    const EndWork work = work_of(end_at(edge, side), allowance);
-    return {work, allowance, mitre_setback(found, side, work, practice.cut_grid)};
-}
-
-std::vector<EndMark> marks_of(const PieceEnd& end, const Run& run, const Trim& trim,
-                              const Practice& practice) {
-    std::vector<EndMark> marks;
-    if (end.work == EndWork::underlap || end.work == EndWork::overlap) {
-        marks.push_back({MarkKind::lap_line, run.lap});
-        if (end.work == EndWork::underlap) {
-            for (const Length offset : bead_offsets(run.lap, practice)) {
-                marks.push_back({MarkKind::bead, offset});
-            }
-            if (run.role == TrimRole::main && leg_width(trim, LegName::hem) > Length()) {
-                marks.push_back({MarkKind::hem_notch, run.lap + practice.hem_notch_clear});
-                marks.push_back({MarkKind::hem_clip_45, run.lap + practice.hem_notch_clear});
-            }
-        }
-        return marks;
-    }
-    if (end.allowance > Length()) {
-        // At an inside corner the flange laps past the line: it is not cut there, nor the drip
-        // edge.
-        if (end.work != EndWork::corner_in) {
-            if (leg_width(trim, LegName::flange) > Length()) {
-                marks.push_back({MarkKind::flange_cut, end.allowance});
-            }
-            marks.push_back({MarkKind::drip_clip_45, end.allowance});
-        }
-        marks.push_back({MarkKind::tab_fold, end.allowance});
-        marks.push_back({MarkKind::tab_end, Length()});
-    }
-    if (end.mitre) {
-        marks.push_back({MarkKind::flange_mitre, end.allowance + *end.mitre});
-    }
-    return marks;
-}
-
-/// Order of the hands' work where marks share a place: lines and beads, snips, folds, the end cut.
-int turn_of(MarkKind kind) {
-    constexpr MarkKind order[] = {
-        MarkKind::lap_line,     MarkKind::bead,       MarkKind::hem_notch,    MarkKind::hem_clip_45,
-        MarkKind::flange_mitre, MarkKind::flange_cut, MarkKind::drip_clip_45, MarkKind::tab_fold,
-        MarkKind::tab_end,      MarkKind::end_cut};
-    return static_cast<int>(std::find(std::begin(order), std::end(order), kind) -
-                            std::begin(order));
-}
-
-std::vector<Mark> lay_along_tape(const std::vector<EndMark>& left,
-                                 const std::vector<EndMark>& right, Length cut, bool end_cut) {
-    std::vector<Mark> marks;
-    marks.reserve(left.size() + right.size() + 1);
-    for (const EndMark& mark : left) {
-        marks.push_back({mark.kind, std::clamp(mark.in, Length(), cut), Side::left});
-    }
-    for (const EndMark& mark : right) {
-        marks.push_back({mark.kind, std::clamp(cut - mark.in, Length(), cut), Side::right});
-    }
-    if (end_cut) {
-        marks.push_back({MarkKind::end_cut, cut, Side::right});
-    }
-    std::stable_sort(marks.begin(), marks.end(), [](const Mark& a, const Mark& b) {
-        return a.at != b.at ? a.at < b.at : turn_of(a.kind) < turn_of(b.kind);
-    });
-    return marks;
+    return lap;
 }
 
 /// Puts the stick on the card. False when the piece takes all that is left of it: no cut through.
@@ -240,23 +117,26 @@ std::optional<Side> hand_of(const Found& found) {
     if (first == last) {
         return {};
     }
-    return first ? found.work->edge.first : other(found.work->edge.first);
-}
-
-bool is_corner_out(EndWork work) {
-    return work == EndWork::corner_tab || work == EndWork::corner_mitre;
+    const Side side = first_fitted(found.work->edge);
+    return first ? side : other(side);
 }
 
 /// A mitre that cannot be marked keeps the piece waiting: it would be cut by guess.
-std::string mitre_missing(const Found& found, const PieceEnd& left, const PieceEnd& right) {
+std::string mitre_missing(const Found& found, const EndMetal& left, const EndMetal& right) {
+    const auto missing = [&](const EndMetal& end) {
+        const bool corner = end.work == EndWork::corner_tab || end.work == EndWork::corner_mitre ||
+                            end.work == EndWork::corner_in || end.work == EndWork::eave_foot;
+        return corner && !end.near_back;
+    };
+    const EdgeKind kind = found.work->edge.kind;
+    const bool mitred = kind == EdgeKind::eave || kind == EdgeKind::high_eave ||
+                        kind == EdgeKind::hip || kind == EdgeKind::valley;
     const bool main = found.run->role == TrimRole::main;
     const bool flange = leg_width(found.trim, LegName::flange) > Length();
-    const bool missing =
-        (is_corner_out(left.work) && !left.mitre) || (is_corner_out(right.work) && !right.mitre);
-    if (!main || !flange || !missing || found.piece->is_cut) {
+    if (!mitred || !main || !flange || found.piece->is_cut || (!missing(left) && !missing(right))) {
         return "";
     }
-    return found.work->edge.pitch ? "Measure the corner again: outside, it is under 180 degrees."
+    return found.work->edge.pitch ? "Measure the corner and both pitches again: no mitre fits them."
                                   : "Take the pitch first: the flange mitre depends on it.";
 }
 
@@ -270,14 +150,15 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     }
     const Found& found = *all;
     const Practice& practice = job.practice;
-    const PieceEnd left = end_of_piece(found, Side::left, practice);
-    const PieceEnd right = end_of_piece(found, Side::right, practice);
-    const auto laps = [](const PieceEnd& end) {
+    const EndMetal left = end_of_piece(found, Side::left, practice);
+    const EndMetal right = end_of_piece(found, Side::right, practice);
+    const auto laps = [](const EndMetal& end) {
         return end.work == EndWork::underlap || end.work == EndWork::overlap;
     };
 
     Card card;
     card.edge = found.work->edge.id;
+    card.kind = found.work->edge.kind;
     card.trim = found.trim.id;
     card.trim_name = found.trim.name;
     card.role = role;
@@ -291,10 +172,12 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     card.hand = hand_of(found);
     card.legs = found.trim.legs;
     const bool end_cut = take_stick(card, plan, *found.piece, practice.kerf);
-    card.marks =
-        lay_along_tape(marks_of(left, *found.run, found.trim, practice),
-                       marks_of(right, *found.run, found.trim, practice), card.cut, end_cut);
-    card.screws = screws_of(*found.piece, laps(left), laps(right), found.run->lap, practice);
+    card.marks = marks_of(left, right, *found.run, found.trim, card.cut,
+                          end_cut ? EndCut::needed : EndCut::none, practice);
+    const auto free = [&](const EndMetal& end) { return laps(end) ? found.run->lap : end.added(); };
+    card.screws =
+        screws_of(card.cut, {free(left), laps(left)}, {free(right), laps(right)}, practice);
+    card.screw_lines = screw_lines(found.work->edge.kind, role);
     card.waits_for = mitre_missing(found, left, right);
     if (card.waits_for.empty()) {
         card.waits_for = cut_waits_for(*found.work, *found.run, piece, practice);

@@ -14,19 +14,9 @@
 
 #include "engine/plan/plan.h"
 #include "engine/result.h"
+#include "engine/trim/end_metal.h"
 
 namespace hemline {
-
-/// What an end of a piece is: the end of the edge, or one half of a lap.
-enum class EndWork {
-    gable_tab,     ///< 1 in tab folded flat to the gable
-    corner_tab,    ///< outside corner, fitted first: tab wraps behind the neighbour
-    corner_mitre,  ///< outside corner, fitted second: stops at the corner line
-    corner_in,     ///< inside corner: face butts
-    square,        ///< wall or open end, or a butt joint
-    underlap,      ///< lies under the next piece: carries the lap, the beads, the hem notch
-    overlap,       ///< lies over the piece before it
-};
 
 enum class MarkKind {
     lap_line,      ///< edge of the visible part
@@ -38,6 +28,17 @@ enum class MarkKind {
     tab_fold,      ///< tab folded here
     drip_clip_45,  ///< drip edge cut at 45° from here
     tab_end,       ///< end of the tab: clip both corners at 45°
+    relief,        ///< a wrap's tab: small notch in the fold, so that it folds true
+    face_cut,      ///< face, kick and hem cut away from here to the end; the flange runs on
+    plumb_top,     ///< a plumb line meets the fold of flange and face here
+    plumb_foot,    ///< the same line meets the lower edge of the face here
+    corner_point,  ///< the middle of a hip or valley meets the corner of the two eaves, or the
+                   ///< ridge
+    mitre_near,    ///< outer edge of the leg on this roof; cut from here to the corner point
+    mitre_far,     ///< outer edge of the leg on the other roof; cut from here to the corner point
+    end_fold,      ///< the end folded down here to close it
+    turn_up,       ///< the end turned up here against the wall
+    kick_fold,     ///< slit along the bend from the end to here, and turned out
     end_cut,       ///< cut the stick through here
 };
 
@@ -49,6 +50,7 @@ struct Mark {
 
 struct Card {
     std::string edge, trim, trim_name;
+    EdgeKind kind = EdgeKind::eave;
     TrimRole role = TrimRole::main;
     int piece = 0, pieces = 0;
     Length cut, covers, lap;
@@ -58,6 +60,7 @@ struct Card {
     std::vector<Leg> legs;            ///< for drawing: from the deck outward
     std::vector<Mark> marks;          ///< in tape order from the hooked end, the end cut last
     std::vector<Length> screws;       ///< centres from the hooked end
+    int screw_lines = 1;              ///< along each of so many legs
     int stick = 0;                    ///< number of the stick in the plan; 0: cut already
     std::optional<EventId> offcut;    ///< take this offcut instead of a new stick
     Length stick_length, stick_from;  ///< where on the stick the piece begins

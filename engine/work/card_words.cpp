@@ -23,6 +23,26 @@ std::string_view spoken(MarkKind kind) {
             return "drip edge 45°";
         case MarkKind::tab_end:
             return "tab end";
+        case MarkKind::relief:
+            return "relief notch";
+        case MarkKind::face_cut:
+            return "face cut";
+        case MarkKind::plumb_top:
+            return "plumb, top";
+        case MarkKind::plumb_foot:
+            return "plumb, foot";
+        case MarkKind::corner_point:
+            return "corner point";
+        case MarkKind::mitre_near:
+            return "mitre, near";
+        case MarkKind::mitre_far:
+            return "mitre, far";
+        case MarkKind::end_fold:
+            return "end fold";
+        case MarkKind::turn_up:
+            return "turn-up";
+        case MarkKind::kick_fold:
+            return "kick-out";
         case MarkKind::end_cut:
             break;
     }
@@ -49,6 +69,26 @@ std::string_view deed_of(MarkKind kind) {
             return "drip edge cut at 45°, away from the tab";
         case MarkKind::tab_end:
             return "both corners of the tab clipped at 45°";
+        case MarkKind::relief:
+            return "small notch at the fold, so that the tab folds true";
+        case MarkKind::face_cut:
+            return "face, kick and hem cut away from here to the end; the flange runs on";
+        case MarkKind::plumb_top:
+            return "plumb line begins here, at the fold of flange and face";
+        case MarkKind::plumb_foot:
+            return "plumb line ends here, at the lower edge of the face";
+        case MarkKind::corner_point:
+            return "mark only: the bend meets the corner here";
+        case MarkKind::mitre_near:
+            return "leg on this roof: cut line from its outer edge here to the corner point";
+        case MarkKind::mitre_far:
+            return "leg on the other roof: cut line from its outer edge here to the corner point";
+        case MarkKind::end_fold:
+            return "end folded down here to close it";
+        case MarkKind::turn_up:
+            return "end turned up here, against the wall";
+        case MarkKind::kick_fold:
+            return "slit along the bend from the end to here, wall leg turned out";
         case MarkKind::end_cut:
             break;
     }
@@ -69,6 +109,20 @@ std::string_view spoken(EndWork end) {
             return "underlap";
         case EndWork::overlap:
             return "overlap";
+        case EndWork::eave_return:
+            return "plumb foot, tab returned along the eave";
+        case EndWork::peak:
+            return "peak, cut plumb";
+        case EndWork::folded:
+            return "folded end";
+        case EndWork::turn_up:
+            return "turned up at the wall";
+        case EndWork::kick_out:
+            return "kick-out";
+        case EndWork::eave_foot:
+            return "foot cut to both eaves";
+        case EndWork::top_mitre:
+            return "top cut to the ridge";
         case EndWork::square:
             break;
     }

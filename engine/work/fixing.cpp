@@ -2,7 +2,11 @@
 #include "engine/work/fixing.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
+
+#include "engine/roof/edge_shape.h"
+#include "engine/trim/end_metal.h"
 
 namespace hemline {
 namespace {
@@ -42,18 +46,6 @@ Length lap_margin(Length lap, const Practice& practice) {
                     std::min(practice.screw_margin, round_down_to(half, sixteenths(1))));
 }
 
-/// The piece's tab, as its own numbers tell: what is cut and neither covers nor laps. Of one piece
-/// that closes both ends only the sum is known, so the longest tab in practice limits it.
-Length tab_of(const PlannedPiece& piece, bool laps_left, bool laps_right, Length lap,
-              const Practice& practice) {
-    const bool carries_lap =
-        (laps_left && laps_right) || (piece.number == 1 && (laps_left || laps_right));
-    const Length tab = piece.cut - piece.covers - (carries_lap ? lap : Length());
-    const Length longest = std::max({practice.tab_gable, practice.tab_corner_out,
-                                     practice.tab_corner_in, practice.tab_wall, practice.tab_open});
-    return std::clamp(tab, Length(), std::max(Length(), longest));
-}
-
 }  // namespace
 
 std::vector<Length> screw_centres(Length from, Length to, Length margin, Length spacing) {
@@ -66,25 +58,45 @@ std::vector<Length> screw_centres(Length from, Length to, Length margin, Length 
     return centres_between(from + margin, to - margin, spacing);
 }
 
-std::vector<Length> screws_of(const PlannedPiece& piece, bool laps_left, bool laps_right,
-                              Length lap, const Practice& practice) {
-    const Length tab = tab_of(piece, laps_left, laps_right, lap, practice);
+std::vector<Length> screws_of(Length cut, FreeEnd left, FreeEnd right, const Practice& practice) {
     // From the cut end the margin counts the tab in, but a screw stays half a margin off the fold.
     const Length half_margin = Length::of_nm(practice.screw_margin.nm() / 2);
-    const Length past_tab = std::max(practice.screw_margin - tab, half_margin);
-    const Length past_lap = lap_margin(lap, practice);
-    const Length from = laps_left ? lap : tab;
-    const Length to = piece.cut - (laps_right ? lap : tab);
+    const auto past = [&](FreeEnd end) {
+        return end.laps ? lap_margin(end.length, practice)
+                        : std::max(practice.screw_margin - end.length, half_margin);
+    };
+    const Length from = left.length;
+    const Length to = cut - right.length;
     if (to <= from) {
         return {};
     }
-    const Length first = from + (laps_left ? past_lap : past_tab);
-    const Length last = to - (laps_right ? past_lap : past_tab);
+    const Length first = from + past(left);
+    const Length last = to - past(right);
     if (last <= first) {
         return {middle_of(from, to)};
     }
     return centres_between(first, last, practice.screw_spacing);
 }
+
+FreeEnds free_ends_of(const Run& run, const PlannedPiece& piece, const Edge& edge, const Trim& trim,
+                      const Practice& practice) {
+    const Side first = first_fitted(edge);
+    const auto end = [&](Side side) -> FreeEnd {
+        const PlannedPiece& outermost = side == first ? run.pieces.front() : run.pieces.back();
+        if (piece.number != outermost.number) {
+            return {run.lap, run.lap > Length()};
+        }
+        return {end_metal(edge, side, trim, practice).added(), false};
+    };
+    return {end(Side::left), end(Side::right)};
+}
+
+int screw_lines(EdgeKind kind, TrimRole role) {
+    const bool both = kind == EdgeKind::ridge || kind == EdgeKind::hip || kind == EdgeKind::valley;
+    return both && role == TrimRole::main ? 2 : 1;
+}
+
+bool is_sealed(const Run& run) { return run.role == TrimRole::main && run.lap > Length(); }
 
 std::vector<Length> bead_offsets(Length lap, const Practice& practice) {
     if (lap <= Length()) {
@@ -99,19 +111,21 @@ std::vector<Length> bead_offsets(Length lap, const Practice& practice) {
     return {Length::of_nm(lap.nm() / 3), Length::of_nm(lap.nm() * 2 / 3)};
 }
 
-FixingTally fixing_of(const Run& run, const Trim& trim, const Practice& practice) {
+FixingTally fixing_of(const Run& run, const Edge& edge, const Trim& trim,
+                      const Practice& practice) {
     FixingTally tally;
     const std::size_t count = run.pieces.size();
     const bool laps = run.lap > Length();
-    for (std::size_t i = 0; i < count; ++i) {
+    for (const PlannedPiece& piece : run.pieces) {
+        const FreeEnds ends = free_ends_of(run, piece, edge, trim, practice);
         tally.screws += static_cast<std::int64_t>(
-            screws_of(run.pieces[i], laps && i > 0, laps && i + 1 < count, run.lap, practice)
-                .size());
+                            screws_of(piece.cut, ends.left, ends.right, practice).size()) *
+                        screw_lines(edge.kind, run.role);
     }
     tally.laps = laps && count > 0 ? static_cast<std::int64_t>(count) - 1 : 0;
     const Length across = leg_width(trim, LegName::flange) + leg_width(trim, LegName::face);
     const auto beads = static_cast<std::int64_t>(bead_offsets(run.lap, practice).size());
-    tally.bead = across * (beads * tally.laps);
+    tally.bead = is_sealed(run) ? across * (beads * tally.laps) : Length();
     const auto in_inches = [](Length length) {
         return static_cast<double>(length.nm()) / static_cast<double>(inches(1).nm());
     };
@@ -119,6 +133,39 @@ FixingTally fixing_of(const Run& run, const Trim& trim, const Practice& practice
     const double section = std::numbers::pi / 4 * width * width;
     tally.cartridges = in_inches(tally.bead) * section / cartridge_cubic_inches;
     return tally;
+}
+
+Closures closures_of(const Edge& edge, Length length, const Practice& practice) {
+    const bool both = edge.kind == EdgeKind::ridge || edge.kind == EdgeKind::hip;
+    const bool one = edge.kind == EdgeKind::headwall || edge.kind == EdgeKind::transition ||
+                     edge.kind == EdgeKind::high_eave;
+    if ((!both && !one) || length <= Length()) {
+        return {};
+    }
+    Closures closures;
+    closures.each = practice.seam_spacing;
+    const auto corner = roof_corner(edge, Side::left);
+    if (edge.kind == EdgeKind::hip && corner) {
+        // Seams meet a hip on the skew: along it they stand spacing / (cos α·cos slope) apart.
+        const Result<HipLine> hip = hip_line(*corner);
+        const auto along = [&](double from_eave) {
+            const double deg = std::numbers::pi / 180;
+            return static_cast<double>(practice.seam_spacing.nm()) /
+                   (std::cos(from_eave * deg) * std::cos(hip->slope_degrees * deg));
+        };
+        if (hip) {
+            const double nm =
+                std::max(along(hip->from_eave1_degrees), along(hip->from_eave2_degrees));
+            const auto most = static_cast<double>(longest_readable().nm());
+            closures.each = round_up_to(Length::of_nm(std::llround(std::clamp(nm, 1.0, most))),
+                                        practice.cut_grid);
+        }
+    }
+    closures.count = parts_to_cover(length, closures.each) * (both ? 2 : 1);
+    const std::int64_t from_one = std::max<std::int64_t>(
+        1, (practice.stock + practice.kerf).nm() / (closures.each + practice.kerf).nm());
+    closures.sticks = (closures.count + from_one - 1) / from_one;
+    return closures;
 }
 
 }  // namespace hemline

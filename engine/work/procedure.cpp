@@ -2,7 +2,9 @@
 #include "engine/work/procedure.h"
 
 #include <algorithm>
+#include <cmath>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/work/fixing.h"
 #include "engine/work/procedure_words.h"
 #include "engine/work/readiness.h"
@@ -21,16 +23,27 @@ struct Ground {
     [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
 };
 
-std::int64_t screws_planned_on(const Run& run, int number, const Practice& practice) {
+std::int64_t screws_planned_on(const Run& run, int number, const Ground& ground) {
     const PlannedPiece* piece = find_piece(run, number);
-    if (piece == nullptr) {
+    const Trim* trim = ground.catalogue.find(run.trim);
+    if (piece == nullptr || trim == nullptr) {
         return 0;
     }
-    const bool laps = run.lap > Length();
-    return static_cast<std::int64_t>(screws_of(*piece, laps && piece != &run.pieces.front(),
-                                               laps && piece != &run.pieces.back(), run.lap,
-                                               practice)
-                                         .size());
+    const Edge& edge = ground.work.edge;
+    const FreeEnds ends = free_ends_of(run, *piece, edge, *trim, ground.practice);
+    const auto on_one_leg = screws_of(piece->cut, ends.left, ends.right, ground.practice).size();
+    return static_cast<std::int64_t>(on_one_leg) * screw_lines(edge.kind, run.role);
+}
+
+Closures closures_on(const Ground& ground) {
+    const Length length = ground.work.length(ground.practice).value_or(Length());
+    return closures_of(ground.work.edge, length, ground.practice);
+}
+
+/// "126.9": to a tenth, as a bevel gauge or a digital level shows it.
+std::string tenths(double value) {
+    const auto count = std::llround(value * 10);
+    return std::to_string(count / 10) + "." + std::to_string(count % 10);
 }
 
 std::optional<std::string> number_for(std::string_view word, const Ground& ground, const Run& run,
@@ -53,6 +66,18 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
     if (word == "beads") {
         return std::to_string(bead_offsets(run.lap, ground.practice).size());
     }
+    if (word == "fold" || word == "toward") {
+        const auto fold = fold_at(ground.work.edge);
+        return !fold            ? std::optional<std::string>("its angle, once the pitch is taken")
+               : word == "fold" ? std::optional(tenths(fold->included_degrees) + "°")
+                                : std::optional(std::string(word_of(fold->toward)));
+    }
+    if (word == "closures") {
+        return std::to_string(closures_on(ground).count);
+    }
+    if (word == "closure") {
+        return print_length(closures_on(ground).each, marks);
+    }
     if (word == "trim") {
         return trim != nullptr ? trim->name : run.trim;
     }
@@ -66,7 +91,7 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
         return print_length(planned->cut, marks);
     }
     if (word == "screws") {
-        return std::to_string(screws_planned_on(run, piece, ground.practice));
+        return std::to_string(screws_planned_on(run, piece, ground));
     }
     return {};
 }
@@ -94,9 +119,10 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
         step.length_most = length_limit(rule.most, ground.practice);
     }
     if (rule.asks == Asks::count) {
-        const std::int64_t screws = screws_planned_on(run, piece, ground.practice);
-        step.count_least = count_limit(rule.least, screws);
-        step.count_most = count_limit(rule.most, screws);
+        const PlannedCounts planned{screws_planned_on(run, piece, ground),
+                                    closures_on(ground).count};
+        step.count_least = count_limit(rule.least, planned);
+        step.count_most = count_limit(rule.most, planned);
     }
     const TrimRole role = role_of(rule.each);
     switch (rule.asks) {
@@ -138,6 +164,11 @@ bool comes_for(const StepRule& rule, const Run& run, int piece) {
     }
 }
 
+bool has_end(const Ground& ground, const StepRule& rule) {
+    const Edge& edge = ground.work.edge;
+    return !rule.when || edge.left == *rule.when || edge.right == *rule.when;
+}
+
 using Rules = std::vector<StepRule>::const_iterator;
 
 /// A block of rules for one run's pieces: all rules for piece 1, then all for piece 2.
@@ -146,7 +177,7 @@ void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Gro
     for (const PlannedPiece& piece : run.pieces) {
         bool after_cut = false;
         for (auto rule = from; rule != to; ++rule) {
-            if (!comes_for(*rule, run, piece.number)) {
+            if (!has_end(ground, *rule) || !comes_for(*rule, run, piece.number)) {
                 continue;
             }
             steps.push_back(step_of(*rule, piece.number, ground, run, after_cut));
@@ -176,7 +207,7 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
     }
     for (auto rule = procedure.begin(); rule != procedure.end();) {
         if (!is_of_pieces(rule->each)) {
-            if (run_of_part(ground, rule->part) != nullptr) {
+            if (run_of_part(ground, rule->part) != nullptr && has_end(ground, *rule)) {
                 steps.push_back(step_of(*rule, 0, ground, *main, false));
             }
             ++rule;

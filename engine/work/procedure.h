@@ -23,6 +23,7 @@ enum class Asks { done, length, count, seen, cut, remainder, tick };
 
 struct StepRule {
     std::string id, part;
+    std::optional<End> when;  ///< comes only on an edge with such an end; none: on every edge
     Each each = Each::edge;
     Asks asks = Asks::done;
     std::string action;      ///< at most twelve words

@@ -16,7 +16,8 @@ constexpr int steps_most = 7;   ///< of a part
 
 constexpr std::string_view columns[] = {"id",    "part",    "each",  "asks", "action", "why",
                                         "wrong", "caution", "least", "most", "source"};
-constexpr std::string_view edge_words[] = {"edge", "pieces", "lap", "spacing", "beads", "trim"};
+constexpr std::string_view edge_words[] = {"edge", "pieces",   "lap",     "spacing", "beads",
+                                           "trim", "closures", "closure", "fold",    "toward"};
 constexpr std::string_view piece_words[] = {"piece", "neighbour", "cut", "screws"};
 
 template <class Words>
@@ -50,11 +51,20 @@ struct Row {
     const std::vector<Cell>& cells;
 
     const Cell& operator[](std::string_view name) const { return cells[*table.column(name)]; }
+    /// The cell of a column that need not be there.
+    [[nodiscard]] const Cell* find(std::string_view name) const {
+        const auto column = table.column(name);
+        return column ? &cells[*column] : nullptr;
+    }
+    [[nodiscard]] std::string_view when() const {
+        const Cell* cell = find("when");
+        return cell == nullptr ? std::string_view() : cell->text;
+    }
 };
 
 std::optional<Problem> bad_header(const Table& table) {
     for (const Cell& cell : table.header) {
-        if (!holds(columns, cell.text)) {
+        if (!holds(columns, cell.text) && cell.text != "when") {
             return problem_at(cell, "there is no column \"" + cell.text + "\".", "Take it out.");
         }
     }
@@ -82,10 +92,10 @@ std::optional<Problem> bad_action(const Cell& cell, Each each) {
         return {};
     });
     if (!unknown.empty()) {
-        return problem_at(
-            cell, "this step knows no number {" + unknown + "}.",
-            "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}; with pieces also "
-            "{piece}, {neighbour}, {cut}, {screws}.");
+        return problem_at(cell, "this step knows no number {" + unknown + "}.",
+                          "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}, {closures}, "
+                          "{closure}, {fold}, {toward}; "
+                          "with pieces also {piece}, {neighbour}, {cut}, {screws}.");
     }
     return {};
 }
@@ -98,9 +108,9 @@ std::optional<Problem> bad_limit(const Cell& cell, Asks asks) {
         return problem_at(cell, "\"" + cell.text + "\" is no length and no rule of practice.",
                           "Write a length with its unit, or a rule such as lap.");
     }
-    if (asks == Asks::count && !count_limit(cell.text, 0)) {
+    if (asks == Asks::count && !count_limit(cell.text, {})) {
         return problem_at(cell, "\"" + cell.text + "\" is no whole number.",
-                          "Write a whole number, or screws for as many as planned.");
+                          "Write a whole number, or screws or closures for as many as planned.");
     }
     if (asks != Asks::length && asks != Asks::count) {
         return problem_at(cell, "only a length or a count has limits.", "Leave it empty.");
@@ -148,8 +158,15 @@ Result<StepRule> read_rule(const Row& row) {
             "\"" + row["asks"].text + "\" does not go with \"" + row["each"].text + "\".",
             "A cut is of a piece, a remainder of the last, a tick of the edge.");
     }
+    const std::string_view when = row.when();
+    if (!when.empty() && !end_of(when)) {
+        return problem_at(*row.find("when"), "\"" + std::string(when) + "\" is not an end.",
+                          "Write gable, corner_out, corner_in, wall, open, eave, ridge, hip or "
+                          "valley, or leave the cell empty.");
+    }
     StepRule rule{row["id"].text,
                   row["part"].text,
+                  when.empty() ? std::nullopt : end_of(when),
                   *each,
                   *asks,
                   row["action"].text,

@@ -25,6 +25,9 @@ constexpr std::pair<std::string_view, Asks> asks_words[] = {
 constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {
     {"stock", &Practice::stock},
     {"lap", &Practice::lap},
+    {"lap_valley", &Practice::lap_valley},
+    {"turn_up", &Practice::turn_up},
+    {"kick_out", &Practice::kick_out},
     {"sliver", &Practice::sliver},
     {"cleat_clear", &Practice::cleat_clear},
     {"hem_notch_clear", &Practice::hem_notch_clear},
@@ -70,9 +73,12 @@ std::optional<Length> length_limit(std::string_view word, const Practice& practi
     return length ? std::optional(*length) : std::nullopt;
 }
 
-std::optional<std::int64_t> count_limit(std::string_view word, std::int64_t screws) {
+std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCounts& planned) {
     if (word == screws_planned) {
-        return screws;
+        return planned.screws;
+    }
+    if (word == closures_planned) {
+        return planned.closures;
     }
     const bool whole =
         !word.empty() && word.size() <= 9 &&

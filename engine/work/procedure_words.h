@@ -19,15 +19,19 @@ constexpr bool is_of_pieces(Each each) { return each != Each::edge; }
 /// The run whose pieces the step goes through.
 TrimRole role_of(Each each);
 
-/// The limit of a count that means "as many as planned".
+/// The limits of a count that mean "as many as planned".
 constexpr std::string_view screws_planned = "screws";
+constexpr std::string_view closures_planned = "closures";
+struct PlannedCounts {
+    std::int64_t screws = 0, closures = 0;
+};
 
 /// A length of practice by its key ("lap", "hook_gap_most"); none when there is no such key.
 std::optional<Length> practice_length(const Practice& practice, std::string_view key);
 /// A limit of a length: a practice key, or a length as people write it.
 std::optional<Length> length_limit(std::string_view word, const Practice& practice);
-/// A limit of a count: a whole number from 0, or "screws".
-std::optional<std::int64_t> count_limit(std::string_view word, std::int64_t screws);
+/// A limit of a count: a whole number from 0, "screws" or "closures".
+std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCounts& planned);
 
 /// The marks lengths are printed on: those of the grid that cuts lie on.
 Marks marks_of(const Practice& practice);

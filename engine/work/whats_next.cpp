@@ -1,6 +1,7 @@
 // Where an edge stands, and the next cut of the whole job.
 #include <algorithm>
 
+#include "engine/work/order.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"
 
@@ -70,7 +71,16 @@ std::string_view spoken(EdgeStatus status) {
 }
 
 std::optional<NextCut> next_cut(const Job& job, const Plan& plan) {
+    // Edge by edge in the order they are fitted: the metal that goes on first is cut first.
+    std::vector<const EdgeWork*> works;
     for (const EdgeWork& work : job.edges) {
+        works.push_back(&work);
+    }
+    std::stable_sort(works.begin(), works.end(), [](const EdgeWork* a, const EdgeWork* b) {
+        return turn_of(a->edge.kind) < turn_of(b->edge.kind);
+    });
+    for (const EdgeWork* each : works) {
+        const EdgeWork& work = *each;
         if (work.finished) {
             continue;
         }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -114,7 +115,8 @@ Wish draw_run(Ui& ui, const State& state) {
     const Run* const run = find_run(state.plan, state.where.edge, TrimRole::main);
     const std::optional<Length> length =
         work == nullptr ? std::nullopt : work->length(state.job.practice);
-    if (run == nullptr || !length) {
+    const Trim* const trim = run == nullptr ? nullptr : state.assets->catalogue.find(run->trim);
+    if (trim == nullptr || !length) {
         wish.go = Where{Place::roof, {}};
         return wish;
     }
@@ -126,7 +128,7 @@ Wish draw_run(Ui& ui, const State& state) {
          {"pitch", "Pitch"},
          {"next", next.label, Look::primary}});
     const Box body = frame.body;
-    const RunRule rule = run_rule(work->edge, TrimRole::main, *length, state.job.practice);
+    const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice);
     const std::vector<std::optional<Length>> cut = cut_so_far(*run);
     const std::vector<Box> places = rows(body, 3, ui.mm(3));
     for (std::size_t i = 0; i < 3; ++i) {
@@ -135,7 +137,7 @@ Wish draw_run(Ui& ui, const State& state) {
         Box place = places[i];
         place.h = std::min(place.h, ui.mm(style_mm_most));
         if (draw_style(ui, row, chosen, divide_again(rule, row.style, cut),
-                       {rule, work->edge.first, state.marks}, place) &&
+                       {rule, first_fitted(work->edge), state.marks}, place) &&
             !chosen) {
             wish.fact = StyleChosen{work->edge.id, row.style};
             wish.go = state.where;

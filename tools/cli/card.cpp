@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "engine/quote.h"
+#include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
@@ -13,12 +14,25 @@ namespace {
 
 /// Whether metal goes at the mark; the others are lines to fold, seal or see by.
 bool cuts(MarkKind kind) {
-    return kind != MarkKind::lap_line && kind != MarkKind::bead && kind != MarkKind::tab_fold;
+    switch (kind) {
+        case MarkKind::lap_line:
+        case MarkKind::bead:
+        case MarkKind::tab_fold:
+        case MarkKind::end_fold:
+        case MarkKind::turn_up:
+        case MarkKind::corner_point:
+        case MarkKind::plumb_top:
+        case MarkKind::plumb_foot:
+            return false;
+        default:
+            return true;
+    }
 }
 
 Json card_json(const Card& card, Marks marks) {
     Json json;
     json["edge"] = card.edge;
+    json["kind"] = word_of(card.kind);
     json["trim"] = card.trim;
     json["role"] = word_of(card.role);
     json["piece"] = card.piece;
@@ -44,6 +58,7 @@ Json card_json(const Card& card, Marks marks) {
     for (const Length screw : card.screws) {
         json["screws_nm"].push_back(screw.nm());
     }
+    json["screw_lines"] = card.screw_lines;
     json["stick"] = card.stick;
     json["stock_nm"] = card.stick_length.nm();
     json["from_nm"] = card.stick_from.nm();
@@ -64,8 +79,10 @@ std::string heading_of(const Card& card, Marks marks) {
                 print_length(card.stick_from, marks) + "; left after it " +
                 print_length(card.left_over, marks) + '\n';
     }
-    text += "Left end: " + std::string(spoken(card.left)) +
-            ". Right end: " + std::string(spoken(card.right)) + ".";
+    const bool sloped = is_sloped(card.kind);
+    text += std::string(sloped ? "Left end, the foot: " : "Left end: ") +
+            std::string(spoken(card.left)) + (sloped ? ". Right end, the top: " : ". Right end: ") +
+            std::string(spoken(card.right)) + ".";
     if (card.hand) {
         text += " A " + std::string(word_of(*card.hand)) + "-hand piece.";
     }
@@ -83,7 +100,8 @@ std::string card_text(const Card& card, Marks marks) {
         }
         text += '\n';
     }
-    text += std::to_string(card.screws.size()) + " screws at";
+    text += std::to_string(card.screws.size()) +
+            (card.screw_lines > 1 ? " screws along each leg at" : " screws at");
     for (std::size_t i = 0; i < card.screws.size(); ++i) {
         text += (i == 0 ? " " : ", ") + print_length(card.screws[i], marks);
     }

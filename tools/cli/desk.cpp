@@ -112,12 +112,14 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     }
     std::vector<Fact> facts;
     for (EdgeReading& row : *rows) {
-        row.edge.wrap = arguments.wrap;
+        row.edge.wrap = arguments.wrap &&
+                        assets.catalogue.default_for(row.edge.kind, TrimRole::wrap) != nullptr;
         facts.emplace_back(StyleChosen{row.edge.id, arguments.style.value_or(Style::balanced)});
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::agreed);
     facts.insert(facts.begin(), edges.begin(), edges.end());
-    Desk desk{replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit)};
+    Desk desk{
+        replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit), assets.catalogue};
     PlanOptions options{arguments.wrap, arguments.cleat};
     if (!arguments.style) {
         options.prefer = arguments.prefer;

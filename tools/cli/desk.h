@@ -31,6 +31,7 @@ struct Desk {
     Plan plan;
     Table table;  ///< the file's cells, to say where a problem stands
     Marks marks = Marks::sixteenth;
+    Catalogue catalogue = {};
 };
 
 /// Reads the file, folds it into a job under the asked style and stock, and plans it; says on

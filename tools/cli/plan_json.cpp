@@ -90,7 +90,7 @@ Json problem_json(const PlanProblem& problem, const Table& table) {
 
 Json plan_json(const Desk& desk) {
     Json json;
-    for (const char* key : {"edges", "sticks", "proof", "problems", "choices"}) {
+    for (const char* key : {"edges", "sticks", "proof", "problems", "choices", "closures"}) {
         json[key] = Json::array();
     }
     for (const Run& run : desk.plan.runs) {
@@ -107,6 +107,14 @@ Json plan_json(const Desk& desk) {
     }
     for (const PlanChoice& choice : desk.plan.choices) {
         json["choices"].push_back(choice_json(choice));
+    }
+    for (const EdgeWork& work : desk.job.edges) {
+        const Closures closures = closures_on(work, desk);
+        if (closures.count > 0) {
+            json["closures"].push_back({{"edge", work.edge.id}, {"count", closures.count}});
+            put_length(json["closures"].back(), "each", closures.each, desk.marks);
+            json["closures"].back()["sticks"] = closures.sticks;
+        }
     }
     return json;
 }

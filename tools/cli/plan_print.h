@@ -3,12 +3,16 @@
 
 #include <string>
 
+#include "engine/work/fixing.h"
 #include "tools/cli/desk.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
 
-/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…],"choices":[…]}`
+/// Closures of one edge; none where its length is not agreed.
+Closures closures_on(const EdgeWork& work, const Desk& desk);
+
+/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…],"choices":[…],"closures":[…]}`
 Json plan_json(const Desk& desk);
 
 /// One problem of the plan, at its cell of the table.

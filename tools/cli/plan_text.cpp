@@ -1,6 +1,7 @@
 // The plan for people: what to cut for each edge, from which stick, and how few sticks it takes.
 #include <map>
 
+#include "engine/roof/edge_shape.h"
 #include "tools/cli/plan_print.h"
 
 namespace hemline {
@@ -20,10 +21,11 @@ std::string_view spoken(Style style) {
 
 /// How a run came to be divided: as asked for, or as it looks when all were divided together.
 std::string divided(const Run& run, const EdgeWork& work, Length edge, const Desk& desk) {
-    if (desk.plan.choices.empty() || run.role == TrimRole::cleat) {
+    const Trim* trim = desk.catalogue.find(run.trim);
+    if (trim == nullptr || desk.plan.choices.empty() || run.role == TrimRole::cleat) {
         return std::string(spoken(work.style));
     }
-    const RunRule rule = run_rule(work.edge, run.role, edge, desk.job.practice);
+    const RunRule rule = run_rule(work.edge, *trim, edge, desk.job.practice);
     std::vector<Division> pieces;
     for (const PlannedPiece& piece : run.pieces) {
         pieces.push_back({piece.cut, piece.covers});
@@ -38,7 +40,7 @@ std::string heading_of(const Run& run, const EdgeWork& work, const Desk& desk) {
                        std::string(hemline::spoken(work.edge.kind)) + ": " +
                        print_length(length, desk.marks) + ", " + run.trim + ", " +
                        divided(run, work, length, desk) + ", fitted from the " +
-                       std::string(word_of(work.edge.first));
+                       std::string(is_sloped(work.edge.kind) ? "foot" : word_of(work.edge.first));
     if (run.lap > Length()) {
         text += ", laps " + print_length(run.lap, desk.marks);
     }
@@ -94,12 +96,22 @@ std::string sticks_text(const Desk& desk) {
     return text;
 }
 
-std::string proof_text(const Plan& plan) {
+std::string proof_text(const Desk& desk) {
     std::string text = "Count\n";
-    for (const Proof& proof : plan.proofs) {
+    for (const Proof& proof : desk.plan.proofs) {
         text += "  " + proof.trim + ": " + std::to_string(proof.sticks) +
                 (proof.sticks == 1 ? " stick" : " sticks") + ", none can use fewer than " +
                 std::to_string(proof.lower_bound) + (proof.proved ? ": proved fewest" : "") + '\n';
+    }
+    for (const EdgeWork& work : desk.job.edges) {
+        const Closures closures = closures_on(work, desk);
+        if (closures.count > 0) {
+            text += "  closures for edge " + on_one_line(work.edge.id) + ": " +
+                    std::to_string(closures.count) + " of " +
+                    print_length(closures.each, desk.marks) + " from " +
+                    std::to_string(closures.sticks) +
+                    (closures.sticks == 1 ? " stick" : " sticks") + '\n';
+        }
     }
     return text;
 }
@@ -121,6 +133,11 @@ std::string problems_text(const Desk& desk, const std::string& file) {
 
 }  // namespace
 
+Closures closures_on(const EdgeWork& work, const Desk& desk) {
+    const Length length = work.length(desk.job.practice).value_or(Length());
+    return closures_of(work.edge, length, desk.job.practice);
+}
+
 std::string plan_text(const Desk& desk, const std::string& file) {
     std::string text;
     for (const Run& run : desk.plan.runs) {
@@ -128,8 +145,8 @@ std::string plan_text(const Desk& desk, const std::string& file) {
             text += heading_of(run, *work, desk) + lines_of(run, desk.marks) + '\n';
         }
     }
-    return text + sticks_text(desk) + '\n' + proof_text(desk.plan) + '\n' +
-           problems_text(desk, file) + '\n' + std::string(caution()) + '\n';
+    return text + sticks_text(desk) + '\n' + proof_text(desk) + '\n' + problems_text(desk, file) +
+           '\n' + std::string(caution()) + '\n';
 }
 
 }  // namespace hemline

@@ -1,7 +1,9 @@
 // `show`: where a job stands: edges, readings, status, the next cut, and what was set aside.
 #include <iostream>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"
+#include "engine/work/order.h"
 #include "engine/work/procedure.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
@@ -30,7 +32,7 @@ Json edge_json(const EdgeWork& work, const Standing& standing) {
     json["trim"] = trim == nullptr ? work.edge.trim : trim->id;
     json["left"] = word_of(work.edge.left);
     json["right"] = word_of(work.edge.right);
-    json["first"] = word_of(work.edge.first);
+    json["first"] = word_of(first_fitted(work.edge));
     json["pitch"] = work.edge.pitch ? Json(print_slope(*work.edge.pitch)) : Json();
     json["length_nm"] = length ? Json(length->nm()) : Json();
     json["length"] = length ? Json(print_length(*length, standing.marks)) : Json();
@@ -83,6 +85,11 @@ Json next_cut_json(const Standing& standing) {
     return json;
 }
 
+std::vector<EdgeNext> next_on_roof(const Standing& standing) {
+    return whats_next(standing.job, standing.plan, standing.assets.procedures,
+                      standing.assets.catalogue);
+}
+
 /// This device's number; null where it has none and cannot be given one.
 Json device_json() {
     const Result<std::uint64_t> device = device_id();
@@ -112,6 +119,13 @@ Json show_json(const Standing& standing) {
             {{"edge", work.edge.id}, {"status", spoken(status_of(work, standing))}});
     }
     json["next_cut"] = next_cut_json(standing);
+    json["whats_next"] = Json::array();
+    for (const EdgeNext& next : next_on_roof(standing)) {
+        json["whats_next"].push_back({{"edge", next.edge},
+                                      {"status", spoken(next.status)},
+                                      {"what", next.what},
+                                      {"waits_for", next.waits_for}});
+    }
     json["conflicts"] = Json::array();
     json["set_aside"] = Json::array();
     for (const FileSetAside& aside : standing.record.set_aside) {
@@ -143,6 +157,11 @@ std::string show_text(const Standing& standing) {
     std::string text = "Job " + on_one_line(standing.job.name) + '\n';
     for (const EdgeWork& work : standing.job.edges) {
         text += edge_text(work, standing);
+    }
+    for (const EdgeNext& next : next_on_roof(standing)) {
+        text += (next.waits_for.empty() ? "Next on " : "Later on ") + on_one_line(next.edge) +
+                ": " + on_one_line(next.what) +
+                (next.waits_for.empty() ? "" : " Waits: " + on_one_line(next.waits_for)) + '\n';
     }
     const std::optional<Card> card = next_card(standing);
     return text + (card ? "Next cut: edge " + on_one_line(card->edge) + ", " + card->trim +

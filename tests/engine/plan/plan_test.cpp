@@ -146,15 +146,18 @@ TEST_CASE("The tab of an outside corner goes on the end of the side fitted first
     // Common practice, no published source.
     Edge edge;
     edge.left = edge.right = End::corner_out;
-    RunRule rule = run_rule(edge, TrimRole::main, inches(100), {});
+    Trim trim;
+    Trim cleat;
+    cleat.role = TrimRole::cleat;
+    RunRule rule = run_rule(edge, trim, inches(100), {});
     CHECK(rule.allowance_first == inches(1));
     CHECK(rule.allowance_last == Length());
     edge.left = End::wall;
     edge.first = Side::right;
-    rule = run_rule(edge, TrimRole::main, inches(100), {});
+    rule = run_rule(edge, trim, inches(100), {});
     CHECK(rule.allowance_first == inches(1));
-    CHECK(run_rule(edge, TrimRole::cleat, inches(100), {}).allowance_first == Length());
-    CHECK(run_rule(edge, TrimRole::cleat, inches(100), {}).lap == Length());
+    CHECK(run_rule(edge, cleat, inches(100), {}).allowance_first == Length());
+    CHECK(run_rule(edge, cleat, inches(100), {}).lap == Length());
 }
 
 TEST_CASE("Pieces cut already keep their length and take no stick") {

@@ -127,9 +127,9 @@ TEST_CASE("A limit that the asked seam does not meet does not matter") {
     CHECK_FALSE(check("3/12", Seam::snap_lock).measure_again.empty());
 }
 
-TEST_CASE("A kind without trims yet has none that serve") {
+TEST_CASE("A kind that the catalogue has no trim for has none that serve") {
     const PitchCheck ridge =
-        check_pitch(rise_in_12(5), EdgeKind::ridge, Seam::unknown, catalogue());
+        check_pitch(rise_in_12(5), EdgeKind::ridge, Seam::unknown, Catalogue());
     CHECK(ridge.serves.empty());
     CHECK(ridge.refused.empty());
     CHECK(ridge.measure_again.empty());

@@ -23,7 +23,28 @@ TEST_CASE("The catalogue's first main trim of a kind is its default") {
     CHECK(trims.default_for(EdgeKind::eave)->id == "eave_rolled");
     CHECK(trims.default_for(EdgeKind::eave, TrimRole::wrap)->id == "fascia_wrap");
     CHECK(trims.default_for(EdgeKind::eave, TrimRole::cleat)->id == "cleat");
-    CHECK(trims.default_for(EdgeKind::ridge) == nullptr);
+    CHECK(trims.default_for(EdgeKind::ridge, TrimRole::wrap) == nullptr);
+}
+
+TEST_CASE("Every kind of edge has a trim, and one cleat serves all that hook on one") {
+    const Catalogue trims = catalogue();
+    for (int kind = 0; kind <= static_cast<int>(EdgeKind::high_eave); ++kind) {
+        CHECK(trims.default_for(static_cast<EdgeKind>(kind)) != nullptr);
+    }
+    for (const EdgeKind kind : {EdgeKind::eave, EdgeKind::gable, EdgeKind::high_eave}) {
+        REQUIRE(trims.default_for(kind, TrimRole::cleat) != nullptr);
+        CHECK(trims.default_for(kind, TrimRole::cleat)->id == "cleat");
+    }
+    CHECK(trims.default_for(EdgeKind::valley, TrimRole::cleat) == nullptr);
+}
+
+TEST_CASE("Base flashings stand 8 in up the wall and lie 4 in or more under the roof") {
+    // UFGS 07600.
+    const Catalogue trims = catalogue();
+    for (const char* id : {"sidewall", "headwall"}) {
+        CHECK(leg_width(*trims.find(id), LegName::face) >= inches(8));
+        CHECK(leg_width(*trims.find(id), LegName::flange) >= inches(4));
+    }
 }
 
 TEST_CASE("An edge has the trim it names, or its kind's default") {

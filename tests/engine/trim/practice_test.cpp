@@ -23,7 +23,7 @@ std::string refused(std::string_view key, std::string_view value) {
 TEST_CASE("The practice file gives the defaults, each with its source and its meaning") {
     const auto rules = read_practice_rules(asset("practice.csv"));
     REQUIRE(rules.ok());
-    CHECK(rules->size() == 19);
+    CHECK(rules->size() == 27);
     for (const PracticeRule& rule : *rules) {
         CHECK_FALSE(rule.source.empty());
         CHECK_FALSE(rule.meaning.empty());
@@ -36,9 +36,9 @@ TEST_CASE("Every rule of the practice file can be changed by its key") {
     REQUIRE(rules.ok());
     for (const PracticeRule& rule : *rules) {
         CAPTURE(rule.key);
-        const std::string value = rule.key == "tape"  ? "mid_2"
-                                  : rule.key == "lap" ? "5 in"
-                                                      : "3 in";
+        const std::string value = rule.key == "tape"                              ? "mid_2"
+                                  : rule.key == "lap" || rule.key == "lap_valley" ? "5 in"
+                                                                                  : "3 in";
         const Result<Practice> changed = with_rule({}, rule.key, value);
         if (rule.key == "stock") {
             CHECK_FALSE(changed.ok());  // shorter than the lap
@@ -116,22 +116,31 @@ TEST_CASE("A practice file that is wrong is refused with its line") {
     }
 }
 
-TEST_CASE("An end adds its tab: a gable always, an outside corner on the run fitted first") {
+TEST_CASE("An end adds its tab: everywhere but at a wall and an open end; at a corner once") {
     // Common practice, no published source.
     const Practice practice;
     for (const Side first : {Side::left, Side::right}) {
-        CHECK(end_allowance(End::corner_out, first, first, practice) == inches(1));
-        CHECK(end_allowance(End::corner_out, other(first), first, practice) == Length());
+        for (const End end : {End::corner_out, End::corner_in}) {
+            CHECK(end_allowance(end, first, first, practice) == inches(1));
+            CHECK(end_allowance(end, other(first), first, practice) == Length());
+        }
         for (const Side side : {Side::left, Side::right}) {
-            CHECK(end_allowance(End::gable, side, first, practice) == inches(1));
-            for (const End end : {End::corner_in, End::wall, End::open, End::eave, End::ridge,
-                                  End::hip, End::valley}) {
+            for (const End end : {End::gable, End::eave, End::ridge, End::hip, End::valley}) {
+                CHECK(end_allowance(end, side, first, practice) == inches(1));
+            }
+            for (const End end : {End::wall, End::open}) {
                 CHECK(end_allowance(end, side, first, practice) == Length());
             }
         }
     }
     const Practice changed = with_rule(practice, "tab_wall", "1/2 in").value();
     CHECK(end_allowance(End::wall, Side::left, Side::left, changed) == sixteenths(8));
+}
+
+TEST_CASE("A valley laps further than the other edges") {
+    // Common practice, no published source; both more than the 3 in of UFGS 07600.
+    CHECK(lap_on(EdgeKind::valley, {}) == inches(8));
+    CHECK(lap_on(EdgeKind::gable, {}) == inches(6));
 }
 
 TEST_CASE("Whatever the bytes of key and value, a rule is set or refused with a mend") {

@@ -163,16 +163,29 @@ TEST_CASE("one piece closes both ends and has no hand of its own") {
                                             {MarkKind::end_cut, inches(110), R}});
 }
 
-TEST_CASE("wall, open end and inside corner are cut square where they add no metal") {
+TEST_CASE("a wall and an open end are cut square and add no metal") {
     Planned planned;
-    planned.add(eave("A", End::corner_in, End::wall), feet(9));
+    planned.add(eave("A", End::open, End::wall), feet(9));
     const Card card = card_of(planned, 1);
-    CHECK(card.left == EndWork::corner_in);
+    CHECK(card.left == EndWork::square);
     CHECK(card.right == EndWork::square);
     CHECK(rows_of(card) == std::vector<Row>{{MarkKind::end_cut, inches(108), R}});
 }
 
-TEST_CASE("a wrap has tabs and laps but neither hem notch nor mitre") {
+// 4 in of flange at 6:12 run 3.578 in past the line of a square inside corner, 3 9/16 on the mark.
+TEST_CASE("at an inside corner the face stops at the line and the flange runs past it") {
+    Planned planned;
+    planned.add(eave("A", End::corner_in, End::corner_in), feet(9));
+    const Card card = card_of(planned, 1);
+    // Fitted first on the left: 1 in more, and square; on the right cut along the valley's line.
+    CHECK(card.cut == inches(109) + 2 * sixteenths(3 * 16 + 9));
+    CHECK(rows_of(card) == std::vector<Row>{{MarkKind::face_cut, inches(1) + sixteenths(57), L},
+                                            {MarkKind::face_cut, inches(109) + sixteenths(57), R},
+                                            {MarkKind::flange_mitre, card.cut, R},
+                                            {MarkKind::end_cut, card.cut, R}});
+}
+
+TEST_CASE("a wrap without a hem has tabs and laps but neither beads, hem notch nor mitre") {
     Planned planned;
     Edge edge = eave("A", End::corner_out, End::gable);
     edge.wrap = true;
@@ -184,6 +197,8 @@ TEST_CASE("a wrap has tabs and laps but neither hem notch nor mitre") {
         CHECK(!has(card, MarkKind::flange_mitre));
         CHECK(!has(card, MarkKind::hem_notch));
         CHECK(!has(card, MarkKind::hem_clip_45));
+        CHECK(!has(card, MarkKind::bead));
+        CHECK(has(card, MarkKind::relief) == has(card, MarkKind::tab_fold));
         tab = tab || has(card, MarkKind::tab_fold);
         lap = lap || has(card, MarkKind::lap_line);
     }

@@ -54,6 +54,11 @@ struct Planned {
     Plan plan;
     Catalogue catalogue = invented_catalogue();
 
+    [[nodiscard]] const Trim& trim_named(const std::string& id) const {
+        REQUIRE(catalogue.find(id) != nullptr);
+        return *catalogue.find(id);
+    }
+
     void add_run(const Edge& edge, TrimRole role, const std::string& trim, const RunRule& rule,
                  Style style) {
         const auto divided = divide_run(rule, style);
@@ -75,15 +80,15 @@ struct Planned {
     void add(const Edge& edge, Length length, Style style = Style::balanced) {
         job.edges.push_back(read_twice(edge, length));
         add_run(edge, TrimRole::main, "eave_rolled",
-                run_rule(edge, TrimRole::main, length, job.practice), style);
+                run_rule(edge, trim_named("eave_rolled"), length, job.practice), style);
         if (edge.wrap) {
             add_run(edge, TrimRole::wrap, "fascia_wrap",
-                    run_rule(edge, TrimRole::wrap, length, job.practice), style);
+                    run_rule(edge, trim_named("fascia_wrap"), length, job.practice), style);
         }
     }
 
     void add_cleat(const Edge& edge, Length length) {
-        RunRule rule = run_rule(edge, TrimRole::cleat, length, job.practice);
+        RunRule rule = run_rule(edge, trim_named("cleat"), length, job.practice);
         rule.lap = Length();
         add_run(edge, TrimRole::cleat, "cleat", rule, Style::equal);
     }

@@ -19,10 +19,8 @@ std::vector<Length> in_inches(std::initializer_list<int> list) {
     return lengths;
 }
 
-/// A middle piece: two laps, the metal of one of them its own.
-PlannedPiece middle_piece(Length cut, Length lap) {
-    return {2, cut, cut - lap, Length(), {}, false};
-}
+FreeEnd lapped(Length lap) { return {lap, true}; }
+FreeEnd tabbed(Length tab) { return {tab, false}; }
 
 Trim trim_of(Length flange, Length face) {
     Trim trim;
@@ -56,18 +54,16 @@ TEST_CASE("where there is no room for two margins one screw stands in the middle
 }
 
 TEST_CASE("a full stick between two 6 in laps takes ten screws, none in a lap") {
-    CHECK(screws_of(middle_piece(inches(120), inches(6)), true, true, inches(6), {}) ==
+    CHECK(screws_of(inches(120), lapped(inches(6)), lapped(inches(6)), {}) ==
           in_inches({8, 20, 32, 44, 56, 68, 80, 92, 104, 112}));
 }
 
 TEST_CASE("a screw stays off a tab wider than the margin") {
     Practice practice;
     practice.tab_gable = inches(3);
-    const PlannedPiece first{1, inches(60), inches(51), Length(), {}, false};
-    const auto screws = screws_of(first, false, true, inches(6), practice);
+    const auto screws = screws_of(inches(60), tabbed(inches(3)), lapped(inches(6)), practice);
     CHECK(screws.front() == inches(4));
-    const PlannedPiece alone{1, inches(56), inches(50), Length(), {}, false};
-    const auto both = screws_of(alone, false, false, inches(6), practice);
+    const auto both = screws_of(inches(56), tabbed(inches(3)), tabbed(inches(3)), practice);
     CHECK(both.front() == inches(4));
     CHECK(both.back() == inches(52));
 }
@@ -75,8 +71,7 @@ TEST_CASE("a screw stays off a tab wider than the margin") {
 TEST_CASE("across a lap the margin gives way so that the spacing holds") {
     Practice practice;
     practice.lap = inches(10);
-    const auto screws =
-        screws_of(middle_piece(inches(120), inches(10)), true, true, inches(10), practice);
+    const auto screws = screws_of(inches(120), lapped(inches(10)), lapped(inches(10)), practice);
     // 12 − 10 leaves 1 in on each side of the lap.
     CHECK(screws.front() == inches(11));
     CHECK(screws.back() == inches(109));
@@ -91,11 +86,8 @@ TEST_CASE("screws keep the spacing, the laps free and the order, whatever the pi
         const bool left = *rc::gen::arbitrary<bool>();
         const bool right = *rc::gen::arbitrary<bool>();
         const Length cut = sixteenths(*rc::gen::inRange(24 * 16, 120 * 16 + 1));
-        const int number = left && right ? 2 : *rc::gen::element(1, 2);
-        const bool carries = (left && right) || (number == 1 && (left || right));
-        const PlannedPiece piece{number, cut, cut - (carries ? practice.lap : Length()),
-                                 {},     {},  false};
-        const auto screws = screws_of(piece, left, right, practice.lap, practice);
+        const auto end = [&](bool laps) { return laps ? lapped(practice.lap) : tabbed(Length()); };
+        const auto screws = screws_of(cut, end(left), end(right), practice);
         RC_ASSERT(std::is_sorted(screws.begin(), screws.end()));
         RC_ASSERT(std::adjacent_find(screws.begin(), screws.end()) == screws.end());
         const Length from = left ? practice.lap : Length();
@@ -121,11 +113,12 @@ TEST_CASE("along a whole run no two neighbouring screws are further apart than t
         bool any = false;
         for (std::size_t i = 0; i < run.pieces.size(); ++i) {
             const PlannedPiece& piece = run.pieces[i];
-            const bool last = i + 1 == run.pieces.size();
-            const Length tab =
-                i == 0 ? piece.cut - piece.covers - (last ? Length() : run.lap) : Length();
+            const FreeEnds ends =
+                free_ends_of(run, piece, planned.job.edges[0].edge,
+                             planned.trim_named("eave_rolled"), planned.job.practice);
+            const Length tab = i == 0 ? ends.left.length : Length();
             for (const Length screw :
-                 screws_of(piece, i > 0, !last, run.lap, planned.job.practice)) {
+                 screws_of(piece.cut, ends.left, ends.right, planned.job.practice)) {
                 const Length along = piece.begins - tab + screw;
                 RC_ASSERT((!any || along - before <= planned.job.practice.screw_spacing));
                 before = along;
@@ -161,8 +154,8 @@ TEST_CASE("a cartridge lays 55.0 ft of 3/16 in bead, 30.9 ft of 1/4 and 13.8 ft 
     for (const auto& row : rows) {
         Practice practice;
         practice.bead_width = sixteenths(row.sixteenths_wide);
-        const FixingTally tally =
-            fixing_of(planned.plan.runs[0], trim_of(inches(4), inches(4)), practice);
+        const FixingTally tally = fixing_of(planned.plan.runs[0], planned.job.edges[0].edge,
+                                            trim_of(inches(4), inches(4)), practice);
         const double feet_of_bead = static_cast<double>(tally.bead.nm()) / 304.8e6;
         // The figures are printed to a tenth of a foot.
         CHECK(std::abs(feet_of_bead / tally.cartridges - row.feet_each) <= 0.05);
@@ -171,7 +164,8 @@ TEST_CASE("a cartridge lays 55.0 ft of 3/16 in bead, 30.9 ft of 1/4 and 13.8 ft 
 
 TEST_CASE("a 46 ft run of five pieces takes 49 screws and four laps of bead") {
     const Planned planned = forty_six_feet();
-    const FixingTally tally = fixing_of(planned.plan.runs[0], trim_of(inches(4), inches(5)), {});
+    const FixingTally tally = fixing_of(planned.plan.runs[0], planned.job.edges[0].edge,
+                                        trim_of(inches(4), inches(5)), {});
     // Piece 1 (112 in): 2 … 98 and 104, ten; three full ones ten each; piece 5 (105 in): 8 … 92,
     // 103.
     CHECK(tally.screws == 10 + 3 * 10 + 9);
@@ -184,7 +178,7 @@ TEST_CASE("a butted run takes no sealant") {
     const Edge edge = eave("A", End::gable, End::gable);
     planned.add_cleat(edge, feet(30));
     const FixingTally tally =
-        fixing_of(planned.run(TrimRole::cleat), trim_of(Length(), inches(3)), {});
+        fixing_of(planned.run(TrimRole::cleat), edge, trim_of(Length(), inches(3)), {});
     CHECK(tally.laps == 0);
     CHECK(tally.bead == Length());
     CHECK(tally.cartridges == 0);

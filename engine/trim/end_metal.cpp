@@ -1,0 +1,181 @@
+#include "engine/trim/end_metal.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/roof/cut_offset.h"
+#include "engine/roof/edge_shape.h"
+
+namespace hemline {
+
+namespace {
+
+/// An end of one edge, with what its metal is worked out from.
+struct Ground {
+    const Edge& edge;
+    Side side;
+    Trim trim;
+    const Practice& practice;
+
+    [[nodiscard]] End end() const { return end_at(edge, side); }
+    [[nodiscard]] bool fitted_first() const { return side == first_fitted(edge); }
+    /// Tab, lap or fold as practice has it for this end.
+    [[nodiscard]] Length tab() const {
+        return end_allowance(end(), side, first_fitted(edge), practice);
+    }
+    /// Cut back of a leg at the edge's corner, on the grid; corner.pitch1 is the leg's own roof.
+    [[nodiscard]] std::optional<Length> back(LegName leg,
+                                             const std::optional<RoofCorner>& corner) const {
+        const Length width = leg_width(trim, leg);
+        if (!corner || width <= Length() || trim.role != TrimRole::main) {
+            return {};
+        }
+        const Result<Length> exact = flange_mitre_setback(width, *corner);
+        return exact ? std::optional(nearest_on(*exact, practice.cut_grid)) : std::nullopt;
+    }
+    [[nodiscard]] EndMetal with(EndWork work, Length tab) const {
+        EndMetal metal;
+        metal.work = work;
+        metal.tab = tab;
+        return metal;
+    }
+};
+
+Length run_past(const EndMetal& metal) {
+    const Length none;
+    return std::max({none, -metal.near_back.value_or(none), -metal.far_back.value_or(none)});
+}
+
+/// Eave and high eave, and their wraps.
+EndMetal along_the_house(const Ground& at) {
+    const Length tab = at.tab();
+    const auto flange_back = at.back(LegName::flange, roof_corner(at.edge, at.side));
+    EndMetal metal = at.with(EndWork::square, tab);
+    switch (at.end()) {
+        case End::gable:
+            metal.work = tab > Length() ? EndWork::gable_tab : EndWork::square;
+            return metal;
+        case End::corner_out:
+            metal.work = tab > Length() ? EndWork::corner_tab : EndWork::corner_mitre;
+            metal.near_back = flange_back;
+            return metal;
+        case End::corner_in:
+            metal.work = EndWork::corner_in;
+            metal.near_back = flange_back;
+            metal.past = run_past(metal);
+            // Nothing of a trim without a flange goes past the line: the faces butt.
+            metal.tab =
+                at.trim.role == TrimRole::main && leg_width(at.trim, LegName::flange) > Length()
+                    ? tab
+                    : Length();
+            return metal;
+        default:
+            return metal;
+    }
+}
+
+EndMetal up_the_gable(const Ground& at) {
+    const bool foot = at.side == Side::left;
+    EndMetal metal = at.with(EndWork::folded, at.tab());
+    if (at.end() == End::open) {
+        metal.work = EndWork::square;
+    } else if (at.end() == End::wall) {
+        return at.with(EndWork::turn_up, at.practice.turn_up);
+    }
+    const bool meets_eave_or_peak =
+        at.end() == End::eave || (!foot && (at.end() == End::ridge || at.end() == End::hip));
+    if (!meets_eave_or_peak) {
+        return metal;
+    }
+    metal.work = foot ? EndWork::eave_return : EndWork::peak;
+    // Before a square-cut fascia the foot is square to the slope; the peak is plumb either way.
+    if (at.edge.pitch && (!foot || at.edge.fascia == Fascia::plumb)) {
+        const Result<Length> offset =
+            plumb_offset(leg_width(at.trim, LegName::face), *at.edge.pitch);
+        metal.plumb = offset ? nearest_on(*offset, at.practice.cut_grid) : Length();
+        metal.past = foot ? metal.plumb : Length();
+    }
+    return metal;
+}
+
+/// Both legs of a hip or valley cut along the lines of the two eaves at its foot.
+void cut_legs(const Ground& at, EndMetal& metal) {
+    auto corner = roof_corner(at.edge, Side::left);
+    metal.near_back = at.back(LegName::flange, corner);
+    if (corner) {
+        std::swap(corner->pitch1, corner->pitch2);
+    }
+    metal.far_back = at.back(LegName::face, corner);
+}
+
+/// Hip and valley: at the foot both legs are cut along the two eaves, at a ridge the valley's are.
+EndMetal up_the_corner(const Ground& at) {
+    const Edge& edge = at.edge;
+    const bool valley = edge.kind == EdgeKind::valley;
+    EndMetal metal = at.with(EndWork::folded, at.tab());
+    if (at.end() == End::open) {
+        metal.work = EndWork::square;
+    } else if (at.end() == End::wall) {
+        return at.with(EndWork::turn_up, at.practice.turn_up);
+    } else if (at.side == Side::left && at.end() == End::eave) {
+        metal.work = EndWork::eave_foot;
+        cut_legs(at, metal);
+        metal.past = run_past(metal);
+    } else if (valley && at.end() == End::ridge) {
+        metal.work = EndWork::top_mitre;
+        // The ridge runs as the eaves do, so the legs meet it at the foot's angle, turned inward.
+        cut_legs(at, metal);
+        for (std::optional<Length>* back : {&metal.near_back, &metal.far_back}) {
+            *back = *back ? std::optional(absolute(**back)) : std::nullopt;
+        }
+    }
+    return metal;
+}
+
+/// Ridge, sidewall, headwall, transition.
+EndMetal across_the_roof(const Ground& at) {
+    switch (at.end()) {
+        case End::open:
+            return at.with(EndWork::square, at.tab());
+        case End::wall:
+            return at.with(EndWork::turn_up, at.practice.turn_up);
+        case End::corner_out:
+        case End::corner_in:
+            return at.with(at.fitted_first() ? EndWork::corner_tab : EndWork::square, at.tab());
+        case End::eave:
+            if (at.edge.kind == EdgeKind::sidewall && at.side == Side::left) {
+                return at.with(EndWork::kick_out, at.practice.kick_out);
+            }
+            break;
+        default:
+            break;
+    }
+    return at.with(EndWork::folded, at.tab());
+}
+
+}  // namespace
+
+EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice& practice) {
+    const Ground at{edge, side, fitted_to(trim, edge), practice};
+    if (trim.role == TrimRole::cleat) {
+        return {};
+    }
+    switch (edge.kind) {
+        case EdgeKind::eave:
+        case EdgeKind::high_eave:
+            return along_the_house(at);
+        case EdgeKind::gable:
+            return up_the_gable(at);
+        case EdgeKind::hip:
+        case EdgeKind::valley:
+            return up_the_corner(at);
+        case EdgeKind::ridge:
+        case EdgeKind::sidewall:
+        case EdgeKind::headwall:
+        case EdgeKind::transition:
+            break;
+    }
+    return across_the_roof(at);
+}
+
+}  // namespace hemline

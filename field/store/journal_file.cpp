@@ -110,7 +110,8 @@ JournalFile::~JournalFile() {
 }
 
 Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std::uint64_t device,
-                                                       Opening opening, std::shared_ptr<Disk> disk,
+                                                       Opening opening,
+                                                       const std::shared_ptr<Disk>& disk,
                                                        std::function<void()> wake) {
     const fs::path folder = job_folder(job);
     JobFolder was = JobFolder::there;
@@ -230,8 +231,7 @@ void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
 
 Result<Event> JournalFile::append(Fact fact, std::string by, std::vector<EventId> supersedes,
                                   std::int64_t wall_ms) {
-    const Result<Event> event =
-        hand_over(std::move(fact), std::move(by), std::move(supersedes), wall_ms);
+    Result<Event> event = hand_over(std::move(fact), std::move(by), std::move(supersedes), wall_ms);
     settle();
     for (const SaveReturned& back : returned()) {
         if (back.problem) {

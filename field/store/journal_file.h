@@ -40,7 +40,8 @@ class JournalFile {
     /// as Saver's: with it, events are saved on a thread of their own. Problem: says what to do.
     static Result<std::shared_ptr<JournalFile>> open(
         const std::filesystem::path& job, std::uint64_t device, Opening opening = Opening::existing,
-        std::shared_ptr<Disk> disk = std::make_shared<Disk>(), std::function<void()> wake = {});
+        const std::shared_ptr<Disk>& disk = std::make_shared<Disk>(),
+        std::function<void()> wake = {});
 
     /// Gives an event its id and time and hands it over to be saved: it is in the record, and not
     /// saved before returned() says so. Problem: the journal cannot hold it; nothing was done.

@@ -86,7 +86,7 @@ Times replan_after_each_event(const std::vector<Edge>& edges, const Catalogue& c
         crew.write(EdgeAdded{edge});
     }
     for (const Edge& edge : edges) {
-        const Length length = sixteenths(static_cast<std::int64_t>(64 * 16 + random() % 10'000));
+        const Length length = sixteenths(1024 + static_cast<std::int64_t>(random() % 10'000));
         crew.write(ReadingTaken{edge.id, ReadingOf::edge, length});
         crew.write(ReadingTaken{edge.id, ReadingOf::edge, length});
         crew.write(PitchTaken{edge.id, rise_in_12(5)});

@@ -22,6 +22,7 @@ std::optional<double> first_paint_ms(const std::vector<std::string>& command,
     std::filesystem::remove(mark);
     std::vector<std::string> words = command;
     std::vector<char*> arguments;
+    arguments.reserve(words.size() + 1);
     for (std::string& word : words) {
         arguments.push_back(word.data());
     }

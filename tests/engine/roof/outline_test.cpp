@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <rapidcheck.h>
 
 #include <cmath>
 #include <string>
@@ -302,4 +303,57 @@ TEST_CASE("One edge alone is an open outline with a line to draw") {
     const Outline outline = trace({eave("A", feet(20), End::corner_out, End::corner_out)});
     REQUIRE(outline.lines.size() == 1);
     CHECK(outline.lines[0].to == PlanPoint{feet(20), Length()});
+}
+
+TEST_CASE("Any rows at all give an outline or a problem, never a crash") {
+    CHECK(rc::check([] {
+        std::vector<WalkedEdge> rows;
+        const int count = *rc::gen::inRange(0, 9);
+        for (int i = 0; i < count; ++i) {
+            WalkedEdge row;
+            row.edge.id = std::to_string(i);
+            row.edge.kind = static_cast<EdgeKind>(*rc::gen::inRange(0, 9));
+            row.edge.left = static_cast<End>(*rc::gen::inRange(0, 9));
+            row.edge.right = static_cast<End>(*rc::gen::inRange(0, 9));
+            const std::int64_t corner = *rc::gen::inRange<std::int64_t>(1, 720'000'000);
+            if (corner < 360'000'000) {
+                (i % 2 == 0 ? row.edge.corner_left_udeg : row.edge.corner_right_udeg) = corner;
+            }
+            if (*rc::gen::inRange(0, 4) > 0) {
+                row.length = nanometres(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000'000));
+            }
+            if (*rc::gen::inRange(0, 4) > 0) {
+                row.edge.pitch =
+                    Slope{SlopeNotation::degrees, *rc::gen::inRange<std::int64_t>(0, 90'000'000)};
+            }
+            rows.push_back(row);
+        }
+        const Result<Outline> outline = trace_outline(rows, Tape());
+        RC_ASSERT((outline.ok() || !outline.problem().mend.empty()));
+        if (outline.ok()) {
+            RC_ASSERT(!outline->lines.empty());
+            RC_ASSERT((outline->state != OutlineState::closes || outline->suspects.empty()));
+            for (const Suspect& suspect : outline->suspects) {
+                RC_ASSERT((!suspect.edge.empty() && !suspect.field.empty()));
+            }
+        }
+    }));
+}
+
+TEST_CASE("The most edges an outline may have, one a foot off, are judged in a moment") {
+    // A staircase of 200 treads: 199 steps up and left, closed by a floor and a wall.
+    constexpr End out = End::corner_out;
+    constexpr End in = End::corner_in;
+    std::vector<WalkedEdge> stairs = {eave("floor", feet(199 * 3), out, out)};
+    for (int i = 0; i < 199; ++i) {
+        stairs.push_back(eave("up" + std::to_string(i), feet(2), i == 0 ? out : in, out));
+        stairs.push_back(eave("on" + std::to_string(i), feet(3), out, i == 198 ? out : in));
+    }
+    stairs.push_back(eave("wall", feet(199 * 2), out, out));
+    REQUIRE(stairs.size() == outline_edges_most);
+    CHECK(trace(stairs).state == OutlineState::closes);
+    stairs[7].length = feet(40);
+    const Outline outline = trace(stairs);
+    CHECK(outline.state == OutlineState::misses);
+    CHECK(!outline.suspects.empty());
 }

@@ -1,0 +1,64 @@
+// Checks of a roof's shape by the tape: square corners by 3-4-5 and by diagonals, a gable's slope
+// against its run and pitch, the two eaves of a gable roof against one another.
+//
+//      +-----------+       d1 = d2: square
+//      | \ d1  / d2|       else one end lies aside of the other by
+//      |   \ /     |         skew = (d1² − d2²) / (4a)
+//      |   / \     |
+//      +-----------+ a
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/measure/length.h"
+#include "engine/measure/slope.h"
+#include "engine/measure/tape.h"
+#include "engine/result.h"
+#include "engine/roof/readings.h"
+
+namespace hemline {
+
+/// A check by figures: what was read against what should be, and what the readings allow.
+struct ShapeCheck {
+    Length off;      ///< read less expected
+    Length allowed;  ///< how far off the readings alone could make it
+    LikelyCause cause = LikelyCause::unknown;
+
+    [[nodiscard]] bool holds() const { return absolute(off) <= allowed; }
+};
+
+/// How far the far side of a rectangle of side `a` lies aside: (d1² − d2²)/(4a), to the nearest
+/// nanometre; positive where d1 is the longer. a > 0.
+Length skew_of(Length a, Length diagonal1, Length diagonal2);
+
+/// Equal diagonals within what two readings of one length may differ by; `off` is their difference.
+/// Source of the check: 3-4-5 or equal diagonals, Army carpentry texts.
+ShapeCheck check_diagonals(Length diagonal1, Length diagonal2, Tape tape);
+
+/// The plan angle, in degrees, between sides a and b whose far ends are `across` apart (law of
+/// cosines). Problem: no triangle has these sides.
+Result<double> corner_of(Length a, Length b, Length across);
+
+/// Legs and diagonal of a 3-4-5 triangle.
+struct ThreeFourFive {
+    Length three, four, five;
+};
+
+/// The largest 3-4-5 in whole multiples of `unit` (a foot, 100 mm) that fits on two sides, the
+/// longer leg on the longer side; none where not even one fits.
+std::optional<ThreeFourFive> three_four_five(Length side1, Length side2, Length unit);
+
+/// A gable's slope length against its level run and pitch: run / cosθ expected; allowed: the tape's
+/// error on both and the pitch reading's own.
+ShapeCheck check_gable(Length slope, Length run, Slope pitch, Tape tape);
+
+/// The pitch, in degrees, that a slope length and its run imply: acos(run/slope). Problem: a slope
+/// shorter than its run.
+Result<double> implied_pitch_degrees(Length slope, Length run);
+
+/// The two eaves of a gable roof, which are as long as one another; off is the first less the
+/// second.
+ShapeCheck check_two_eaves(Length eave1, Length eave2, Tape tape);
+
+}  // namespace hemline

@@ -10,33 +10,33 @@
 using namespace hemline;
 
 TEST_CASE("Degrees are read exactly, with or without their sign") {
-    for (const auto& [text, micro] :
+    for (const auto& row :
          std::vector<std::pair<std::string, std::int64_t>>{{"90", 90'000'000},
                                                            {"135°", 135'000'000},
                                                            {" 112.5 deg ", 112'500'000},
                                                            {"22.123456 degrees", 22'123'456},
                                                            {"359.999999", 359'999'999},
                                                            {"0", 0}}) {
-        const auto read = parse_degrees(text);
-        REQUIRE_MESSAGE(read.ok(), text);
-        CHECK(*read == micro);
+        const auto read = parse_degrees(row.first);
+        REQUIRE_MESSAGE(read.ok(), row.first);
+        CHECK(*read == row.second);
     }
 }
 
 TEST_CASE("What is no angle is refused at its place") {
-    for (const auto& [text, at] : std::vector<std::pair<std::string, int>>{{"", 0},
-                                                                           {"  ", 2},
-                                                                           {"-90", 0},
-                                                                           {"360", 0},
-                                                                           {"99999999999999999", 0},
-                                                                           {"1 3/4", 2},
-                                                                           {"90.", 3},
-                                                                           {"22.1234567", 9},
-                                                                           {"90 grad", 3},
-                                                                           {"square", 0}}) {
-        const auto read = parse_degrees(text);
-        REQUIRE_MESSAGE(!read.ok(), text);
-        CHECK_MESSAGE(read.problem().at == at, text);
+    for (const auto& row : std::vector<std::pair<std::string, int>>{{"", 0},
+                                                                    {"  ", 2},
+                                                                    {"-90", 0},
+                                                                    {"360", 0},
+                                                                    {"99999999999999999", 0},
+                                                                    {"1 3/4", 2},
+                                                                    {"90.", 3},
+                                                                    {"22.1234567", 9},
+                                                                    {"90 grad", 3},
+                                                                    {"square", 0}}) {
+        const auto read = parse_degrees(row.first);
+        REQUIRE_MESSAGE(!read.ok(), row.first);
+        CHECK_MESSAGE(read.problem().at == row.second, row.first);
         CHECK(!read.problem().mend.empty());
     }
 }

@@ -71,11 +71,11 @@ std::string svg_elements(const Drawing& drawing) {
     }
     for (const DrawnWords& words : drawing.words) {
         const std::string x = mm_text(words.at.x), y = mm_text(words.at.y);
-        text += "<text x=\"" + x + "\" y=\"" + y + '"';
+        text.append("<text x=\"").append(x).append("\" y=\"").append(y).append("\"");
         if (words.turned == Turned::upright) {
-            text += " transform=\"rotate(-90 " + x + ' ' + y + ")\"";
+            text.append(" transform=\"rotate(-90 ").append(x).append(" ").append(y).append(")\"");
         }
-        text += '>' + xml_text(words.text) + "</text>\n";
+        text.append(">").append(xml_text(words.text)).append("</text>\n");
     }
     return text;
 }

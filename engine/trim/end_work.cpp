@@ -70,15 +70,50 @@ std::int64_t width_of(const FlatLegs& legs, std::size_t leg) {
 }
 
 /// Snips go through a leg and the hem folded on it: the hem's line comes back.
+void hem_off(EndShape& shape, const FlatLegs& legs, std::size_t leg, const EndStep& step) {
+    const std::size_t hem = bend_above(legs, leg) ? leg + 1 : leg - 1;  // wraps past 0: no leg
+    if (hem < legs.names.size() && legs.names[hem] == LegName::hem) {
+        const double share =
+            static_cast<double>(width_of(legs, hem)) / static_cast<double>(width_of(legs, leg));
+        const std::int64_t outside = (step.in + step.run).nm();
+        const std::int64_t back =
+            outside - std::llround(static_cast<double>(step.run.nm()) * share);
+        shape.notches.push_back(off_leg(legs, hem, outside, back));
+    }
+}
+
 void mitre(EndShape& shape, const FlatLegs& legs, LegName name, const EndStep& step) {
     each(legs, name, [&](std::size_t i) {
-        const std::int64_t at_bend = step.in.nm(), outside = (step.in + step.run).nm();
-        shape.notches.push_back(off_leg(legs, i, at_bend, outside));
-        const std::size_t hem = bend_above(legs, i) ? i + 1 : i - 1;  // wraps past 0: no leg
-        if (hem < legs.names.size() && legs.names[hem] == LegName::hem) {
-            const std::int64_t back =
-                outside + (at_bend - outside) * width_of(legs, hem) / width_of(legs, i);
-            shape.notches.push_back(off_leg(legs, hem, outside, back));
+        shape.notches.push_back(off_leg(legs, i, step.in.nm(), (step.in + step.run).nm()));
+        hem_off(shape, legs, i, step);
+    });
+}
+
+/// Two such tabs, folded, would cross where their folds are less than square to the bend: each is
+/// cut square to its fold there.
+void corner_tab(EndShape& shape, const FlatLegs& legs, LegName name, const EndStep& step) {
+    each(legs, name, [&](std::size_t i) {
+        const bool above = bend_above(legs, i);
+        const Length outside = step.in + step.run;
+        shape.folds.push_back(
+            {i, above ? step.in : outside, above ? outside : step.in, step.degrees});
+        hem_off(shape, legs, i, step);
+        const std::size_t bend = above ? i - 1 : i;
+        const bool has_bend =
+            bend + 1 < legs.names.size() && !is_drip(legs, bend) && !is_drip(legs, bend + 1);
+        if (has_bend) {
+            shape.slits.push_back({bend, step.in});
+        }
+        if (has_bend && step.run > Length()) {
+            // Square to the fold: as far across as the fold runs along, all the way to the end.
+            const double across = static_cast<double>(step.in.nm()) *
+                                  static_cast<double>(step.run.nm()) /
+                                  static_cast<double>(width_of(legs, i));
+            const std::int64_t far =
+                std::llround(std::min(across, static_cast<double>(width_of(legs, i))));
+            const std::int64_t line = above ? top_of(legs, i) : low_of(legs, i);
+            shape.notches.push_back(
+                {{0, line}, {0, above ? line + far : line - far}, {step.in.nm(), line}});
         }
     });
 }
@@ -238,6 +273,12 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 break;
             case EndDeed::flange_fold:
                 fold_leg(shape, legs, flange, step.in, step.degrees);
+                break;
+            case EndDeed::flange_tab:
+                corner_tab(shape, legs, flange, step);
+                break;
+            case EndDeed::face_tab:
+                corner_tab(shape, legs, face, step);
                 break;
             case EndDeed::kick_out:
                 kick_out(shape, legs, step);

@@ -46,6 +46,9 @@ enum class EndDeed {
                    ///< where the two would lie in one place, else slit at the bend
     turn_up,       ///< the same, folded up
     flange_fold,   ///< the flange alone folded down at `in`
+    flange_tab,    ///< flange folded from `in` at the bend to in + run at its outer edge, its hem
+                   ///< cut to the fold; slit at the bend, cut square to the fold where it is sharp
+    face_tab,      ///< the same of the face
     kick_out,      ///< face slit from its neighbours to `in` and turned up by `degrees`
 };
 

@@ -158,6 +158,9 @@ std::vector<std::pair<double, double>> stretches_through(const Face& face, const
                                                          const Space& line, double touch) {
     std::vector<double> places;
     const std::size_t count = face.corners.size();
+    if (count == 0) {
+        return {};
+    }
     std::optional<std::size_t> before;  // the last corner clear of the plane
     for (std::size_t i = 0; i < 2 * count; ++i) {
         const double off = off_plane(other, face.corners[i % count]);

@@ -5,73 +5,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/trim/worked_end.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr std::int64_t past_work_nm = 1'000'000;  // plain metal at the inner side of an end's box
-
-/// One end, worked in its own box.
-struct WorkedEnd {
-    EndShape shape;
-    std::int64_t deep = 0;  ///< the box reaches from 0 to here
-    FlatOutline outline;
-};
-
 std::string side_word(Side side) { return std::string(word_of(side)); }
-
-std::int64_t deepest(const EndShape& shape) {
-    std::int64_t deep = 0;
-    for (const FlatOutline& notch : shape.notches) {
-        for (const FlatPoint& p : notch) {
-            deep = std::max(deep, p.x);
-        }
-    }
-    for (const EndFold& fold : shape.folds) {
-        deep = std::max({deep, fold.in_top.nm(), fold.in_low.nm()});
-    }
-    for (const EndSlit& slit : shape.slits) {
-        deep = std::max(deep, slit.in.nm());
-    }
-    return deep + past_work_nm;
-}
-
-/// The one part that reaches the inner side of the box at both its corners; none when severed.
-const FlatOutline* whole_part(const std::vector<FlatOutline>& parts, const FlatBox& box) {
-    for (const FlatOutline& part : parts) {
-        const auto has = [&](FlatPoint p) {
-            return std::find(part.begin(), part.end(), p) != part.end();
-        };
-        if (has({box.x1, box.y0}) && has({box.x1, box.y1})) {
-            return &part;
-        }
-    }
-    return nullptr;
-}
-
-Result<WorkedEnd> work_end(const FlatLegs& legs, const std::vector<EndStep>& steps, Side side) {
-    WorkedEnd end;
-    end.shape = end_shape(legs, steps);
-    end.deep = deepest(end.shape);
-    const FlatBox box{0, 0, end.deep, legs.edges.back().nm()};
-    const auto parts = cut_out(box, end.shape.notches);
-    const FlatOutline* whole = whole_part(parts, box);
-    if (whole == nullptr || parts.size() != 1) {
-        return Problem{"The cuts at the " + side_word(side) + " end sever a part of the metal.",
-                       "Make the notch shorter, or the leg wider."};
-    }
-    end.outline = *whole;
-    return end;
-}
-
-/// From the box's inner upper corner round by the end of the metal to its inner lower corner.
-FlatOutline chain_of(FlatOutline outline, const FlatBox& box) {
-    const auto start = std::find(outline.begin(), outline.end(), FlatPoint{box.x1, box.y0});
-    require(start != outline.end(), "an end's part reaches the inside of its box");
-    std::rotate(outline.begin(), start, outline.end());
-    require(outline.back() == FlatPoint({box.x1, box.y1}), "an end's part has a straight inside");
-    return outline;
-}
 
 /// The two chains joined over the length between them.
 FlatOutline join(const FlatOutline& left, const FlatOutline& right, std::int64_t length) {
@@ -80,32 +20,6 @@ FlatOutline join(const FlatOutline& left, const FlatOutline& right, std::int64_t
         joined.push_back({length - p->x, p->y});
     }
     return tidy(std::move(joined));
-}
-
-/// The metal of a leg between its innermost fold and the inside of the box.
-FlatOutline main_bounds(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg) {
-    std::int64_t top = 0, low = 0;
-    for (const EndFold& fold : end.shape.folds) {
-        if (fold.leg == leg) {
-            top = std::max(top, fold.in_top.nm());
-            low = std::max(low, fold.in_low.nm());
-        }
-    }
-    const std::int64_t y0 = legs.edges[leg].nm(), y1 = legs.edges[leg + 1].nm();
-    return {{top, y0}, {low, y1}, {end.deep, y1}, {end.deep, y0}};
-}
-
-Result<FlatOutline> main_chain(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg,
-                               Side side) {
-    const FlatBox box{0, legs.edges[leg].nm(), end.deep, legs.edges[leg + 1].nm()};
-    const auto parts = parts_in(end.outline, main_bounds(end, legs, leg));
-    const FlatOutline* whole = whole_part(parts, box);
-    if (whole == nullptr || parts.size() != 1) {
-        return Problem{"The cuts at the " + side_word(side) + " end sever the " +
-                           std::string(word_of(legs.names[leg])) + ".",
-                       "Make the notch shorter, or the leg wider."};
-    }
-    return chain_of(*whole, box);
 }
 
 FlatOutline placed(FlatOutline outline, Side side, std::int64_t length) {
@@ -190,21 +104,33 @@ void add_tabs(FlatPattern& pattern, const WorkedEnd& end, Side side) {
     }
 }
 
+/// A slit begins at the end of the metal: at a corner of the outline on its line, or at the box's
+/// end.
 void add_slits(FlatPattern& pattern, const WorkedEnd& end, Side side) {
     for (const EndSlit& slit : end.shape.slits) {
         const std::int64_t y = pattern.legs.edges[slit.bend + 1].nm();
-        const std::int64_t from = side == Side::left ? 0 : (pattern.length - slit.in).nm();
-        pattern.slits.push_back({{from, y}, {from + slit.in.nm(), y}});
+        std::int64_t from = slit.in.nm();
+        for (const FlatPoint& p : end.outline) {
+            from = p.y == y ? std::min(from, p.x) : from;
+        }
+        from = from < slit.in.nm() ? from : 0;
+        const std::int64_t length = pattern.length.nm(), to = slit.in.nm();
+        const FlatLine line = side == Side::left ? FlatLine{{from, y}, {to, y}}
+                                                 : FlatLine{{length - to, y}, {length - from, y}};
+        pattern.slits.push_back(line);
     }
 }
 
-/// The stretch without the slits on its line; a slit always begins at an end of the piece.
+/// The stretch without the slits on its line; a slit always begins at an end of the metal.
 std::pair<std::int64_t, std::int64_t> unslit(const FlatPattern& pattern, std::int64_t y,
                                              std::pair<std::int64_t, std::int64_t> stretch) {
     for (const FlatLine& slit : pattern.slits) {
-        if (slit.a.y == y && slit.a.x == 0) {
+        if (slit.a.y != y) {
+            continue;
+        }
+        if (slit.a.x * 2 < pattern.length.nm()) {
             stretch.first = std::max(stretch.first, slit.b.x);
-        } else if (slit.a.y == y) {
+        } else {
             stretch.second = std::min(stretch.second, slit.a.x);
         }
     }
@@ -289,10 +215,7 @@ Result<FlatPattern> flat_pattern(const Section& section, const std::vector<doubl
         return Problem{"The piece is too short: the work at its two ends would meet.",
                        "Make the piece longer, or the tab or lap shorter."};
     }
-    const auto chain = [&](const WorkedEnd& end) {
-        return chain_of(end.outline, {0, 0, end.deep, pattern.legs.edges.back().nm()});
-    };
-    pattern.outline = join(chain(*at_left), chain(*at_right), cut.nm());
+    pattern.outline = join(end_chain(*at_left), end_chain(*at_right), cut.nm());
     for (std::size_t leg = 0; leg < section.legs.size(); ++leg) {
         const auto left_chain = main_chain(*at_left, pattern.legs, leg, Side::left);
         const auto right_chain = main_chain(*at_right, pattern.legs, leg, Side::right);

@@ -13,11 +13,22 @@ namespace hemline {
 struct SnipSizes {
     Length tab_clip = sixteenths(4);  ///< 45° off a tab's corners: 1/4 in
     Length relief = sixteenths(2);    ///< 1/8 in
+    double kick_out_degrees = 45;
 };
 
-/// What the card's marks do to the metal at that end. `corner_degrees`: plan angle inside the
-/// building at that end, by which a corner's tab is folded (180° less it).
-std::vector<EndStep> end_steps(const Card& card, Side side, double corner_degrees,
+/// By how much the tabs of one end are folded, in degrees, which the marks do not say.
+struct TabFolds {
+    double tab = 90;   ///< of the face, round the corner
+    double near = 90;  ///< at a corner point, of the leg on this roof
+    double far = 90;   ///< of the leg on the other
+};
+
+/// A corner's tab is folded by 180° less the plan angle inside the building; a hip's or valley's
+/// foot is folded plumb, a valley's top over the ridge. Common practice, no published source.
+TabFolds tab_folds(const Card& card, const Edge& edge, Side side);
+
+/// What the card's marks do to the metal at that end.
+std::vector<EndStep> end_steps(const Card& card, Side side, const TabFolds& folds,
                                const SnipSizes& sizes = {});
 
 /// The section that the card's trim has on this edge. Problem: the catalogue has no such section.

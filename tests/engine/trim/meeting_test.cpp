@@ -120,3 +120,24 @@ TEST_CASE("tabs clipped for a flatter ridge collide on a steeper one, and are fo
     steeper.legs.bends = bends_at(section, 9);
     CHECK(says(tab_faults(steeper), "lie in the same place"));
 }
+
+TEST_CASE("a hip's foot folded plumb to two eaves has tabs that do not cross") {
+    const Section section = *sections_of_assets().find("hip_cap");
+    for (std::int64_t rise = 2; rise <= 18; ++rise) {
+        const auto bends = bends_at(section, rise);
+        const auto blank = blank_of(section, bends).value();
+        // On the roof, hip and eave stand at atan(1/cosθ): the cut back is width / tan of it.
+        const auto width = static_cast<double>((blank.marks[1] - blank.marks[0]).nm());
+        const Length back = Length::of_nm(std::llround(width * cosine(rise)));
+        const double fold = 90 - degrees_of(rise_in_12(rise));
+        const auto pattern = flat_pattern(section, bends, feet(3),
+                                          {{EndDeed::flange_mitre, {}, back},
+                                           {EndDeed::flange_tab, inches(1), back, fold},
+                                           {EndDeed::face_mitre, {}, back},
+                                           {EndDeed::face_tab, inches(1), back, fold}},
+                                          {});
+        REQUIRE(pattern.ok());
+        CHECK(pattern->tabs.size() == 2);
+        CHECK(tab_faults(*pattern).empty());
+    }
+}

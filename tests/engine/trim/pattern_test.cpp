@@ -46,6 +46,14 @@ std::vector<std::vector<EndStep>> all_ends() {
              {EndDeed::flange_fold, inches(2), {}}},
             {{EndDeed::flange_mitre, inches(2), inches(3)},
              {EndDeed::face_mitre, inches(2), -sixteenths(30)}},
+            {{EndDeed::flange_mitre, inches(1), inches(4)},
+             {EndDeed::flange_tab, inches(2), inches(4), 60},
+             {EndDeed::face_mitre, inches(1), inches(3)},
+             {EndDeed::face_tab, inches(2), inches(3), 60}},
+            {{EndDeed::flange_mitre, inches(5), -inches(4)},
+             {EndDeed::flange_tab, inches(6), -inches(4), 60},
+             {EndDeed::face_mitre, inches(5), -inches(4)},
+             {EndDeed::face_tab, inches(6), -inches(4), 60}},
             {{EndDeed::fold_down, inches(2), {}}},
             {{EndDeed::kick_out, inches(4), {}, 45}},
             {{EndDeed::turn_up, inches(1), {}}}};
@@ -204,6 +212,21 @@ TEST_CASE("a slit is a cut line that takes no metal, and no fold crosses it") {
         }
     }
     CHECK(pattern->tabs[0].degrees == -45);
+}
+
+TEST_CASE("a slit between two corner tabs begins where the metal does") {
+    const Section section = *sections_of_assets().find("valley");
+    const auto pattern = pattern_of(section, 5, {},
+                                    {{EndDeed::flange_mitre, inches(5), -inches(4)},
+                                     {EndDeed::flange_tab, inches(6), -inches(4), 60},
+                                     {EndDeed::face_mitre, inches(5), -inches(4)},
+                                     {EndDeed::face_tab, inches(6), -inches(4), 60}});
+    REQUIRE(pattern.ok());
+    REQUIRE_FALSE(pattern->slits.empty());
+    for (const FlatLine& slit : pattern->slits) {
+        CHECK(slit.a.x == (piece - inches(6)).nm());
+        CHECK(slit.b.x == (piece - inches(5)).nm());
+    }
 }
 
 TEST_CASE("a piece too short for its two ends is a problem, not a crossed outline") {

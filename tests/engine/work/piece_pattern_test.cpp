@@ -1,0 +1,149 @@
+// Every trim on every edge that can have it: the card's marks are places of the flat pattern.
+#include "engine/work/piece_pattern.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "eave_job.h"
+#include "engine/roof/edge_shape.h"
+#include "engine/trim/meeting.h"
+#include "tests/engine/trim/sections.h"
+
+using namespace hemline_test;
+
+namespace {
+
+Catalogue own_catalogue() { return Catalogue::read(assets_file("catalogue/trims.csv")).value(); }
+
+/// Marks at which no metal is cut or folded.
+bool only_seen(MarkKind kind) {
+    return kind == MarkKind::lap_line || kind == MarkKind::bead || kind == MarkKind::corner_point;
+}
+
+std::set<std::int64_t> places_of(const FlatPattern& pattern) {
+    std::set<std::int64_t> places;
+    for (const FlatPoint& p : pattern.outline) {
+        places.insert(p.x);
+    }
+    for (const FlatFold& fold : pattern.folds) {
+        places.insert(fold.line.a.x);
+        places.insert(fold.line.b.x);
+    }
+    for (const FlatLine& slit : pattern.slits) {
+        places.insert(slit.a.x);
+        places.insert(slit.b.x);
+    }
+    return places;
+}
+
+struct Tally {
+    int cards = 0, marks = 0;
+    std::map<std::string, int> refused;
+};
+
+/// All cards of the edge, its own trim, wrap and cleat, as patterns.
+void compare(const Edge& edge, const Catalogue& catalogue, const Sections& sections, Tally& tally) {
+    Job job;
+    job.edges.push_back(read_twice(edge, feet(23)));
+    const Plan plan = make_plan(job, catalogue);
+    for (const Run& run : plan.runs) {
+        for (const PlannedPiece& piece : run.pieces) {
+            const auto card = make_card(job, plan, catalogue, edge.id, run.role, piece.number);
+            REQUIRE(card.ok());
+            const auto pattern = piece_pattern(*card, edge, sections);
+            if (!pattern) {
+                ++tally.refused[std::string(word_of(edge.kind)) + ", " +
+                                std::string(spoken(card->left)) + ", " +
+                                std::string(spoken(card->right)) + ": " + pattern.problem().what];
+                continue;
+            }
+            ++tally.cards;
+            CHECK(is_simple(pattern->outline));
+            CHECK(pattern->length == card->cut);
+            CHECK(tab_faults(*pattern).empty());
+            const auto places = places_of(*pattern);
+            for (const Mark& mark : card->marks) {
+                if (!only_seen(mark.kind)) {
+                    CHECK_MESSAGE(places.count(mark.at.nm()) == 1,
+                                  word_of(edge.kind)
+                                      << ' ' << run.trim << ' ' << spoken(card->left) << ", "
+                                      << spoken(card->right) << ": " << spoken(mark.kind));
+                    ++tally.marks;
+                }
+            }
+        }
+    }
+}
+
+}  // namespace
+
+TEST_CASE("every mark of every card is a place of its pattern, for all kinds and ends of edges") {
+    const Catalogue catalogue = own_catalogue();
+    const Sections sections = sections_of_assets();
+    Tally tally;
+    for (const Trim& trim : catalogue.trims()) {
+        for (const End left : ends_of(trim.kind, Side::left)) {
+            for (const End right : ends_of(trim.kind, Side::right)) {
+                for (const std::int64_t rise : {3, 6, 12}) {
+                    Edge edge;
+                    edge.id = "A";
+                    edge.kind = trim.kind;
+                    edge.trim = trim.role == TrimRole::main ? trim.id : "";
+                    edge.left = left;
+                    edge.right = right;
+                    edge.pitch = rise_in_12(rise);
+                    edge.pitch2 = rise_in_12(rise == 6 ? 8 : rise);
+                    edge.wrap = trim.role == TrimRole::wrap;
+                    compare(edge, catalogue, sections, tally);
+                }
+            }
+        }
+    }
+    for (const auto& [why, times] : tally.refused) {
+        MESSAGE(why << " " << times);
+    }
+    CHECK(tally.refused.empty());
+    CHECK(tally.cards > 1000);
+    CHECK(tally.marks > 3000);
+}
+
+TEST_CASE("the other hand of an eave's end has the mirrored pattern, exactly") {
+    const Catalogue catalogue = own_catalogue();
+    const Sections sections = sections_of_assets();
+    int compared = 0;
+    for (const char* trim : {"eave_rolled", "eave_two_part", "high_eave"}) {
+        for (const End end : ends_of(EdgeKind::eave, Side::left)) {
+            for (std::int64_t rise = 1; rise <= 18; ++rise) {
+                const auto made = [&](Side side) {
+                    Edge edge;
+                    edge.id = "A";
+                    edge.kind = catalogue.find(trim)->kind;
+                    edge.trim = trim;
+                    edge.pitch = rise_in_12(rise);
+                    edge.first = side;
+                    (side == Side::left ? edge.left : edge.right) = end;
+                    Job job;
+                    job.edges.push_back(read_twice(edge, feet(23)));
+                    const Plan plan = make_plan(job, catalogue);
+                    const auto card = make_card(job, plan, catalogue, "A", TrimRole::main, 1);
+                    REQUIRE(card.ok());
+                    return piece_pattern(*card, edge, sections);
+                };
+                const auto left = made(Side::left), right = made(Side::right);
+                REQUIRE((left.ok() && right.ok()));
+                CHECK(mirrored(*left).outline == right->outline);
+                ++compared;
+            }
+        }
+    }
+    CHECK(compared > 200);
+}
+
+TEST_CASE("a trim without a section is a problem that says so") {
+    Card card;
+    card.trim = "gutter";
+    const auto pattern = piece_pattern(card, {}, sections_of_assets());
+    REQUIRE_FALSE(pattern.ok());
+    CHECK(pattern.problem().what.find("gutter") != std::string::npos);
+}

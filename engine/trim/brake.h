@@ -11,8 +11,8 @@
 //   thickness, sharp at its bends. Either end of the strip may be the clamped one; the leaf only
 //   turns up, so a bend away from the upper face is made with the sheet turned over. A bend can be
 //   made when, from 0° to N by steps of 3°, no leg bent before runs into jaw, bed, leaf or the
-//   clamped side, and no leg lies more than 1/32 in over the bend line. A hem is turned as far as
-//   the jaw lets it, then pressed flat.
+//   clamped side, and no leg lies over the bend line; a folded hem is taken 1/32 in narrower. A hem
+//   is turned as far as the jaw lets it, then pressed flat.
 #pragma once
 
 #include <string>

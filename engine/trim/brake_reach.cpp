@@ -9,9 +9,8 @@ namespace hemline {
 
 namespace {
 
-constexpr double touch_nm = 1000;  // metal may touch: this deep is no collision
-constexpr double over_line_nm =
-    793'750;  // a hem may reach 1/32 in over a bend line: it is rolled in
+constexpr double touch_nm = 1000;         // metal may touch: this deep is no collision
+constexpr double rolled_in_nm = 793'750;  // of a folded hem: 1/32 in, its edge gives way
 constexpr double step_degrees = 3;
 
 struct Point {
@@ -37,9 +36,11 @@ std::vector<Stretch> side_of(const StripOnBrake& strip, std::size_t bend, Clampe
     std::vector<Stretch> stretches;
     Point at;
     double heading = 0;
+    bool folded_over = false;
     std::size_t leg = side == Clamped::last_legs ? bend + 1 : bend;
     while (true) {
-        const double length = strip.stretches[leg];
+        const double length =
+            std::max(strip.stretches[leg] - (folded_over ? rolled_in_nm : 0), touch_nm);
         const Point to{at.x + length * std::cos(radians(heading)),
                        at.y + length * std::sin(radians(heading))};
         stretches.push_back({at, to, leg});
@@ -49,6 +50,7 @@ std::vector<Stretch> side_of(const StripOnBrake& strip, std::size_t bend, Clampe
         }
         const std::size_t next = side == Clamped::last_legs ? leg : leg - 1;
         heading += strip.made[next] ? turn_up * strip.bends[next] : 0;
+        folded_over = strip.made[next] && std::abs(strip.bends[next]) >= 180;
         leg = side == Clamped::last_legs ? leg + 1 : leg - 1;
     }
 }
@@ -127,7 +129,7 @@ std::string in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped c
         if (runs_into(s, bars.bed)) {
             return name(s) + " runs into the bed";
         }
-        if (std::max(s.a.x, s.b.x) > over_line_nm) {
+        if (std::max(s.a.x, s.b.x) > touch_nm) {
             return name(s) + " lies over the bend line";
         }
     }
@@ -137,7 +139,7 @@ std::string in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped c
         if (runs_into(s, bars.leaf)) {
             return name(s) + " runs into the leaf";
         }
-        if (std::min(s.a.x, s.b.x) < -over_line_nm && std::abs(s.a.y) < touch_nm) {
+        if (std::min(s.a.x, s.b.x) < -touch_nm && std::abs(s.a.y) < touch_nm) {
             return name(s) + " lies over the bend line";
         }
     }

@@ -110,6 +110,8 @@ TEST_CASE("a hem wider than the leg beside it lies over the next bend line") {
 
 TEST_CASE("a bend away from the upper face is made with the sheet turned over") {
     const auto order = order_of(*sections_of_assets().find("eave_rolled"));
+    REQUIRE(order.size() == 3);
+    CHECK(order[1].clamped == Clamped::first_legs);  // a hem as wide as its kick is not in the way
     for (const BrakeStep& step : order) {
         CHECK((step.up == FaceUp::upper) == (step.bend == 1));  // the kick alone turns out
     }

@@ -55,8 +55,14 @@ struct Fold {
     void operator()(const ReadingTaken& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             const bool struck = job.struck.count(event.id) > 0;
+            const auto seen = [&](const RecordedReading& before) {
+                return before.of == fact.of &&
+                       std::count(event.supersedes.begin(), event.supersedes.end(), before.id) > 0;
+            };
+            const bool settles =
+                std::count_if(work->readings.begin(), work->readings.end(), seen) > 1;
             work->readings.push_back(
-                {event.id, event.when, event.by, fact.of, fact.length, struck});
+                {event.id, event.when, event.by, fact.of, fact.length, struck, settles});
         }
     }
     void operator()(const PitchTaken& fact) const {
@@ -81,6 +87,9 @@ struct Fold {
             return;
         }
         take_metal(job, event, fact.edge, fact.role, fact.metal, fact.cut);
+        if (job.spoiled_cuts.count(event.id) > 0) {
+            return;  // its metal is gone, and a cut made apart from it stands on
+        }
         // Cut again, whether or not the former is superseded: the later stands, both are metal
         // gone.
         const auto same = [&](const CutPiece& cut) {
@@ -140,9 +149,19 @@ bool heard_when_struck(const Fact& fact) {
 Verdict EdgeWork::verdict(const Practice& practice) const {
     std::vector<Length> lengths;
     for (const RecordedReading& reading : readings) {
-        if (!reading.struck && reading.of == ReadingOf::edge) {
-            lengths.push_back(reading.length);
+        if (reading.struck || reading.of != ReadingOf::edge) {
+            continue;
         }
+        if (reading.settles) {
+            const auto contradicts = [&](Length before) {
+                const Length longer = std::max(before, reading.length);
+                return absolute(before - reading.length) >
+                       allowed_difference(longer, practice.tape);
+            };
+            lengths.erase(std::remove_if(lengths.begin(), lengths.end(), contradicts),
+                          lengths.end());
+        }
+        lengths.push_back(reading.length);
     }
     return judge_readings(lengths, practice.tape, practice.cut_grid);
 }
@@ -181,7 +200,20 @@ Job replay(std::span<const Event> events, const Practice& practice) {
         }
     }
     for (const Event& event : events) {
+        if (std::holds_alternative<PieceSpoiled>(event.fact) && job.struck.count(event.id) == 0) {
+            job.spoiled_cuts.insert(event.supersedes.begin(), event.supersedes.end());
+        }
+    }
+    for (const Event& event : events) {
         apply(job, event);
+    }
+    job.conflicts = find_conflicts(events);
+    for (const Conflict& conflict : job.conflicts) {
+        for (EdgeWork& work : job.edges) {
+            if (is_on(conflict.thing, work.edge.id) || conflict.thing.subject == Subject::rule) {
+                work.undecided.push_back(conflict.thing);
+            }
+        }
     }
     return job;
 }

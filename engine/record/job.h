@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/record/conflict.h"
 #include "engine/record/event.h"
 #include "engine/roof/readings.h"
 #include "engine/trim/practice.h"
@@ -22,6 +23,7 @@ struct RecordedReading {
     ReadingOf of = ReadingOf::edge;
     Length length;
     bool struck = false;
+    bool settles = false;  ///< measured again: its writer had seen readings made apart
 };
 
 struct CutPiece {
@@ -48,8 +50,10 @@ struct EdgeWork {
     std::optional<EventId> finished;
     std::string finished_by;
     HybridTime finished_when;
+    std::vector<Thing> undecided;  ///< of this edge, and the rules: made apart, no one has picked
 
-    /// Judges the readings of the edge that are not struck.
+    /// Judges the readings of the edge that are not struck; after it was measured again, those
+    /// before that agree with that one, it, and those since.
     [[nodiscard]] Verdict verdict(const Practice& practice) const;
     /// The length to plan with, when two readings agree.
     [[nodiscard]] std::optional<Length> length(const Practice& practice) const;
@@ -74,14 +78,16 @@ struct Job {
     std::vector<Offcut> offcuts;
     std::int64_t sticks_opened = 0;
     std::set<EventId> struck;
+    std::set<EventId> spoiled_cuts;  ///< superseded by a loss
+    std::vector<Conflict> conflicts;
     std::int64_t unknown_events = 0;
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
 
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
-/// below 1) changes nothing. A Struck must have been folded before its target (replay() sees to
-/// it).
+/// below 1) changes nothing. A Struck must have been folded before its target, and conflicts are
+/// found in all events together (replay() sees to both).
 void apply(Job& job, const Event& event);
 
 /// The job after the first events of a journal, in the order given; strikes count wherever they
@@ -93,6 +99,7 @@ Job replay(std::span<const Event> events, const Practice& practice = {});
 std::vector<Event> in_order(std::vector<Event> events);
 
 /// The next time stamp on this device: past the wall clock and past everything seen.
+HybridTime time_after(HybridTime last_seen, std::int64_t wall_ms);
 HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms);
 
 /// The last event of `device` that undo would strike: not struck, and not a strike itself.

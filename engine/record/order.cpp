@@ -31,6 +31,16 @@ std::vector<Event> in_order(std::vector<Event> events) {
     return events;
 }
 
+HybridTime time_after(HybridTime last, std::int64_t wall_ms) {
+    if (wall_ms > last.wall_ms) {
+        return {wall_ms, 0};
+    }
+    if (last.counter < std::numeric_limits<std::uint32_t>::max()) {
+        return {last.wall_ms, last.counter + 1};
+    }
+    return {last.wall_ms + 1, 0};
+}
+
 HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms) {
     if (seen.empty()) {
         return {wall_ms, 0};
@@ -39,13 +49,7 @@ HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms) {
     for (const Event& event : seen) {
         last = std::max(last, event.when);
     }
-    if (wall_ms > last.wall_ms) {
-        return {wall_ms, 0};
-    }
-    if (last.counter < std::numeric_limits<std::uint32_t>::max()) {
-        return {last.wall_ms, last.counter + 1};
-    }
-    return {last.wall_ms + 1, 0};
+    return time_after(last, wall_ms);
 }
 
 std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device) {

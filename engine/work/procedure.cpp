@@ -105,6 +105,17 @@ bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool aft
                        });
 }
 
+/// The tick of this step, when two tablets made it apart and no one has picked.
+const Thing* made_apart(const StepRule& rule, int piece, const EdgeWork& work) {
+    const auto found =
+        std::find_if(work.undecided.begin(), work.undecided.end(), [&](const Thing& thing) {
+            return rule.asks == Asks::tick ? thing.subject == Subject::finish
+                                           : thing.subject == Subject::step &&
+                                                 thing.step == rule.id && thing.piece == piece;
+        });
+    return found == work.undecided.end() ? nullptr : &*found;
+}
+
 /// `after_cut`: the piece's own cut comes before this step in the procedure.
 Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& run,
              bool after_cut) {
@@ -147,6 +158,10 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
             if (after_cut && !step.done && find_cut(ground.work, role, piece) == nullptr) {
                 step.waits_for = "Cut piece " + std::to_string(piece) + " first.";
             }
+    }
+    if (const auto* apart = made_apart(rule, piece, ground.work)) {
+        step.done = false;
+        step.waits_for = Conflict{*apart, {}, false}.what();
     }
     return step;
 }

@@ -69,7 +69,8 @@ enum class EdgeStatus {
     cutting,
     fitting,
     to_tick,
-    finished
+    finished,
+    undecided  ///< two tablets wrote one thing apart
 };
 EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
                      const Practice& practice);

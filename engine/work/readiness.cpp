@@ -26,6 +26,9 @@ const RecordedReading* find_remainder(const EdgeWork& work) {
 }  // namespace
 
 std::string reading_missing(const EdgeWork& work, const Practice& practice) {
+    if (!work.undecided.empty()) {
+        return Conflict{work.undecided.front(), {}, false}.what();
+    }
     const std::string edge = "edge " + work.edge.id;
     switch (work.verdict(practice).agreement) {
         case Agreement::none:

@@ -13,7 +13,8 @@ namespace hemline {
 /// reading waits for.
 constexpr std::string_view fasten_step = "fasten";
 
-/// What must be read before anything is cut on the edge: an agreed length, and the pitch. One
+/// What must be read before anything is cut on the edge: an agreed length, the pitch, and a pick
+/// between what two tablets wrote apart. One
 /// sentence that says what to do; empty when all is there.
 std::string reading_missing(const EdgeWork& work, const Practice& practice);
 

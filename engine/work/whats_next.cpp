@@ -19,6 +19,9 @@ bool is_fitting(const Step& step) {
 
 EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
                      const Practice& practice) {
+    if (!work.undecided.empty()) {
+        return EdgeStatus::undecided;
+    }
     if (work.finished) {
         return EdgeStatus::finished;
     }
@@ -64,6 +67,8 @@ std::string_view spoken(EdgeStatus status) {
             return "fitting";
         case EdgeStatus::to_tick:
             return "foreman's tick";
+        case EdgeStatus::undecided:
+            return "made apart: pick one";
         case EdgeStatus::finished:
             break;
     }

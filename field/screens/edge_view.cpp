@@ -89,6 +89,14 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
             return {{Place::reading, id}, "Read again", name + ": a third reading"};
         case EdgeStatus::pitch_missing:
             return {{Place::pitch, id}, "Read the pitch", name + ": pitch"};
+        case EdgeStatus::undecided:
+            if (work.undecided.front().subject == Subject::reading) {
+                return {{Place::reading, id}, "Measure again", name + ": read apart"};
+            }
+            if (work.undecided.front().subject == Subject::pitch) {
+                return {{Place::pitch, id}, "Read the pitch again", name + ": read apart"};
+            }
+            break;
         default:
             break;
     }

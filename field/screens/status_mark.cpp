@@ -36,6 +36,7 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
             break;
         case EdgeStatus::readings_disagree:
         case EdgeStatus::pitch_missing:
+        case EdgeStatus::undecided:
             ui.ink()->AddCircleFilled(centre, radius, colour.warn);
             ui.ink()->AddCircle(centre, radius, colour.ink, 0, thickness * 2);
             letter_colour = IM_COL32(0, 0, 0, 255);

@@ -1,13 +1,11 @@
 // This device's number: drawn once, and put in place whole, so that two programs started together
 // agree on it.
-#include <array>
 #include <cerrno>
 #include <optional>
 #include <string>
 #include <system_error>
 
 #include <fcntl.h>
-#include <sys/random.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -16,6 +14,8 @@
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/open_file.h"
+#include "field/store/whole_file.h"
+#include "field/store/writer.h"
 
 namespace hemline {
 namespace {
@@ -38,16 +38,6 @@ Result<std::uint64_t> read_device(const fs::path& file) {
                        "file: a new number is then drawn."};
     }
     return *device;
-}
-
-std::optional<std::uint64_t> draw_device() {
-    std::uint64_t device = 0;
-    while (device == 0) {
-        if (::getentropy(&device, sizeof device) != 0) {
-            return {};
-        }
-    }
-    return device;
 }
 
 /// Writes the draft of the file and links it to its name, unless another program was there first.
@@ -76,6 +66,44 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
 
 }  // namespace
 
+/// Where the number lies: this machine, and the file's own inode. A number that was copied to
+/// another tablet or put back from a backup lies elsewhere. Empty where that cannot be told.
+Bytes place_of(const fs::path& file) {
+    struct stat about {};
+    if (!inodes_last || ::stat(file.c_str(), &about) != 0) {
+        return {};
+    }
+    Bytes place;
+    if (const Result<Bytes> machine = read_file("/etc/machine-id")) {
+        place = *machine;
+    }
+    const std::string inode = std::to_string(about.st_ino) + "\n";
+    place.insert(place.end(), inode.begin(), inode.end());
+    return place;
+}
+
+/// Forgets a number that was copied here, so that a new one is drawn; notes where a new one lies.
+std::optional<Problem> forget_copied(const fs::path& file) {
+    const fs::path note = file.string() + "-place";
+    const Bytes place = place_of(file);
+    if (place.empty()) {
+        return {};
+    }
+    std::error_code error;
+    if (!fs::exists(note, error)) {
+        Disk disk;
+        return write_whole_file(disk, note, place);
+    }
+    const Result<Bytes> noted = read_file(note);
+    if (!noted || *noted == place) {
+        return {};
+    }
+    if (::unlink(note.c_str()) != 0 || ::unlink(file.c_str()) != 0) {
+        return disk_problem("removed, though it was copied from another tablet", file, errno);
+    }
+    return {};
+}
+
 Result<std::uint64_t> device_id() {
     const Result<fs::path> home = hemline_folder();
     if (!home) {
@@ -83,6 +111,9 @@ Result<std::uint64_t> device_id() {
     }
     const fs::path file = *home / "device";
     std::error_code error;
+    if (const auto problem = forget_copied(file)) {
+        return *problem;
+    }
     if (!fs::exists(file, error)) {
         fs::create_directories(*home, error);
         if (error) {
@@ -93,6 +124,9 @@ Result<std::uint64_t> device_id() {
             return disk_problem("drawn at random", file, errno);
         }
         if (const auto problem = put_in_place(file, *device)) {
+            return *problem;
+        }
+        if (const auto problem = forget_copied(file)) {
             return *problem;
         }
     }

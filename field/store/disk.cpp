@@ -1,5 +1,7 @@
 #include "field/store/disk.h"
 
+#include <cstdio>
+
 #include <fcntl.h>
 #include <unistd.h>
 
@@ -17,6 +19,10 @@ int Disk::sync(int file) { return ::fdatasync(file); }
 
 int Disk::truncate(int file, std::size_t size) {
     return ::ftruncate(file, static_cast<off_t>(size));
+}
+
+int Disk::rename(const std::filesystem::path& from, const std::filesystem::path& to) {
+    return ::rename(from.c_str(), to.c_str());
 }
 
 }  // namespace hemline

@@ -22,6 +22,7 @@ class Disk {
     virtual ssize_t write(int file, const std::uint8_t* bytes, std::size_t size);
     virtual int sync(int file);  ///< fdatasync
     virtual int truncate(int file, std::size_t size);
+    virtual int rename(const std::filesystem::path& from, const std::filesystem::path& to);
 };
 
 }  // namespace hemline

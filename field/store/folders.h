@@ -3,6 +3,7 @@
 //   $XDG_DATA_HOME or ~/.local/share
 //   └─ hemline/
 //      ├─ device              this device's number, sixteen hex digits
+//      ├─ device-place        the machine and inode it was drawn on: a copy is known by it
 //      └─ jobs/NAME/          one job: DEVICE.journal of each device, .lock, torn tails
 #pragma once
 
@@ -34,7 +35,8 @@ std::filesystem::path new_job_folder(const std::filesystem::path& jobs, std::str
 std::filesystem::path job_folder(const std::filesystem::path& job);
 
 /// This device's number (never 0), from …/hemline/device; drawn at random and written there once,
-/// for its owner's eyes only. Problem: it cannot be read or written, or is no such number.
+/// for its owner's eyes only; drawn anew when it was copied here from another tablet or put back
+/// from a backup. Problem: it cannot be read or written, or is no such number.
 Result<std::uint64_t> device_id();
 
 /// The assets: HEMLINE_ASSETS, else beside the program (./assets, ../../assets,

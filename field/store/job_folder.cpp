@@ -18,8 +18,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr off_t file_size_most = off_t{256} << 20;
-
 }  // namespace
 
 std::string explain(const FileSetAside& set_aside) {
@@ -33,7 +31,7 @@ std::string explain(const FileSetAside& set_aside) {
     return words + ". They stay where they are.";
 }
 
-Result<Bytes> read_file(const fs::path& file) {
+Result<Bytes> read_file(const fs::path& file, std::size_t size_most) {
     // Without O_NONBLOCK a pipe of that name would wait for ever.
     const OpenFile opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     struct stat about {};
@@ -44,9 +42,10 @@ Result<Bytes> read_file(const fs::path& file) {
         return Problem{shown(file) + " is not a file.",
                        "Name a file, or move this out of the way."};
     }
-    if (about.st_size > file_size_most) {
-        return Problem{shown(file) + " is larger than 256 MiB: no journal is.",
-                       "Move it out of the job's folder."};
+    if (static_cast<std::uint64_t>(about.st_size) > size_most) {
+        return Problem{shown(file) + " is larger than " + std::to_string(size_most >> 20U) +
+                           " MiB: no journal and no job file is.",
+                       "Move it out of the way."};
     }
     Bytes bytes(static_cast<std::size_t>(about.st_size));
     std::size_t have = 0;
@@ -64,13 +63,16 @@ Result<Bytes> read_file(const fs::path& file) {
     return bytes;
 }
 
-std::vector<fs::path> journals_in(const fs::path& folder) {
+namespace {
+
+/// The files in a folder whose names end like that, by name.
+std::vector<fs::path> files_in(const fs::path& folder, const char* ending) {
     std::vector<fs::path> found;
     std::error_code error;
     for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
          entry.increment(error)) {
         std::error_code unknown;
-        if (entry->path().extension() == ".journal" && !entry->is_directory(unknown)) {
+        if (entry->path().extension() == ending && !entry->is_directory(unknown)) {
             found.push_back(entry->path());
         }
     }
@@ -78,30 +80,47 @@ std::vector<fs::path> journals_in(const fs::path& folder) {
     return found;
 }
 
-Result<JobRecord> read_job_folder(const fs::path& job) {
-    JobRecord record;
-    record.folder = job_folder(job);
+}  // namespace
+
+std::vector<fs::path> journals_in(const fs::path& folder) { return files_in(folder, ".journal"); }
+
+Result<std::vector<fs::path>> job_files(const fs::path& job) {
+    const fs::path folder = job_folder(job);
     std::error_code error;
     if (!fs::exists(job, error)) {
         return Problem{"There is no job at " + shown(job) + ".",
                        "Check the path, or start the job first."};
     }
-    if (!fs::is_directory(record.folder, error)) {
+    if (!fs::is_directory(folder, error)) {
         return Problem{shown(job) + " is neither a job's folder nor a .journal file in one.",
                        "Name the folder that holds the .journal files."};
     }
     // Asked here, so that a folder that may not be listed is not taken for one without journals.
-    const fs::directory_iterator listed(record.folder, error);
+    const fs::directory_iterator listed(folder, error);
     if (error) {
-        return disk_problem("listed", record.folder, error.value());
+        return disk_problem("listed", folder, error.value());
     }
-    const std::vector<fs::path> journals = journals_in(record.folder);
-    if (journals.empty()) {
-        return Problem{
-            "There is no job in " + shown(record.folder) + ": it holds no .journal file.",
-            "Check the path, or start the job first."};
+    std::vector<fs::path> files = journals_in(folder);
+    if (files.empty()) {
+        return Problem{"There is no job in " + shown(folder) + ": it holds no .journal file.",
+                       "Check the path, or start the job first."};
     }
-    for (const fs::path& file : journals) {
+    const std::vector<fs::path> aside = files_in(folder, ".bytes");
+    files.insert(files.end(), aside.begin(), aside.end());
+    return files;
+}
+
+Result<JobRecord> read_job_folder(const fs::path& job) {
+    JobRecord record;
+    record.folder = job_folder(job);
+    const Result<std::vector<fs::path>> files = job_files(job);
+    if (!files) {
+        return files.problem();
+    }
+    for (const fs::path& file : *files) {
+        if (file.extension() != ".journal") {
+            continue;
+        }
         const Result<Bytes> bytes = read_file(file);
         if (!bytes) {
             return bytes.problem();

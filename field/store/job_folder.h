@@ -30,8 +30,15 @@ struct JobRecord {
 /// no such folder, no journal in it, or one that cannot be read.
 Result<JobRecord> read_job_folder(const std::filesystem::path& job);
 
-/// All bytes of a regular file. Problem: it cannot be opened or read, or is larger than 256 MiB.
-Result<Bytes> read_file(const std::filesystem::path& file);
+/// The .journal files of a job, and the .bytes files with what was set aside in it, by name.
+/// Problem: no such folder, or no journal in it.
+Result<std::vector<std::filesystem::path>> job_files(const std::filesystem::path& job);
+
+constexpr std::size_t file_size_most = std::size_t{256} << 20;
+
+/// All bytes of a regular file. Problem: it cannot be opened or read, or is larger than
+/// `size_most`.
+Result<Bytes> read_file(const std::filesystem::path& file, std::size_t size_most = file_size_most);
 
 /// The .journal files in a folder, by name.
 std::vector<std::filesystem::path> journals_in(const std::filesystem::path& folder);

@@ -1,20 +1,17 @@
 #include "field/store/journal_file.h"
 
 #include <algorithm>
-#include <cerrno>
-#include <cstdio>
 #include <system_error>
 #include <utility>
 
-#include <fcntl.h>
-#include <sys/file.h>
 #include <unistd.h>
 
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
-#include "field/store/open_file.h"
+#include "field/store/job_lock.h"
 #include "field/store/torn_tail.h"
+#include "field/store/writer.h"
 
 namespace hemline {
 namespace {
@@ -39,26 +36,6 @@ Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
         return disk_problem("created", folder, error.value());
     }
     return JobFolder::made;
-}
-
-/// The locked file, or why the job cannot be had.
-Result<int> lock(const fs::path& folder) {
-    const fs::path file = folder / ".lock";
-    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
-    if (opened < 0) {
-        return disk_problem("opened for writing", file, errno);
-    }
-    if (::flock(opened, LOCK_EX | LOCK_NB) != 0) {
-        const int error = errno;
-        ::close(opened);
-        if (error == EWOULDBLOCK) {
-            return Problem{
-                "The job in " + shown(folder) + " is open in another copy of the program.",
-                "Close it there, then open it here."};
-        }
-        return disk_problem("locked", file, error);
-    }
-    return opened;
 }
 
 /// The last number but two: a strike and its event still fit.
@@ -91,11 +68,26 @@ JournalFile::JournalFile(JobRecord record, JobFolder was, std::uint64_t device, 
       was_(was),
       own_(record_.folder, was, device, disk),
       saver_(own_, std::move(wake)) {
+    look_through();
     for (const Event& event : record_.events) {
         if (event.id.device == device_) {
             last_sequence_ = std::max(last_sequence_, event.id.sequence);
         }
     }
+}
+
+void JournalFile::look_through() {
+    seen_ = Seen(record_.events);
+    latest_.reset();
+    for (const Event& event : record_.events) {
+        latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
+    }
+}
+
+void JournalFile::take_in(const std::vector<Event>& events) {
+    record_.events.insert(record_.events.end(), events.begin(), events.end());
+    record_.events = in_order(std::move(record_.events));
+    look_through();
 }
 
 JournalFile::~JournalFile() {
@@ -104,6 +96,7 @@ JournalFile::~JournalFile() {
     if (was_ == JobFolder::made && record_.events.empty()) {
         std::error_code not_empty;
         fs::remove(record_.folder / ".lock", not_empty);
+        fs::remove(writer_file(record_.folder, device_), not_empty);
         fs::remove(record_.folder, not_empty);
     }
     ::close(lock_);
@@ -124,9 +117,14 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
     } else if (const auto there = read_job_folder(job); !there) {
         return there.problem();  // before a .lock is left in a folder that holds no job
     }
-    const Result<int> locked = lock(folder);
+    const Result<int> locked = lock_job(folder);
     if (!locked) {
         return locked.problem();
+    }
+    const Result<std::uint64_t> writer = claim_writer(folder, device);
+    if (!writer) {
+        ::close(*locked);
+        return writer.problem();
     }
     JobRecord record;
     record.folder = folder;
@@ -139,7 +137,7 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
         record = *read;
     }
     std::shared_ptr<JournalFile> opened(
-        new JournalFile(std::move(record), was, device, *locked, disk, std::move(wake)));
+        new JournalFile(std::move(record), was, *writer, *locked, disk, std::move(wake)));
     if (const auto problem = opened->move_torn_tails(*disk)) {
         return *problem;
     }
@@ -161,14 +159,22 @@ std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
 }
 
 Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
-                        std::vector<EventId> supersedes, std::int64_t wall_ms) const {
-    const HybridTime when = next_time(record_.events, wall_ms);
-    return {{device_, sequence}, when, std::move(by), std::move(supersedes), std::move(fact)};
+                        const std::vector<EventId>& supersedes, std::int64_t wall_ms) const {
+    const HybridTime when = latest_ ? time_after(*latest_, wall_ms) : HybridTime{wall_ms, 0};
+    std::vector<EventId> all = supersedes;
+    for (const EventId seen : seen_.of(fact)) {
+        if (std::count(supersedes.begin(), supersedes.end(), seen) == 0) {
+            all.push_back(seen);
+        }
+    }
+    return {{device_, sequence}, when, std::move(by), std::move(all), std::move(fact)};
 }
 
 void JournalFile::put(const Event& event) {
     last_sequence_ = event.id.sequence;
     record_.events.push_back(event);
+    latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
+    seen_.add(event);
     saver_.hand_over(event.id.sequence, frame_of(event));
 }
 
@@ -180,7 +186,7 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
     }
     const bool strikes = unsure_ && !strike_;
     Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),
-                       std::move(supersedes), wall_ms);
+                       supersedes, wall_ms);
     if (const auto problem = cannot_be_held(event)) {
         return not_saved(*problem);
     }
@@ -188,7 +194,7 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
         strike_ = last_sequence_ + 1;
         put(mint(*strike_, Struck{*unsure_, "the disk failed while this was being saved"}, {},
                  {*unsure_}, wall_ms));
-        event.when = next_time(record_.events, wall_ms);
+        event.when = time_after(*latest_, wall_ms);
     }
     put(event);
     return event;
@@ -223,6 +229,7 @@ void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
     record_.events.erase(std::find_if(record_.events.begin(), record_.events.end(),
                                       [&](const Event& event) { return event.id == first; }),
                          record_.events.end());
+    look_through();
     last_sequence_ = may_be_there ? sequence : sequence - 1;
     if (may_be_there && sequence != strike_) {
         unsure_ = first;

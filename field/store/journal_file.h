@@ -15,6 +15,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/record/conflict.h"
 #include "engine/record/event.h"
 #include "engine/result.h"
 #include "field/store/disk.h"
@@ -36,15 +37,18 @@ struct SaveReturned {
 class JournalFile {
   public:
     /// Opens a job (its folder, or a .journal file in it) and locks it against a second copy of the
-    /// program. A torn tail of this device's own journal is moved into a file of its own. `wake`
-    /// as Saver's: with it, events are saved on a thread of their own. Problem: says what to do.
+    /// program. `device`: this tablet's number; a folder that was
+    /// copied is written under a new one (writer.h). A torn tail of this device's own journal is
+    /// moved into a file of its own. `wake` as Saver's: with it, events are saved on a thread of
+    /// their own. Problem: says what to do.
     static Result<std::shared_ptr<JournalFile>> open(
         const std::filesystem::path& job, std::uint64_t device, Opening opening = Opening::existing,
         const std::shared_ptr<Disk>& disk = std::make_shared<Disk>(),
         std::function<void()> wake = {});
 
-    /// Gives an event its id and time and hands it over to be saved: it is in the record, and not
-    /// saved before returned() says so. Problem: the journal cannot hold it; nothing was done.
+    /// Gives an event its id and time, adds to what it supersedes all that was seen here of the
+    /// same thing, and hands it over to be saved: it is in the record, and not saved before
+    /// returned() says so. Problem: the journal cannot hold it; nothing was done.
     Result<Event> hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
                             std::int64_t wall_ms);
     /// What has come back since it was last asked, in order. An event that is not saved is out of
@@ -59,6 +63,10 @@ class JournalFile {
     /// others are under way.
     Result<Event> append(Fact fact, std::string by, std::vector<EventId> supersedes,
                          std::int64_t wall_ms);
+
+    /// Events that another way saved in the job's folder (CrewFolder). Not while others are under
+    /// way.
+    void take_in(const std::vector<Event>& events);
 
     /// All events so far, in order, those handed over here at the end; and what was set aside.
     [[nodiscard]] const JobRecord& record() const { return record_; }
@@ -76,8 +84,9 @@ class JournalFile {
 
     std::optional<Problem> move_torn_tails(Disk& disk);
     [[nodiscard]] Event mint(std::uint32_t sequence, Fact fact, std::string by,
-                             std::vector<EventId> supersedes, std::int64_t wall_ms) const;
+                             const std::vector<EventId>& supersedes, std::int64_t wall_ms) const;
     void put(const Event& event);
+    void look_through();
     void take_back(std::uint32_t sequence, bool may_be_there);
 
     JobRecord record_;
@@ -88,6 +97,8 @@ class JournalFile {
     std::uint32_t last_sequence_ = 0;      ///< of the last event whose bytes may be in a file
     std::optional<EventId> unsure_;        ///< not saved, but its bytes may be there
     std::optional<std::uint32_t> strike_;  ///< of unsure_, under way
+    std::optional<HybridTime> latest_;     ///< of all events
+    Seen seen_;                            ///< what the next event of each thing supersedes
     Saver saver_;                          ///< last: it ends before what it writes to
 };
 

@@ -96,6 +96,25 @@ struct TakeArguments {
     std::optional<BareUnit> unit;
 };
 
+struct MergeArguments {
+    std::string out;
+    std::vector<std::string> jobs;
+};
+
+/// A job and the file it is packed into or unpacked from.
+struct JobFileArguments {
+    std::string job, file;
+};
+
+struct CarryArguments {
+    std::string job, crew;
+    std::string which;  ///< id of the job's beginning, where the crew folder holds several
+};
+
+struct PickArguments {
+    std::string job, event, by;
+};
+
 struct ShowArguments {
     std::string job;
     std::optional<BareUnit> unit;

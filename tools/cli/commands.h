@@ -30,6 +30,16 @@ Exit print_journal(const std::string& job);
 Exit start_job(const NewArguments& arguments);
 /// Records one reading; stdout's last word is its event id, after the sync returned.
 Exit take_reading(const TakeArguments& arguments);
+/// Puts jobs together into one.
+Exit merge_jobs(const MergeArguments& arguments);
+/// Puts a job into one file.
+Exit pack_to_file(const JobFileArguments& arguments);
+/// Takes a job out of such a file, under a device number of its own.
+Exit unpack_file(const JobFileArguments& arguments);
+/// Takes in from a crew folder what is new there, and gives out what is new here.
+Exit carry_job(const CarryArguments& arguments);
+/// Of what two tablets wrote apart, lets one stand: the others are struck.
+Exit pick_event(const PickArguments& arguments);
 /// Edges, readings, status and next cut of a job.
 Exit show_job(const ShowArguments& arguments);
 

@@ -77,6 +77,10 @@ struct Asked {
     NewArguments start;
     TakeArguments take;
     ShowArguments show;
+    MergeArguments merge;
+    JobFileArguments pack, unpack;
+    CarryArguments carry;
+    PickArguments pick;
     Exit exit = Exit::fine;
 };
 
@@ -183,6 +187,35 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
                 asked);
 }
 
+void add_handing_on(CLI::App& app, Asked& asked) {
+    auto& merge = *app.add_subcommand("merge", "put several tablets' jobs together into one");
+    merge.add_option("OUT", asked.merge.out, "folder of the whole job")->required();
+    merge.add_option("JOB", asked.merge.jobs, "folders to put together, in any order")->required();
+    merge.final_callback([&asked] { asked.exit = merge_jobs(asked.merge); });
+
+    auto& pack = *app.add_subcommand("pack", "put a job into one file, to hand over");
+    pack.add_option("JOB", asked.pack.job, "folder of the job")->required();
+    pack.add_option("FILE", asked.pack.file, "job file to write (zip)")->required();
+    pack.final_callback([&asked] { asked.exit = pack_to_file(asked.pack); });
+
+    auto& unpack = *app.add_subcommand("unpack", "take a job out of a job file");
+    unpack.add_option("FILE", asked.unpack.file, "job file")->required();
+    unpack.add_option("OUT", asked.unpack.job, "folder for the job: a new one")->required();
+    unpack.final_callback([&asked] { asked.exit = unpack_file(asked.unpack); });
+
+    auto& carry = *app.add_subcommand("carry", "take in and give out through a crew folder");
+    carry.add_option("JOB", asked.carry.job, "folder of the job; a new one joins")->required();
+    carry.add_option("CREW", asked.carry.crew, "folder that a synchroniser shares")->required();
+    carry.add_option("--job", asked.carry.which, "which of the crew folder's jobs to join");
+    carry.final_callback([&asked] { asked.exit = carry_job(asked.carry); });
+
+    auto& pick = *app.add_subcommand("pick", "let one of several events made apart stand");
+    pick.add_option("JOB", asked.pick.job, "folder of the job")->required();
+    pick.add_option("EVENT", asked.pick.event, "id of the event that stands")->required();
+    pick.add_option("--by", asked.pick.by, "who picks");
+    pick.final_callback([&asked] { asked.exit = pick_event(asked.pick); });
+}
+
 void add_job_commands(CLI::App& app, Asked& asked) {
     auto& journal = *app.add_subcommand("journal", "the events of a job, one a line, the id first");
     journal.add_option("JOB", asked.journal, "folder of the job")->required();
@@ -225,6 +258,7 @@ int main(int count, char** words) {
     Asked asked;
     add_desk_commands(app, asked);
     add_job_commands(app, asked);
+    add_handing_on(app, asked);
     try {
         app.parse(count, words);
     } catch (const CLI::ParseError& wrong) {

@@ -7,8 +7,10 @@
 #include "engine/work/procedure.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/writer.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/conflicts.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
@@ -90,10 +92,11 @@ std::vector<EdgeNext> next_on_roof(const Standing& standing) {
                       standing.assets.catalogue);
 }
 
-/// This device's number; null where it has none and cannot be given one.
-Json device_json() {
+/// The number this tablet writes under in the folder; null where it has none and cannot be given
+/// one.
+Json device_json(const std::filesystem::path& folder) {
     const Result<std::uint64_t> device = device_id();
-    return device ? Json(print_event_id({*device, 1}).substr(0, 16)) : Json();
+    return device ? Json(print_device(writer_in(folder, *device))) : Json();
 }
 
 std::string absolute_path(const std::filesystem::path& path) {
@@ -106,7 +109,7 @@ Json show_json(const Standing& standing) {
     Json json;
     json["job"] = standing.job.name;
     json["path"] = absolute_path(standing.record.folder);
-    json["device"] = device_json();
+    json["device"] = device_json(standing.record.folder);
     for (const char* key : {"edges", "readings", "status"}) {
         json[key] = Json::array();
     }
@@ -126,7 +129,7 @@ Json show_json(const Standing& standing) {
                                       {"what", next.what},
                                       {"waits_for", next.waits_for}});
     }
-    json["conflicts"] = Json::array();
+    json["conflicts"] = conflicts_json(standing.job, standing.record.events, standing.marks);
     json["set_aside"] = Json::array();
     for (const FileSetAside& aside : standing.record.set_aside) {
         json["set_aside"].push_back({{"file", aside.file.filename().string()},
@@ -163,6 +166,7 @@ std::string show_text(const Standing& standing) {
                 ": " + on_one_line(next.what) +
                 (next.waits_for.empty() ? "" : " Waits: " + on_one_line(next.waits_for)) + '\n';
     }
+    text += conflicts_text(standing.job, standing.record.events);
     const std::optional<Card> card = next_card(standing);
     return text + (card ? "Next cut: edge " + on_one_line(card->edge) + ", " + card->trim +
                               ", piece " + std::to_string(card->piece) + ", " +

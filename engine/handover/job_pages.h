@@ -1,0 +1,21 @@
+// A job as pages that any browser and any spreadsheet opens: what a job file carries for people.
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+
+#include "engine/record/job.h"
+
+namespace hemline {
+
+/// "job.html" (edges, readings, cuts, ticks, what was made apart, and every event), "readings.csv"
+/// and "events.csv" (RFC 4180, UTF-8). `events` are in_order(); times are UTC. `practice`: the
+/// defaults the job starts from.
+std::map<std::string, std::string> pages_of(std::span<const Event> events,
+                                            const Practice& practice);
+
+/// UTC to the minute, "2026-05-04 13:20", in the proleptic Gregorian calendar.
+std::string print_minute(HybridTime when);
+
+}  // namespace hemline

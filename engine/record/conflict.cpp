@@ -1,0 +1,252 @@
+#include "engine/record/conflict.h"
+
+#include <algorithm>
+#include <iterator>
+#include <set>
+#include <tuple>
+
+#include "engine/record/descent.h"
+
+namespace hemline {
+namespace {
+
+struct ThingOf {
+    Thing operator()(const JobStarted& /*f*/) const { return {Subject::job, "", {}, 0, ""}; }
+    Thing operator()(const EdgeAdded& f) const { return {Subject::edge, f.edge.id, {}, 0, ""}; }
+    Thing operator()(const ReadingTaken& f) const {
+        return {f.of == ReadingOf::edge ? Subject::reading : Subject::remainder, f.edge, {}, 0, ""};
+    }
+    Thing operator()(const PitchTaken& f) const { return {Subject::pitch, f.edge, {}, 0, ""}; }
+    Thing operator()(const StyleChosen& f) const { return {Subject::style, f.edge, {}, 0, ""}; }
+    Thing operator()(const RuleSet& f) const { return {Subject::rule, f.key, {}, 0, ""}; }
+    Thing operator()(const PieceCut& f) const {
+        return {Subject::piece, f.edge, f.role, f.piece, ""};
+    }
+    Thing operator()(const StepDone& f) const {
+        return {Subject::step, f.edge, {}, f.piece, f.step};
+    }
+    Thing operator()(const EdgeFinished& f) const { return {Subject::finish, f.edge, {}, 0, ""}; }
+    template <class Other>
+    Thing operator()(const Other& /*f*/) const {
+        return {};
+    }
+};
+
+std::string piece_words(const Thing& thing) {
+    const std::string role = thing.role == TrimRole::wrap    ? "fascia wrap "
+                             : thing.role == TrimRole::cleat ? "cleat "
+                                                             : "";
+    return role + "piece " + std::to_string(thing.piece) + " on edge " + thing.name;
+}
+
+/// Two that chose the same are of one mind; two readings or ticks remain two.
+bool is_setting(Subject subject) {
+    return subject == Subject::job || subject == Subject::rule || subject == Subject::edge ||
+           subject == Subject::style;
+}
+
+bool same_setting(const Fact& a, const Fact& b) {
+    if (const auto* edge = std::get_if<EdgeAdded>(&a)) {
+        return edge->edge == std::get<EdgeAdded>(b).edge;
+    }
+    return describe(a) == describe(b);
+}
+
+/// Cuts that a loss took with it, and what was struck.
+std::set<EventId> gone_in(std::span<const Event> events) {
+    std::set<EventId> gone;
+    for (const Event& event : events) {
+        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
+            gone.insert(strike->target);
+        }
+    }
+    for (const Event& event : events) {
+        if (std::holds_alternative<PieceSpoiled>(event.fact) && gone.count(event.id) == 0) {
+            gone.insert(event.supersedes.begin(), event.supersedes.end());
+        }
+    }
+    return gone;
+}
+
+std::vector<std::size_t> standing(std::span<const Event> events,
+                                  const std::vector<std::size_t>& of_thing,
+                                  const std::set<EventId>& gone) {
+    std::vector<std::size_t> places;
+    for (std::size_t place = 0; place < of_thing.size(); ++place) {
+        if (gone.count(events[of_thing[place]].id) == 0) {
+            places.push_back(place);
+        }
+    }
+    return places;
+}
+
+void add_numbers_twice(std::span<const Event> events,
+                       const std::map<std::uint64_t, std::uint32_t>& twice,
+                       std::vector<Conflict>& conflicts) {
+    if (twice.empty()) {
+        return;
+    }
+    std::map<EventId, std::size_t> copies;
+    for (const Event& event : events) {
+        ++copies[event.id];
+    }
+    for (const auto& [id, count] : copies) {
+        if (count > 1) {
+            conflicts.push_back({{}, std::vector<EventId>(count, id), true});
+        }
+    }
+}
+
+}  // namespace
+
+bool operator<(const Thing& a, const Thing& b) {
+    return std::tie(a.subject, a.name, a.role, a.piece, a.step) <
+           std::tie(b.subject, b.name, b.role, b.piece, b.step);
+}
+
+Thing thing_of(const Fact& fact) { return std::visit(ThingOf{}, fact); }
+
+std::string name_of(const Thing& thing) {
+    switch (thing.subject) {
+        case Subject::none:
+            return "one number";
+        case Subject::job:
+            return "the job's name";
+        case Subject::rule:
+            return "the rule \"" + thing.name + "\"";
+        case Subject::edge:
+            return "what edge " + thing.name + " is";
+        case Subject::reading:
+            return "the length of edge " + thing.name;
+        case Subject::remainder:
+            return "what is left for the last piece of edge " + thing.name;
+        case Subject::pitch:
+            return "the pitch of edge " + thing.name;
+        case Subject::style:
+            return "the run of edge " + thing.name;
+        case Subject::piece:
+            return "the cut of " + piece_words(thing);
+        case Subject::step:
+            return "the step \"" + thing.step + "\" of " +
+                   (thing.piece > 0 ? piece_words(thing) : "edge " + thing.name);
+        case Subject::finish:
+            return "the finish of edge " + thing.name;
+    }
+    return {};
+}
+
+bool is_on(const Thing& thing, std::string_view edge) {
+    const bool of_job = thing.subject == Subject::none || thing.subject == Subject::job ||
+                        thing.subject == Subject::rule;
+    return !of_job && thing.name == edge;
+}
+
+std::string Conflict::what() const {
+    if (number_twice) {
+        return "A tablet was copied or put back from a backup: event " +
+               print_event_id(sides.front()) + " was written twice, differently. Both are kept.";
+    }
+    const bool measured = thing.subject == Subject::reading ||
+                          thing.subject == Subject::remainder || thing.subject == Subject::pitch;
+    return "Two tablets wrote " + name_of(thing) + " apart: pick one" +
+           (measured ? ", or measure again." : ", or enter it again.");
+}
+
+std::vector<Conflict> find_conflicts(std::span<const Event> events) {
+    const auto twice = first_numbers_twice(events);
+    const std::set<EventId> gone = gone_in(events);
+    std::vector<std::pair<std::size_t, Conflict>> found;
+    for (const auto& [thing, of_thing] : events_by_thing(events)) {
+        if (of_thing.size() < 2) {
+            continue;
+        }
+        const Descent descent(events, of_thing, twice);
+        const auto tips = descent.tips_among(standing(events, of_thing, gone));
+        const auto fact = [&, &all = of_thing](std::size_t tip) -> const Fact& {
+            return events[all[tip]].fact;
+        };
+        if (tips.size() < 2 ||
+            (is_setting(thing.subject) && std::all_of(tips.begin(), tips.end(), [&](auto tip) {
+                 return same_setting(fact(tip), fact(tips.front()));
+             }))) {
+            continue;
+        }
+        Conflict conflict{thing, {}, false};
+        for (const std::size_t tip : tips) {
+            conflict.sides.push_back(events[of_thing[tip]].id);
+        }
+        found.emplace_back(of_thing[tips.front()], std::move(conflict));
+    }
+    std::sort(found.begin(), found.end(),
+              [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<Conflict> conflicts;
+    for (auto& [first, conflict] : found) {
+        conflicts.push_back(std::move(conflict));
+    }
+    add_numbers_twice(events, twice, conflicts);
+    return conflicts;
+}
+
+Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, EventId chosen) {
+    const std::vector<Conflict> conflicts = find_conflicts(events);
+    const auto found =
+        std::find_if(conflicts.begin(), conflicts.end(), [&](const Conflict& conflict) {
+            return !conflict.number_twice &&
+                   std::count(conflict.sides.begin(), conflict.sides.end(), chosen) > 0;
+        });
+    if (found == conflicts.end()) {
+        return Problem{print_event_id(chosen) + " stands against no other event.",
+                       "Pick one of the events that are shown as a conflict."};
+    }
+    const auto twice = first_numbers_twice(events);
+    const std::vector<std::size_t> of_thing = events_by_thing(events)[found->thing];
+    const Descent descent(events, of_thing, twice);
+    std::vector<std::size_t> winner, all = standing(events, of_thing, gone_in(events));
+    for (std::size_t place = 0; place < of_thing.size(); ++place) {
+        if (events[of_thing[place]].id == chosen) {
+            winner.push_back(place);
+        }
+    }
+    const std::vector<bool> led_to_it = descent.seen_by(winner);
+    std::vector<EventId> strikes;
+    for (const std::size_t place : all) {
+        const EventId id = events[of_thing[place]].id;
+        if (!led_to_it[place] && id != chosen) {
+            strikes.push_back(id);
+        }
+    }
+    if (winner.size() > 1 || strikes.empty()) {
+        return Problem{"The number of that event stands for two events: it cannot be picked.",
+                       "Measure or enter it again."};
+    }
+    return strikes;
+}
+
+Seen::Seen(std::span<const Event> events) {
+    const auto twice = first_numbers_twice(events);
+    for (const auto& [thing, of_thing] : events_by_thing(events)) {
+        std::vector<std::size_t> all(of_thing.size());
+        for (std::size_t place = 0; place < all.size(); ++place) {
+            all[place] = place;
+        }
+        const Descent descent(events, of_thing, twice);
+        std::vector<EventId>& tips = tips_[thing];
+        for (const std::size_t tip : descent.tips_among(all)) {
+            tips.push_back(events[of_thing[tip]].id);
+        }
+    }
+}
+
+std::vector<EventId> Seen::of(const Fact& fact) const {
+    const auto found = tips_.find(thing_of(fact));
+    return found == tips_.end() ? std::vector<EventId>{} : found->second;
+}
+
+void Seen::add(const Event& event) {
+    Thing thing = thing_of(event.fact);
+    if (thing.subject != Subject::none) {
+        tips_[std::move(thing)] = {event.id};
+    }
+}
+
+}  // namespace hemline

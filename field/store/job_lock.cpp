@@ -1,0 +1,32 @@
+#include "field/store/job_lock.h"
+
+#include <cerrno>
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
+#include "field/store/disk_problem.h"
+
+namespace hemline {
+
+Result<int> lock_job(const std::filesystem::path& folder) {
+    const std::filesystem::path file = folder / ".lock";
+    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+    if (opened < 0) {
+        return disk_problem("opened for writing", file, errno);
+    }
+    if (::flock(opened, LOCK_EX | LOCK_NB) != 0) {
+        const int error = errno;
+        ::close(opened);
+        if (error == EWOULDBLOCK) {
+            return Problem{
+                "The job in " + shown(folder) + " is open in another copy of the program.",
+                "Close it there, then open it here."};
+        }
+        return disk_problem("locked", file, error);
+    }
+    return opened;
+}
+
+}  // namespace hemline

@@ -1,0 +1,82 @@
+// `carry`: a job's events to and from a crew folder, which any file synchroniser carries.
+#include <filesystem>
+#include <iostream>
+
+#include "engine/record/job.h"
+#include "field/store/crew_folder.h"
+#include "field/store/disk_problem.h"
+#include "field/store/folders.h"
+#include "field/store/job_merge.h"
+#include "field/store/journal_file.h"
+#include "field/store/writer.h"
+#include "tools/cli/commands.h"
+
+namespace hemline {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Makes the job's folder from what the crew folder holds.
+std::optional<Problem> join(Disk& disk, const CarryArguments& arguments, std::uint64_t tablet) {
+    const std::vector<std::string> jobs = jobs_in_crew(arguments.crew);
+    std::string which = arguments.which;
+    if (which.empty() && jobs.size() == 1) {
+        which = jobs.front();
+    }
+    if (std::find(jobs.begin(), jobs.end(), which) == jobs.end()) {
+        std::string list;
+        for (const std::string& job : jobs) {
+            list += (list.empty() ? "" : ", ") + job;
+        }
+        return Problem{"There is no job in " + shown(arguments.job) +
+                           ", and which of the crew folder's to take in was not said.",
+                       jobs.empty()
+                           ? "Wait until the synchroniser has brought the crew folder's files."
+                           : "Say --job with one of: " + list + "."};
+    }
+    const Result<Journals> journals = journals_in_crew(arguments.crew, which);
+    return journals ? merge_into(disk, arguments.job, *journals, tablet) : journals.problem();
+}
+
+}  // namespace
+
+Exit carry_job(const CarryArguments& arguments) {
+    const Result<std::uint64_t> tablet = device_id();
+    if (!tablet) {
+        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+    }
+    std::error_code error;
+    const auto disk = std::make_shared<Disk>();
+    if (!fs::is_directory(arguments.crew, error)) {
+        return complain("CREW", 0, 0, "There is no folder " + shown(arguments.crew) + ".",
+                        "Name the folder that the synchroniser shares, or make it first.");
+    }
+    if (journals_in(arguments.job).empty()) {
+        if (const auto problem = join(*disk, arguments, *tablet)) {
+            return complain(arguments.job, 0, 0, problem->what, problem->mend);
+        }
+    }
+    const auto journal = JournalFile::open(arguments.job, *tablet, Opening::existing, disk);
+    if (!journal) {
+        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+    }
+    CrewFolder crew(arguments.crew, (*journal)->record().folder, disk);
+    Result<Carried> carried = crew.carry((*journal)->record().events, (*journal)->device());
+    if (carried && carried->number_used_elsewhere) {
+        const auto writer = new_writer(*disk, (*journal)->record().folder, *tablet);
+        if (!writer) {
+            return complain(arguments.job, 0, 0, writer.problem().what, writer.problem().mend);
+        }
+        std::cerr << "This tablet was copied or put back from a backup: it writes on as device "
+                  << print_device(*writer) << ".\n";
+        carried = crew.carry((*journal)->record().events, *writer);
+    }
+    if (!carried) {
+        return complain(arguments.job, 0, 0, carried.problem().what, carried.problem().mend);
+    }
+    std::cout << "Took in " << carried->taken_in.size() << " events, gave out "
+              << carried->given_out << '\n';
+    return Exit::fine;
+}
+
+}  // namespace hemline

@@ -1,0 +1,19 @@
+// What tablets wrote apart, for people and programs: value, person, device and time of each side.
+#pragma once
+
+#include <span>
+#include <string>
+
+#include "engine/record/job.h"
+#include "tools/cli/print.h"
+
+namespace hemline {
+
+/// `[{"edge", "about", "piece", "step", "what", "events": [{"id", "device", "by", "time", "value",
+/// "length_nm"}]}]`, keys only where they apply.
+Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks);
+
+/// One line for each conflict and each of its sides; empty when there are none.
+std::string conflicts_text(const Job& job, std::span<const Event> events);
+
+}  // namespace hemline

@@ -1,0 +1,97 @@
+// `merge`: several tablets' jobs put together; `pick`: what stands of what they wrote apart.
+#include <filesystem>
+#include <iostream>
+
+#include "field/store/clock.h"
+#include "field/store/folders.h"
+#include "field/store/job_merge.h"
+#include "field/store/journal_file.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+#include "tools/cli/conflicts.h"
+
+namespace hemline {
+namespace {
+
+/// How many events and conflicts the job has now.
+void say_what_is_there(const std::string& folder, const JobRecord& record, const Job& job) {
+    std::cout << folder << " holds " << record.events.size() << " events";
+    if (!job.conflicts.empty()) {
+        std::cout << " and " << job.conflicts.size() << " written apart:\n"
+                  << conflicts_text(job, record.events);
+    } else {
+        std::cout << ", none written apart\n";
+    }
+}
+
+/// A cut that is not picked was still made: its metal stays gone.
+Fact fact_to_drop(const Event& event, EventId chosen) {
+    if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
+        return PieceSpoiled{cut->edge, cut->role, cut->piece, cut->cut, cut->metal};
+    }
+    return Struck{event.id, "picked " + print_event_id(chosen) + " instead"};
+}
+
+}  // namespace
+
+Exit merge_jobs(const MergeArguments& arguments) {
+    const std::vector<std::filesystem::path> jobs(arguments.jobs.begin(), arguments.jobs.end());
+    const Result<Journals> journals = gather_journals(jobs);
+    if (!journals) {
+        return complain("JOB", 0, 0, journals.problem().what, journals.problem().mend);
+    }
+    const Result<std::uint64_t> tablet = device_id();
+    if (!tablet) {
+        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+    }
+    Disk disk;
+    if (const auto problem = merge_into(disk, arguments.out, *journals, *tablet)) {
+        return complain("OUT", 0, 0, problem->what, problem->mend);
+    }
+    const Result<JobRecord> record = read_job_folder(arguments.out);
+    if (!record) {
+        return complain("OUT", 0, 0, record.problem().what, record.problem().mend);
+    }
+    say_what_is_there(arguments.out, *record, replay(record->events));
+    return Exit::fine;
+}
+
+Exit pick_event(const PickArguments& arguments) {
+    const std::optional<EventId> chosen = parse_event_id(arguments.event);
+    if (!chosen) {
+        return complain("EVENT", 1, 1, "This is no event id: sixteen hex digits, a dash, a number.",
+                        "Take an id that `show` or `journal` prints.");
+    }
+    const Result<std::uint64_t> device = device_id();
+    if (!device) {
+        return complain("device", 0, 0, device.problem().what, device.problem().mend);
+    }
+    const auto journal = JournalFile::open(arguments.job, *device, Opening::existing);
+    if (!journal) {
+        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+    }
+    const std::vector<Event> events = (*journal)->record().events;
+    const Result<std::vector<EventId>> others = strikes_to_pick(events, *chosen);
+    if (!others) {
+        return complain("EVENT", others.problem());
+    }
+    for (const Event& event : events) {
+        if (std::count(others->begin(), others->end(), event.id) == 0) {
+            continue;
+        }
+        const bool is_cut = std::holds_alternative<PieceCut>(event.fact);
+        std::vector<EventId> supersedes = {event.id};
+        if (!is_cut) {
+            supersedes.push_back(*chosen);
+        }
+        const auto saved = (*journal)->append(fact_to_drop(event, *chosen), arguments.by,
+                                              std::move(supersedes), wall_ms());
+        if (!saved) {
+            return complain(arguments.job, 0, 0, saved.problem().what, saved.problem().mend);
+        }
+    }
+    std::cout << "Picked " << print_event_id(*chosen) << '\n';
+    return Exit::fine;
+}
+
+}  // namespace hemline

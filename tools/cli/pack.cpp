@@ -1,0 +1,72 @@
+// `pack`: a job into one file; `unpack`: such a file into a job of its own.
+#include <filesystem>
+#include <iostream>
+
+#include "engine/handover/job_file.h"
+#include "engine/handover/job_pages.h"
+#include "field/store/disk_problem.h"
+#include "field/store/folders.h"
+#include "field/store/job_folder.h"
+#include "field/store/job_merge.h"
+#include "field/store/whole_file.h"
+#include "field/store/writer.h"
+#include "tools/cli/assets_here.h"
+#include "tools/cli/commands.h"
+
+namespace hemline {
+
+Exit pack_to_file(const JobFileArguments& arguments) {
+    const std::optional<Assets> assets = assets_here();
+    if (!assets) {
+        return Exit::problem_in_input;
+    }
+    const std::filesystem::path jobs[] = {arguments.job};
+    const Result<Journals> journals = gather_journals(jobs);
+    const Result<JobRecord> record = read_job_folder(arguments.job);
+    if (!journals || !record) {
+        const Problem& problem = journals ? record.problem() : journals.problem();
+        return complain(arguments.job, 0, 0, problem.what, problem.mend);
+    }
+    const Result<Bytes> file = pack_job(*journals, pages_of(record->events, assets->practice));
+    if (!file) {
+        return complain(arguments.job, 0, 0, file.problem().what, file.problem().mend);
+    }
+    Disk disk;
+    if (const auto problem = write_whole_file(disk, arguments.file, *file)) {
+        return complain(arguments.file, 0, 0, problem->what, problem->mend);
+    }
+    std::cout << "Packed " << record->events.size() << " events of " << journals->of_device.size()
+              << " devices into " << arguments.file << " (" << file->size() << " bytes)\n";
+    return Exit::fine;
+}
+
+Exit unpack_file(const JobFileArguments& arguments) {
+    const Result<Bytes> file = read_file(arguments.file, job_file_limits.file);
+    if (!file) {
+        return complain(arguments.file, 0, 0, file.problem().what, file.problem().mend);
+    }
+    Result<Journals> journals = unpack_job(*file);
+    if (!journals) {
+        return complain(arguments.file, 0, 0, journals.problem().what, journals.problem().mend);
+    }
+    std::error_code error;
+    if (std::filesystem::exists(arguments.job, error) &&
+        !std::filesystem::is_empty(arguments.job, error)) {
+        return complain("OUT", 0, 0, "There is something in " + shown(arguments.job) + " already.",
+                        "Choose another folder; then put the two together with `merge`.");
+    }
+    const Result<std::uint64_t> tablet = device_id();
+    if (!tablet) {
+        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+    }
+    Disk disk;
+    if (const auto problem = merge_into(disk, arguments.job, *journals, *tablet)) {
+        return complain("OUT", 0, 0, problem->what, problem->mend);
+    }
+    std::cout << "Unpacked " << journals->of_device.size() << " journals into " << arguments.job
+              << "; what is written there is written as device "
+              << print_device(writer_in(arguments.job, *tablet)) << '\n';
+    return Exit::fine;
+}
+
+}  // namespace hemline

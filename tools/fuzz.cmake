@@ -1,0 +1,10 @@
+# The engine and its fuzz targets under clang's libFuzzer, ASan and UBSan: tools/fuzz builds them.
+set(SANITIZERS -fsanitize=address,undefined -fno-sanitize-recover=undefined)
+target_compile_options(hemline_flags INTERFACE ${SANITIZERS} -O1 -g1 -Wno-error)
+target_compile_options(hemline_engine PRIVATE -fsanitize=fuzzer-no-link)
+foreach(name journal job_file csv catalogue)
+    add_executable(fuzz_${name} tests/fuzz/${name}.cpp)
+    target_compile_options(fuzz_${name} PRIVATE -fsanitize=fuzzer-no-link)
+    target_link_options(fuzz_${name} PRIVATE ${SANITIZERS} -fsanitize=fuzzer)
+    target_link_libraries(fuzz_${name} PRIVATE hemline_engine)
+endforeach()

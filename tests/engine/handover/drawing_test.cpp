@@ -75,8 +75,8 @@ TEST_CASE("each register cross lies at one place of the drawing and on two sheet
         const auto crosses = crosses_of(template_page(
             {part_of(pattern, "end", Marks::sixteenth, Side::right, inches(30))}, "end", paper));
         CHECK(crosses.size() >= 4);
-        for (const auto& [place, times] : crosses) {
-            CHECK_MESSAGE(times == 2, place);
+        for (const auto& cross : crosses) {
+            CHECK_MESSAGE(cross.second == 2, cross.first);
         }
     }
 }

@@ -28,11 +28,11 @@ export async function do_next(tablet) {
   } else if (words.includes('what is left for the last piece')) {
     await tablet.key_in(8, 3, 2);
     await tablet.tap('keep');
-  } else if (names.includes('inches 0') || names.includes('sixteenths 1')) {
-    await tablet.key_in(...parts_of(words.match(/at least ([^|.]*in)/)?.[1] ?? '0 in'));
+  } else if (names.includes('field inches')) {
+    await tablet.key_in(...parts_of(words.match(/at least ([^|.,]*in)/)?.[1] ?? '0 in'));
     await tablet.tap('answer');
   } else if (names.includes('digit 0')) {
-    for (const digit of words.match(/at least (\d+)/)[1]) {
+    for (const digit of words.match(/at least (\d+)/)?.[1] ?? '0') {
       await tablet.tap(`digit ${digit}`);
     }
     await tablet.tap('answer');

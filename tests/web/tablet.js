@@ -26,6 +26,7 @@ export async function serve(port = 0) {
       response.writeHead(404).end();
     }
   });
+  server.unref();  // a failed test does not wait for it
   await new Promise((resolve) => server.listen(port, '127.0.0.1', resolve));
   return {
     served,

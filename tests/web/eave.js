@@ -25,7 +25,7 @@ export async function do_next(tablet) {
     await tablet.tap('cut');
   } else if (names.includes('tick')) {
     await tablet.tap('tick');
-  } else if (words.includes('what is left for the last piece')) {
+  } else if (words.includes('the plan expects')) {
     await tablet.key_in(8, 3, 2);
     await tablet.tap('keep');
   } else if (names.includes('field inches')) {

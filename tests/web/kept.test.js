@@ -89,7 +89,7 @@ test('with the server gone it reloads, and starts in a new browser, with the job
   tablet.forget();
 });
 
-test('a browser killed at fifty moments after "saved" has lost nothing that was called saved', { timeout: 300_000 }, async () => {
+test('a browser killed at fifty moments after "saved" has lost nothing that was called saved', { timeout: 1_200_000 }, async () => {
   const server = await serve();
   const moments = Number(process.env.HEMLINE_KILLS ?? 50);
   let tablet = await open_tablet(server.url);

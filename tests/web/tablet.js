@@ -82,7 +82,7 @@ export class Tablet {
   }
   /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
   async until(what) {
-    for (const end = Date.now() + 30_000; Date.now() < end;) {
+    for (const end = Date.now() + 60_000; Date.now() < end;) {
       if (await this.page.evaluate(what)) {
         return;
       }

@@ -93,7 +93,8 @@ TEST_CASE("A device draws its number once, keeps it, and keeps it to its owner")
     std::string line;
     std::getline(std::ifstream(file), line);
     CHECK(line == print_device(*device));
-    CHECK(std::distance(fs::directory_iterator(file.parent_path()), {}) == 2);  // and where it lies  // no draft is left
+    CHECK(std::distance(fs::directory_iterator(file.parent_path()), {}) ==
+          2);  // and where it lies; no draft is left
     fs::remove(file);
     CHECK(*device_id() != *device);
 }

@@ -121,7 +121,7 @@ void add_lengths(std::vector<Ranked>& found, const Walk& walk, const Closing& cl
             if (auto ranked = ranked_when_closed(corrected, suspect, other.units_off)) {
                 const int gained =
                     twins_of(walk, i, other.length) - twins_of(walk, i, *side.length);
-                ranked->unlikely -= 2 * std::clamp(gained, -2, 2);
+                ranked->unlikely -= std::int64_t{2} * std::clamp(gained, -2, 2);
                 found.push_back(std::move(*ranked));
             }
         }

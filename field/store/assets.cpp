@@ -34,6 +34,13 @@ auto read_as(const fs::path& file, Parse parse) -> decltype(parse(std::string_vi
     return parsed;
 }
 
+/// The steps of FOLDER/procedures/NAME.csv; none where there is no such file.
+Result<std::vector<StepRule>> read_steps(const fs::path& folder, std::string_view name) {
+    const fs::path file = folder / "procedures" / (std::string(name) + ".csv");
+    std::error_code error;
+    return fs::exists(file, error) ? read_as(file, read_procedure) : std::vector<StepRule>();
+}
+
 }  // namespace
 
 Result<Assets> read_assets(const fs::path& folder) {
@@ -55,19 +62,21 @@ Result<Assets> read_assets(const fs::path& folder) {
         problem.what = shown(folder / "practice.csv") + ": " + problem.what;
         return problem;
     }
-    Assets assets{*catalogue, *rules, *practice, {}, *sections};
+    Assets assets{*catalogue, *rules, *practice, {}, {}, *sections};
     for (const EdgeKind kind : kinds) {
-        const fs::path file = folder / "procedures" / (std::string(word_of(kind)) + ".csv");
-        std::error_code error;
-        if (!fs::exists(file, error)) {
-            continue;
-        }
-        const auto procedure = read_as(file, read_procedure);
+        auto procedure = read_steps(folder, word_of(kind));
         if (!procedure) {
             return procedure.problem();
         }
-        assets.procedures.emplace(kind, *procedure);
+        if (!procedure->empty()) {
+            assets.procedures.emplace(kind, std::move(*procedure));
+        }
     }
+    auto penetration = read_steps(folder, "penetration");
+    if (!penetration) {
+        return penetration.problem();
+    }
+    assets.penetration = std::move(*penetration);
     return assets;
 }
 

@@ -115,6 +115,11 @@ struct PickArguments {
     std::string job, event, by;
 };
 
+struct StepsArguments {
+    std::string work;  ///< a kind of edge, or "penetration"
+    Output output = Output::text;
+};
+
 struct ShowArguments {
     std::string job;
     std::optional<BareUnit> unit;

@@ -22,6 +22,8 @@ Exit print_outline(const OutlineArguments& arguments);
 Exit show_blank(const BlankArguments& arguments);
 /// Every mark of one piece.
 Exit show_card(const CardArguments& arguments);
+/// The steps of a kind of edge, or of a penetration, as the procedure has them.
+Exit print_steps(const StepsArguments& arguments);
 /// The flat pattern of one piece, as drawings.
 Exit draw_pattern(const PatternArguments& arguments);
 /// The job's events, one a line, the id first.

@@ -73,6 +73,7 @@ struct Asked {
     BlankArguments blank;
     CardArguments card;
     PatternArguments pattern;
+    StepsArguments steps;
     std::string journal;
     NewArguments start;
     TakeArguments take;
@@ -149,6 +150,18 @@ void add_pattern(CLI::App& pattern, Asked& asked) {
     });
 }
 
+void add_steps(CLI::App& steps, Asked& asked) {
+    std::map<std::string, std::string> works = {{"penetration", "penetration"}};
+    for (const auto& [word, kind] : kind_words) {
+        works.emplace(word, word);
+    }
+    steps.add_option("WORK", asked.steps.work, "kind of edge, or penetration")
+        ->required()
+        ->check(CLI::IsMember(works));
+    add_json(steps, asked.steps.output);
+    steps.final_callback([&asked] { asked.exit = print_steps(asked.steps); });
+}
+
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
@@ -185,6 +198,8 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
 
     add_pattern(*app.add_subcommand("pattern", "the flat pattern of one piece, drawn to be cut"),
                 asked);
+    add_steps(*app.add_subcommand("steps", "the steps of a kind of edge, or of a penetration"),
+              asked);
 }
 
 void add_handing_on(CLI::App& app, Asked& asked) {

@@ -259,3 +259,80 @@ TEST_CASE("both roofs of a valley are judged, each in its own column") {
     CHECK(plan.problems[0].field == "pitch2");
     CHECK(plan.problems[0].what.find("valley serves pitches from 1/12") == 0);
 }
+
+namespace {
+
+/// The marks of one piece of an edge that one stick covers, worked out by hand.
+std::vector<Row> marks_of_one(EdgeKind kind, End left, End right, Length length) {
+    const Catalogue catalogue = own_catalogue();
+    Edge edge = eave("A", left, right);
+    edge.kind = kind;
+    edge.pitch = edge.pitch2 = rise_in_12(5);
+    const Job job = job_of(edge, length);
+    const auto card = make_card(job, make_plan(job, catalogue), catalogue, "A", TrimRole::main, 1);
+    REQUIRE(card.ok());
+    std::vector<Row> rows;
+    for (const Mark& mark : card->marks) {
+        rows.emplace_back(mark.kind, mark.at, mark.toward);
+    }
+    return rows;
+}
+
+constexpr Side L = Side::left;
+constexpr Side R = Side::right;
+
+}  // namespace
+
+// Marks: common practice, no published source; places by hand.
+
+TEST_CASE("a gable of 6 ft: return tab, plumb foot, then the peak's plumb cut and fold") {
+    // Face 5 in at 5 in 12: 5·5/12 = 2.083 in, 2 1/16 on the mark.
+    const Length plumb = sixteenths(33);
+    const Length foot = inches(1) + plumb;
+    const Length peak = foot + inches(72);
+    CHECK(marks_of_one(EdgeKind::gable, End::eave, End::ridge, inches(72)) ==
+          std::vector<Row>{{MarkKind::tab_end, Length(), L},
+                           {MarkKind::plumb_foot, inches(1), L},
+                           {MarkKind::drip_clip_45, inches(1), L},
+                           {MarkKind::tab_fold, inches(1), L},
+                           {MarkKind::flange_cut, foot, L},
+                           {MarkKind::plumb_top, foot, L},
+                           {MarkKind::plumb_foot, peak - plumb, R},
+                           {MarkKind::plumb_top, peak, R},
+                           {MarkKind::face_cut, peak, R},
+                           {MarkKind::end_fold, peak, R},
+                           {MarkKind::tab_end, peak + inches(1), R},
+                           {MarkKind::end_cut, peak + inches(1), R}});
+}
+
+TEST_CASE("a valley of 6 ft: its foot along both eaves, its top along the ridge") {
+    // Legs 11 in at 5 in 12: 11·12/13 = 10.154 in, 10 1/8 on the mark.
+    const Length past = sixteenths(162);
+    const Length foot = inches(1) + past;
+    const Length top = foot + inches(72);
+    CHECK(marks_of_one(EdgeKind::valley, End::eave, End::ridge, inches(72)) ==
+          std::vector<Row>{{MarkKind::tab_end, Length(), L},
+                           {MarkKind::mitre_near, inches(1), L},
+                           {MarkKind::mitre_far, inches(1), L},
+                           {MarkKind::corner_point, foot, L},
+                           {MarkKind::mitre_near, top - past, R},
+                           {MarkKind::mitre_far, top - past, R},
+                           {MarkKind::corner_point, top, R},
+                           {MarkKind::tab_end, top + inches(1), R},
+                           {MarkKind::end_cut, top + inches(1), R}});
+}
+
+TEST_CASE("sidewall, headwall and ridge of 6 ft: kick-out, turn-up and folded ends") {
+    CHECK(marks_of_one(EdgeKind::sidewall, End::eave, End::wall, inches(72)) ==
+          std::vector<Row>{{MarkKind::kick_fold, inches(2), L},
+                           {MarkKind::turn_up, inches(74), R},
+                           {MarkKind::end_cut, inches(75), R}});
+    CHECK(marks_of_one(EdgeKind::headwall, End::wall, End::open, inches(72)) ==
+          std::vector<Row>{{MarkKind::turn_up, inches(1), L}, {MarkKind::end_cut, inches(73), R}});
+    CHECK(marks_of_one(EdgeKind::ridge, End::gable, End::hip, inches(72)) ==
+          std::vector<Row>{{MarkKind::tab_end, Length(), L},
+                           {MarkKind::end_fold, inches(1), L},
+                           {MarkKind::end_fold, inches(73), R},
+                           {MarkKind::tab_end, inches(74), R},
+                           {MarkKind::end_cut, inches(74), R}});
+}

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "eave_job.h"
+#include "engine/work/fixing.h"
 
 using namespace hemline_test;
 
@@ -263,25 +264,86 @@ TEST_CASE("done in order, every step can be done when it comes, and the edge end
     }));
 }
 
-TEST_CASE("the eave's steps are short: twelve words an action, fifteen a sentence, seven a part") {
+TEST_CASE(
+    "the steps of all work are short: twelve words an action, fifteen a sentence, seven a part") {
     const auto words = [](const std::string& text) {
         return std::count(text.begin(), text.end(), ' ') + 1;
     };
     const auto sentences = [](const std::string& text) {
         return std::count_if(text.begin(), text.end(), [](char c) { return c == '.'; });
     };
-    std::map<std::string, int> parts;
-    for (const StepRule& rule : eave_procedure()) {
-        CHECK_MESSAGE(words(rule.action) <= 12, rule.action);
-        for (const std::string& text : {rule.why, rule.wrong}) {
-            CHECK_MESSAGE(words(text) <= 15, text);
-            CHECK_MESSAGE(sentences(text) == 1, text);
-            CHECK_MESSAGE(text.back() == '.', text);
+    for (const char* work : {"eave", "gable", "ridge", "hip", "valley", "sidewall", "headwall",
+                             "transition", "high_eave", "penetration"}) {
+        CAPTURE(work);
+        const auto read = read_procedure(assets_file("procedures/" + std::string(work) + ".csv"));
+        REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+        std::map<std::string, int> parts;
+        for (const StepRule& rule : *read) {
+            CHECK_MESSAGE(words(rule.action) <= 12, rule.action);
+            for (const std::string& text : {rule.why, rule.wrong}) {
+                CHECK_MESSAGE(words(text) <= 15, text);
+                CHECK_MESSAGE(sentences(text) == 1, text);
+                CHECK_MESSAGE(text.back() == '.', text);
+            }
+            CHECK_MESSAGE(words(rule.caution) <= 15, rule.caution);
+            CHECK(!rule.source.empty());
+            CHECK(++parts[rule.part] <= 7);
         }
-        CHECK_MESSAGE(words(rule.caution) <= 15, rule.caution);
-        CHECK(!rule.source.empty());
-        CHECK(++parts[rule.part] <= 7);
     }
+}
+
+TEST_CASE("every edge begins with fall protection, fastens its pieces and ends with the tick") {
+    for (int kind = 0; kind <= static_cast<int>(EdgeKind::high_eave); ++kind) {
+        const std::string word(word_of(static_cast<EdgeKind>(kind)));
+        CAPTURE(word);
+        const auto read = read_procedure(assets_file("procedures/" + word + ".csv"));
+        REQUIRE(read.ok());
+        // 29 CFR 1926.501(b)(13).
+        CHECK(read->front().id == "tie_off");
+        CHECK(read->front().source.find("1926.501") != std::string::npos);
+        CHECK(read->back().asks == Asks::tick);
+        CHECK(read->back().part == "Foreman");
+        CHECK(std::count_if(read->begin(), read->end(), [](const StepRule& rule) {
+                  return rule.id == fasten_step && rule.asks == Asks::count;
+              }) == 1);
+        // A cut is cautioned before it is made.
+        for (const StepRule& rule : *read) {
+            CHECK((rule.asks != Asks::cut || !rule.caution.empty()));
+        }
+    }
+}
+
+TEST_CASE("a step for an end comes only on an edge that has it") {
+    const auto procedure = eave_procedure();
+    Planned corner;
+    corner.add(eave("A", End::corner_out, End::wall), feet(9));
+    Planned plain;
+    plain.add(eave("A", End::gable, End::wall), feet(9));
+    const auto has = [&](const Planned& planned, const std::string& part) {
+        const auto all = steps(planned, procedure);
+        return std::any_of(all.begin(), all.end(),
+                           [&](const Step& step) { return step.rule->part == part; });
+    };
+    CHECK(has(corner, "Outside corner"));
+    CHECK(!has(corner, "Inside corner"));
+    CHECK(!has(plain, "Outside corner"));
+}
+
+TEST_CASE("closures are counted: one a pan on both sides of a ridge, a hip's on the skew") {
+    // Common practice, no published source: 16 in pans. A hip over a square corner at 5 in 12 is
+    // 17.69 in for each 12 of run (framing square): 16 in apart along the eave they stand
+    // 16·17.69/12 = 23.59 in apart along the hip, 23 5/8 on the mark.
+    Edge edge = eave("A", End::gable, End::gable);
+    edge.pitch = rise_in_12(5);
+    CHECK(closures_of(edge, feet(16), {}).count == 0);
+    edge.kind = EdgeKind::ridge;
+    CHECK(closures_of(edge, feet(16), {}).count == 24);
+    CHECK(closures_of(edge, feet(16), {}).sticks == 4);  // seven of 16 in from 10 ft
+    edge.kind = EdgeKind::headwall;
+    CHECK(closures_of(edge, inches(193), {}).count == 13);
+    edge.kind = EdgeKind::hip;
+    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(23 * 16 + 10));
+    CHECK(closures_of(edge, feet(10), {}).count == 12);
 }
 
 TEST_CASE("a procedures file that cannot be followed is refused with line, column and mend") {

@@ -123,6 +123,8 @@ Result<std::uint64_t> device_id() {
         if (!device) {
             return disk_problem("drawn at random", file, errno);
         }
+        // Where the old number lay says nothing of a new one.
+        fs::remove(file.string() + "-place", error);
         if (const auto problem = put_in_place(file, *device)) {
             return *problem;
         }

@@ -121,38 +121,3 @@ test('a browser that keeps nothing is told so before anything is keyed in', { ti
   await tablet.close();
   tablet.forget();
 });
-
-test('the tablet laid down and turned gives the pitch; its own error cancels', { timeout: 300_000 }, async () => {
-  const tablet = await open_tablet(server.url);
-  await tablet.ready();
-  const sensor = await tablet.context.newCDPSession(tablet.page);
-  await tablet.tap_all('demo', 'edge A');
-  await tablet.key_in(46, 0, 4);
-  await tablet.tap('keep');
-  await tablet.key_in(46, 0, 4);
-  await tablet.tap('keep');
-  assert.ok(!(await tablet.has('lay down')), 'without a sensor there is no offer');
-  let jitter = 0;
-  const lie = (beta) => sensor.send('DeviceOrientation.setDeviceOrientationOverride', { alpha: 0, beta, gamma: 0.5 });
-  /// Chromium tells a listener of each new value only.
-  const lie_still = async (beta) => {
-    for (let i = 0; i < 60; ++i) {
-      jitter = jitter === 0 ? 0.02 : 0;
-      await lie(beta + jitter);
-    }
-  };
-  await lie_still(27.1);  // uphill 26.1, and one degree of its own
-  await tablet.settle();
-  await tablet.tap_all('lay down', 'take');
-  await lie_still(27.1);
-  await tablet.settle();
-  assert.match((await tablet.words()).join(' '), /Turn it end for end/);
-  await tablet.tap('take');
-  await lie_still(-25.1);
-  await tablet.settle();
-  assert.match((await tablet.words()).join(' '), /26\.1°/);
-  await tablet.tap('keep');
-  assert.match((await tablet.words()).join(' | '), /✓ saved/);
-  await tablet.close();
-  tablet.forget();
-});

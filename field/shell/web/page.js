@@ -164,7 +164,8 @@ function ask_for_tilt() {
   if (ask && !tilt_asked) {
     tilt_asked = true;
     ask.call(window.DeviceOrientationEvent).then((answer) => {
-      if (answer === 'granted') {
+      if (answer === 'granted') {  // one that listened before is not told everywhere
+        window.removeEventListener('deviceorientation', tilted);
         window.addEventListener('deviceorientation', tilted);
       }
     }, () => { tilt_asked = false; });
@@ -263,9 +264,7 @@ typing.addEventListener('beforeinput', (event) => {
 window.addEventListener('keydown', (event) => { if (event.target !== typing) { key_pressed(event); } });
 new ResizeObserver(fit).observe(canvas);
 window.addEventListener('orientationchange', fit);
-if (!window.DeviceOrientationEvent?.requestPermission) {
-  window.addEventListener('deviceorientation', tilted);
-}
+window.addEventListener('deviceorientation', tilted);
 document.addEventListener('visibilitychange', ask_frame);
 
 if ('serviceWorker' in navigator) {

@@ -51,7 +51,7 @@ void Saver::answered(std::uint32_t sequence, const std::string& why_not) {
     returned_.push_back({sequence, {}});
     if (failed_) {
         returned_.back().not_saved =
-            NotSaved{{why_not, "Back the job up to a file, make room, then keep it again."}, false};
+            NotSaved{{why_not, "Make room on this tablet, then keep it again."}, false};
     }
     wake_();
     run();

@@ -16,10 +16,6 @@
 
 namespace hemline {
 
-/// What counts first: looks: unbalanced edges, laps, sticks · laps: laps, unbalanced, sticks ·
-/// sticks: sticks, laps, unbalanced.
-enum class Prefer : std::uint8_t { looks = 0, laps = 1, sticks = 2 };
-
 /// An edge is unbalanced only where its number of pieces could be balanced.
 enum class Balance : std::uint8_t { balanced = 0, cannot = 1, unbalanced = 2 };
 

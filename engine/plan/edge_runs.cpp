@@ -29,6 +29,43 @@ Cuts cuts_of(const EdgeWork& work, TrimRole role) {
     return cuts;
 }
 
+/// Further off the edge as read, a remainder or a plan is of another piece or another edge.
+constexpr Length off_most = feet(1);
+
+/// The run's division by the plan that the crew picked; none where that is no longer of this edge.
+std::vector<Division> division_picked(const EdgeWork& work, TrimRole role, const RunRule& rule) {
+    std::vector<Division> picked;
+    Length bare = rule.edge;
+    for (const RunChosen& run : work.chosen) {
+        if (run.role != role || run.cuts.size() > static_cast<std::size_t>(pieces_most)) {
+            continue;
+        }
+        const auto count = static_cast<std::int64_t>(run.cuts.size());
+        for (std::int64_t i = 0; i < count; ++i) {
+            const PieceBounds bounds = bounds_of(rule, i, count);
+            const Length cut = run.cuts[static_cast<std::size_t>(i)];
+            if (cut <= bounds.extra || cut > rule.stock) {
+                return {};
+            }
+            picked.push_back({cut, cut - bounds.extra});
+            bare -= picked.back().covers;
+        }
+    }
+    return absolute(bare) <= off_most ? picked : std::vector<Division>{};
+}
+
+/// The run by its edge alone: by the plan picked, or in its style.
+Divided divide_own(const EdgeWork& work, TrimRole role, const RunRule& rule,
+                   std::span<const std::optional<Length>> cuts) {
+    if (const auto picked = division_picked(work, role, rule); !picked.empty()) {
+        Divided kept = divide_around(rule, picked, cuts);
+        if (kept) {
+            return kept;
+        }
+    }
+    return divide_again(rule, work.style.value_or(Style::balanced), cuts);
+}
+
 /// The edge as its remainder says: what the fixed pieces cover, up to the last one's own end, and
 /// what was read from there. Either all but the last piece are cut, or all are and the last was cut
 /// to that reading: the one that comes nearer to the edge as read. None where neither can be.
@@ -52,7 +89,7 @@ std::optional<Length> edge_by_remainder(const EdgeWork& work, const RunRule& rul
         }
         const std::size_t fixed = cuts.size() - back;
         const Cuts neighbours(cuts.begin(), cuts.begin() + static_cast<std::ptrdiff_t>(fixed));
-        const Divided run = divide_again(rule, work.style, neighbours);
+        const Divided run = divide_own(work, TrimRole::main, rule, neighbours);
         if (!run || run->size() != fixed + 1) {
             continue;
         }
@@ -67,15 +104,12 @@ std::optional<Length> edge_by_remainder(const EdgeWork& work, const RunRule& rul
     return nearest;
 }
 
-/// Further off the edge as read, a remainder is of another piece or another edge.
-constexpr Length remainder_off_most = feet(1);
-
 /// The edge to divide: as the remainder says where one was read, else as its readings agree.
 Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
                  const Practice& practice, Plan& plan) {
     const auto by_remainder = edge_by_remainder(work, rule, cuts);
     const Length off = absolute(by_remainder.value_or(rule.edge) - rule.edge);
-    const bool used = off <= remainder_off_most;
+    const bool used = off <= off_most;
     if (off > allowed_difference(rule.edge, practice.tape)) {
         plan.problems.push_back(
             {work.edge.id, "remainder", Severity::measure_again,
@@ -99,7 +133,7 @@ Divided divide_laid(const EdgeWork& work, const Trim& trim, Length edge, const P
             return own.pieces;
         }
     }
-    return divide_again(rule, work.style, cuts);
+    return divide_own(work, trim.role, rule, cuts);
 }
 
 Divided divide_butted(const EdgeWork& work, const Run& main, const Practice& practice) {
@@ -126,6 +160,10 @@ bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& 
         return false;
     }
     Run run{work.edge.id, trim.id, trim.role, lap, {}};
+    const auto is_own = [&](const RunChosen& own) { return own.role == trim.role; };
+    run.by = work.style                                                    ? DividedBy::style
+             : std::any_of(work.chosen.begin(), work.chosen.end(), is_own) ? DividedBy::plan_chosen
+                                                                           : DividedBy::together;
     Length begins;
     const Cuts cuts = cuts_of(work, trim.role);
     for (const Division& division : *divided) {

@@ -17,6 +17,17 @@ std::string exactly(Length length) {
                                                  : std::to_string(length.nm()) + " nm";
 }
 
+/// Every run but the cleats as its edge alone has it: a cleat follows the laps of its edge,
+/// whatever they come to be.
+Plan draft_runs(const Job& job, const Catalogue& catalogue, PlanOptions options) {
+    options.cleat = false;
+    Plan draft;
+    for (const EdgeWork& work : job.edges) {
+        plan_runs(work, job, catalogue, options, {}, draft);
+    }
+    return draft;
+}
+
 }  // namespace
 
 RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice) {
@@ -55,22 +66,36 @@ std::string pool_of(const Edge& edge, const Trim& trim) {
 
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
     Plan plan;
-    std::vector<ChosenDivision> chosen;
-    if (options.prefer) {
-        PlanOptions laid = options;
-        laid.cleat = false;  // a cleat follows the laps of its edge, whatever they come to be
-        Plan draft;
-        for (const EdgeWork& work : job.edges) {
-            plan_runs(work, job, catalogue, laid, {}, draft);
-        }
-        chosen = divide_jointly(job, catalogue, options, draft, plan);
-    }
+    const auto chosen =
+        divide_jointly(job, catalogue, options, draft_runs(job, catalogue, options), plan);
     for (const EdgeWork& work : job.edges) {
         judge_edge(work, job, catalogue, plan);
         plan_runs(work, job, catalogue, options, chosen, plan);
     }
     plan_sticks(job, catalogue, options.effort, plan);
     return plan;
+}
+
+std::vector<PlanChoice> find_choices(const Job& job, const Catalogue& catalogue,
+                                     const CuttingEffort& effort) {
+    Job open = job;
+    open.prefer = Prefer::looks;
+    for (EdgeWork& work : open.edges) {
+        Looks& looks = work.edge.looks;
+        looks = looks == Looks::by_preference ? Looks::free : looks;
+        const auto is_begun = [&](const RunChosen& run) {
+            return std::any_of(work.cut.begin(), work.cut.end(),
+                               [&](const CutPiece& piece) { return piece.role == run.role; });
+        };
+        work.chosen.erase(std::stable_partition(work.chosen.begin(), work.chosen.end(), is_begun),
+                          work.chosen.end());
+    }
+    PlanOptions options;
+    options.effort = effort;
+    options.choices = ListedChoices::all;
+    Plan plan;
+    divide_jointly(open, catalogue, options, draft_runs(open, catalogue, options), plan);
+    return plan.choices;
 }
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role) {

@@ -31,12 +31,17 @@ struct PlannedPiece {
     bool is_cut = false;
 };
 
+/// What says how a run is divided: all of its pool together, the style chosen for the edge, or the
+/// plan that the crew picked.
+enum class DividedBy : std::uint8_t { together, style, plan_chosen };
+
 struct Run {
     std::string edge;
     std::string trim;
     TrimRole role = TrimRole::main;
     Length lap;  ///< 0 when butted
     std::vector<PlannedPiece> pieces;
+    DividedBy by = DividedBy::together;
 };
 
 struct PlannedStick {
@@ -66,7 +71,15 @@ struct PlanProblem {
     std::string what, mend;
 };
 
+/// How one run is divided in a plan, in fitting order.
+struct ChosenDivision {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    std::vector<Division> pieces;
+};
+
 /// One way to plan a pool that no other found is as good as in laps, unbalanced edges and sticks.
+/// Its bound holds with runs that are cut, styled or picked as they are.
 struct PlanChoice {
     std::string trim;
     std::string pool;
@@ -75,6 +88,8 @@ struct PlanChoice {
     std::int64_t sticks = 0;
     std::int64_t lower_bound = 0;  ///< for no more laps and unbalanced edges
     bool proved = false;
+    std::string bound_from = {};            ///< how the bound was reached, for people
+    std::vector<ChosenDivision> runs = {};  ///< every main and wrap run of the pool
 };
 
 struct Plan {
@@ -82,19 +97,29 @@ struct Plan {
     std::vector<PlannedStick> sticks;
     std::vector<Proof> proofs;
     std::vector<PlanProblem> problems;
-    std::vector<PlanChoice> choices;  ///< when planned by preference, pool by pool
+    std::vector<PlanChoice> choices;  ///< pool by pool: the one planned, or all that are listed
 };
+
+/// Which of a pool's choices a plan lists. The runs are those of the planned one either way.
+enum class ListedChoices : std::uint8_t { planned, all };
 
 struct PlanOptions {
     bool wrap = true;  ///< plan the wraps that edges ask for
     bool cleat = true;
     CuttingEffort effort = {};          ///< for each pool
-    std::optional<Prefer> prefer = {};  ///< divides uncut runs together; none: each in its style
+    std::optional<Prefer> prefer = {};  ///< in place of the job's own
+    ListedChoices choices = ListedChoices::planned;
 };
 
 /// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes
 /// a problem of the plan, and the others are planned all the same.
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options = {});
+
+/// The plans worth a choice, pool by pool, those with fewer laps first: every edge not begun may
+/// run out, unless it must be balanced or has its own style. Takes as many steps as it is given,
+/// where not all is proved before.
+std::vector<PlanChoice> find_choices(const Job& job, const Catalogue& catalogue,
+                                     const CuttingEffort& effort);
 
 /// The run rule of a trim on an edge: its lap (0 for a cleat) and what its two ends add.
 RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice);

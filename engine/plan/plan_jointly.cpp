@@ -26,14 +26,14 @@ void add_run(JointPool& pool, const Run& run, const Edge& edge, const Trim& trim
     Length length;
     std::vector<std::optional<Length>> cut;
     std::vector<Division> laid;
-    bool is_under_way = false;
+    bool is_settled = run.by != DividedBy::together;
     for (const PlannedPiece& piece : run.pieces) {
         length += piece.covers;
         laid.push_back({piece.cut, piece.covers});
         cut.push_back(piece.is_cut ? std::optional(piece.cut) : std::nullopt);
-        is_under_way = is_under_way || piece.is_cut;
+        is_settled = is_settled || piece.is_cut;
     }
-    if (!is_under_way) {
+    if (!is_settled) {
         laid.clear();
         cut.clear();
     }
@@ -56,14 +56,26 @@ std::vector<JointPool> joint_pools(const Job& job, const Catalogue& catalogue, c
             pools.push_back({name, run.trim, {}, {}});
             pool = pools.end() - 1;
             pool->job.kerf = job.practice.kerf;
-            pool->job.stock.push_back({job.practice.stock, std::nullopt, false});
-            for (const Offcut* offcut : offcuts_in(name, job, catalogue)) {
-                pool->job.stock.push_back({offcut->length, 1, true});
-            }
+            pool->job.stock = stock_of(name, job, catalogue).lengths;
         }
         add_run(*pool, run, work->edge, *trim, job.practice, prefer);
     }
     return pools;
+}
+
+std::vector<ChosenDivision> divisions_in(const JointPlan& plan, const JointPool& pool) {
+    std::vector<ChosenDivision> divisions;
+    for (std::size_t e = 0; e < pool.runs.size() && e < plan.divisions.size(); ++e) {
+        if (!plan.divisions[e].pieces.empty()) {
+            divisions.push_back({pool.runs[e]->edge, pool.runs[e]->role, plan.divisions[e].pieces});
+        }
+    }
+    return divisions;
+}
+
+PlanChoice choice_of(const JointPlan& plan, const JointPool& pool) {
+    return {pool.trim,        pool.name,   plan.extra_laps, plan.unbalanced,         plan.sticks,
+            plan.lower_bound, plan.proved, plan.bound_from, divisions_in(plan, pool)};
 }
 
 }  // namespace
@@ -72,19 +84,17 @@ std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& cata
                                            const PlanOptions& options, const Plan& draft,
                                            Plan& plan) {
     std::vector<ChosenDivision> chosen;
-    const Prefer prefer = options.prefer.value_or(Prefer::looks);
+    const Prefer prefer = options.prefer.value_or(job.prefer);
     for (const JointPool& pool : joint_pools(job, catalogue, draft, prefer)) {
-        const std::vector<JointPlan> plans = choices(pool.job, prefer, options.effort);
-        for (const JointPlan& own : plans) {
-            plan.choices.push_back({pool.trim, pool.name, own.extra_laps, own.unbalanced,
-                                    own.sticks, own.lower_bound, own.proved});
+        const JointPlan planned = plan_joint(pool.job, prefer, options.effort);
+        const auto divisions = divisions_in(planned, pool);
+        chosen.insert(chosen.end(), divisions.begin(), divisions.end());
+        if (options.choices == ListedChoices::planned) {
+            plan.choices.push_back(choice_of(planned, pool));
+            continue;
         }
-        const JointPlan* first = first_choice(plans, prefer);
-        for (std::size_t e = 0; first != nullptr && e < pool.runs.size(); ++e) {
-            if (!first->divisions[e].pieces.empty()) {
-                chosen.push_back(
-                    {pool.runs[e]->edge, pool.runs[e]->role, first->divisions[e].pieces});
-            }
+        for (const JointPlan& own : choices(pool.job, prefer, options.effort)) {
+            plan.choices.push_back(choice_of(own, pool));
         }
     }
     return chosen;

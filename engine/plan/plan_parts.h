@@ -11,15 +11,9 @@ const Trim* main_trim(const Edge& edge, const Catalogue& catalogue);
 /// Adds what keeps the edge from being planned well: readings that disagree, pitch, seam, trim.
 void judge_edge(const EdgeWork& work, const Job& job, const Catalogue& catalogue, Plan& plan);
 
-/// The division that was chosen for a run together with the others of its pool.
-struct ChosenDivision {
-    std::string edge;
-    TrimRole role = TrimRole::main;
-    std::vector<Division> pieces;
-};
-
 /// Divides the main and wrap runs of a draft, pool by pool, as one problem each, and adds the
-/// choices of each pool to the plan. A run with a piece cut keeps its division.
+/// choices of each pool to the plan. A run keeps its division where a piece is cut, where its edge
+/// has its own style, and where the crew picked the plan.
 std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& catalogue,
                                            const PlanOptions& options, const Plan& draft,
                                            Plan& plan);
@@ -32,6 +26,13 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
 /// The offcuts of one pool, shortest first so that the longer ones stay whole.
 std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
                                       const Catalogue& catalogue);
+
+/// What one pool may be cut from: new sticks first, the longest first, then what is on hand.
+struct PoolStock {
+    std::vector<StockLength> lengths;
+    std::vector<const Offcut*> on_hand;  ///< one for each length; nullptr: new
+};
+PoolStock stock_of(const std::string& pool, const Job& job, const Catalogue& catalogue);
 
 /// Gives every uncut piece of the plan its stick, pool by pool, with a proof for each.
 void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,

@@ -67,14 +67,46 @@ std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
 
 namespace {
 
-CuttingJob cutting_job(const Pool& pool, const std::vector<const Offcut*>& offcuts,
-                       const Plan& plan, const Practice& practice) {
+/// The last that was said of anything in the pool.
+Supply supply_of(const std::string& pool, const Job& job, const Catalogue& catalogue) {
+    for (auto said = job.supplies.rbegin(); said != job.supplies.rend(); ++said) {
+        const EdgeWork* work = job.find(said->edge);
+        const Trim* trim = work == nullptr ? nullptr : trim_of(work->edge, said->role, catalogue);
+        if (trim != nullptr && pool_of(work->edge, *trim) == pool) {
+            return said->supply;
+        }
+    }
+    return Supply::as_wanted;
+}
+
+}  // namespace
+
+PoolStock stock_of(const std::string& pool, const Job& job, const Catalogue& catalogue) {
+    PoolStock stock;
+    const auto add_new = [&, only = supply_of(pool, job, catalogue) ==
+                                    Supply::on_hand_only](Length length) {
+        stock.lengths.push_back(
+            {length, only ? std::optional<std::int64_t>(0) : std::nullopt, false});
+        stock.on_hand.push_back(nullptr);
+    };
+    add_new(job.practice.stock);
+    for (const Length length : job.stock_shorter) {
+        add_new(length);
+    }
+    for (const Offcut* offcut : offcuts_in(pool, job, catalogue)) {
+        stock.lengths.push_back({offcut->length, offcut->count, true});
+        stock.on_hand.push_back(offcut);
+    }
+    return stock;
+}
+
+namespace {
+
+CuttingJob cutting_job(const Pool& pool, const PoolStock& stock, const Plan& plan,
+                       const Practice& practice) {
     CuttingJob cutting;
     cutting.kerf = practice.kerf;
-    cutting.stock.push_back({practice.stock, std::nullopt, false});
-    for (const Offcut* offcut : offcuts) {
-        cutting.stock.push_back({offcut->length, 1, true});
-    }
+    cutting.stock = stock.lengths;
     for (const Place& place : pool.places) {
         cutting.demand.push_back({plan.runs[place.run].pieces[place.piece].cut, 1});
     }
@@ -82,15 +114,15 @@ CuttingJob cutting_job(const Pool& pool, const std::vector<const Offcut*>& offcu
 }
 
 /// Lays the pieces of one layout along a new stick of the plan.
-void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool,
-         const std::vector<const Offcut*>& offcuts, Plan& plan) {
+void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, const PoolStock& stock,
+         Plan& plan) {
     PlannedStick stick;
     stick.number = static_cast<int>(plan.sticks.size()) + 1;
     stick.pool = pool.name;
     stick.trim = pool.trim;
     stick.length = cutting.stock[layout.stock].length;
-    if (layout.stock > 0) {
-        stick.offcut = offcuts[layout.stock - 1]->left_by;
+    if (const Offcut* offcut = stock.on_hand[layout.stock]) {
+        stick.offcut = offcut->left_by;
     }
     for (const std::size_t cut : layout.cuts) {
         const Place& place = pool.places[cut];
@@ -102,25 +134,38 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool,
     plan.sticks.push_back(std::move(stick));
 }
 
+/// Which pieces no stick yields, edge by edge.
+PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan) {
+    std::string pieces;
+    for (const Place& place : pool.places) {
+        const Run& run = plan.runs[place.run];
+        if (!run.pieces[place.piece].source) {
+            pieces += (pieces.empty() ? "" : ", ") + run.edge + "/" +
+                      std::to_string(run.pieces[place.piece].number);
+        }
+    }
+    const bool only_on_hand = stock.lengths.front().supply.has_value();
+    return {plan.runs[pool.places.front().run].edge, "stock", Severity::problem,
+            "No stick for these pieces of " + pool.trim + ": " + pieces + ".",
+            only_on_hand ? "Count more sticks on hand, or let new ones be had."
+                         : "Set a longer stock."};
+}
+
 }  // namespace
 
 void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,
                  Plan& plan) {
     for (const Pool& pool : pools_of(job, catalogue, plan)) {
-        const auto offcuts = offcuts_in(pool.name, job, catalogue);
-        const CuttingJob cutting = cutting_job(pool, offcuts, plan, job.practice);
+        const PoolStock stock = stock_of(pool.name, job, catalogue);
+        const CuttingJob cutting = cutting_job(pool, stock, plan, job.practice);
         const CuttingPlan cut = plan_cutting(cutting, effort);
         for (const Layout& layout : cut.layouts) {
             for (std::int64_t time = 0; time < layout.times; ++time) {
-                lay(layout, cutting, pool, offcuts, plan);
+                lay(layout, cutting, pool, stock, plan);
             }
         }
         if (!cut.missing.empty()) {
-            plan.problems.push_back({plan.runs[pool.places.front().run].edge, "stock",
-                                     Severity::problem,
-                                     std::to_string(cut.missing.size()) + " pieces of " +
-                                         pool.trim + " come from no stick.",
-                                     "Set a longer stock."});
+            plan.problems.push_back(without_sticks(pool, stock, plan));
         }
         plan.proofs.push_back(
             {pool.trim, pool.name, cut.sticks, cut.lower_bound, cut.proved, cut.bound_from});

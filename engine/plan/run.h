@@ -19,6 +19,10 @@ namespace hemline {
 
 enum class Style : std::uint8_t { balanced = 0, equal = 1, full = 2 };
 
+/// What counts first when edges are divided together: looks: unbalanced edges, laps, sticks ·
+/// laps: laps, unbalanced, sticks · sticks: sticks, laps, unbalanced.
+enum class Prefer : std::uint8_t { looks = 0, laps = 1, sticks = 2 };
+
 struct RunRule {
     Length edge;             ///< the length to cover, > 0
     Length allowance_first;  ///< what the end fitted first adds
@@ -55,6 +59,11 @@ Result<std::vector<Division>> divide_run(const RunRule& rule, Style style);
 /// more. The numbering of cut pieces never changes.
 Result<std::vector<Division>> divide_again(const RunRule& rule, Style style,
                                            std::span<const std::optional<Length>> cut);
+
+/// The same around a division planned before, which covered the edge or nearly so: pieces that need
+/// not change keep its cuts.
+Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const Division> planned,
+                                            std::span<const std::optional<Length>> cut);
 
 /// True when first and last visible lengths are within 1/16 in and all between are full sticks.
 bool is_balanced(std::span<const Division> run, const RunRule& rule);

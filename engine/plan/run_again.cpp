@@ -105,21 +105,26 @@ std::optional<Problem> problem_with_cuts(const Attempt& attempt, Cuts cut) {
 
 Result<std::vector<Division>> divide_again(const RunRule& rule, Style style, Cuts cut) {
     auto plan = divide_run(rule, style);
-    const std::size_t numbered = pieces_numbered(cut);
-    if (!plan || numbered == 0) {
+    if (!plan || pieces_numbered(cut) == 0) {
         return plan;
     }
+    return divide_around(rule, *plan, cut);
+}
+
+Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const Division> planned,
+                                            Cuts cut) {
+    const std::size_t numbered = pieces_numbered(cut);
     if (numbered > static_cast<std::size_t>(pieces_most)) {
         return Problem{"Piece " + std::to_string(numbered) + " is past any run.",
                        "Strike the cut of that piece."};
     }
-    std::size_t count = std::max(plan->size(), numbered);
-    Attempt attempt = keep_and_shift(rule, *plan, cut, count);
+    std::size_t count = std::max({planned.size(), numbered, std::size_t{1}});
+    Attempt attempt = keep_and_shift(rule, planned, cut, count);
     while (attempt.rest > Length() && count < static_cast<std::size_t>(pieces_most)) {
-        attempt = keep_and_shift(rule, *plan, cut, ++count);
+        attempt = keep_and_shift(rule, planned, cut, ++count);
     }
-    while (attempt.rest < Length() && count > numbered) {
-        Attempt fewer = keep_and_shift(rule, *plan, cut, --count);
+    while (attempt.rest < Length() && count > std::max(numbered, std::size_t{1})) {
+        Attempt fewer = keep_and_shift(rule, planned, cut, --count);
         if (fewer.rest > Length()) {
             break;
         }

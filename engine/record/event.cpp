@@ -31,6 +31,34 @@ std::string metal_words(const MetalTaken& metal) {
     return "from a new stick of " + print_length(metal.stick);
 }
 
+std::string part_words(TrimRole role) {
+    switch (role) {
+        case TrimRole::main:
+            break;
+        case TrimRole::wrap:
+            return ", fascia wrap";
+        case TrimRole::cleat:
+            return ", cleat";
+    }
+    return "";
+}
+
+std::string counted(std::int64_t count, const std::string& word) {
+    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+}
+
+std::string looks_words(Looks looks) {
+    switch (looks) {
+        case Looks::by_preference:
+            return ": looks as the job prefers";
+        case Looks::balanced:
+            return " must be balanced";
+        case Looks::free:
+            return " may run out to one side";
+    }
+    return "";
+}
+
 std::string answer_words(const Answer& answer) {
     switch (answer.kind) {
         case AnswerKind::done:
@@ -112,6 +140,37 @@ struct Words {
     }
     std::string operator()(const Struck& f) const {
         return "Struck " + print_event_id(f.target) + (f.reason.empty() ? "" : ": " + f.reason);
+    }
+    std::string operator()(const PlanChosen& f) const {
+        return "Plan chosen for " + f.trim + ": " + counted(f.sticks, "stick") + ", " +
+               counted(f.extra_laps, "extra lap") + ", " + counted(f.unbalanced, "unbalanced edge");
+    }
+    std::string operator()(const MetalCounted& f) const {
+        return "On hand for edge " + f.edge + part_words(f.role) + ": " + std::to_string(f.count) +
+               " of " + print_length(f.length);
+    }
+    std::string operator()(const StickMeasured& f) const {
+        return "For edge " + f.edge + part_words(f.role) + ", a piece of metal " +
+               metal_words(f.metal) + " is only " + print_length(f.length);
+    }
+    std::string operator()(const StickSpoiled& f) const {
+        return "For edge " + f.edge + part_words(f.role) +
+               ", metal spoiled whole: " + metal_words(f.metal);
+    }
+    std::string operator()(const StockChosen& f) const {
+        std::string words;
+        for (const Length length : f.lengths) {
+            words += (words.empty() ? "" : ", ") + print_length(length);
+        }
+        return "New sticks come in " + (words.empty() ? "no length" : words);
+    }
+    std::string operator()(const SupplyChosen& f) const {
+        return "For edge " + f.edge + part_words(f.role) +
+               (f.supply == Supply::as_wanted ? ": new sticks can be had"
+                                              : ": only the sticks on hand today");
+    }
+    std::string operator()(const LooksChosen& f) const {
+        return "Edge " + f.edge + looks_words(f.looks);
     }
     std::string operator()(const Unknown& f) const {
         return "An event of kind " + std::to_string(f.kind) +

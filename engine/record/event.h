@@ -106,14 +106,69 @@ struct Struck {
     EventId target;
     std::string reason;
 };
+/// How one run is to be divided: its cuts in fitting order.
+struct RunChosen {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    std::vector<Length> cuts;
+
+    bool operator==(const RunChosen&) const = default;
+};
+/// The crew picked one of the plans side by side: its runs stay so until something forces them.
+/// What it cost is kept as it was shown.
+struct PlanChosen {
+    Prefer prefer = Prefer::looks;  ///< for the runs that are still to come
+    std::string trim;
+    std::int64_t extra_laps = 0, unbalanced = 0, sticks = 0;
+    std::vector<RunChosen> runs;
+};
+/// So many sticks or offcuts of that length lie there, fit for that trim of the edge. Supersedes
+/// what was counted before, when it corrects it.
+struct MetalCounted {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    Length length;
+    std::int64_t count = 0;
+};
+/// A stick or an offcut is not as long as it was taken for.
+struct StickMeasured {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    MetalTaken metal;
+    Length length;
+};
+/// A whole stick or offcut is bent, scratched or gone.
+struct StickSpoiled {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    MetalTaken metal;
+};
+/// The lengths that new sticks come in on this job.
+struct StockChosen {
+    std::vector<Length> lengths;
+};
+/// Whether new sticks can be had, for what shares sticks with that trim of the edge.
+enum class Supply : std::uint8_t { as_wanted = 0, on_hand_only = 1 };
+struct SupplyChosen {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    Supply supply = Supply::as_wanted;
+};
+/// What the edge must look like from the ground. Its style, if one was chosen, no longer counts.
+struct LooksChosen {
+    std::string edge;
+    Looks looks = Looks::by_preference;
+};
 /// A kind that this program does not know yet: kept byte for byte.
 struct Unknown {
     std::uint16_t kind = 0;
     std::vector<std::uint8_t> payload;
 };
 
-using Fact = std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet,
-                          PieceCut, PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown>;
+using Fact =
+    std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet, PieceCut,
+                 PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown, PlanChosen, MetalCounted,
+                 StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen>;
 
 struct Event {
     EventId id;

@@ -39,6 +39,20 @@ template <>
 constexpr std::uint16_t kind_number<EdgeFinished> = 10;
 template <>
 constexpr std::uint16_t kind_number<Struck> = 11;
+template <>
+constexpr std::uint16_t kind_number<PlanChosen> = 20;
+template <>
+constexpr std::uint16_t kind_number<MetalCounted> = 21;
+template <>
+constexpr std::uint16_t kind_number<StickMeasured> = 22;
+template <>
+constexpr std::uint16_t kind_number<StickSpoiled> = 23;
+template <>
+constexpr std::uint16_t kind_number<StockChosen> = 24;
+template <>
+constexpr std::uint16_t kind_number<SupplyChosen> = 25;
+template <>
+constexpr std::uint16_t kind_number<LooksChosen> = 26;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
@@ -65,6 +79,20 @@ inline Fact blank_fact(std::uint16_t kind) {
             return EdgeFinished{};
         case kind_number<Struck>:
             return Struck{};
+        case kind_number<PlanChosen>:
+            return PlanChosen{};
+        case kind_number<MetalCounted>:
+            return MetalCounted{};
+        case kind_number<StickMeasured>:
+            return StickMeasured{};
+        case kind_number<StickSpoiled>:
+            return StickSpoiled{};
+        case kind_number<StockChosen>:
+            return StockChosen{};
+        case kind_number<SupplyChosen>:
+            return SupplyChosen{};
+        case kind_number<LooksChosen>:
+            return LooksChosen{};
         default:
             return Unknown{kind, {}};
     }
@@ -195,6 +223,70 @@ template <class Bytes>
 void fields(Bytes& bytes, Struck& fact) {
     fields(bytes, "target", fact.target);
     bytes.text("reason", fact.reason);
+}
+/// More pieces, sticks or laps than any job has.
+constexpr std::int64_t count_most = 1'000'000;
+
+template <class Bytes>
+void lengths(Bytes& bytes, const char* name, std::vector<Length>& many) {
+    bytes.count(name, many, sizeof(std::int64_t));
+    for (Length& length : many) {
+        bytes.length(name, length);
+    }
+}
+template <class Bytes>
+void fields(Bytes& bytes, RunChosen& run) {
+    bytes.text("edge", run.edge);
+    bytes.choice("role", run.role, TrimRole::cleat);
+    lengths(bytes, "cut", run.cuts);
+}
+template <class Bytes>
+void fields(Bytes& bytes, PlanChosen& fact) {
+    bytes.choice("prefer", fact.prefer, Prefer::sticks);
+    bytes.text("trim", fact.trim);
+    bytes.number("extra laps", fact.extra_laps, std::int64_t{0}, count_most);
+    bytes.number("unbalanced", fact.unbalanced, std::int64_t{0}, count_most);
+    bytes.number("sticks", fact.sticks, std::int64_t{0}, count_most);
+    // A run takes at least the size of its name, its role and its number of cuts.
+    bytes.count("runs", fact.runs, 2 * sizeof(std::uint32_t) + 1);
+    for (RunChosen& run : fact.runs) {
+        fields(bytes, run);
+    }
+}
+template <class Bytes>
+void fields(Bytes& bytes, MetalCounted& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    bytes.length("length", fact.length);
+    bytes.number("count", fact.count, std::int64_t{0}, count_most);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StickMeasured& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    fields(bytes, "stick", fact.metal);
+    bytes.length("length", fact.length);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StickSpoiled& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    fields(bytes, "stick", fact.metal);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StockChosen& fact) {
+    lengths(bytes, "stock", fact.lengths);
+}
+template <class Bytes>
+void fields(Bytes& bytes, SupplyChosen& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("role", fact.role, TrimRole::cleat);
+    bytes.choice("supply", fact.supply, Supply::on_hand_only);
+}
+template <class Bytes>
+void fields(Bytes& bytes, LooksChosen& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.choice("looks", fact.looks, Looks::free);
 }
 template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/record/job_metal.h"
+
 namespace hemline {
 namespace {
 
@@ -11,28 +13,25 @@ EdgeWork* work_on(Job& job, std::string_view edge) {
     return found == job.edges.end() ? nullptr : &*found;
 }
 
-/// Takes `length` and the kerf from the stick or offcut; the rest is an offcut, however short: the
-/// plan may have a piece for it.
-/// An offcut that is not there (its cut was struck, or another tablet used it) leaves nothing:
-/// metal is never invented.
-void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole role,
-                const MetalTaken& metal, Length length) {
-    Length from = metal.stick;
-    if (metal.offcut) {
-        const auto used =
-            std::find_if(job.offcuts.begin(), job.offcuts.end(),
-                         [&](const Offcut& offcut) { return offcut.left_by == *metal.offcut; });
-        if (used == job.offcuts.end()) {
-            return;
-        }
-        from = used->length;
-        job.offcuts.erase(used);
-    } else {
-        ++job.sticks_opened;
+/// The plan picked no longer says how the edge is divided.
+void forget_chosen(EdgeWork& work) { work.chosen.clear(); }
+
+/// A rule that divides runs has changed: runs not begun are divided anew.
+void divide_anew(Job& job, const Practice& before) {
+    // What only marks, fastens and keeps metal divides nothing.
+    Practice now = job.practice;
+    for (const auto field :
+         {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
+          &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
+          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
+        now.*field = before.*field;
     }
-    const Length left = from - length - job.practice.kerf;
-    if (left > Length()) {
-        job.offcuts.push_back({event.id, edge, role, left});
+    if (before != now) {
+        for (EdgeWork& work : job.edges) {
+            if (work.cut.empty()) {
+                forget_chosen(work);
+            }
+        }
     }
 }
 
@@ -48,6 +47,7 @@ struct Fold {
     void operator()(const EdgeAdded& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge.id)) {
             work->edge = fact.edge;
+            forget_chosen(*work);
         } else {
             job.edges.emplace_back().edge = fact.edge;
         }
@@ -73,12 +73,18 @@ struct Fold {
     void operator()(const StyleChosen& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->style = fact.style;
+            forget_chosen(*work);
         }
     }
     void operator()(const RuleSet& fact) const {
         const Result<Practice> changed = with_rule(job.practice, fact.key, fact.value);
         if (changed) {
+            const Practice before = job.practice;
             job.practice = *changed;
+            if (job.practice.stock != before.stock) {
+                job.stock_shorter.clear();
+            }
+            divide_anew(job, before);
         }
     }
     void operator()(const PieceCut& fact) const {
@@ -135,6 +141,51 @@ struct Fold {
         }
     }
     void operator()(const Struck& fact) const { job.struck.insert(fact.target); }
+    void operator()(const PlanChosen& fact) const {
+        job.prefer = fact.prefer;
+        for (const RunChosen& run : fact.runs) {
+            EdgeWork* work = work_on(job, run.edge);
+            if (work == nullptr) {
+                continue;
+            }
+            const auto same = [&](const RunChosen& own) { return own.role == run.role; };
+            work->chosen.erase(std::remove_if(work->chosen.begin(), work->chosen.end(), same),
+                               work->chosen.end());
+            work->chosen.push_back(run);
+        }
+    }
+    void operator()(const MetalCounted& fact) const {
+        if (work_on(job, fact.edge) != nullptr) {
+            count_metal(job, event, fact);
+        }
+    }
+    void operator()(const StickMeasured& fact) const {
+        if (work_on(job, fact.edge) != nullptr) {
+            measure_stick(job, event, fact);
+        }
+    }
+    void operator()(const StickSpoiled& fact) const {
+        if (work_on(job, fact.edge) != nullptr) {
+            spoil_stick(job, fact);
+        }
+    }
+    void operator()(const StockChosen& fact) const {
+        const Practice before = job.practice;
+        choose_stock(job, fact);
+        divide_anew(job, before);
+    }
+    void operator()(const SupplyChosen& fact) const {
+        if (work_on(job, fact.edge) != nullptr) {
+            job.supplies.push_back(fact);
+        }
+    }
+    void operator()(const LooksChosen& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->edge.looks = fact.looks;
+            work->style.reset();
+            forget_chosen(*work);
+        }
+    }
     void operator()(const Unknown& /*fact*/) const { ++job.unknown_events; }
 };
 

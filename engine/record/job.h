@@ -43,8 +43,9 @@ struct DoneStep {
 struct EdgeWork {
     Edge edge;
     std::vector<RecordedReading> readings;  ///< all of them, struck ones too, in order
-    Style style = Style::balanced;
-    std::vector<CutPiece> cut;  ///< that stand: not spoiled, not struck
+    std::optional<Style> style;             ///< chosen for this edge; none: divided with the others
+    std::vector<RunChosen> chosen;          ///< how its runs are to be divided, by the plan picked
+    std::vector<CutPiece> cut;              ///< that stand: not spoiled, not struck
     int spoiled = 0;
     std::vector<DoneStep> steps;
     std::optional<EventId> finished;
@@ -61,13 +62,14 @@ struct EdgeWork {
     [[nodiscard]] std::optional<Length> remainder() const;
 };
 
-/// Metal left by a cut and not used since. Shorter than practice.offcut_kept it is scrap, unless
-/// the plan has a piece for it.
+/// Metal left by a cut, or counted as lying there, and not used since. Shorter than
+/// practice.offcut_kept it is scrap, unless the plan has a piece for it.
 struct Offcut {
-    EventId left_by;
+    EventId left_by;   ///< or counted by
     std::string edge;  ///< the edge it was cut for: gives its pool
     TrimRole role = TrimRole::main;
     Length length;
+    std::int64_t count = 1;  ///< so many alike, counted as lying there
 };
 
 struct Job {
@@ -76,6 +78,9 @@ struct Job {
     Practice practice;
     std::vector<EdgeWork> edges;  ///< in the order added
     std::vector<Offcut> offcuts;
+    std::vector<Length> stock_shorter;   ///< new sticks come in these too, beside practice.stock
+    std::vector<SupplyChosen> supplies;  ///< the last one of what shares sticks holds
+    Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;
     std::set<EventId> struck;
     std::set<EventId> spoiled_cuts;  ///< superseded by a loss

@@ -155,6 +155,15 @@ Result<Practice> with_rule(const Practice& practice, std::string_view key, std::
     return changed;
 }
 
+Result<Practice> with_stock(const Practice& practice, Length stock) {
+    Practice changed = practice;
+    changed.stock = stock;
+    if (auto problem = check_together(changed)) {
+        return *problem;
+    }
+    return changed;
+}
+
 Result<Practice> practice_of(const std::vector<PracticeRule>& rules) {
     Practice practice;
     for (const PracticeRule& rule : rules) {

@@ -54,6 +54,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv);
 /// Sets one rule: "lap", "8 in". Problem when the key is unknown or the value cannot be right (a
 /// lap not shorter than the stock, a spacing of 0).
 Result<Practice> with_rule(const Practice& practice, std::string_view key, std::string_view value);
+/// Sticks of exactly that length. Problem as of with_rule().
+Result<Practice> with_stock(const Practice& practice, Length stock);
 /// All rules of a file onto the defaults above.
 Result<Practice> practice_of(const std::vector<PracticeRule>& rules);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan_changes.h"
 #include "field/app/demo.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
@@ -41,6 +42,16 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_person(ui, state, drafts);
         case Place::calibrate:
             return draw_calibrate(ui, state, drafts);
+        case Place::sticks:
+            return draw_sticks(ui, state);
+        case Place::stick:
+            return draw_stick(ui, state, drafts);
+        case Place::on_hand:
+            return draw_on_hand(ui, state, drafts);
+        case Place::stock:
+            return draw_stock(ui, state);
+        case Place::choices:
+            return draw_choices(ui, state);
     }
     return {};
 }
@@ -63,7 +74,10 @@ std::string edge_in(const Fact& fact) {
 }  // namespace
 
 App::App(Assets assets, AppOptions options)
-    : assets_(std::move(assets)), options_(std::move(options)), light_(options_.light) {
+    : assets_(std::move(assets)),
+      options_(std::move(options)),
+      light_(options_.light),
+      search_(options_.wake) {
     state_.assets = &assets_;
     state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
@@ -75,6 +89,7 @@ App::App(Assets assets, AppOptions options)
 
 void App::draw(Ui& ui) {
     hear_saves();
+    hear_search();
     act(draw_place(ui, state_, drafts_));
 }
 
@@ -119,12 +134,15 @@ void App::act(const Wish& wish) {
     }
     if (wish.fact) {
         // A value that is not saved stays on the screen where it was keyed in.
+        const Plan before = state_.plan;
+        const std::int64_t sticks_before = sticks_in_all(state_.job, before);
         if (append(*wish.fact, wish.supersedes)) {
             if (wish.go) {
                 go(*wish.go);
             } else {
                 after(*wish.fact);
             }
+            say_changes(*wish.fact, before, sticks_before);
         }
     } else if (wish.go) {
         go(*wish.go);
@@ -152,6 +170,9 @@ void App::go(Where where) {
     drafts_.edge = edge;
     if (state_.where.place == Place::jobs) {
         list_jobs();
+    }
+    if (state_.where.place == Place::choices && state_.choices.empty() && !state_.looking) {
+        look_for_choices();
     }
 }
 
@@ -323,6 +344,72 @@ void App::compute() {
     state_.job = replay(state_.events, assets_.practice);
     state_.plan = make_plan(state_.job, assets_.catalogue);
     state_.undo_target = undo_target(state_.events, options_.device);
+    search_.cancel();
+    state_.choices.clear();
+    state_.looking = false;
+    const auto& proofs = state_.plan.proofs;
+    if (!std::all_of(proofs.begin(), proofs.end(), [](const Proof& p) { return p.proved; })) {
+        look_for_choices();
+    }
+}
+
+/// "Sticks to open: 5, not 4 (fascia wrap).", for each pool where it is so.
+std::string App::stick_changes(const Plan& before) const {
+    std::string words;
+    for (const Proof& now : state_.plan.proofs) {
+        for (const Proof& then : before.proofs) {
+            const Trim* const trim = assets_.catalogue.find(now.trim);
+            if (then.pool == now.pool && then.sticks != now.sticks) {
+                words += " Sticks to open: " + std::to_string(now.sticks) + ", not " +
+                         std::to_string(then.sticks) + " (" +
+                         (trim == nullptr ? now.trim : trim->name) + ").";
+            }
+        }
+    }
+    return words;
+}
+
+/// What the crew did not ask for themselves: pieces that changed, and sticks.
+void App::say_changes(const Fact& fact, const Plan& before, std::int64_t sticks_before) {
+    constexpr std::size_t said_most = 3;
+    const auto* const read = std::get_if<ReadingTaken>(&fact);
+    if (std::holds_alternative<PlanChosen>(fact) || std::holds_alternative<StyleChosen>(fact)) {
+        return;
+    }
+    std::string words;
+    std::size_t said = 0;
+    for (const PieceChange& change : changes_between(before, state_.plan)) {
+        if (read != nullptr && read->edge == change.edge) {
+            continue;
+        }
+        if (++said <= said_most) {
+            words += " " + describe(change, state_.marks);
+        }
+    }
+    if (said > said_most) {
+        words += " And " + std::to_string(said - said_most) + " more.";
+    }
+    const std::int64_t sticks = sticks_in_all(state_.job, state_.plan);
+    const bool same_runs = before.runs.size() == state_.plan.runs.size();
+    if (same_runs && sticks != sticks_before && read == nullptr) {
+        words += stick_changes(before);
+    }
+    if (!words.empty()) {
+        state_.notice += (state_.notice.empty() ? "" : " ") + ("Planned again." + words);
+    }
+}
+
+void App::look_for_choices() {
+    state_.looking = true;
+    search_.start(state_.job, assets_.catalogue);
+    hear_search();
+}
+
+void App::hear_search() {
+    if (auto found = search_.found()) {
+        state_.choices = std::move(*found);
+    }
+    state_.looking = search_.is_under_way();
 }
 
 }  // namespace hemline

@@ -8,6 +8,7 @@
 #include <memory>
 #include <optional>
 
+#include "field/app/plan_search.h"
 #include "field/app/state.h"
 #include "field/store/journal_file.h"
 #include "field/store/screen_scale.h"
@@ -27,8 +28,9 @@ struct AppOptions {
     /// Keeps the screen's scale on this device, or that it was put off; may be empty.
     std::function<std::optional<Problem>(const ScreenScale&)> keep_scale;
     std::shared_ptr<Disk> disk = std::make_shared<Disk>();
-    /// Called on another thread when a save has returned: draw() then takes notice of it. Empty: a
-    /// save is waited for where it is asked for.
+    /// Called on another thread when a save has returned or a plan was found: draw() then takes
+    /// notice of it. Empty: there is no other thread, and a save is waited for where it is asked
+    /// for.
     std::function<void()> wake;
 };
 
@@ -46,6 +48,9 @@ class App {
     void tilt(TiltSample sample);
     /// A tilt is being read: samples change the screen.
     [[nodiscard]] bool reads_tilt() const;
+
+    /// Waits until no better plan is being looked for.
+    void settle_search() { search_.settle(); }
 
     [[nodiscard]] const State& state() const { return state_; }
     /// Pixels of the window in a millimetre: the next Ui is to have as many.
@@ -73,6 +78,10 @@ class App {
     void after(const Fact& fact);
     void undo();
     void compute();
+    void say_changes(const Fact& fact, const Plan& before, std::int64_t sticks_before);
+    [[nodiscard]] std::string stick_changes(const Plan& before) const;
+    void look_for_choices();
+    void hear_search();
     void go(Where where);
     void list_jobs();
     void keep_scale(const Wish& wish);
@@ -84,6 +93,7 @@ class App {
     Light light_;
     std::shared_ptr<JournalFile> journal_;
     std::deque<KeptFrom> under_way_;
+    PlanSearch search_;
 };
 
 }  // namespace hemline

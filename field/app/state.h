@@ -30,6 +30,11 @@ enum class Place {
     history,
     person,
     calibrate,
+    sticks,
+    stick,
+    on_hand,
+    stock,
+    choices,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -39,6 +44,7 @@ struct Where {
     TrimRole role = TrimRole::main;
     int piece = 0;
     ReadingOf reading_of = ReadingOf::edge;
+    int stick = 0;  ///< number of a planned stick
 };
 
 /// How the newest event stands: it is shown at once, and called saved when the disk has said so.
@@ -49,6 +55,8 @@ struct State {
     const Assets* assets = nullptr;
     Job job;
     Plan plan;
+    std::vector<PlanChoice> choices;  ///< the plans found that are worth a choice, pool by pool
+    bool looking = false;             ///< more of them may be found yet
     std::vector<Event> events;
     Where where;
     std::string by;  ///< who holds the tablet
@@ -88,11 +96,13 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
-    float px_per_mm = 0;          ///< of the screen being measured, 0: not begun
-    bool lay_card = true;         ///< it is measured by a bank card, or by the tape
-    bool digits_shown = false;    ///< where letters and digits take turns
-    bool naming_job = false;      ///< the name is a new job's, not a person's
-    Edge edge;                    ///< an edge being added
+    float px_per_mm = 0;              ///< of the screen being measured, 0: not begun
+    bool lay_card = true;             ///< it is measured by a bank card, or by the tape
+    bool digits_shown = false;        ///< where letters and digits take turns
+    bool naming_job = false;          ///< the name is a new job's, not a person's
+    Edge edge;                        ///< an edge being added
+    std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
+    std::optional<EventId> corrects;  ///< what was counted before
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
     std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };

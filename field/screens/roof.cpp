@@ -85,8 +85,14 @@ std::string trim_name(const State& state, const std::string& id) {
 }
 
 /// Returns the height used.
-float draw_sticks(Ui& ui, const State& state, Box box) {
+float draw_sticks(Ui& ui, const State& state, Box box, Wish& wish) {
     float y = box.y;
+    if (!state.plan.runs.empty()) {
+        if (ui.button("sticks", "Sticks and plans", {box.x, y, box.w, ui.mm(12)})) {
+            wish.go = Where{Place::sticks, {}};
+        }
+        y += ui.mm(14);
+    }
     y += ui.paragraph(box.x, y, box.w, "Sticks still to open", Size::bold, ui.colours().soft);
     for (const Proof& proof : state.plan.proofs) {
         const std::string proved =
@@ -139,7 +145,7 @@ Wish draw_roof(Ui& ui, const State& state) {
         const float top = words.y;
         draw_next(ui, state, next, words);
         take_top(words, draw_band(ui, hook_doubt(state.job), words));
-        take_top(words, draw_sticks(ui, state, words));
+        take_top(words, draw_sticks(ui, state, words, wish));
         ui.end_scroll(words.y - top);
     } else {
         draw_next(ui, state, next, body);
@@ -155,7 +161,7 @@ Wish draw_roof(Ui& ui, const State& state) {
     }
     if (ui.portrait()) {
         take_top(list, ui.mm(5));
-        take_top(list, draw_sticks(ui, state, list));
+        take_top(list, draw_sticks(ui, state, list, wish));
     }
     ui.end_scroll(list.y - top);
 

@@ -75,6 +75,30 @@ std::string summary(std::span<const Division> pieces, const RunRule& rule, Marks
     return words;
 }
 
+bool is_planned_so(const Run& run, std::span<const Division> pieces) {
+    return std::equal(run.pieces.begin(), run.pieces.end(), pieces.begin(), pieces.end(),
+                      [](const PlannedPiece& a, const Division& b) { return a.cut == b.cut; });
+}
+
+/// What the edge must look like now; a touch says the next.
+const char* looks_label(Looks looks) {
+    switch (looks) {
+        case Looks::by_preference:
+            break;
+        case Looks::balanced:
+            return "Must be\nbalanced";
+        case Looks::free:
+            return "May\nrun out";
+    }
+    return "Looks as\nthe job";
+}
+
+Looks next_looks(Looks looks) {
+    return looks == Looks::by_preference ? Looks::balanced
+           : looks == Looks::balanced    ? Looks::free
+                                         : Looks::by_preference;
+}
+
 struct StripOf {
     const RunRule& rule;
     Side first;
@@ -126,6 +150,7 @@ Wish draw_run(Ui& ui, const State& state) {
         {{"leave", "Roof"},
          {"read", "Read it\nagain"},
          {"pitch", "Pitch"},
+         {"looks", looks_label(work->edge.looks)},
          {"next", next.label, Look::primary}});
     const Box body = frame.body;
     const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice);
@@ -133,10 +158,13 @@ Wish draw_run(Ui& ui, const State& state) {
     const std::vector<Box> places = rows(body, 3, ui.mm(3));
     for (std::size_t i = 0; i < 3; ++i) {
         const StyleRow& row = styles[i];
+        const auto pieces = divide_again(rule, row.style, cut);
         const bool chosen = work->style == row.style;
+        // With no style of its own the edge is divided with the others, often in one of these.
+        const bool planned = !work->style && pieces && is_planned_so(*run, *pieces);
         Box place = places[i];
         place.h = std::min(place.h, ui.mm(style_mm_most));
-        if (draw_style(ui, row, chosen, divide_again(rule, row.style, cut),
+        if (draw_style(ui, row, chosen || planned, pieces,
                        {rule, first_fitted(work->edge), state.marks}, place) &&
             !chosen) {
             wish.fact = StyleChosen{work->edge.id, row.style};
@@ -149,6 +177,9 @@ Wish draw_run(Ui& ui, const State& state) {
         wish.go = Where{Place::reading, work->edge.id};
     } else if (frame.tapped == "pitch") {
         wish.go = Where{Place::pitch, work->edge.id};
+    } else if (frame.tapped == "looks") {
+        wish.fact = LooksChosen{work->edge.id, next_looks(work->edge.looks)};
+        wish.go = state.where;
     } else if (frame.tapped == "next") {
         wish.go = next.where;
     }

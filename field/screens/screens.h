@@ -22,5 +22,15 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_calibrate(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_history(Ui& ui, const State& state);
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts);
+/// The sticks of one pool, drawn to scale, with their proof; where.edge and role say which pool.
+Wish draw_sticks(Ui& ui, const State& state);
+/// One planned stick that is not what it should be: measured short, or spoiled whole.
+Wish draw_stick(Ui& ui, const State& state, Drafts& drafts);
+/// Sticks and offcuts that lie there, counted by length.
+Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts);
+/// The lengths that new sticks come in.
+Wish draw_stock(Ui& ui, const State& state);
+/// The plans worth a choice, side by side.
+Wish draw_choices(Ui& ui, const State& state);
 
 }  // namespace hemline

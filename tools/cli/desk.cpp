@@ -114,17 +114,21 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     for (EdgeReading& row : *rows) {
         row.edge.wrap = arguments.wrap &&
                         assets.catalogue.default_for(row.edge.kind, TrimRole::wrap) != nullptr;
-        facts.emplace_back(StyleChosen{row.edge.id, arguments.style.value_or(Style::balanced)});
+        if (arguments.style) {
+            facts.emplace_back(StyleChosen{row.edge.id, *arguments.style});
+        }
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::agreed);
     facts.insert(facts.begin(), edges.begin(), edges.end());
     Desk desk{
         replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit), assets.catalogue};
     PlanOptions options{arguments.wrap, arguments.cleat};
-    if (!arguments.style) {
-        options.prefer = arguments.prefer;
-    }
+    options.prefer = arguments.prefer;
+    options.choices = ListedChoices::all;
     desk.plan = make_plan(desk.job, assets.catalogue, options);
+    if (arguments.style) {
+        desk.plan.choices.clear();  // each run is as asked for
+    }
     if (auto table = read_table(*text); std::holds_alternative<Table>(table)) {
         desk.table = std::get<Table>(std::move(table));
     }

@@ -22,8 +22,8 @@ std::string_view spoken(Style style) {
 /// How a run came to be divided: as asked for, or as it looks when all were divided together.
 std::string divided(const Run& run, const EdgeWork& work, Length edge, const Desk& desk) {
     const Trim* trim = desk.catalogue.find(run.trim);
-    if (trim == nullptr || desk.plan.choices.empty() || run.role == TrimRole::cleat) {
-        return std::string(spoken(work.style));
+    if (trim == nullptr || work.style || run.role == TrimRole::cleat) {
+        return std::string(spoken(work.style.value_or(Style::balanced)));
     }
     const RunRule rule = run_rule(work.edge, *trim, edge, desk.job.practice);
     std::vector<Division> pieces;

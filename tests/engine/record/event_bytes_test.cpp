@@ -11,6 +11,7 @@
 #include "engine/record/frame.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/engine/record/sticks_record.h"
 
 namespace hemline {
 namespace {
@@ -103,7 +104,10 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 }
 
 TEST_CASE("Every field of every kind is read back as it was written") {
-    const std::vector<Event> events = eave_record();
+    std::vector<Event> events = eave_record();
+    for (const Event& event : sticks_record()) {
+        events.push_back(event);
+    }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {
         CHECK(std::any_of(events.begin(), events.end(),
                           [&](const Event& event) { return event.fact.index() == kind; }));

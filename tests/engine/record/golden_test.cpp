@@ -1,5 +1,6 @@
 // A journal written by the first version of the format opens for ever: tests/golden/eave.journal
-// and what it must give, line by line, in eave.txt.
+// and what it must give, line by line, in eave.txt. The same for sticks.journal, which was added
+// with the events about sticks and choices.
 #include <doctest/doctest.h>
 
 #include <cstdlib>
@@ -11,6 +12,7 @@
 #include "engine/record/job.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/engine/record/sticks_record.h"
 
 namespace hemline {
 namespace {
@@ -23,8 +25,8 @@ std::string golden(const std::string& name) {
     return {std::istreambuf_iterator<char>(in), {}};
 }
 
-Bytes golden_journal() {
-    const std::string text = golden("eave.journal");
+Bytes golden_journal(const std::string& name = "eave.journal") {
+    const std::string text = golden(name);
     return {text.begin(), text.end()};
 }
 
@@ -59,6 +61,34 @@ TEST_CASE("The golden journal gives the job it gave when it was written") {
     CHECK(eave->style == Style::full);
     CHECK(eave->finished_by == "Ada");
     CHECK(job.unknown_events == 1);
+}
+
+TEST_CASE("The golden journal of sticks gives its lines, its events, its bytes and its job") {
+    const Bytes bytes = golden_journal("sticks.journal");
+    const JournalRead read = read_journal(bytes);
+    CHECK(read.set_aside.empty());
+    CHECK(same_events(read.events, sticks_record()));
+    CHECK(journal_of(sticks_record()) == bytes);
+    std::string lines;
+    for (const Event& event : read.events) {
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+    }
+    CHECK(lines == golden("sticks.txt"));
+
+    const Job job = replay(read.events);
+    CHECK(job.practice.stock == feet(12));
+    CHECK(job.stock_shorter == std::vector<Length>{feet(10), feet(8)});
+    CHECK(job.prefer == Prefer::sticks);
+    CHECK(job.sticks_opened == 2);  // one measured short, one cleat spoiled
+    // Two of the wrap; the stick of 9 ft 11 in; of two offcuts one was 39 in and one was spoiled.
+    REQUIRE(job.offcuts.size() == 3);
+    CHECK(job.offcuts[0].count == 2);
+    CHECK(job.offcuts[0].length == inches(67));
+    CHECK(job.offcuts[1].length == inches(119));
+    CHECK(job.offcuts[2].length == inches(39));
+    CHECK(job.supplies.size() == 1);
+    CHECK(job.find("B")->edge.looks == Looks::free);
+    CHECK(job.find("B")->chosen.size() == 1);
 }
 
 }  // namespace

@@ -261,5 +261,92 @@ TEST_CASE("Offcuts and what was cut from new sticks never come to more than the 
     }));
 }
 
+TEST_CASE("Sticks counted lie there so many times, and one is gone with each cut") {
+    Record record = record_of_edge_a();
+    const EventId counted = record.add(MetalCounted{"A", TrimRole::main, inches(60), 2});
+    record.cut(1, inches(20), {inches(60), counted});
+    Job job = record.job();
+    REQUIRE(job.offcuts.size() == 2);
+    CHECK(job.offcuts[0].count == 1);
+    CHECK(job.offcuts[1].length == inches(40));
+    CHECK(job.sticks_opened == 0);
+    record.cut(2, inches(60), {inches(60), counted});
+    record.cut(3, inches(60), {inches(60), counted});  // a third was never there
+    job = record.job();
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].length == inches(40));
+}
+
+TEST_CASE("A corrected count stands in place of the former, and of what is gone there is none") {
+    Record record = record_of_edge_a();
+    const EventId counted = record.add(MetalCounted{"A", TrimRole::main, inches(60), 5});
+    const EventId again = record.add(MetalCounted{"A", TrimRole::main, inches(60), 3}, {counted});
+    record.add(MetalCounted{"A", TrimRole::main, inches(60), 4}, {counted});  // by another tablet
+    Job job = record.job();
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].count == 3);
+    CHECK(job.offcuts[0].left_by == again);
+    record.add(MetalCounted{"A", TrimRole::main, inches(60), 0}, {again});
+    CHECK(record.job().offcuts.empty());
+    record.add(MetalCounted{"no such edge", TrimRole::main, inches(60), 1});
+    CHECK(record.job().offcuts.empty());
+}
+
+TEST_CASE("A stick measured short is one on hand of its own length, once") {
+    Record record = record_of_edge_a();
+    const EventId short_one =
+        record.add(StickMeasured{"A", TrimRole::main, new_stick, feet(9) + inches(11)});
+    Job job = record.job();
+    CHECK(job.sticks_opened == 1);
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].length == inches(119));
+    record.cut(1, inches(19), {inches(119), short_one});
+    job = record.job();
+    CHECK(job.sticks_opened == 1);
+    REQUIRE(job.offcuts.size() == 1);
+    CHECK(job.offcuts[0].length == inches(100));
+    record.add(StickSpoiled{"A", TrimRole::main, {inches(100), job.offcuts[0].left_by}});
+    record.add(StickSpoiled{"A", TrimRole::main, {inches(100), job.offcuts[0].left_by}});
+    CHECK(record.job().offcuts.empty());
+}
+
+TEST_CASE("The longest stock divides the edges, and a rule that sets one length sets it alone") {
+    Record record = record_of_edge_a();
+    record.add(StockChosen{{feet(10), feet(12), feet(10)}});
+    Job job = record.job();
+    CHECK(job.practice.stock == feet(12));
+    CHECK(job.stock_shorter == std::vector<Length>{feet(10)});
+    record.add(StockChosen{{}});
+    record.add(StockChosen{{inches(6)}});  // no longer than the lap
+    record.add(StockChosen{{feet(10), Length()}});
+    job = record.job();
+    CHECK(job.practice.stock == feet(12));
+    CHECK(job.stock_shorter == std::vector<Length>{feet(10)});
+    record.add(RuleSet{"stock", "16 ft"});
+    job = record.job();
+    CHECK(job.practice.stock == feet(16));
+    CHECK(job.stock_shorter.empty());
+}
+
+TEST_CASE("A plan picked stays until style, looks, the edge or a rule of division is chosen") {
+    const auto chosen_after = [](Fact fact) {
+        Record record = record_of_edge_a();
+        record.add(PlanChosen{
+            Prefer::laps, "eave_rolled", 0, 1, 2, {{"A", TrimRole::main, {feet(10), inches(42)}}}});
+        record.add(std::move(fact));
+        const Job job = record.job();
+        CHECK(job.prefer == Prefer::laps);
+        return job.find("A")->chosen.size();
+    };
+    CHECK(chosen_after(ReadingTaken{"A", ReadingOf::edge, feet(13)}) == 1);
+    CHECK(chosen_after(RuleSet{"offcut_kept", "18 in"}) == 1);
+    CHECK(chosen_after(RuleSet{"lap", "6 in"}) == 1);  // as it was
+    CHECK(chosen_after(RuleSet{"lap", "8 in"}) == 0);
+    CHECK(chosen_after(StockChosen{{feet(12)}}) == 0);
+    CHECK(chosen_after(StyleChosen{"A", Style::full}) == 0);
+    CHECK(chosen_after(LooksChosen{"A", Looks::balanced}) == 0);
+    CHECK(chosen_after(EdgeAdded{edge_called("A")}) == 0);
+}
+
 }  // namespace
 }  // namespace hemline

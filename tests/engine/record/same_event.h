@@ -49,6 +49,29 @@ struct SameFact {
     bool operator()(const Struck& a, const Struck& b) const {
         return a.target == b.target && a.reason == b.reason;
     }
+    bool operator()(const PlanChosen& a, const PlanChosen& b) const {
+        return a.prefer == b.prefer && a.trim == b.trim && a.extra_laps == b.extra_laps &&
+               a.unbalanced == b.unbalanced && a.sticks == b.sticks && a.runs == b.runs;
+    }
+    bool operator()(const MetalCounted& a, const MetalCounted& b) const {
+        return a.edge == b.edge && a.role == b.role && a.length == b.length && a.count == b.count;
+    }
+    bool operator()(const StickMeasured& a, const StickMeasured& b) const {
+        return a.edge == b.edge && a.role == b.role && key_of(a.metal) == key_of(b.metal) &&
+               a.length == b.length;
+    }
+    bool operator()(const StickSpoiled& a, const StickSpoiled& b) const {
+        return a.edge == b.edge && a.role == b.role && key_of(a.metal) == key_of(b.metal);
+    }
+    bool operator()(const StockChosen& a, const StockChosen& b) const {
+        return a.lengths == b.lengths;
+    }
+    bool operator()(const SupplyChosen& a, const SupplyChosen& b) const {
+        return a.edge == b.edge && a.role == b.role && a.supply == b.supply;
+    }
+    bool operator()(const LooksChosen& a, const LooksChosen& b) const {
+        return a.edge == b.edge && a.looks == b.looks;
+    }
     bool operator()(const Unknown& a, const Unknown& b) const {
         return a.kind == b.kind && a.payload == b.payload;
     }

@@ -29,15 +29,16 @@ bool is_key(const std::string& name) {
 }
 
 bool is_primary(const std::string& name) {
-    static const std::set<std::string> primaries = {"demo", "next",    "keep",       "keep name",
-                                                    "cut",  "answer",  "undo",       "keep edge",
-                                                    "tick", "to card", "to reading", "keep scale"};
+    static const std::set<std::string> primaries = {
+        "demo",      "next", "keep",    "keep name",  "cut",        "answer", "undo",
+        "keep edge", "tick", "to card", "to reading", "keep scale", "done"};
     return primaries.count(name) > 0;
 }
 
 /// Rows of one list may touch: they are told apart by their rules, and a near miss shows at once.
 bool are_rows(const std::string& a, const std::string& b) {
-    return begins_with(a, "edge ") && begins_with(b, "edge ");
+    return (begins_with(a, "edge ") && begins_with(b, "edge ")) ||
+           (begins_with(a, "stick ") && begins_with(b, "stick "));
 }
 
 /// Empty width or height between two boxes; negative where they overlap in both.
@@ -145,7 +146,8 @@ void walk(Journey& crew) {
     crew.tap_all({"keep", "digit 1", "point", "digit 5"});
     tap_in_vain(crew, "keep");
     crew.tap("keep");
-    crew.tap_all({"run", "style equal", "style full", "style balanced", "pitch", "leave"});
+    crew.tap_all({"run", "style equal", "style full", "style balanced"});
+    crew.tap_all({"looks", "looks", "looks", "pitch", "leave"});
     crew.tap_all({"history", "leave", "edge A"});
     crew.tap_all({"answer", "answer wrong", "look again", "answer"});
     crew.tap_all({"spoiled", "as planned", "field feet", "leave"});
@@ -161,6 +163,40 @@ void walk(Journey& crew) {
     crew.tap("answer");
     crew.finish_edge("A");
     crew.tap_all({"edge A", "leave", "history"});
+}
+
+/// The first stick of the list.
+std::string first_stick(const Journey& crew) {
+    for (const std::string& name : crew.screen->names()) {
+        if (begins_with(name, "stick ")) {
+            return name;
+        }
+    }
+    FAIL("there is no stick");
+    return "";
+}
+
+/// Passes every screen about sticks and plans.
+void walk_sticks(Journey& crew) {
+    crew.tap("demo");
+    for (const char* edge : {"A", "C", "D"}) {
+        const Length length = feet(edge[0] - 'A' + 24) + sixteenths(4);
+        crew.read_edge(edge, length, length, "5");
+        crew.tap("leave");
+    }
+    crew.tap_all({"sticks", "choices", "done", "choices", "leave", "sticks", "on hand"});
+    crew.key_in(feet(7) + inches(6));
+    crew.tap_all({"more", "more", "fewer", "keep"});
+    const EventId counted = crew.state().events.back().id;
+    crew.tap_all({"there " + print_event_id(counted), "fewer", "keep", "supply", "leave"});
+    crew.tap_all({"on hand", "supply", "leave", "stock", "stock 12 ft", "stock 8 ft", "done"});
+    crew.tap(first_stick(crew));
+    crew.key_in(feet(7) + inches(5));
+    crew.tap("keep");
+    crew.tap(first_stick(crew));
+    crew.tap("leave");
+    crew.tap(first_stick(crew));
+    crew.tap_all({"spoiled whole", "other trim", "other trim", "next", "leave"});
 }
 
 }  // namespace
@@ -193,6 +229,21 @@ TEST_CASE("On every screen from 7 to 13 in, upright and lying, each target has r
         walk(crew);
         CHECK(inspection.seen.size() > 40);
     }
+}
+
+TEST_CASE("Every screen about sticks has room for a glove, from 7 to 13 in, upright and lying") {
+    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
+    std::vector<Size2> sizes;
+    for (const Size2 page : pages_mm) {
+        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
+        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
+    }
+    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    crew.on_screen = [&] { inspection.look(); };
+    walk_sticks(crew);
+    CHECK(inspection.seen.size() > 15);
 }
 
 // A crew with the least of screens, by touches alone: nothing is out of reach of a thumb.

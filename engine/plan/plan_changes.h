@@ -1,0 +1,26 @@
+// What a new plan changed of the one before, for the crew who know the old one.
+#pragma once
+
+#include "engine/measure/length_text.h"
+#include "engine/plan/plan.h"
+
+namespace hemline {
+
+/// A piece still to cut whose cut length is another now, or that came or went.
+struct PieceChange {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    std::optional<Length> before, after;
+};
+
+/// The changes of runs that stood before and stand now; a new run is no change.
+std::vector<PieceChange> changes_between(const Plan& before, const Plan& after);
+
+/// Sticks of the whole job: those opened and those still to open.
+std::int64_t sticks_in_all(const Job& job, const Plan& plan);
+
+/// "Eave piece A/3: 9 ft 11 in, not 10 ft.": one sentence.
+std::string describe(const PieceChange& change, Marks marks);
+
+}  // namespace hemline

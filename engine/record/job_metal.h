@@ -1,0 +1,28 @@
+// The metal that lies there: sticks opened, offcuts left, sticks counted; what each event does to
+// it.
+#pragma once
+
+#include "engine/record/job.h"
+
+namespace hemline {
+
+/// Takes `length` and the kerf from the metal of an event; the rest is an offcut, however short:
+/// the plan may have a piece for it. An offcut that is not there (its cut was struck, or another
+/// tablet used it) leaves nothing: metal is never invented.
+void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole role,
+                const MetalTaken& metal, Length length);
+
+/// Adds what was counted, in place of what the event supersedes. A correction of what is no longer
+/// there changes nothing.
+void count_metal(Job& job, const Event& event, const MetalCounted& counted);
+
+/// A new stick becomes one on hand, of its own length; an offcut's length changes.
+void measure_stick(Job& job, const Event& event, const StickMeasured& measured);
+
+void spoil_stick(Job& job, const StickSpoiled& spoiled);
+
+/// The longest is the stock that edges are divided by. Lengths that no run can be made of change
+/// nothing.
+void choose_stock(Job& job, const StockChosen& chosen);
+
+}  // namespace hemline

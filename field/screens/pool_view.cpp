@@ -1,0 +1,189 @@
+#include "field/screens/pool_view.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+std::string pool_name(const State& state, const Run& run) {
+    const EdgeWork* work = state.job.find(run.edge);
+    const Trim* trim = state.assets->catalogue.find(run.trim);
+    return work == nullptr || trim == nullptr ? std::string() : pool_of(work->edge, *trim);
+}
+
+const Proof* proof_of(const State& state, const std::string& pool) {
+    const auto& proofs = state.plan.proofs;
+    const auto found = std::find_if(proofs.begin(), proofs.end(),
+                                    [&](const Proof& proof) { return proof.pool == pool; });
+    return found == proofs.end() ? nullptr : &*found;
+}
+
+std::string counted_sticks(std::int64_t count) {
+    return count == 0 ? "No stick" : std::to_string(count) + (count == 1 ? " stick" : " sticks");
+}
+
+/// What the plan lays on one stick, in order from its end.
+SticksAlike laid_on(const State& state, const PlannedStick& stick) {
+    SticksAlike own{{&stick}, {}};
+    for (const Run& run : state.plan.runs) {
+        for (const PlannedPiece& piece : run.pieces) {
+            if (piece.source && piece.source->stick == stick.number) {
+                own.pieces.push_back({piece.source->from,
+                                      piece.cut,
+                                      {run.edge + "/" + std::to_string(piece.number)}});
+            }
+        }
+    }
+    std::sort(own.pieces.begin(), own.pieces.end(),
+              [](const auto& a, const auto& b) { return a.from < b.from; });
+    return own;
+}
+
+bool alike(const SticksAlike& a, const SticksAlike& b) {
+    const auto same = [](const auto& x, const auto& y) {
+        return x.from == y.from && x.cut == y.cut;
+    };
+    return a.sticks.front()->length == b.sticks.front()->length &&
+           a.sticks.front()->offcut.has_value() == b.sticks.front()->offcut.has_value() &&
+           std::equal(a.pieces.begin(), a.pieces.end(), b.pieces.begin(), b.pieces.end(), same);
+}
+
+std::vector<Length> cuts_of(const SticksAlike& sticks) {
+    std::vector<Length> cuts;
+    for (const SticksAlike::Piece& piece : sticks.pieces) {
+        cuts.push_back(piece.cut);
+    }
+    return cuts;
+}
+
+/// A piece of the pool comes from no stick.
+bool pieces_wait(const State& state, const std::string& pool) {
+    return std::any_of(state.plan.runs.begin(), state.plan.runs.end(), [&](const Run& run) {
+        return pool_name(state, run) == pool &&
+               std::any_of(run.pieces.begin(), run.pieces.end(),
+                           [](const PlannedPiece& p) { return !p.is_cut && !p.source; });
+    });
+}
+
+}  // namespace
+
+std::vector<PoolView> pools_on(const State& state) {
+    std::vector<PoolView> pools;
+    for (const Run& run : state.plan.runs) {
+        const std::string name = pool_name(state, run);
+        if (std::none_of(pools.begin(), pools.end(),
+                         [&](const PoolView& pool) { return pool.pool == name; })) {
+            pools.push_back({name, run.trim, run.edge, run.role});
+        }
+    }
+    return pools;
+}
+
+std::optional<PoolView> pool_at(const State& state) {
+    const std::vector<PoolView> pools = pools_on(state);
+    if (const Run* run = find_run(state.plan, state.where.edge, state.where.role)) {
+        const std::string name = pool_name(state, *run);
+        const auto found = std::find_if(pools.begin(), pools.end(),
+                                        [&](const PoolView& pool) { return pool.pool == name; });
+        if (found != pools.end()) {
+            return *found;
+        }
+    }
+    return pools.empty() ? std::nullopt : std::optional(pools.front());
+}
+
+PoolView next_pool(const State& state, const PoolView& pool) {
+    const std::vector<PoolView> pools = pools_on(state);
+    for (std::size_t i = 0; i < pools.size(); ++i) {
+        if (pools[i].pool == pool.pool) {
+            return pools[(i + 1) % pools.size()];
+        }
+    }
+    return pool;
+}
+
+Where at_pool(Place place, const PoolView& pool) { return {place, pool.edge, pool.role}; }
+
+bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
+                const std::string& pool) {
+    const Run* const run = find_run(state.plan, edge, role);
+    return run != nullptr && pool_name(state, *run) == pool;
+}
+
+std::string trim_name(const State& state, const std::string& id) {
+    const Trim* const trim = state.assets->catalogue.find(id);
+    return trim == nullptr ? id : trim->name;
+}
+
+std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool) {
+    std::vector<SticksAlike> all;
+    for (const PlannedStick& stick : state.plan.sticks) {
+        if (stick.pool != pool) {
+            continue;
+        }
+        SticksAlike own = laid_on(state, stick);
+        const auto same = std::find_if(all.begin(), all.end(),
+                                       [&](const SticksAlike& other) { return alike(other, own); });
+        if (same == all.end()) {
+            all.push_back(std::move(own));
+            continue;
+        }
+        same->sticks.push_back(&stick);
+        for (std::size_t i = 0; i < own.pieces.size(); ++i) {
+            same->pieces[i].names.push_back(own.pieces[i].names.front());
+        }
+    }
+    std::stable_sort(all.begin(), all.end(), [](const SticksAlike& a, const SticksAlike& b) {
+        return cuts_of(b) < cuts_of(a);
+    });
+    return all;
+}
+
+bool is_undecided(const State& state, const std::string& pool) {
+    return std::none_of(state.plan.runs.begin(), state.plan.runs.end(), [&](const Run& run) {
+        return pool_name(state, run) == pool &&
+               (run.by != DividedBy::together ||
+                std::any_of(run.pieces.begin(), run.pieces.end(),
+                            [](const PlannedPiece& piece) { return piece.is_cut; }));
+    });
+}
+
+std::string proof_words(const State& state, const std::string& pool) {
+    const Proof* const proof = proof_of(state, pool);
+    if (proof == nullptr) {
+        return "";
+    }
+    const std::string sticks = counted_sticks(proof->sticks) + " to open";
+    if (proof->proved) {
+        return proof->sticks == 0 ? sticks + ": what is on hand serves."
+                                  : sticks + "; " + std::to_string(proof->lower_bound) +
+                                        " is the fewest possible for these pieces: proved.";
+    }
+    return sticks + (pieces_wait(state, pool) ? ", and not every piece has one."
+                                              : "; not proved within the time: at least " +
+                                                    std::to_string(proof->lower_bound) + ".");
+}
+
+const PlanChoice* planned_choice(const State& state, const std::string& pool) {
+    const auto& choices = state.plan.choices;
+    const auto found = std::find_if(choices.begin(), choices.end(),
+                                    [&](const PlanChoice& choice) { return choice.pool == pool; });
+    return found == choices.end() ? nullptr : &*found;
+}
+
+const PlanChoice* better_choice(const State& state, const std::string& pool) {
+    const PlanChoice* const planned = planned_choice(state, pool);
+    const PlanChoice* best = nullptr;
+    for (const PlanChoice& choice : state.choices) {
+        const bool better =
+            planned != nullptr && choice.pool == pool && choice.extra_laps <= planned->extra_laps &&
+            choice.unbalanced <= planned->unbalanced && choice.sticks < planned->sticks;
+        if (better && (best == nullptr || choice.sticks < best->sticks)) {
+            best = &choice;
+        }
+    }
+    return best;
+}
+
+}  // namespace hemline

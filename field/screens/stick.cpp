@@ -1,0 +1,59 @@
+// One stick that is not what it should be: shorter than it was taken for, or spoiled whole.
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/pool_view.h"
+#include "field/screens/readback.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float above_keys_mm = 40;  // what stands above the keys in portrait
+
+}  // namespace
+
+Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const std::optional<PoolView> pool = pool_at(state);
+    const PlannedStick* const stick = find_stick(state.plan, state.where.stick);
+    if (!pool || stick == nullptr || stick->pool != pool->pool) {
+        wish.go = pool ? at_pool(Place::sticks, *pool) : Where{Place::roof, {}};
+        return wish;
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    const Result<Length> length = length_of(drafts.length, metric);
+    const std::string taken_for = print_length(stick->length, state.marks);
+    const std::string refused = !length                    ? length.problem().what
+                                : *length == stick->length ? "That is how long it was taken for."
+                                                           : "";
+    const Frame frame = open_frame(
+        ui, state,
+        (stick->offcut ? "On hand, " : "A new stick, ") + taken_for + " · how long is it really?",
+        {{"leave", "Back to\nthe sticks"},
+         {"spoiled whole", "Spoiled,\nall of it"},
+         {"keep", "It is this long", refused.empty() ? Look::primary : Look::off}},
+        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Box body = frame.body;
+    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    const Box words = ui.begin_scroll("stick words", body);
+    ui.end_scroll(ui.paragraph(words.x, words.y, words.w,
+                               !drafts.length.refused.empty() ? drafts.length.refused
+                               : refused.empty()              ? "The rest is planned again at once."
+                                                              : refused));
+    const MetalTaken metal{stick->length, stick->offcut};
+    if (frame.tapped == "leave") {
+        wish.go = at_pool(Place::sticks, *pool);
+    } else if (frame.tapped == "spoiled whole") {
+        wish.fact = StickSpoiled{pool->edge, pool->role, metal};
+        wish.go = at_pool(Place::sticks, *pool);
+    } else if (frame.tapped == "keep" && refused.empty()) {
+        wish.fact = StickMeasured{pool->edge, pool->role, metal, *length};
+        wish.go = at_pool(Place::sticks, *pool);
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -100,7 +100,8 @@ struct Plan {
     std::vector<PlanChoice> choices;  ///< pool by pool: the one planned, or all that are listed
 };
 
-/// Which of a pool's choices a plan lists. The runs are those of the planned one either way.
+/// Which of a pool's choices a plan lists. The planned one is the first by preference: with looks
+/// or laps first both find the same; with sticks first the look through all may find one better.
 enum class ListedChoices : std::uint8_t { planned, all };
 
 struct PlanOptions {

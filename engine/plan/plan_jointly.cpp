@@ -86,15 +86,18 @@ std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& cata
     std::vector<ChosenDivision> chosen;
     const Prefer prefer = options.prefer.value_or(job.prefer);
     for (const JointPool& pool : joint_pools(job, catalogue, draft, prefer)) {
-        const JointPlan planned = plan_joint(pool.job, prefer, options.effort);
-        const auto divisions = divisions_in(planned, pool);
-        chosen.insert(chosen.end(), divisions.begin(), divisions.end());
-        if (options.choices == ListedChoices::planned) {
-            plan.choices.push_back(choice_of(planned, pool));
-            continue;
+        std::vector<JointPlan> plans;
+        if (options.choices == ListedChoices::all) {
+            plans = choices(pool.job, prefer, options.effort);
+        } else {
+            plans.push_back(plan_joint(pool.job, prefer, options.effort));
         }
-        for (const JointPlan& own : choices(pool.job, prefer, options.effort)) {
+        for (const JointPlan& own : plans) {
             plan.choices.push_back(choice_of(own, pool));
+        }
+        if (const JointPlan* first = first_choice(plans, prefer)) {
+            const auto divisions = divisions_in(*first, pool);
+            chosen.insert(chosen.end(), divisions.begin(), divisions.end());
         }
     }
     return chosen;

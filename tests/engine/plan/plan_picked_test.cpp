@@ -332,3 +332,23 @@ TEST_CASE("Whatever is said of sticks and plans, the same record gives the same 
         }
     }));
 }
+
+TEST_CASE(
+    "With looks or laps first, the tablet's quick plan is the one the desk finds first of all") {
+    const Catalogue catalogue = hemline_test::invented_catalogue();
+    CHECK(rc::check("one plan", [&] {
+        Roof roof{catalogue, {}};
+        const int edges = *rc::gen::inRange(1, 9);
+        for (int e = 0; e < edges; ++e) {
+            roof.eave(std::string(1, static_cast<char>('A' + e)),
+                      sixteenths(*rc::gen::inRange<std::int64_t>(400, 9000)));
+        }
+        PlanOptions options = trim_only;
+        options.prefer = *rc::gen::element(Prefer::looks, Prefer::laps);
+        const Plan tablet = make_plan(roof.job(), catalogue, options);
+        options.choices = ListedChoices::all;
+        const Plan desk = make_plan(roof.job(), catalogue, options);
+        RC_ASSERT(all_cuts(tablet) == all_cuts(desk));
+        RC_ASSERT(new_sticks(tablet) == new_sticks(desk));
+    }));
+}

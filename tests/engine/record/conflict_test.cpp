@@ -185,5 +185,19 @@ TEST_CASE("Old journals of one tablet, which name nothing they had seen, hold no
     CHECK(pen.job().conflicts.empty());
 }
 
+TEST_CASE("Two tablets that chose other stock, or other looks of one edge, are in conflict") {
+    const auto conflicts = [](const Fact& here, const Fact& there) {
+        const std::vector<Event> events = {{{1, 1}, {1, 0}, "Ada", {}, here},
+                                           {{2, 1}, {2, 0}, "Ben", {}, there}};
+        return find_conflicts(events).size();
+    };
+    CHECK(conflicts(StockChosen{{feet(12)}}, StockChosen{{feet(10)}}) == 1);
+    CHECK(conflicts(StockChosen{{feet(12)}}, StockChosen{{feet(12)}}) == 0);
+    CHECK(conflicts(LooksChosen{"A", Looks::free}, StyleChosen{"A", Style::full}) == 1);
+    CHECK(conflicts(LooksChosen{"A", Looks::free}, LooksChosen{"B", Looks::balanced}) == 0);
+    CHECK(conflicts(MetalCounted{"A", TrimRole::main, feet(7), 2},
+                    MetalCounted{"A", TrimRole::main, feet(7), 2}) == 0);  // both lie there
+}
+
 }  // namespace
 }  // namespace hemline

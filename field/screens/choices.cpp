@@ -20,7 +20,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float cell_mm = 66, strip_mm = 6.5F, button_mm = 12;
+constexpr float cell_mm = 57, strip_mm = 6.5F, button_mm = 12;
 
 using Choices = std::vector<const PlanChoice*>;
 

@@ -84,15 +84,20 @@ std::string trim_name(const State& state, const std::string& id) {
     return trim == nullptr ? id : trim->name;
 }
 
-/// Returns the height used.
-float draw_sticks(Ui& ui, const State& state, Box box, Wish& wish) {
-    float y = box.y;
-    if (!state.plan.runs.empty()) {
-        if (ui.button("sticks", "Sticks and plans", {box.x, y, box.w, ui.mm(12)})) {
-            wish.go = Where{Place::sticks, {}};
-        }
-        y += ui.mm(14);
+/// The way to the sticks, where there are any.
+void draw_sticks_button(Ui& ui, const State& state, Box& box, Wish& wish) {
+    if (state.plan.runs.empty()) {
+        return;
     }
+    if (ui.button("sticks", "Sticks and plans", take_top(box, ui.mm(12)))) {
+        wish.go = Where{Place::sticks, {}};
+    }
+    take_top(box, ui.mm(3));
+}
+
+/// Returns the height used.
+float draw_sticks(Ui& ui, const State& state, Box box) {
+    float y = box.y;
     y += ui.paragraph(box.x, y, box.w, "Sticks still to open", Size::bold, ui.colours().soft);
     for (const Proof& proof : state.plan.proofs) {
         const std::string proved =
@@ -145,10 +150,12 @@ Wish draw_roof(Ui& ui, const State& state) {
         const float top = words.y;
         draw_next(ui, state, next, words);
         take_top(words, draw_band(ui, hook_doubt(state.job), words));
-        take_top(words, draw_sticks(ui, state, words, wish));
+        draw_sticks_button(ui, state, words, wish);
+        take_top(words, draw_sticks(ui, state, words));
         ui.end_scroll(words.y - top);
     } else {
         draw_next(ui, state, next, body);
+        draw_sticks_button(ui, state, body, wish);
     }
     const float row_height = ui.mm(row_mm);
     Box list = ui.begin_scroll("edges", body);
@@ -161,7 +168,7 @@ Wish draw_roof(Ui& ui, const State& state) {
     }
     if (ui.portrait()) {
         take_top(list, ui.mm(5));
-        take_top(list, draw_sticks(ui, state, list, wish));
+        take_top(list, draw_sticks(ui, state, list));
     }
     ui.end_scroll(list.y - top);
 

@@ -12,13 +12,19 @@ namespace {
 constexpr std::int64_t steps_at_once = 4'000'000, steps_beside = 400'000'000;
 constexpr std::chrono::seconds time_beside(10);
 
+#ifdef __EMSCRIPTEN__
+constexpr bool threads_there = false;
+#else
+constexpr bool threads_there = true;
+#endif
+
 }  // namespace
 
 void PlanSearch::start(const Job& job, const Catalogue& catalogue) {
     cancel();
     cancelled_ = false;
     under_way_ = true;
-    if (wake_) {
+    if (threads_there && wake_) {
         thread_ = std::thread([this, job, &catalogue] { run(job, catalogue); });
     } else {
         look(job, catalogue, steps_at_once);

@@ -19,8 +19,8 @@ namespace hemline {
 
 class PlanSearch {
   public:
-    /// `wake` is called on the search's thread when found() has news; empty: there is no thread,
-    /// and start() takes the few steps itself.
+    /// `wake` is called on the search's thread when found() has news; empty, or in a browser: there
+    /// is no thread, and start() takes the few steps itself.
     explicit PlanSearch(std::function<void()> wake) : wake_(std::move(wake)) {}
     PlanSearch(const PlanSearch&) = delete;
     PlanSearch& operator=(const PlanSearch&) = delete;

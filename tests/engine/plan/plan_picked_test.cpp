@@ -314,9 +314,10 @@ TEST_CASE("Whatever is said of sticks and plans, the same record gives the same 
                     roof.pick(roof.choices().back());
             }
         }
+        const Job job = roof.job();
         const Plan plan = roof.plan();
         for (const Run& run : plan.runs) {
-            const EdgeWork* work = roof.job().find(run.edge);
+            const EdgeWork* work = job.find(run.edge);
             Length sum;
             for (const PlannedPiece& piece : run.pieces) {
                 sum += piece.covers;

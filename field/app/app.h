@@ -13,6 +13,7 @@
 #include "field/store/journal_file.h"
 #include "field/store/screen_scale.h"
 #include "field/theme/theme.h"
+#include "field/touch/keys.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -43,6 +44,9 @@ class App {
     /// Waits until nothing is being saved. False when something was not: it is on the screen again,
     /// where it was keyed in, with what went wrong.
     bool settle();
+
+    /// A key that is not text: undoes, or shows the next work on the edge before or after.
+    void press(Key key);
 
     /// What the tablet's sensor says now; a tablet without one never calls.
     void tilt(TiltSample sample);

@@ -4,8 +4,7 @@
 #include <ctime>
 
 #include "field/app/app.h"
-#include "field/shell/sdl_events.h"
-#include "field/shell/sdl_window.h"
+#include "field/shell/window.h"
 #include "field/store/assets.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
@@ -68,7 +67,8 @@ int show(WindowOptions window, AppOptions options) {
     const std::optional<Problem> problem =
         show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
                              .palette = [&]() -> const Palette& { return app.palette(); },
-                             .px_per_mm = [&] { return app.px_per_mm(); }});
+                             .px_per_mm = [&] { return app.px_per_mm(); },
+                             .press = [&](Key key) { app.press(key); }});
     return problem ? fail(*problem) : 0;
 }
 

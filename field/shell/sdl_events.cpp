@@ -2,6 +2,8 @@
 
 #include <SDL.h>
 
+#include "field/touch/keys.h"
+
 namespace hemline {
 
 namespace {
@@ -42,6 +44,20 @@ Heard key(const SDL_KeyboardEvent& event, std::string& typed) {
         case SDLK_AC_BACK:
             typed += '\x1b';
             return Heard::something;
+        case SDLK_DOWN:
+        case SDLK_RIGHT:
+            typed += static_cast<char>(Key::next_edge);
+            return Heard::something;
+        case SDLK_UP:
+        case SDLK_LEFT:
+            typed += static_cast<char>(Key::previous_edge);
+            return Heard::something;
+        case SDLK_z:
+            if ((event.keysym.mod & KMOD_CTRL) == 0) {
+                return Heard::nothing;  // a letter, and comes as text
+            }
+            typed += static_cast<char>(Key::undo);
+            return Heard::something;
         default:
             return Heard::nothing;
     }
@@ -67,12 +83,6 @@ Heard window(const SDL_WindowEvent& event, TouchQueue& queue) {
 }
 
 }  // namespace
-
-void wake_window() {
-    SDL_Event event{};
-    event.type = SDL_USEREVENT;
-    SDL_PushEvent(&event);
-}
 
 Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::string& typed) {
     switch (event.type) {

@@ -1,5 +1,3 @@
-#include "field/shell/sdl_window.h"
-
 #include <SDL.h>
 #include <imgui.h>
 
@@ -7,8 +5,9 @@
 #include <cstdio>
 
 #include "field/shell/sdl_events.h"
-#include "field/shell/surface.h"
+#include "field/shell/sdl_surface.h"
 #include "field/shell/targets_file.h"
+#include "field/shell/window.h"
 
 namespace hemline {
 
@@ -35,7 +34,7 @@ class Window {
     void report_frame();
 
     const WindowOptions& options_;
-    Surface surface_;
+    SdlSurface surface_;
     Stage stage_;
     TargetsFile targets_{options_.targets};
     float density_ = 0, px_per_mm_ = 0;
@@ -68,7 +67,7 @@ std::string Window::load_letters() {
     px_per_mm_ = px_per_mm;
     std::string wrong = stage_.set_scale(px_per_mm);
     if (wrong.empty()) {
-        surface_.take_letters();
+        surface_.painter().take_letters();
     }
     return wrong;
 }
@@ -131,7 +130,7 @@ void Window::report_frame() {
         say_once(targets_failed_, "the targets", options_.targets);
     }
     if (!options_.picture.empty() && stage_.at_rest() &&
-        !surface_.save_picture(options_.picture, stage_.ground())) {
+        !Painter::save_picture(options_.picture, stage_.ground())) {
         say_once(picture_failed_, "the picture", options_.picture);
     }
 }
@@ -145,6 +144,12 @@ std::optional<Problem> show_window(const WindowOptions& options, const Scene& sc
         window.run();
     }
     return problem;
+}
+
+void wake_window() {
+    SDL_Event event{};
+    event.type = SDL_USEREVENT;
+    SDL_PushEvent(&event);
 }
 
 }  // namespace hemline

@@ -25,6 +25,22 @@ std::string Stage::set_scale(float px_per_mm) {
     return wrong;
 }
 
+void Stage::type(const std::string& text) {
+    for (const char letter : text) {
+        switch (const Key key{letter}) {
+            case Key::next_edge:
+            case Key::previous_edge:
+            case Key::undo:
+                if (scene_.press) {
+                    scene_.press(key);
+                }
+                break;
+            default:
+                typed_ += letter;
+        }
+    }
+}
+
 void Stage::want_frames() { frames_wanted_ = frames_after_event; }
 
 void Stage::draw(double since) {

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "field/theme/theme.h"
+#include "field/touch/keys.h"
 #include "field/touch/touch_queue.h"
 #include "field/touch/ui.h"
 
@@ -20,6 +21,7 @@ struct Scene {
     std::function<void(Ui&)> draw;
     std::function<const Palette&()> palette;
     std::function<float()> px_per_mm = {};  ///< of window pixels, where it may change; or empty
+    std::function<void(Key)> press = {};      ///< a key that is not text; or empty
 };
 
 class Stage {
@@ -32,7 +34,8 @@ class Stage {
     std::string set_scale(float px_per_mm);
 
     [[nodiscard]] TouchQueue& touches() { return touches_; }
-    void type(const std::string& text) { typed_ += text; }
+    /// Text for what is keyed in; keys of keys.h go to the scene.
+    void type(const std::string& text);
     /// Something happened: the next frames show it.
     void want_frames();
     /// Nothing to draw until something happens.

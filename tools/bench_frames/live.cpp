@@ -16,7 +16,7 @@
 
 #include "field/app/app.h"
 #include "field/shell/sdl_events.h"
-#include "field/shell/sdl_window.h"
+#include "field/shell/window.h"
 #include "field/store/clock.h"
 
 namespace hemline {

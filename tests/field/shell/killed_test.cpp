@@ -15,7 +15,7 @@
 #include <thread>
 
 #include "field/shell/sdl_events.h"
-#include "field/shell/sdl_window.h"
+#include "field/shell/window.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "tests/field/app/journey.h"

@@ -1,4 +1,5 @@
-// The tablet's shell: an SDL2 window, woken by events and asleep between them.
+// A window on a shell: woken by events and asleep between them. One of two shells is linked: SDL2
+// on a tablet (sdl_window.cpp), GLFW on a desk (glfw_window.cpp).
 #pragma once
 
 #include <filesystem>
@@ -26,5 +27,8 @@ struct WindowOptions {
 
 /// Opens a window and draws until it is closed. Problem: no screen, no OpenGL, no letters.
 std::optional<Problem> show_window(const WindowOptions& options, const Scene& scene);
+
+/// From any thread while a window is shown: it draws its scene anew.
+void wake_window();
 
 }  // namespace hemline

@@ -21,7 +21,7 @@ struct Scene {
     std::function<void(Ui&)> draw;
     std::function<const Palette&()> palette;
     std::function<float()> px_per_mm = {};  ///< of window pixels, where it may change; or empty
-    std::function<void(Key)> press = {};      ///< a key that is not text; or empty
+    std::function<void(Key)> press = {};    ///< a key that is not text; or empty
 };
 
 class Stage {

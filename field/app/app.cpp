@@ -81,6 +81,7 @@ App::App(Assets assets, AppOptions options)
     state_.assets = &assets_;
     state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
+    state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
     list_jobs();
     if (options_.job) {
         open_job(*options_.job);
@@ -90,6 +91,7 @@ App::App(Assets assets, AppOptions options)
 void App::draw(Ui& ui) {
     hear_saves();
     hear_search();
+    ui.set_hand(state_.hand);
     act(draw_place(ui, state_, drafts_));
 }
 
@@ -112,6 +114,11 @@ void App::tilt(TiltSample sample) {
 void App::act(const Wish& wish) {
     if (wish.toggle_light) {
         light_ = light_ == Light::day ? Light::night : Light::day;
+    }
+    if (wish.toggle_hand) {
+        options_.screen.left_hand = !options_.screen.left_hand;
+        state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
+        keep_screen();
     }
     if (wish.put_off_scale || wish.scale_by) {
         keep_scale(wish);
@@ -177,16 +184,22 @@ void App::go(Where where) {
 }
 
 void App::keep_scale(const Wish& wish) {
-    ScreenScale scale{std::nullopt, true};
+    ScreenScale& screen = options_.screen;
+    screen.put_off = true;
     if (wish.scale_by) {
         options_.px_per_mm =
             std::clamp(options_.px_per_mm * *wish.scale_by, px_per_mm_least, px_per_mm_most);
-        scale = {options_.px_per_mm, false};
+        screen.px_per_mm = options_.px_per_mm;
+        screen.put_off = false;
     }
     state_.ask_scale = false;
     go({Place::jobs, {}});
+    keep_screen();
+}
+
+void App::keep_screen() {
     if (options_.keep_scale) {
-        if (const std::optional<Problem> problem = options_.keep_scale(scale)) {
+        if (const std::optional<Problem> problem = options_.keep_scale(options_.screen)) {
             state_.notice = problem->what + " " + problem->mend;
         }
     }

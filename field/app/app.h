@@ -26,7 +26,8 @@ struct AppOptions {
     Light light = Light::day;
     float px_per_mm = px_per_mm_unknown;  ///< of window pixels
     bool ask_scale = false;               ///< it is not known, and nobody put it off
-    /// Keeps the screen's scale on this device, or that it was put off; may be empty.
+    ScreenScale screen;                   ///< what this device keeps of its screen
+    /// Keeps it on this device; may be empty.
     std::function<std::optional<Problem>(const ScreenScale&)> keep_scale;
     std::shared_ptr<Disk> disk = std::make_shared<Disk>();
     /// Called on another thread when a save has returned or a plan was found: draw() then takes
@@ -89,6 +90,7 @@ class App {
     void go(Where where);
     void list_jobs();
     void keep_scale(const Wish& wish);
+    void keep_screen();
 
     Assets assets_;
     AppOptions options_;

@@ -12,6 +12,7 @@
 #include "engine/record/job.h"
 #include "engine/work/procedure.h"
 #include "field/store/assets.h"
+#include "field/touch/ui.h"
 
 namespace hemline {
 
@@ -67,7 +68,8 @@ struct State {
     bool tilt_there = false;             ///< this tablet has a sensor that may be read
     std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
-    bool ask_scale = false;  ///< nobody measured the screen, nor put it off
+    Hand hand = Hand::right;  ///< of who holds the tablet
+    bool ask_scale = false;   ///< nobody measured the screen, nor put it off
 };
 
 /// A length being keyed in, field by field. Unset parts are empty.
@@ -114,6 +116,7 @@ struct Wish {
     std::optional<Where> go;
     bool undo = false;
     bool toggle_light = false;
+    bool toggle_hand = false;
     bool start_demo = false;
     bool put_off_scale = false;     ///< the screen is not measured now
     std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre

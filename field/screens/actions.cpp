@@ -17,6 +17,11 @@ constexpr float other_w_mm_most = 40;
 
 bool is_roomy(const Ui& ui) { return ui.page().h >= ui.mm(ui.portrait() ? upright_mm : roomy_mm); }
 
+/// The last lies under the thumb: rows run towards it.
+float at_hand(const Ui& ui, Box box, float used, float w) {
+    return ui.hand() == Hand::right ? box.x + used : box.right() - used - w;
+}
+
 }  // namespace
 
 ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w)
@@ -89,7 +94,7 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
     float y = box.y;
     for (const Row& row : rows_) {
         const std::vector<float> wide = widths(row);
-        float x = box.x;
+        float used = 0;
         Size largest = Size::bold;
         for (std::size_t i = row.from; i < row.to && i + 1 < actions_.size(); ++i) {
             largest = std::min(
@@ -98,11 +103,11 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
         for (std::size_t i = row.from; i < row.to; ++i) {
             const Action& action = actions_[i];
             const float w = wide[i - row.from];
-            if (ui.button(action.name, action.label, {x, y, w, row.h}, action.look,
-                          i + 1 < actions_.size() ? largest : Size::title)) {
+            if (ui.button(action.name, action.label, {at_hand(ui, box, used, w), y, w, row.h},
+                          action.look, i + 1 < actions_.size() ? largest : Size::title)) {
                 tapped = action.name;
             }
-            x += w + gap_;
+            used += w + gap_;
         }
         y += row.h + gap_;
     }

@@ -1,4 +1,5 @@
-// The buttons under the thumb: one row where their words fit, the primary action last and widest.
+// The buttons under the thumb: one row where their words fit, the primary action last and widest,
+// at the side of the hand that works it.
 //
 //   [ Roof ] [ Spoiled ] [      Cut as shown ]     or     [ Roof ] [ Spoiled ]
 //                                                         [   Cut as shown   ]

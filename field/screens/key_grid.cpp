@@ -20,6 +20,10 @@ float side(float room, int keys, float gap) {
     return (room - gap * (n - 1)) / n;
 }
 
+Box take_at_hand(const Ui& ui, Box& box, float w) {
+    return ui.hand() == Hand::right ? take_right(box, w) : take_left(box, w);
+}
+
 int columns_of(int keys, int tall) { return (keys + tall - 1) / tall; }
 
 int tall_of(const Ui& ui, Box box) {
@@ -31,8 +35,8 @@ int tall_of(const Ui& ui, Box box) {
 Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
 
 Box keys_beside(const Ui& ui, Box& body, int keys, float gap) {
-    Box box = take_right(body, span(ui, columns_of(keys, rows_usual)));
-    take_right(body, gap);
+    Box box = take_at_hand(ui, body, span(ui, columns_of(keys, rows_usual)));
+    take_at_hand(ui, body, gap);
     box.h = std::min(box.h, span(ui, rows_usual));
     return box;
 }
@@ -43,7 +47,7 @@ Box keys_below(const Ui& ui, Box& body, int keys, float above) {
     Box box = take_bottom(body, span(ui, low ? rows_low : rows_usual));
     take_bottom(body, gap);
     const float w = span(ui, low ? 4 : columns_of(keys, rows_usual));
-    return take_right(box, w);
+    return take_at_hand(ui, box, w);
 }
 
 bool holds_keys(const Ui& ui, Box box, int keys) {

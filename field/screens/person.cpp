@@ -57,10 +57,12 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
     const bool ready = !drafts.name.empty();
     const char* const title = drafts.naming_job ? "New job · its name" : "Who holds the tablet?";
-    const Frame frame = open_frame(ui, state, title,
-                                   {{"leave", "Back"},
-                                    {"keep name", drafts.naming_job ? "Start the job" : "It is me",
-                                     ready ? Look::primary : Look::off}});
+    const Frame frame =
+        open_frame(ui, state, title,
+                   {{"leave", "Back"},
+                    {"hand", state.hand == Hand::right ? "Left\nhanded" : "Right\nhanded"},
+                    {"keep name", drafts.naming_job ? "Start the job" : "It is me",
+                     ready ? Look::primary : Look::off}});
     Box body = frame.body;
     const std::vector<std::string> names =
         drafts.naming_job ? std::vector<std::string>() : names_known(state);
@@ -80,6 +82,8 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
     if (frame.tapped == "leave") {
         wish.go = Where{state.job.name.empty() ? Place::jobs : Place::roof, {}};
+    } else if (frame.tapped == "hand") {
+        wish.toggle_hand = true;
     } else if (frame.tapped == "keep name" && ready) {
         if (drafts.naming_job) {
             wish.start_job = drafts.name;

@@ -29,15 +29,19 @@ std::string read_size(const std::string& text, WindowOptions& window) {
     return "size is WIDTHxHEIGHT in pixels, 320 to 16384, like 1280x800";
 }
 
-/// The screen's scale, as it was measured on this device.
-void measure(AppOptions& options, WindowOptions& window) {
+/// How the screen is set on this device; a scale that is given stands before the one measured.
+void set_screen(AppOptions& options, WindowOptions& window, bool given) {
     const Result<ScreenScale> scale = read_screen_scale();
     if (!scale) {
         fail(scale.problem());
     }
     const ScreenScale known = scale ? *scale : ScreenScale{};
-    options.ask_scale = !known.px_per_mm && !known.put_off;
-    options.px_per_mm = window.px_per_mm = known.px_per_mm.value_or(px_per_mm_unknown);
+    options.screen = known;
+    options.ask_scale = !given && !known.px_per_mm && !known.put_off;
+    if (!given) {
+        window.px_per_mm = known.px_per_mm.value_or(px_per_mm_unknown);
+    }
+    options.px_per_mm = window.px_per_mm;
 }
 
 int show(WindowOptions window, AppOptions options) {
@@ -102,11 +106,7 @@ int main(int count, char** words) {
     } catch (const CLI::ParseError& error) {
         return line.exit(error) == 0 ? 0 : 2;
     }
-    if (scale->count() == 0) {
-        measure(options, window);
-    } else {
-        options.px_per_mm = window.px_per_mm;
-    }
+    set_screen(options, window, scale->count() > 0);
     window.targets = targets;
     window.picture = picture;
     options.light = night ? Light::night : Light::day;

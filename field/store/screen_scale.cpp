@@ -19,27 +19,50 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::optional<ScreenScale> parse(const std::string& text) {
-    if (text == "later\n") {
-        return ScreenScale{std::nullopt, true};
+/// One line's say; false for a line that says nothing.
+bool take_line(const std::string& line, ScreenScale& scale) {
+    if (line == "left hand" || line == "right hand") {
+        scale.left_hand = line == "left hand";
+        return true;
+    }
+    if (line == "later") {
+        scale.put_off = true;
+        return true;
     }
     float px = 0;
     int end = 0;
-    const bool read = std::sscanf(text.c_str(), "%12f px/mm%n", &px, &end) == 1 && end > 0;
-    if (!read || text.substr(static_cast<std::size_t>(end)) != "\n" ||
-        !(px >= px_per_mm_least && px <= px_per_mm_most)) {
-        return std::nullopt;
+    const bool read = std::sscanf(line.c_str(), "%12f px/mm%n", &px, &end) == 1 &&
+                      static_cast<std::size_t>(end) == line.size() && end > 0;
+    if (!read || !(px >= px_per_mm_least && px <= px_per_mm_most)) {
+        return false;
     }
-    return ScreenScale{px, false};
+    scale.px_per_mm = px;
+    return true;
+}
+
+std::optional<ScreenScale> parse(const std::string& text) {
+    ScreenScale scale;
+    std::size_t from = 0;
+    while (from < text.size()) {
+        const std::size_t end = text.find('\n', from);
+        if (end == std::string::npos || !take_line(text.substr(from, end - from), scale)) {
+            return std::nullopt;
+        }
+        from = end + 1;
+    }
+    return text.empty() ? std::nullopt : std::optional(scale);
 }
 
 std::string print(const ScreenScale& scale) {
-    if (!scale.px_per_mm) {
-        return "later\n";
+    std::string text;
+    if (scale.px_per_mm) {
+        char line[32];
+        std::snprintf(line, sizeof line, "%.4f px/mm\n", static_cast<double>(*scale.px_per_mm));
+        text = line;
+    } else if (scale.put_off) {
+        text = "later\n";
     }
-    char text[32];
-    std::snprintf(text, sizeof text, "%.4f px/mm\n", static_cast<double>(*scale.px_per_mm));
-    return text;
+    return text + (scale.left_hand ? "left hand\n" : "right hand\n");
 }
 
 /// Writes the draft beside the file and puts it in its place.

@@ -1,4 +1,4 @@
-// How many pixels this device's screen has in a millimetre: its own setting, part of no job.
+// How this device's screen is set: pixels in a millimetre, and whose hand works it. Part of no job.
 #pragma once
 
 #include <filesystem>
@@ -13,10 +13,12 @@ constexpr float px_per_mm_least = 2, px_per_mm_most = 40;
 struct ScreenScale {
     std::optional<float> px_per_mm;  ///< of window pixels; nothing when nobody measured it
     bool put_off = false;            ///< the crew was asked, and said not now
+    bool left_hand = false;          ///< the left thumb works it
 };
 
 /// What …/hemline/screen says; nothing known where there is no such file. Problem: it cannot be
-/// read, or says neither "N px/mm" (2 to 40) nor "later".
+/// read, or has other lines than "N px/mm" (2 to 40), "later",
+/// "left hand" and "right hand".
 Result<ScreenScale> read_screen_scale();
 
 /// Writes it there, whole or not at all. Problem: it cannot be written.

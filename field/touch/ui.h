@@ -41,6 +41,8 @@ enum class Look {
     quiet,    ///< text only, no outline
     off,      ///< shown, cannot be used now; not a target
 };
+/// The hand whose thumb works the screen: keys and the primary action stand at its side.
+enum class Hand { right, left };
 enum class Align { left, centre, right };
 enum class Size { small, body, bold, title, figure, fraction };  // by height, then weight
 
@@ -56,6 +58,9 @@ class Ui {
     /// The window, but never less than 150 × 90 mm (a 7 in screen): a smaller one shows a part.
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
+
+    void set_hand(Hand hand) { hand_ = hand; }
+    [[nodiscard]] Hand hand() const { return hand_; }
 
     [[nodiscard]] float mm(float millimetres) const { return millimetres * px_per_mm_; }
     [[nodiscard]] const Palette& colours() const { return *palette_; }
@@ -152,6 +157,7 @@ class Ui {
     const Palette* palette_;
     const Fonts* fonts_;
     float px_per_mm_;
+    Hand hand_ = Hand::right;
     Box page_;
     const TouchQueue* touch_ = nullptr;
     std::vector<Target> targets_;

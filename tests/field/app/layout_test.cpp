@@ -260,6 +260,15 @@ TEST_CASE("An eave is finished on a 7 in screen, upright and lying") {
     }
 }
 
+TEST_CASE("Under the left thumb every target has the same room, on 7 and on 10 in") {
+    Journey crew;
+    crew.tap_all({"by", "hand", "leave"});
+    Inspection inspection{crew, {{1280, 800}, {800, 1280}, {885, 531}, {531, 885}}, {}};
+    inspection.look();
+    crew.on_screen = [&] { inspection.look(); };
+    walk(crew);
+}
+
 TEST_CASE("By night every target has the same room") {
     Journey crew;
     crew.tap("light");

@@ -45,11 +45,24 @@ TEST_CASE("A screen nobody measured has no scale, and that is no problem") {
 
 TEST_CASE("A scale that is kept is read again, and so is that it was put off") {
     const Home home;
-    REQUIRE_FALSE(keep_screen_scale({6.3125F, false}));
+    REQUIRE_FALSE(keep_screen_scale({6.3125F, false, false}));
     CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.3125));
-    REQUIRE_FALSE(keep_screen_scale({std::nullopt, true}));
+    REQUIRE_FALSE(keep_screen_scale({std::nullopt, true, false}));
     CHECK(read_screen_scale()->put_off);
     CHECK_FALSE(read_screen_scale()->px_per_mm);
+}
+
+TEST_CASE("The left hand is kept beside the scale, and alone") {
+    const Home home;
+    REQUIRE_FALSE(keep_screen_scale({6.5F, false, true}));
+    CHECK(read_screen_scale()->left_hand);
+    CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.5));
+    REQUIRE_FALSE(keep_screen_scale({std::nullopt, false, true}));
+    CHECK(read_screen_scale()->left_hand);
+    CHECK_FALSE(read_screen_scale()->put_off);
+    REQUIRE_FALSE(keep_screen_scale({}));
+    REQUIRE(read_screen_scale().ok());
+    CHECK_FALSE(read_screen_scale()->left_hand);
 }
 
 TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {

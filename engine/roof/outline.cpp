@@ -60,6 +60,7 @@ std::vector<OutlineLine> lines_of(const Walk& walk, const Closing& closing) {
         const WalkSide& side = walk.sides[i];
         line.edge = side.edge ? walk.edges[*side.edge].edge.id : "";
         line.kind = side.edge ? walk.edges[*side.edge].edge.kind : EdgeKind::gable;
+        line.inside_udeg = side.after.inside_udeg;
         line.from = point(i);
         line.to = point(i + 1);
         line.plan =

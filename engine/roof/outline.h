@@ -46,6 +46,7 @@ struct OutlineLine {
     PlanPoint from, to;  ///< as walked, the building on the left
     Length plan;         ///< in plan, as read or implied; as guessed where nothing settles it
     LengthIs length = LengthIs::read;
+    std::optional<std::int64_t> inside_udeg;  ///< plan angle inside at `to`; none: not known
 };
 
 /// Something that a person should know about one row.

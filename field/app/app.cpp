@@ -356,6 +356,7 @@ void App::undo() {
 void App::compute() {
     state_.job = replay(state_.events, assets_.practice);
     state_.plan = make_plan(state_.job, assets_.catalogue);
+    state_.outline = outline_of(state_.job);
     state_.undo_target = undo_target(state_.events, options_.device);
     search_.cancel();
     state_.choices.clear();

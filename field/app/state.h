@@ -11,6 +11,7 @@
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
 #include "engine/work/procedure.h"
+#include "engine/work/roof_outline.h"
 #include "field/store/assets.h"
 #include "field/touch/ui.h"
 
@@ -56,8 +57,9 @@ struct State {
     const Assets* assets = nullptr;
     Job job;
     Plan plan;
-    std::vector<PlanChoice> choices;  ///< the plans found that are worth a choice, pool by pool
-    bool looking = false;             ///< more of them may be found yet
+    std::optional<RoofOutline> outline;  ///< none: there is no edge to walk along
+    std::vector<PlanChoice> choices;     ///< the plans found that are worth a choice, pool by pool
+    bool looking = false;                ///< more of them may be found yet
     std::vector<Event> events;
     Where where;
     std::string by;  ///< who holds the tablet

@@ -1,5 +1,6 @@
 #include "field/screens/edge_view.h"
 
+#include "engine/work/order.h"
 #include "field/screens/frame.h"
 
 namespace hemline {
@@ -108,12 +109,14 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
 }
 
 std::optional<NextWork> next_work(const State& state) {
-    for (const EdgeWork& work : state.job.edges) {
-        if (status_on(state, work) != EdgeStatus::finished) {
-            return next_work_on(state, work);
-        }
+    const std::vector<EdgeNext> all =
+        whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
+    if (all.empty()) {
+        return std::nullopt;
     }
-    return std::nullopt;
+    NextWork next = next_work_on(state, *state.job.find(all.front().edge));
+    next.waits_for = all.front().waits_for;
+    return next;
 }
 
 }  // namespace hemline

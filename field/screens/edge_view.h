@@ -22,11 +22,12 @@ Result<Card> card_in_hand(const State& state, const Where& where);
 /// The place where the edge's next piece of work is done, and what to call it.
 struct NextWork {
     Where where;
-    std::string label;  ///< of the button: "Next cut", "Read again"
-    std::string what;   ///< one line: "Cut piece 2 of eave C"
+    std::string label;           ///< of the button: "Next cut", "Read again"
+    std::string what;            ///< one line: "Cut piece 2 of eave C"
+    std::string waits_for = {};  ///< of the whole roof's next: why nothing can be done yet
 };
 NextWork next_work_on(const State& state, const EdgeWork& work);
-/// The first edge of the job with something to do; nullopt when all are finished.
+/// What comes next on the whole roof, in the order of fitting; nullopt when all is finished.
 std::optional<NextWork> next_work(const State& state);
 
 }  // namespace hemline

@@ -1,9 +1,10 @@
-// The roof: its edges with where each stands, what comes next, and how the sticks do.
+// The roof: drawn and listed with where each edge stands, what comes next, and how the sticks do.
 #include <imgui.h>
 
 #include <algorithm>
 
 #include "engine/work/hook_doubt.h"
+#include "field/screens/draw_roof_plan.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -14,6 +15,9 @@ namespace hemline {
 namespace {
 
 constexpr float row_mm = 17;
+constexpr float low_mm = 75;  // a body as low scrolls whole
+constexpr float words_part = 0.24F;
+constexpr float plan_part = 0.6F;  // of the list's height that the roof drawn takes, upright
 
 std::string length_words(const State& state, const EdgeWork& work) {
     const std::optional<Length> length = work.length(state.job.practice);
@@ -117,6 +121,13 @@ float draw_sticks(Ui& ui, const State& state, Box box) {
     return y - box.y;
 }
 
+void draw_plan(Ui& ui, const State& state, Box box, Wish& wish) {
+    const std::string touched = draw_roof_plan(ui, state, box);
+    if (const EdgeWork* const work = edge_of(state, touched)) {
+        wish.go = next_work_on(state, *work).where;
+    }
+}
+
 void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, Box& side) {
     const float top = side.y;
     float y = side.y;
@@ -128,6 +139,47 @@ void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, 
         Size::title);
     y += ui.mm(5);
     take_top(side, y - top);
+}
+
+/// What comes next and the way to the sticks; then, in a list, all edges and how the sticks do.
+void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
+               bool plan_in_it, Wish& wish) {
+    const bool low = body.h < ui.mm(low_mm);
+    if (!low) {
+        draw_next(ui, state, next, body);
+        draw_sticks_button(ui, state, body, wish);
+    }
+    Box list = ui.begin_scroll("edges", body);
+    const float top = list.y;
+    if (low) {
+        draw_next(ui, state, next, list);
+        draw_sticks_button(ui, state, list, wish);
+    }
+    if (plan_in_it) {
+        const float h = std::max(ui.mm(roof_plan_mm_least), body.h * plan_part);
+        draw_plan(ui, state, take_top(list, h), wish);
+        take_top(list, draw_roof_words(ui, state, list) + ui.mm(2));
+    }
+    take_top(list, draw_band(ui, hook_doubt(state.job), list));
+    for (const EdgeWork& work : state.job.edges) {
+        draw_edge_row(ui, state, work, take_top(list, ui.mm(row_mm)), wish);
+    }
+    take_top(list, ui.mm(5));
+    take_top(list, draw_sticks(ui, state, list));
+    ui.end_scroll(list.y - top);
+}
+
+void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
+               Wish& wish) {
+    if (!ui.portrait() && state.outline) {
+        Box left = take_left(body, body.w * 0.5F);
+        take_left(body, ui.mm(6));
+        const Box words = take_bottom(left, left.h * words_part);
+        take_bottom(left, ui.mm(1));
+        draw_plan(ui, state, left, wish);
+        ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));
+    }
+    draw_list(ui, state, next, body, ui.portrait() && state.outline, wish);
 }
 
 }  // namespace
@@ -142,36 +194,7 @@ Wish draw_roof(Ui& ui, const State& state) {
                     {"history", "Record,\nundo"},
                     {"by", "Held by\n" + state.by},
                     {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
-    Box body = frame.body;
-    if (!ui.portrait()) {
-        Box side = take_right(body, body.w * 0.38F);
-        take_right(body, ui.mm(6));
-        Box words = ui.begin_scroll("roof side", side);
-        const float top = words.y;
-        draw_next(ui, state, next, words);
-        take_top(words, draw_band(ui, hook_doubt(state.job), words));
-        draw_sticks_button(ui, state, words, wish);
-        take_top(words, draw_sticks(ui, state, words));
-        ui.end_scroll(words.y - top);
-    } else {
-        draw_next(ui, state, next, body);
-        draw_sticks_button(ui, state, body, wish);
-    }
-    const float row_height = ui.mm(row_mm);
-    Box list = ui.begin_scroll("edges", body);
-    const float top = list.y;
-    if (ui.portrait()) {
-        take_top(list, draw_band(ui, hook_doubt(state.job), list));
-    }
-    for (const EdgeWork& work : state.job.edges) {
-        draw_edge_row(ui, state, work, take_top(list, row_height), wish);
-    }
-    if (ui.portrait()) {
-        take_top(list, ui.mm(5));
-        take_top(list, draw_sticks(ui, state, list));
-    }
-    ui.end_scroll(list.y - top);
-
+    draw_body(ui, state, next, frame.body, wish);
     if (frame.tapped == "next" && next) {
         wish.go = next->where;
     } else if (frame.tapped == "jobs") {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/work/order.h"
 #include "field/screens/draw_section.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
@@ -128,6 +129,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     if (pinned && is_refused(drafts)) {  // what was asked comes before all else
         take_top(words, draw_limits(ui, state, step, drafts, words));
     }
+    take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
     draw_caution(ui, step.rule->caution, words);
     const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
     take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));

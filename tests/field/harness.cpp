@@ -84,15 +84,24 @@ void Harness::tap_all(const std::vector<std::string>& names) {
 
 void Harness::press(std::string_view name) {
     const Box box = target(name);
-    x_ = box.mid_x();
-    y_ = box.mid_y();
+    press_at(box.mid_x(), box.mid_y());
+}
+
+void Harness::press_at(float x, float y) {
+    x_ = x;
+    y_ = y;
     touch({TouchKind::down, 0, x_, y_});
 }
 
 void Harness::lift() { touch({TouchKind::up, 0, x_, y_}); }
 
 void Harness::drag(std::string_view name, float dx_mm, float dy_mm) {
-    press(name);
+    const Box box = target(name);
+    drag_from(box.mid_x(), box.mid_y(), dx_mm, dy_mm);
+}
+
+void Harness::drag_from(float x, float y, float dx_mm, float dy_mm) {
+    press_at(x, y);
     for (int i = 0; i < 10; ++i) {
         x_ += dx_mm * px_per_mm_ / 10;
         y_ += dy_mm * px_per_mm_ / 10;

@@ -33,6 +33,8 @@ class Harness {
     void tap_all(const std::vector<std::string>& names);
     /// Touches the middle of a target and moves by so many millimetres in ten frames.
     void drag(std::string_view name, float dx_mm, float dy_mm);
+    /// The same from a place in window pixels.
+    void drag_from(float x, float y, float dx_mm, float dy_mm);
     void press(std::string_view name);
     void lift();
     /// A touch as it is, then the frames it asks for.
@@ -54,6 +56,7 @@ class Harness {
     [[nodiscard]] TouchQueue& queue() { return queue_; }
 
   private:
+    void press_at(float x, float y);
     struct Close {
         void operator()(ImGuiContext* context) const;
     };

@@ -64,7 +64,19 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
         w_, h_, px_per_mm_);
 }
 
+/// A thumb moves the list of edges, at the right of the page, until the one it looks for shows.
+void Journey::scroll_to(std::string_view name) {
+    constexpr int most = 60;
+    for (int i = 0; i < most && !screen->has_target(name); ++i) {
+        const Box page = screen->ui().page();
+        screen->drag_from(page.w * 0.8F, page.h * 0.6F, 0, i < most / 2 ? -25.0F : 25.0F);
+    }
+}
+
 void Journey::tap(std::string_view name) {
+    if (name.rfind("edge ", 0) == 0 && where().place == Place::roof) {
+        scroll_to(name);
+    }
     const std::size_t before = state().events.size();
     screen->tap(name);
     ++touches;

@@ -78,6 +78,7 @@ struct Journey {
     std::optional<ScreenScale> scale_kept;  ///< what the device was told to keep
 
   private:
+    void scroll_to(std::string_view name);
     void answer(const Step& step);
     void start(std::optional<std::filesystem::path> job);
     float w_ = 1280, h_ = 800, px_per_mm_ = px_per_mm_unknown;

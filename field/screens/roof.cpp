@@ -16,7 +16,7 @@ namespace {
 
 constexpr float row_mm = 17;
 constexpr float low_mm = 75;  // a body as low scrolls whole
-constexpr float words_part = 0.24F;
+constexpr float words_part = 0.24F, words_part_missed = 0.42F;
 constexpr float plan_part = 0.6F;  // of the list's height that the roof drawn takes, upright
 
 std::string length_words(const State& state, const EdgeWork& work) {
@@ -174,7 +174,8 @@ void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     if (!ui.portrait() && state.outline) {
         Box left = take_left(body, body.w * 0.5F);
         take_left(body, ui.mm(6));
-        const Box words = take_bottom(left, left.h * words_part);
+        const bool missed = state.outline->outline.state == OutlineState::misses;
+        const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
         take_bottom(left, ui.mm(1));
         draw_plan(ui, state, left, wish);
         ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));

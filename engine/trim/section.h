@@ -9,8 +9,8 @@
 //              \  kick: −30
 //              ⊂  hem: +180
 //
-//   For a screen: read the sections once, take one by its trim's id, fit it to the edge, and draw
-//   section_path() of it; every field is an editor's field, check_section() says what is wrong.
+//   For a screen: read the sections once, take one by its trim's id and fit it to the edge;
+//   bends_of() says how its legs turn, and check_section() what is wrong with it.
 #pragma once
 
 #include <cstdint>

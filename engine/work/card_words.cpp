@@ -80,9 +80,11 @@ std::string_view deed_of(MarkKind kind) {
         case MarkKind::corner_point:
             return "mark only: the bend meets the corner here";
         case MarkKind::mitre_near:
-            return "leg on this roof: cut line from its outer edge here to the corner point";
+            return "leg on this roof: from its outer edge here to the corner point, cut, or folded "
+                   "if a tab is left";
         case MarkKind::mitre_far:
-            return "leg on the other roof: cut line from its outer edge here to the corner point";
+            return "leg on the other roof: from its outer edge here to the corner point, cut, or "
+                   "folded if a tab is left";
         case MarkKind::end_fold:
             return "end folded down here to close it";
         case MarkKind::turn_up:

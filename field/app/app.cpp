@@ -52,6 +52,10 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_stock(ui, state);
         case Place::choices:
             return draw_choices(ui, state);
+        case Place::folded:
+            return draw_folded(ui, state, drafts);
+        case Place::section:
+            return {};
     }
     return {};
 }

@@ -37,6 +37,8 @@ enum class Place {
     on_hand,
     stock,
     choices,
+    folded,
+    section,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -90,7 +92,23 @@ struct TiltDraft {
     std::vector<TiltSample> coming, first, turned;
 };
 
+/// How the folded piece is looked at.
+struct FoldedDraft {
+    std::optional<Side> end;       ///< none: the one with more work
+    int step = 2;                  ///< as cut, tabs half folded, finished, with what it meets
+    float turned = 0, raised = 0;  ///< degrees, by the finger
+};
+
+/// The leg or bend that is being keyed in, of the section's.
+struct SectionDraft {
+    int leg = -1, bend = -1;
+    std::string degrees;  ///< digits of the bend
+    bool up = false;      ///< toward the upper face
+};
+
 struct Drafts {
+    FoldedDraft folded;
+    SectionDraft section;
     LengthDraft length;
     bool field_opened = false;           ///< the step has chosen the field its limit lies in
     std::optional<LengthDraft> cleared;  ///< what "start again" took off, to be put back

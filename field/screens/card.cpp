@@ -103,6 +103,7 @@ Wish draw_card(Ui& ui, const State& state) {
         ui, state, title_for(*work, *card),
         {{"leave", "Roof"},
          {"run", "The run"},
+         {"folded", "Folded"},
          {"spoiled", "Spoiled", can_cut ? Look::plain : Look::off},
          {"differently", "Cut\ndifferently", can_cut ? Look::plain : Look::off},
          {"cut", can_cut ? "Cut as shown" : "Waits", can_cut ? Look::primary : Look::off}});
@@ -125,6 +126,9 @@ Wish draw_card(Ui& ui, const State& state) {
     } else if (frame.tapped == "differently") {
         wish.go = state.where;
         wish.go->place = Place::differently;
+    } else if (frame.tapped == "folded") {
+        wish.go = state.where;
+        wish.go->place = Place::folded;
     } else if (frame.tapped == "run") {
         wish.go = Where{Place::run, work->edge.id};
     } else if (frame.tapped == "leave") {

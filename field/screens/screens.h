@@ -33,4 +33,7 @@ Wish draw_stock(Ui& ui, const State& state);
 /// The plans worth a choice, side by side.
 Wish draw_choices(Ui& ui, const State& state);
 
+/// The card's piece folded up, in steps, as it is compared with the metal in hand.
+Wish draw_folded(Ui& ui, const State& state, Drafts& drafts);
+
 }  // namespace hemline

@@ -53,7 +53,7 @@ void TouchQueue::cancel() {
 }
 
 void TouchQueue::next_frame(double dt) {
-    scroll_ = 0;
+    scroll_ = aside_ = 0;
     switch (phase_) {
         case Phase::idle_done:
             rest(dt);
@@ -135,10 +135,12 @@ void TouchQueue::hold(double dt) {
 void TouchQueue::move_to(const Touch& touch) {
     if (!dragging_ && std::hypot(touch.x - down_x_, touch.y - down_y_) > slop_px_) {
         dragging_ = true;
+        x_ = down_x_;
         y_ = down_y_;  // the list comes along from where the finger fell
     }
     if (dragging_) {
         scroll_ += touch.y - y_;
+        aside_ += touch.x - x_;
     }
     x_ = touch.x;
     y_ = touch.y;

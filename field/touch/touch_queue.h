@@ -36,6 +36,8 @@ class TouchQueue {
     [[nodiscard]] bool dragging() const { return dragging_; }
     /// Pixels that the list under the drag moves down in this frame (drag or decaying fling).
     [[nodiscard]] float scroll() const { return scroll_; }
+    /// The same sideways, of the drag alone.
+    [[nodiscard]] float aside() const { return aside_; }
     /// Where the drag began: the list under that point scrolls.
     [[nodiscard]] float origin_x() const { return down_x_; }
     [[nodiscard]] float origin_y() const { return down_y_; }
@@ -56,7 +58,7 @@ class TouchQueue {
     bool dragging_ = false;
     float slop_px_;
     float x_ = 0, y_ = 0, down_x_ = 0, down_y_ = 0;
-    float scroll_ = 0, speed_ = 0, fling_ = 0;  // pixels; pixels a second
+    float scroll_ = 0, aside_ = 0, speed_ = 0, fling_ = 0;  // pixels; pixels a second
 };
 
 }  // namespace hemline

@@ -127,6 +127,14 @@ bool Ui::pressed(std::string_view name) const {
     return ImGui::GetActiveID() == id && ImGui::GetIO().MouseDown[0];
 }
 
+Ui::Moved Ui::dragged(Box box) const {
+    if (touch_ == nullptr || !touch_->dragging() ||
+        !box.holds(touch_->origin_x(), touch_->origin_y())) {
+        return {};
+    }
+    return {touch_->aside(), touch_->scroll()};
+}
+
 Box Ui::begin_scroll(std::string_view name, Box view, float content_height) {
     require(scroll_ == nullptr, "one list at a time scrolls");
     scroll_ = &scrolls_.try_emplace(std::string(name)).first->second;

@@ -105,6 +105,12 @@ class Ui {
     /// The sign of "take the last digit back", which B612 has no letter for, centred in a box.
     void backspace_sign(Box box, Colour colour);
 
+    /// By how many pixels a finger that fell on the box moved it in this frame.
+    struct Moved {
+        float x = 0, y = 0;
+    };
+    [[nodiscard]] Moved dragged(Box box) const;
+
     /// A list that scrolls under the finger anywhere on it. Returns the moving box to draw in. A
     /// target of which less than 10 mm shows cannot be tapped until it is scrolled into view.
     /// Where there is more than shows, a bar at its right edge says so; the box stays clear of it.

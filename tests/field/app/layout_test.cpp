@@ -155,6 +155,8 @@ void walk(Journey& crew) {
     crew.reach_step("A", "wrap_fasten", 1);
     crew.tap_all({"digit 1", "answer", "answer"});  // far too few, noted
     crew.reach_card("A", TrimRole::main, 1);
+    crew.tap_all({"folded", "step cut", "step half", "end right", "step meeting", "end left"});
+    crew.tap_all({"step finished", "to card"});
     tap_in_vain(crew, "cut");
     crew.tap("cut");
     crew.reach_step("A", "hook", 1);

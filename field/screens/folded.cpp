@@ -1,0 +1,205 @@
+// The folded piece: its end in steps, from as cut to finished and put together with what it meets,
+// turned with a finger, to be compared with the metal in hand.
+#include <algorithm>
+
+#include "engine/work/piece_meeting.h"
+#include "field/screens/draw_solid.h"
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float button_mm = 12, gap_mm = 3, degrees_a_mm = 1.5F, column_mm = 54;
+constexpr double raised_at_first = 28, turned_at_first = 38, raised_most = 89;
+constexpr Length shown_past = inches(4);  // plain metal past the end's work
+constexpr Length shown_least = inches(9);
+
+struct StepRow {
+    const char *name, *label, *says;
+};
+constexpr StepRow steps[] = {
+    {"step cut", "As cut", "Bent on the brake, cut at the end; the tabs are still flat."},
+    {"step half", "Tabs half", "The tabs half folded, by hand."},
+    {"step finished", "Finished", "Every fold done. Compare it with the metal in hand."},
+    {"step meeting", "Together", "Put together with the piece that it meets."},
+};
+constexpr int meeting_step = 3;
+
+/// What is drawn, and what is said of it.
+struct Shown {
+    std::vector<SolidPart> parts;
+    std::vector<FoldFault> faults;
+    std::string says;
+};
+
+Side end_shown(const Card& card, const FoldedDraft& draft) {
+    if (draft.end) {
+        return *draft.end;
+    }
+    const bool left_plain = card.left == EndWork::square || card.left == EndWork::overlap;
+    return left_plain ? Side::right : Side::left;
+}
+
+/// As much of the end as its marks reach, and some plain metal.
+Length reach_of(const Card& card, Side side) {
+    Length reach;
+    for (const Mark& mark : card.marks) {
+        if (mark.toward == side && mark.kind != MarkKind::end_cut) {
+            reach = std::max(reach, side == Side::left ? mark.at : card.cut - mark.at);
+        }
+    }
+    return std::min(card.cut, std::max(shown_least, reach + shown_past));
+}
+
+Falls falls_on(EdgeKind kind) {
+    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
+}
+
+/// The roof behind the edge; a wrap or a cleat has no leg on it, and its face is plumb.
+Slope slope_under(const EdgeWork& work, const Card& card) {
+    constexpr Slope plumb{SlopeNotation::degrees, 89'999'999};
+    return card.role == TrimRole::main ? work.edge.pitch.value_or(rise_in_12(6)) : plumb;
+}
+
+Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& card,
+                       const FlatPattern& pattern, Side side, int step) {
+    const Section* const section = state.assets->sections.find(card.trim);
+    const Painted painted = section == nullptr ? Painted::none : section->painted;
+    const Length reach = reach_of(card, side);
+    Shown shown;
+    shown.says = steps[step].says;
+    if (step == meeting_step) {
+        const auto meeting =
+            piece_meeting({state.job, state.plan, state.assets->catalogue, state.assets->sections,
+                           state.outline ? &*state.outline : nullptr},
+                          card, side, reach);
+        if (!meeting) {
+            return meeting.problem();
+        }
+        shown.parts = {{meeting->own, painted, false}, {meeting->other, painted, true}};
+        shown.faults = meeting->faults;
+        shown.says = "Put together with " + meeting->other_name + ".";
+        return shown;
+    }
+    const FlatPattern end = near_end(pattern, side, reach);
+    const std::int64_t broken = side == Side::left ? reach.nm() : pattern.length.nm() - reach.nm();
+    constexpr FoldStep folds[] = {FoldStep::as_cut, FoldStep::tabs_half, FoldStep::finished};
+    const Placing root = resting(end, slope_under(work, card), falls_on(card.kind));
+    shown.parts = {
+        {facets_of(end, fold_up(end, step_of(folds[step]), root), broken), painted, false}};
+    shown.faults = tab_faults(pattern);
+    return shown;
+}
+
+/// The steps, and the two ends, as buttons one touch apart.
+void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& body) {
+    const float h = ui.mm(button_mm), gap = ui.mm(gap_mm);
+    const auto step_button = [&](int i, Box box) {
+        const bool off = i == meeting_step && !can_meet;
+        if (ui.button(steps[i].name, steps[i].label, box,
+                      off               ? Look::off
+                      : draft.step == i ? Look::chosen
+                                        : Look::plain)) {
+            draft.step = i;
+        }
+    };
+    const auto end_button = [&](Side end, Box box) {
+        const std::string word(word_of(end));
+        if (ui.button("end " + word, (end == Side::left ? "Left end" : "Right end"), box,
+                      end == side ? Look::chosen : Look::plain)) {
+            draft.end = end;
+            draft.turned = draft.raised = 0;
+        }
+    };
+    if (ui.portrait()) {
+        const auto ends = columns(take_bottom(body, h), 2, gap);
+        end_button(Side::left, ends[0]);
+        end_button(Side::right, ends[1]);
+        take_bottom(body, gap);
+        const auto places = columns(take_bottom(body, h), 4, gap);
+        for (int i = 0; i < 4; ++i) {
+            step_button(i, places[static_cast<std::size_t>(i)]);
+        }
+        take_bottom(body, gap);
+        return;
+    }
+    const Box column = take_right(body, ui.mm(column_mm));
+    take_right(body, gap);
+    Box list = ui.begin_scroll("folded steps", column);
+    const float top = list.y;
+    for (int i = 0; i < 4; ++i) {
+        step_button(i, take_top(list, h));
+        take_top(list, gap);
+    }
+    take_top(list, gap);
+    const auto ends = columns(take_top(list, h), 2, gap);
+    end_button(Side::left, ends[0]);
+    end_button(Side::right, ends[1]);
+    take_top(list, gap);
+    take_top(list, draw_solid_key(ui, draft.step == meeting_step, list));
+    ui.end_scroll(list.y - top);
+}
+
+void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDraft& draft,
+                Side side, Box body) {
+    take_top(body, ui.paragraph(body.x, body.y, body.w, shown.says, Size::bold) + ui.mm(1));
+    for (const FoldFault& fault : shown.faults) {
+        take_top(body, draw_band(ui, fault.what + " " + fault.mend, body));
+    }
+    const Ui::Moved moved = ui.dragged(body);
+    draft.turned -= moved.x / ui.mm(1) * degrees_a_mm;
+    draft.raised += moved.y / ui.mm(1) * degrees_a_mm;
+    const double from = side == Side::right ? turned_at_first : -turned_at_first;
+    draft.raised = std::clamp(draft.raised, static_cast<float>(-raised_most - raised_at_first),
+                              static_cast<float>(raised_most - raised_at_first));
+    const float line = ui.line_height(Size::small);
+    ui.text(body.x, body.bottom() - line, "Drag to turn it.", Size::small, Align::left,
+            ui.colours().soft);
+    take_bottom(body, line);
+    draw_solid(ui, shown.parts, pattern.legs.names,
+               {from + static_cast<double>(draft.turned),
+                raised_at_first + static_cast<double>(draft.raised)},
+               body);
+}
+
+}  // namespace
+
+Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    const Result<Card> card = card_in_hand(state, state.where);
+    if (work == nullptr || !card) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const Frame frame = open_frame(
+        ui, state, title_of(work->edge) + " · piece " + std::to_string(card->piece) + " folded",
+        {{"leave", "Roof"}, {"to card", "The cut card", Look::primary}});
+    FoldedDraft& draft = drafts.folded;
+    const Side side = end_shown(*card, draft);
+    Box body = frame.body;
+    const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state.assets->sections);
+    if (!pattern) {
+        ui.paragraph(body.x, body.y, body.w, pattern.problem().what + " " + pattern.problem().mend);
+    } else {
+        const bool can_meet = shown_of(state, *work, *card, *pattern, side, meeting_step).ok();
+        draft.step = draft.step == meeting_step && !can_meet ? meeting_step - 1 : draft.step;
+        draw_choices_of(ui, draft, side, can_meet, body);
+        const Result<Shown> shown = shown_of(state, *work, *card, *pattern, side, draft.step);
+        if (shown) {
+            draw_shown(ui, *shown, *pattern, draft, side, body);
+        }
+    }
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "to card") {
+        wish.go = state.where;
+        wish.go->place = Place::card;
+    }
+    return wish;
+}
+
+}  // namespace hemline

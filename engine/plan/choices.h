@@ -31,6 +31,9 @@ struct EdgeOption {
 /// side; the same with one lap more, small equal ends. Empty where no piece can be long enough.
 std::vector<EdgeOption> divisions_menu(const RunRule& rule);
 
+/// Every balanced division into so many pieces whose first cut is on the grid or a whole stick.
+std::vector<EdgeOption> balanced_ways(const RunRule& rule, std::int64_t pieces);
+
 /// True when some division of the edge into so many pieces is balanced and keeps the limits.
 bool can_balance(const RunRule& rule, std::int64_t pieces);
 
@@ -61,17 +64,40 @@ struct JointBound {
     std::int64_t sticks = 0;  ///< paid + what the certificate bounds
 };
 
+/// Why no plan within so many laps and unbalanced edges takes fewer new sticks: a piece is worth
+/// the more the longer it is, no stick of stock[k] holds more than stick_worth[k], and each edge
+/// takes at least the worth of its cheapest lawful division, with `lap` for each lap more and
+/// `unbalanced` where it is. As in Certificate, limited stock may hold more than its share.
+/// docs/cutting.md.
+struct JointWorths {
+    std::vector<Length> from;               ///< rising
+    std::vector<std::int64_t> worth;        ///< of a piece from there on; a shorter one 0
+    std::vector<std::int64_t> stick_worth;  ///< one for each stock
+    std::int64_t lap = 0, unbalanced = 0;
+    std::int64_t share = 1;
+    std::int64_t bound = 0;
+};
+
+/// One part of all ways to choose: of each edge only some classes, a bit 2·laps (+ 1 where
+/// unbalanced) each, and what bounds their plans.
+struct JointPart {
+    std::vector<std::uint32_t> classes;
+    JointWorths worths;
+};
+
 struct JointPlan {
     std::vector<EdgeOption> divisions;  ///< one for each edge
     CuttingJob job;                     ///< every uncut piece, edge by edge
     CuttingPlan cutting;                ///< of `job`
     std::int64_t extra_laps = 0;
     std::int64_t unbalanced = 0;
-    std::int64_t sticks = 0;         ///< new sticks
-    std::int64_t lower_bound = 0;    ///< for no more laps and unbalanced edges than these
-    bool proved = false;             ///< sticks == lower_bound and every piece is cut
-    std::string bound_from;          ///< how the bound was reached, for people
-    std::vector<JointBound> bounds;  ///< lower_bound is the least of theirs; empty: metal in all
+    std::int64_t sticks = 0;       ///< new sticks
+    std::int64_t lower_bound = 0;  ///< for no more laps and unbalanced edges than these
+    bool proved = false;           ///< sticks == lower_bound and every piece is cut
+    std::string bound_from;        ///< how the bound was reached, for people
+    std::vector<JointBound>
+        bounds;                    ///< lower_bound is the least of theirs; both empty: metal in all
+    std::vector<JointPart> parts;  ///< or of theirs, and they leave nothing out
 };
 
 /// The plan that comes first in the order of preference. Deterministic: counted steps, no clock.

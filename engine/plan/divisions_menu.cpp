@@ -140,6 +140,14 @@ bool can_balance(const RunRule& rule, std::int64_t pieces) {
     return pieces >= 1 && !balanced_divisions(rule, pieces).empty();
 }
 
+std::vector<EdgeOption> balanced_ways(const RunRule& rule, std::int64_t pieces) {
+    std::vector<EdgeOption> ways;
+    for (const Covers& covers : balanced_divisions(rule, pieces)) {
+        ways.push_back(option_of(rule, covers, Balance::balanced));
+    }
+    return ways;
+}
+
 std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
     std::vector<EdgeOption> menu;
     const auto plain = divide_run(rule, Style::balanced);

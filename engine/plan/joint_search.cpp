@@ -4,7 +4,6 @@
 #include <limits>
 #include <tuple>
 
-#include "engine/plan/joint_gaps.h"
 #include "engine/plan/joint_split.h"
 
 namespace hemline {
@@ -63,82 +62,6 @@ void JointSearch::try_relaxed(const Relaxed& relaxed) {
     }
 }
 
-/// Turns single edges of a plan to another division that looks no worse, while that saves sticks.
-void JointSearch::try_other_options(std::size_t from, std::int64_t wanted) {
-    Kept best = kept_[from];
-    for (std::size_t e = 0; e < ways_.size(); ++e) {
-        for (std::size_t o = 0; o < ways_[e].options.size(); ++o) {
-            if (best.plan.sticks <= wanted || effort_.is_spent()) {
-                return;
-            }
-            const EdgeOption& option = ways_[e].options[o];
-            const EdgeOption& own = ways_[e].options[best.chosen[e]];
-            const bool no_worse =
-                option.extra_laps <= own.extra_laps &&
-                (option.balance != Balance::unbalanced || own.balance == Balance::unbalanced);
-            if (o == best.chosen[e] || !no_worse) {
-                continue;
-            }
-            Chosen chosen = best.chosen;
-            chosen[e] = o;
-            if (try_chosen(chosen)) {
-                best = kept_.back();
-            }
-        }
-    }
-}
-
-/// Balances what can be at no cost, the most unbalanced plans first.
-void JointSearch::try_balancing() {
-    std::vector<Kept> from = kept_;
-    for (Kept& best : from) {
-        for (std::size_t e = ways_.size(); e-- > 0 && !effort_.is_spent();) {
-            if (ways_[e].options.empty() ||
-                ways_[e].options[best.chosen[e]].balance != Balance::unbalanced) {
-                continue;
-            }
-            for (const std::size_t even : ways_[e].even) {
-                Chosen chosen = best.chosen;
-                chosen[e] = even;
-                if (ways_[e].options[even].extra_laps <=
-                        ways_[e].options[best.chosen[e]].extra_laps &&
-                    try_chosen(chosen) && kept_.back().plan.sticks <= best.plan.sticks) {
-                    best = kept_.back();
-                    break;
-                }
-            }
-        }
-    }
-}
-
-/// Divides single free edges by what the others leave, while that saves sticks or looks better.
-void JointSearch::try_gaps() {
-    std::set<Chosen> looked_at;
-    for (std::size_t i = 0; i < kept_.size() && !effort_.is_spent();) {
-        if (!looked_at.insert(kept_[i].chosen).second || !kept_[i].plan.cutting.missing.empty()) {
-            ++i;
-            continue;
-        }
-        const Kept from = kept_[i];
-        i = 0;  // what is found may beat plans before this one, or save more with another edge
-        for (std::size_t e = 0; e < ways_.size() && !effort_.is_spent(); ++e) {
-            if (!ways_[e].is_free || ways_[e].is_fixed || ways_[e].options.empty()) {
-                continue;
-            }
-            const std::int64_t least = ways_[e].fulls + 1;
-            for (std::int64_t pieces = least; pieces <= least + 1; ++pieces) {
-                auto option = divide_by_gaps(job_, from.plan, e, pieces);
-                if (!option) {
-                    continue;
-                }
-                Chosen chosen = from.chosen;
-                chosen[e] = add_option(ways_[e], std::move(*option));
-                try_chosen(chosen);
-            }
-        }
-    }
-}
-
 std::optional<std::int64_t> JointSearch::fewest(Allowed allowed) const {
     std::optional<std::int64_t> sticks;
     for (const Kept& kept : kept_) {
@@ -155,7 +78,7 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
     if (known != of_free_.end()) {
         return known->second;
     }
-    AllowedBound least{metal_bound(job_, ways_, laps_least_), "metal in all", {}};
+    AllowedBound least{metal_bound(job_, ways_, laps_least_), "metal in all", {}, {}};
     const std::int64_t laps = std::max(std::int64_t{0}, extra_laps - laps_least_);
     std::vector<std::vector<std::int64_t>> shares;
     for (std::int64_t shared = 0; shared <= laps && shares.size() <= shares_most; ++shared) {
@@ -173,11 +96,11 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
             const std::int64_t steps =
                 shares.size() == 1 ? effort_.left() / parts_of_the_effort : steps_of_one;
             const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
-            if (found.parts.empty() || relaxed.bound.sticks < found.sticks) {
+            if (found.relaxed.empty() || relaxed.bound.sticks < found.sticks) {
                 found.sticks = relaxed.bound.sticks;
                 found.from = relaxed.plan.bound_from;
             }
-            found.parts.push_back(relaxed.bound);
+            found.relaxed.push_back(relaxed.bound);
             try_relaxed(relaxed);
         }
         if (found.sticks > least.sticks) {
@@ -193,11 +116,11 @@ AllowedBound JointSearch::look_through(Allowed allowed) {
         const bool is_first = allowed.extra_laps == laps_least_ && allowed.unbalanced == 0;
         const std::int64_t steps = is_first ? effort_.left() / parts_of_the_effort : steps_of_one;
         const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
-        if (found.parts.empty() || relaxed.bound.sticks < found.sticks) {
+        if (found.relaxed.empty() || relaxed.bound.sticks < found.sticks) {
             found.sticks = relaxed.bound.sticks;
             found.from = relaxed.plan.bound_from;
         }
-        found.parts.push_back(relaxed.bound);
+        found.relaxed.push_back(relaxed.bound);
         if (relaxed.bound.sticks < fewest(allowed).value_or(relaxed.bound.sticks + 1)) {
             try_relaxed(relaxed);
         }
@@ -221,15 +144,20 @@ const AllowedBound& JointSearch::bound(Allowed allowed) {
         return known->second;
     }
     AllowedBound best = bound_of_free(allowed.extra_laps);
-    const bool settled = fewest(allowed).value_or(best.sticks + 1) <= best.sticks;
     const bool nothing_free =
         laps_least_ == allowed.extra_laps &&
         std::none_of(ways_.begin(), ways_.end(), [](const EdgeWays& ways) { return ways.is_free; });
-    if (!settled && (can_relax_ || nothing_free)) {
-        AllowedBound found = look_through(allowed);
+    const auto is_open = [&] { return fewest(allowed).value_or(best.sticks + 1) > best.sticks; };
+    const auto take = [&](AllowedBound found) {
         if (found.sticks > best.sticks) {
             best = std::move(found);
         }
+    };
+    if (is_open()) {
+        take(branch(allowed));
+    }
+    if (is_open() && (can_relax_ || nothing_free)) {
+        take(look_through(allowed));
     }
     return bounds_.emplace(key, std::move(best)).first->second;
 }
@@ -329,7 +257,8 @@ std::vector<JointPlan> JointSearch::plans() {
         JointPlan plan = kept.plan;
         plan.lower_bound = own.sticks;
         plan.bound_from = own.from;
-        plan.bounds = own.parts;
+        plan.bounds = own.relaxed;
+        plan.parts = own.parts;
         const bool whole = plan.cutting.missing.empty() &&
                            std::none_of(plan.divisions.begin(), plan.divisions.end(),
                                         [](const EdgeOption& o) { return o.pieces.empty(); });

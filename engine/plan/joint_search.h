@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "engine/plan/joint_branch.h"
 #include "engine/plan/joint_relaxations.h"
 
 namespace hemline {
@@ -12,7 +13,8 @@ namespace hemline {
 struct AllowedBound {
     std::int64_t sticks = 0;
     std::string from;
-    std::vector<JointBound> parts;
+    std::vector<JointBound> relaxed;
+    std::vector<JointPart> parts;
 };
 
 class JointSearch {
@@ -49,6 +51,9 @@ class JointSearch {
     /// Looks at every relaxation within what is allowed, and tries those that may save a stick.
     const AllowedBound& bound(Allowed allowed);
     AllowedBound look_through(Allowed allowed);
+    /// Prices divisions and fillings together, whatever the stock.
+    AllowedBound branch(Allowed allowed);
+    std::size_t option_for(const JointProgram::Division& division);
 
     const JointJob& job_;
     Effort effort_;

@@ -107,7 +107,7 @@ enum class ListedChoices : std::uint8_t { planned, all };
 struct PlanOptions {
     bool wrap = true;  ///< plan the wraps that edges ask for
     bool cleat = true;
-    CuttingEffort effort = {};          ///< for each pool
+    CuttingEffort effort = {};          ///< for each pool; the planned choice alone takes a part
     std::optional<Prefer> prefer = {};  ///< in place of the job's own
     ListedChoices choices = ListedChoices::planned;
 };

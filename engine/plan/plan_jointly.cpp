@@ -8,6 +8,10 @@ namespace hemline {
 
 namespace {
 
+/// After every event a plan is wanted before a finger lifts: four times as many steps find at most
+/// a few edges more that can be balanced, and a better plan is looked for beside the hand.
+constexpr std::int64_t steps_of_planned_most = 600'000;
+
 struct JointPool {
     std::string name, trim;
     JointJob job;
@@ -90,7 +94,9 @@ std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& cata
         if (options.choices == ListedChoices::all) {
             plans = choices(pool.job, prefer, options.effort);
         } else {
-            plans.push_back(plan_joint(pool.job, prefer, options.effort));
+            CuttingEffort effort = options.effort;
+            effort.steps = std::min(effort.steps, steps_of_planned_most);
+            plans.push_back(plan_joint(pool.job, prefer, effort));
         }
         for (const JointPlan& own : plans) {
             plan.choices.push_back(choice_of(own, pool));

@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "engine/plan/cutting_task.h"
-#include "engine/plan/effort.h"
+#include "engine/plan/linear_program.h"
 
 namespace hemline {
 
@@ -28,9 +28,9 @@ class StickProgram {
     void cut(const Filling& filling, std::int64_t times);
 
     /// Solves over what has been offered. False when the effort ran out first.
-    bool solve(Effort& effort);
+    bool solve(Effort& effort) { return program_.solve(effort); }
 
-    [[nodiscard]] double value() const;
+    [[nodiscard]] double value() const { return program_.value(); }
     /// What one more piece of a kind would cost; 0 where none is uncut.
     [[nodiscard]] double piece_price(std::size_t piece) const;
     /// What one more stick of a limited stock would save; 0 for unlimited stock.
@@ -44,37 +44,13 @@ class StickProgram {
     [[nodiscard]] std::vector<Use> uses() const;
 
   private:
-    using Entries = std::vector<std::pair<std::size_t, double>>;
-    struct Column {
-        Filling filling;
-        Entries entries;
-        double cost = 0;
-    };
-    struct Entering {
-        std::ptrdiff_t variable = 0;
-        double gain = 0;
-    };
-
-    [[nodiscard]] double cost_of(std::ptrdiff_t variable) const;
-    [[nodiscard]] Entering best_entering() const;
-    [[nodiscard]] Entries entries_of(std::ptrdiff_t variable) const;
-    [[nodiscard]] std::vector<double> way_of(std::ptrdiff_t variable) const;
-    bool pivot(std::ptrdiff_t variable, double gain);
-    void exchange(std::ptrdiff_t variable, double gain, std::size_t leaves,
-                  const std::vector<double>& way);
-    bool lift();
-    void invert();
+    [[nodiscard]] LinearProgram program_of(const std::vector<std::int64_t>& uncut,
+                                           const std::vector<std::int64_t>& supply);
 
     const CuttingTask& task_;
     std::vector<std::ptrdiff_t> row_of_piece_, row_of_stock_;
-    std::size_t piece_rows_ = 0;
-    std::vector<double> right_side_;
-    std::vector<Column> columns_;
-    // A variable is a column (0…), a row's slack (-1 - row), or what a row still lacks
-    // (-1 - rows - row).
-    std::vector<std::ptrdiff_t> basis_;
-    std::vector<double> inverse_, level_, price_;
-    int pivots_ = 0;
+    std::vector<Filling> fillings_;
+    LinearProgram program_;
 };
 
 }  // namespace hemline

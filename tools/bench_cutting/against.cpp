@@ -30,11 +30,12 @@ void compare(std::int64_t sticks, std::int64_t bound, bool proved,
         ++against.not_proved;
         return;
     }
-    if (!proved && sticks > *optimum) {
-        ++against.more;
-        std::printf("MORE: %s: %lld sticks, bound %lld; the reference proves %lld\n", name.c_str(),
-                    static_cast<long long>(sticks), static_cast<long long>(bound),
-                    static_cast<long long>(*optimum));
+    if (!proved) {
+        const bool is_more = sticks > *optimum;
+        against.more += is_more ? 1 : 0;
+        std::printf("%s: %s: %lld sticks, bound %lld; the reference proves %lld\n",
+                    is_more ? "MORE" : "open", name.c_str(), static_cast<long long>(sticks),
+                    static_cast<long long>(bound), static_cast<long long>(*optimum));
     }
     if (sticks < *optimum || bound > *optimum || (proved && sticks != *optimum)) {
         ++against.wrong;
@@ -82,7 +83,8 @@ Against compare_joint(int jobs, int seconds) {
             if (plan.extra_laps > laps_more || !plan.cutting.missing.empty()) {
                 continue;
             }
-            const std::string wrong = joint_checker::wrong_divisions(job, plan);
+            const std::string wrong = joint_checker::wrong_divisions(job, plan) +
+                                      joint_checker::wrong_certificates(job, plan);
             if (!wrong.empty()) {
                 ++against.wrong;
                 std::printf("WRONG: joint job %d: %s\n", i, wrong.c_str());

@@ -14,7 +14,7 @@ namespace {
 using namespace hemline;
 
 struct Wanted {
-    int jobs = 200, races = 3, race_seconds = 10, cutting = 160, joint = 60, seconds = 60;
+    int jobs = 200, races = 3, race_seconds = 10, cutting = 160, joint = 160, seconds = 60;
 };
 
 constexpr const char* usage =
@@ -23,7 +23,7 @@ constexpr const char* usage =
     "  --jobs          of each class, timed (200)\n"
     "  --races         of each class, against glpsol and cbc (3) within --race-seconds (10) each\n"
     "  --cutting       jobs whose count is compared with a reference (160), within --seconds (60)\n"
-    "  --joint         roofs whose every choice is compared (60), within --seconds\n";
+    "  --joint         roofs whose every choice is compared (160), within --seconds\n";
 
 bool read(int count, char** words, Wanted& wanted) {
     for (int i = 1; i < count; i += 2) {

@@ -72,7 +72,7 @@ TEST_CASE("Twenty roof-like jobs take as many sticks as GLPK proves") {
 }
 
 TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general solver proves") {
-    constexpr std::int64_t laps_more = 1;
+    constexpr std::int64_t laps_more = 2;
     int counts = 0, unproved = 0, open = 0, more = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         const auto stock = seed % 4 == 0 ? reference::Stock::mixed : reference::Stock::one_length;
@@ -90,6 +90,7 @@ TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general 
             CAPTURE(plan.extra_laps);
             CAPTURE(plan.unbalanced);
             CHECK(joint_checker::wrong_divisions(job, plan) == "");
+            CHECK(joint_checker::wrong_certificates(job, plan) == "");
             const auto optimum =
                 optimum_of(seed % 2 == 0 ? reference::Solver::cbc : reference::Solver::glpk,
                            reference::model_of_joint(job, ways, plan.extra_laps, plan.unbalanced));
@@ -108,6 +109,6 @@ TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general 
                    << open << " not proved by us, " << more
                    << " take more than the reference proves");
     CHECK(unproved * 10 <= counts);
-    CHECK(open * 4 <= counts);
-    CHECK(more * 20 <= counts);
+    CHECK(open == 0);
+    CHECK(more == 0);
 }

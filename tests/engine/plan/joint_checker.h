@@ -9,79 +9,9 @@
 
 #include "engine/plan/choices.h"
 #include "tests/engine/plan/cutting_checker.h"
+#include "tests/engine/plan/joint_worth_checker.h"
 
 namespace joint_checker {
-
-using cutting_checker::Int;
-constexpr Int sixteenth = 1'587'500;
-
-/// Metal of an edge, fewest pieces, and what is left of it beside full sticks.
-struct Edge {
-    Int metal, lap, stock, fewest, rest;
-};
-
-inline Edge edge_of(const hemline::RunRule& rule) {
-    Edge edge{};
-    edge.metal = (rule.edge + rule.allowance_first + rule.allowance_last).nm();
-    edge.lap = rule.lap.nm();
-    edge.stock = rule.stock.nm();
-    for (edge.fewest = 1; edge.metal + (edge.fewest - 1) * edge.lap > edge.fewest * edge.stock;) {
-        ++edge.fewest;
-    }
-    edge.rest = edge.metal + (edge.fewest - 1) * (edge.lap - edge.stock);
-    return edge;
-}
-
-/// Visible ends alike to a sixteenth, whole sticks between.
-inline bool balanced(const hemline::RunRule& rule, const std::vector<Int>& covers) {
-    const Int full = rule.stock.nm() - rule.lap.nm();
-    for (std::size_t i = 1; i + 1 < covers.size(); ++i) {
-        if (covers[i] != full) {
-            return false;
-        }
-    }
-    return std::abs(covers.front() - covers.back()) <= sixteenth;
-}
-
-/// What one piece's cut adds to what it covers.
-inline Int extra_of(const hemline::RunRule& rule, std::size_t i, std::size_t pieces) {
-    return (i == 0 ? rule.allowance_first.nm() : 0) +
-           (i + 1 == pieces ? rule.allowance_last.nm() : rule.lap.nm());
-}
-
-inline bool lawful(const hemline::RunRule& rule, const std::vector<Int>& covers) {
-    Int sum = 0;
-    for (std::size_t i = 0; i < covers.size(); ++i) {
-        const Int cut = covers[i] + extra_of(rule, i, covers.size());
-        sum += covers[i];
-        if (covers[i] <= 0 || cut > rule.stock.nm() ||
-            (covers.size() > 1 && cut < rule.sliver.nm())) {
-            return false;
-        }
-    }
-    return sum == rule.edge.nm();
-}
-
-/// Some first cut on the grid, or a whole stick, balances so many pieces.
-inline bool can_balance(const hemline::RunRule& rule, std::size_t pieces) {
-    if (pieces == 1) {
-        return lawful(rule, {rule.edge.nm()});
-    }
-    const Int full = rule.stock.nm() - rule.lap.nm();
-    const Int ends = rule.edge.nm() - static_cast<Int>(pieces - 2) * full;
-    const Int extra = extra_of(rule, 0, pieces);
-    const Int grid = rule.grid.nm();
-    std::vector<Int> firsts{rule.stock.nm()};
-    for (Int cut = ((ends / 2 + extra) / grid - 3) * grid; firsts.size() < 9; cut += grid) {
-        firsts.push_back(cut);
-    }
-    return std::any_of(firsts.begin(), firsts.end(), [&](Int cut) {
-        std::vector<Int> covers(pieces, full);
-        covers.front() = cut - extra;
-        covers.back() = ends - covers.front();
-        return balanced(rule, covers) && lawful(rule, covers);
-    });
-}
 
 /// Empty when the divisions are lawful and their laps and unbalanced edges are counted right.
 inline std::string wrong_divisions(const hemline::JointJob& job, const hemline::JointPlan& plan) {
@@ -139,6 +69,9 @@ inline std::string wrong_divisions(const hemline::JointJob& job, const hemline::
 /// is the least of them, or the metal in all.
 inline std::string wrong_certificates(const hemline::JointJob& job,
                                       const hemline::JointPlan& plan) {
+    if (!plan.parts.empty()) {
+        return wrong_parts(job, plan);
+    }
     Int least = -1;
     for (const auto& bound : plan.bounds) {
         hemline::CuttingPlan shown;

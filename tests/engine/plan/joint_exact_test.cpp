@@ -7,6 +7,7 @@
 #include <set>
 
 #include "tests/engine/plan/joint_checker.h"
+#include "tests/reference/joint_jobs.h"
 
 using namespace hemline;
 
@@ -235,7 +236,36 @@ TEST_CASE("No bound is above, and no count below, what every way tried finds") {
         }
     }
     MESSAGE(plans << " plans: " << proved << " proved, " << best << " fewest");
-    CHECK(proved * 10 >= plans * 9);
+    CHECK(proved == plans);
+    CHECK(best == plans);
+}
+
+TEST_CASE("A joint certificate that claims a stick more, or leaves a part out, is refused") {
+    int tampered = 0;
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        const JointJob job = reference::joint_job(seed, 8, reference::Stock::mixed);
+        for (const JointPlan& plan : choices(job, Prefer::sticks)) {
+            if (plan.parts.empty()) {
+                continue;
+            }
+            CAPTURE(seed);
+            CHECK(joint_checker::wrong_certificates(job, plan) == "");
+            const auto is_refused = [&](const auto& change) {
+                JointPlan other = plan;
+                change(other);
+                return !joint_checker::wrong_certificates(job, other).empty();
+            };
+            if (plan.proved) {
+                CHECK(is_refused([](JointPlan& p) { ++p.lower_bound; }));
+            }
+            CHECK(is_refused([](JointPlan& p) { p.parts.back().classes.front() = 0; }));
+            CHECK(is_refused([](JointPlan& p) { --p.parts.back().worths.stick_worth.front(); }));
+            CHECK(is_refused([](JointPlan& p) { p.parts.back().worths.share *= 2; }));
+            ++tampered;
+        }
+    }
+    MESSAGE(tampered << " certificates of mixed stock tampered with");
+    CHECK(tampered >= 20);
 }
 
 TEST_CASE(

@@ -1,0 +1,56 @@
+// Plans within so many laps and unbalanced edges, looked for and refuted by branching on what class
+// of division each edge takes.
+#pragma once
+
+#include <functional>
+
+#include "engine/plan/joint_program.h"
+
+namespace hemline {
+
+class JointBranch {
+  public:
+    /// Cuts the plan of these divisions, one for each edge, and answers the fewest sticks of any
+    /// plan known within what is allowed.
+    using Try = std::function<std::int64_t(const std::vector<const JointProgram::Division*>&)>;
+
+    JointBranch(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths,
+                std::int64_t laps, std::int64_t unbalanced, Try try_plan, Effort& effort);
+
+    /// Raises the bound while it is below `sticks`, which plans found on the way bring down.
+    void close_gap(std::int64_t sticks);
+
+    [[nodiscard]] std::int64_t bound() const { return bound_; }
+    /// What shows it; together they leave out no way to choose.
+    [[nodiscard]] const std::vector<JointPart>& parts() const { return parts_; }
+
+  private:
+    enum class Found : std::uint8_t { plan, no_plan, unknown };
+
+    Found look(const Classes& allowed, std::int64_t target);
+    bool dive(const Classes& allowed, const JointProgram::Answer& from, std::size_t turn,
+              std::int64_t target);
+    bool try_most_used(const JointProgram::Answer& answer, std::int64_t target);
+    [[nodiscard]] std::vector<std::ptrdiff_t> most_used(const JointProgram::Answer& answer) const;
+    [[nodiscard]] std::vector<std::size_t> in_parts(const JointProgram::Answer& answer) const;
+    [[nodiscard]] std::optional<std::pair<std::size_t, std::size_t>> undecided(
+        const Classes& allowed, const JointProgram::Answer& answer) const;
+
+    const JointNeeds& needs_;
+    std::int64_t laps_, unbalanced_;
+    Try try_plan_;
+    Effort& effort_;
+    JointProgram program_;
+    std::int64_t bound_ = 0;
+    int nodes_left_ = 0;
+    std::vector<JointPart> parts_, leaves_;
+};
+
+/// About the steps that one round of pricing every division takes.
+std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
+
+/// The pieces told apart: every length on the grid where those are few, else those of the ways
+/// listed; the stick last.
+std::vector<Length> lengths_told_apart(const JointNeeds& needs);
+
+}  // namespace hemline

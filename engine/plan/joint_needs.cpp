@@ -1,0 +1,94 @@
+#include "engine/plan/joint_needs.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t laps_counted_most = 15;
+
+std::vector<Length> uncut_of(const JointEdge& edge, const EdgeOption& option) {
+    std::vector<Length> cuts;
+    for (std::size_t i = 0; i < option.pieces.size(); ++i) {
+        if (i >= edge.cut.size() || !edge.cut[i]) {
+            cuts.push_back(option.pieces[i].cut);
+        }
+    }
+    return cuts;
+}
+
+void add_way(EdgeNeeds& needs, const JointEdge& edge, const EdgeOption& option) {
+    const std::int64_t own = 2 * option.extra_laps + (option.balance == Balance::unbalanced);
+    if (own < static_cast<std::int64_t>(needs.size())) {
+        needs[static_cast<std::size_t>(own)].ways.push_back(uncut_of(edge, option));
+    }
+}
+
+EdgeNeeds needs_of(const JointEdge& edge, const EdgeWays& ways, std::int64_t laps_most) {
+    EdgeNeeds needs(static_cast<std::size_t>(2 * laps_most + 2));
+    for (std::size_t c = 0; c < needs.size(); ++c) {
+        needs[c].laps = static_cast<std::int64_t>(c / 2);
+        needs[c].is_unbalanced = c % 2 == 1;
+    }
+    for (const EdgeOption& option : ways.options) {
+        add_way(needs, edge, option);
+    }
+    if (!edge.keeps.empty()) {
+        return needs;
+    }
+    const RunRule& rule = edge.rule;
+    const Length metal = rule.edge + rule.allowance_first + rule.allowance_last;
+    for (std::int64_t laps = 0; laps <= laps_most; ++laps) {
+        const std::int64_t pieces = fewest_pieces(rule) + laps;
+        const std::vector<EdgeOption> even = balanced_ways(rule, pieces);
+        for (const EdgeOption& option : even) {
+            add_way(needs, edge, option);
+        }
+        const Length all = metal + (pieces - 1) * rule.lap;
+        if (ways.is_free && pieces > 1 && all >= pieces * rule.sliver) {
+            NeedClass& own = needs[static_cast<std::size_t>(2 * laps + (even.empty() ? 0 : 1))];
+            own.pieces = pieces;
+            own.metal = all;
+        }
+    }
+    return needs;
+}
+
+}  // namespace
+
+std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWays>& ways,
+                                   std::int64_t laps_most) {
+    if (job.edges.empty() || laps_most > laps_counted_most) {
+        return std::nullopt;
+    }
+    const RunRule& first = job.edges.front().rule;
+    JointNeeds needs{{}, first.grid, first.stock, first.sliver, 1};
+    for (std::size_t e = 0; e < job.edges.size(); ++e) {
+        const RunRule& rule = job.edges[e].rule;
+        if (rule.grid != needs.grid || rule.stock != needs.stick ||
+            rule.stock.nm() % rule.grid.nm() != 0 || rule.sliver.nm() % rule.grid.nm() != 0) {
+            return std::nullopt;
+        }
+        needs.sliver = std::min(needs.sliver, rule.sliver);
+        needs.edges.push_back(ways[e].options.empty() ? EdgeNeeds()
+                                                      : needs_of(job.edges[e], ways[e], laps_most));
+        for (const NeedClass& own : needs.edges.back()) {
+            needs.pieces_most = std::max(needs.pieces_most, own.pieces);
+        }
+    }
+    return needs;
+}
+
+Classes all_classes(const JointNeeds& needs) {
+    Classes all;
+    for (const EdgeNeeds& edge : needs.edges) {
+        all.push_back(0);
+        for (std::size_t c = 0; c < edge.size(); ++c) {
+            all.back() |= edge[c].ways.empty() && edge[c].pieces == 0 ? 0U : 1U << c;
+        }
+    }
+    return all;
+}
+
+}  // namespace hemline

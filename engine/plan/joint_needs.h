@@ -1,0 +1,39 @@
+// What each edge needs in pieces, class by class of laps and balance: every lawful division.
+#pragma once
+
+#include <optional>
+
+#include "engine/plan/joint_ways.h"
+
+namespace hemline {
+
+/// Divisions alike in laps and balance: the ways listed, and where `pieces` > 0 every way to make
+/// up `metal` from so many pieces.
+struct NeedClass {
+    std::int64_t laps = 0;
+    bool is_unbalanced = false;
+    std::vector<std::vector<Length>> ways;  ///< cuts
+    std::int64_t pieces = 0;
+    Length metal;
+};
+
+/// Classes by 2·laps + 1 where unbalanced; a class without ways and pieces is empty.
+using EdgeNeeds = std::vector<NeedClass>;
+
+/// Of each edge, one bit for each class that is allowed.
+using Classes = std::vector<std::uint32_t>;
+
+struct JointNeeds {
+    std::vector<EdgeNeeds> edges;
+    Length grid, stick, sliver;    ///< of every edge; the least sliver
+    std::int64_t pieces_most = 1;  ///< of one edge, where any division will do
+};
+
+/// None where edges differ in grid or stick, or more laps are asked about than classes have bits.
+std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWays>& ways,
+                                   std::int64_t laps_most);
+
+/// Every class that is not empty.
+Classes all_classes(const JointNeeds& needs);
+
+}  // namespace hemline

@@ -1,0 +1,161 @@
+#include "engine/plan/joint_worth.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "engine/plan/wide.h"
+
+namespace hemline {
+
+namespace {
+
+/// No division: far above any cost, and the sum of a few does not overflow.
+constexpr std::int64_t never = std::numeric_limits<std::int64_t>::max() / 64;
+
+}  // namespace
+
+std::int64_t worth_of(const JointWorths& worths, Length piece) {
+    const auto after = std::upper_bound(worths.from.begin(), worths.from.end(), piece);
+    return after == worths.from.begin()
+               ? 0
+               : worths.worth[static_cast<std::size_t>(after - worths.from.begin()) - 1];
+}
+
+LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort)
+    : grid_(needs.grid) {
+    const auto units = [&](Length length) { return length.nm() / grid_.nm(); };
+    const std::int64_t longest = units(round_up_to(needs.stick, grid_));
+    const std::int64_t sliver = units(round_down_to(needs.sliver, grid_));
+    for (std::size_t j = 0; j <= worths.from.size(); ++j) {
+        const bool last = j == worths.from.size();
+        const std::int64_t next = last ? longest + 1 : units(round_up_to(worths.from[j], grid_));
+        const std::int64_t top = std::min(next - 1, longest);
+        if (top >= std::max(sliver, std::int64_t{1}) &&
+            (steps_.empty() || top > steps_.back().top)) {
+            steps_.push_back({top, worth_of(worths, top * grid_)});
+        }
+    }
+    width_ = static_cast<std::size_t>(needs.pieces_most * longest + 1);
+    table_.assign(static_cast<std::size_t>(needs.pieces_most + 1) * width_, never);
+    table_[0] = 0;
+    for (std::size_t p = 1; p <= static_cast<std::size_t>(needs.pieces_most); ++p) {
+        const std::size_t most = p * static_cast<std::size_t>(longest);
+        effort.spend(static_cast<std::int64_t>(most * steps_.size()) / 16);
+        const std::int64_t* before = &table_[(p - 1) * width_];
+        std::int64_t* own = &table_[p * width_];
+        for (const Step& step : steps_) {
+            const auto top = static_cast<std::size_t>(step.top);
+            for (std::size_t s = 0; s <= most; ++s) {
+                own[s] = std::min(own[s], before[s > top ? s - top : 0] + step.worth);
+            }
+        }
+    }
+}
+
+std::size_t LeastWorth::place(std::int64_t pieces, Length metal) const {
+    return static_cast<std::size_t>(pieces) * width_ +
+           static_cast<std::size_t>(metal.nm() / grid_.nm());
+}
+
+std::int64_t LeastWorth::of(std::int64_t pieces, Length metal) const {
+    return table_[place(pieces, metal)];
+}
+
+std::vector<Length> LeastWorth::cuts(std::int64_t pieces, Length metal) const {
+    std::vector<Length> cuts;
+    for (std::int64_t left = metal.nm() / grid_.nm(); pieces > 0; --pieces) {
+        const std::int64_t own = of(pieces, left * grid_);
+        for (const Step& step : steps_) {
+            const std::int64_t rest = std::max(left - step.top, std::int64_t{0});
+            if (of(pieces - 1, rest * grid_) + step.worth == own) {
+                cuts.push_back(step.top * grid_);
+                left = rest;
+                break;
+            }
+        }
+    }
+    return cuts;
+}
+
+Cheapest cheapest(const EdgeNeeds& edge, std::uint32_t allowed, const JointWorths& worths,
+                  const LeastWorth& least) {
+    Cheapest best{never, 0, {}};
+    for (std::size_t c = 0; c < edge.size(); ++c) {
+        if ((allowed >> c & 1U) == 0) {
+            continue;
+        }
+        const NeedClass& own = edge[c];
+        const std::int64_t priced =
+            own.laps * worths.lap + (own.is_unbalanced ? worths.unbalanced : 0);
+        for (const std::vector<Length>& way : own.ways) {
+            std::int64_t cost = priced;
+            for (const Length cut : way) {
+                cost += worth_of(worths, cut);
+            }
+            if (cost < best.cost) {
+                best = {cost, c, way};
+            }
+        }
+        if (own.pieces > 0 && least.of(own.pieces, own.metal) + priced < best.cost) {
+            best = {least.of(own.pieces, own.metal) + priced, c, least.cuts(own.pieces, own.metal)};
+        }
+    }
+    return best;
+}
+
+CuttingTask sticks_for(const JointJob& job, const std::vector<Length>& lengths) {
+    CuttingJob every{job.stock, {}, job.kerf};
+    Length longest;
+    for (const StockLength& stock : job.stock) {
+        longest = std::max(longest, stock.length + job.kerf);
+    }
+    for (const Length length : lengths) {
+        every.demand.push_back({length, longest.nm() / (length + job.kerf).nm()});
+    }
+    CuttingTask task = task_of(every);
+    for (TaskStock& stock : task.stock) {
+        stock.supply = 0;
+        for (const std::size_t from : stock.from) {
+            stock.supply += job.stock[from].supply.value_or(0);
+        }
+    }
+    return task;
+}
+
+void settle(const JointJob& job, std::int64_t edges, std::int64_t laps, std::int64_t unbalanced,
+            JointWorths& worths) {
+    const Wide all = static_cast<Wide>(edges) - static_cast<Wide>(laps) * worths.lap -
+                     static_cast<Wide>(unbalanced) * worths.unbalanced;
+    std::int64_t least = 1;
+    for (std::size_t k = 0; k < job.stock.size(); ++k) {
+        if (!job.stock[k].on_hand && !job.stock[k].supply) {
+            least = std::max(least, worths.stick_worth[k]);
+        }
+    }
+    std::vector<std::int64_t> shares{least};
+    for (std::size_t k = 0; k < job.stock.size(); ++k) {
+        if (!job.stock[k].on_hand && worths.stick_worth[k] > least) {
+            shares.push_back(worths.stick_worth[k]);
+        }
+    }
+    worths.bound = 0;
+    worths.share = least;
+    for (const std::int64_t share : shares) {
+        Wide paid = all;
+        for (std::size_t k = 0; k < job.stock.size(); ++k) {
+            const StockLength& stock = job.stock[k];
+            const std::int64_t over = worths.stick_worth[k] - (stock.on_hand ? 0 : share);
+            const std::int64_t supply = std::clamp(stock.supply.value_or(cut_pieces_most),
+                                                   std::int64_t{0}, cut_pieces_most);
+            paid -= over > 0 ? static_cast<Wide>(supply) * over : 0;
+        }
+        const auto bound =
+            paid <= 0 ? std::int64_t{0} : static_cast<std::int64_t>((paid + share - 1) / share);
+        if (bound > worths.bound) {
+            worths.bound = bound;
+            worths.share = share;
+        }
+    }
+}
+
+}  // namespace hemline

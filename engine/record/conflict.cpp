@@ -28,6 +28,7 @@ struct ThingOf {
         return {Subject::step, f.edge, {}, f.piece, f.step};
     }
     Thing operator()(const EdgeFinished& f) const { return {Subject::finish, f.edge, {}, 0, ""}; }
+    Thing operator()(const EdgeSentBack& f) const { return {Subject::finish, f.edge, {}, 0, ""}; }
     template <class Other>
     Thing operator()(const Other& /*f*/) const {
         return {};

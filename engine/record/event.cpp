@@ -135,6 +135,9 @@ struct Words {
         }
         return words;
     }
+    std::string operator()(const EdgeSentBack& f) const {
+        return "Edge " + f.edge + " sent back: " + f.reason;
+    }
     std::string operator()(const EdgeFinished& f) const {
         return "Edge " + f.edge + " finished" + (f.remark.empty() ? "" : ": " + f.remark);
     }

@@ -101,6 +101,14 @@ struct EdgeFinished {
     std::string edge;
     std::string remark;
 };
+/// The foreman's other answer: what is wrong, for the crew to mend. Supersedes his tick, if there
+/// was one.
+struct EdgeSentBack {
+    std::string edge;
+    std::string reason;
+};
+/// Id of the step that answers it, in every procedure.
+constexpr std::string_view mend_step = "mend";
 /// Undo: the target no longer counts; it stays in the record, shown as struck.
 struct Struck {
     EventId target;
@@ -168,7 +176,7 @@ struct Unknown {
 using Fact =
     std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet, PieceCut,
                  PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown, PlanChosen, MetalCounted,
-                 StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen>;
+                 StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen, EdgeSentBack>;
 
 struct Event {
     EventId id;

@@ -53,6 +53,8 @@ template <>
 constexpr std::uint16_t kind_number<SupplyChosen> = 25;
 template <>
 constexpr std::uint16_t kind_number<LooksChosen> = 26;
+template <>
+constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
@@ -93,6 +95,8 @@ inline Fact blank_fact(std::uint16_t kind) {
             return SupplyChosen{};
         case kind_number<LooksChosen>:
             return LooksChosen{};
+        case kind_number<EdgeSentBack>:
+            return EdgeSentBack{};
         default:
             return Unknown{kind, {}};
     }
@@ -287,6 +291,11 @@ template <class Bytes>
 void fields(Bytes& bytes, LooksChosen& fact) {
     bytes.text("edge", fact.edge);
     bytes.choice("looks", fact.looks, Looks::free);
+}
+template <class Bytes>
+void fields(Bytes& bytes, EdgeSentBack& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.text("reason", fact.reason);
 }
 template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {

@@ -138,6 +138,16 @@ struct Fold {
             work->finished = event.id;
             work->finished_by = event.by;
             work->finished_when = event.when;
+            work->sent_back.reset();
+        }
+    }
+    void operator()(const EdgeSentBack& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->finished.reset();
+            work->sent_back = SentBack{event.id, event.when, event.by, fact.reason};
+            const auto mended = [](const DoneStep& done) { return done.step.step == mend_step; };
+            work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), mended),
+                              work->steps.end());
         }
     }
     void operator()(const Struck& fact) const { job.struck.insert(fact.target); }

@@ -40,6 +40,12 @@ struct DoneStep {
     StepDone step;
 };
 
+struct SentBack {
+    EventId id;
+    HybridTime when;
+    std::string by, reason;
+};
+
 struct EdgeWork {
     Edge edge;
     std::vector<RecordedReading> readings;  ///< all of them, struck ones too, in order
@@ -51,6 +57,7 @@ struct EdgeWork {
     std::optional<EventId> finished;
     std::string finished_by;
     HybridTime finished_when;
+    std::optional<SentBack> sent_back;  ///< by the foreman, since the last tick
     std::vector<Thing> undecided;  ///< of this edge, and the rules: made apart, no one has picked
 
     /// Judges the readings of the edge that are not struck; after it was measured again, those

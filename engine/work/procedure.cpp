@@ -81,6 +81,9 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
     if (word == "trim") {
         return trim != nullptr ? trim->name : run.trim;
     }
+    if (word == "reason" && ground.work.sent_back) {
+        return ground.work.sent_back->reason;
+    }
     if (word == "piece") {
         return std::to_string(piece);
     }
@@ -179,8 +182,12 @@ bool comes_for(const StepRule& rule, const Run& run, int piece) {
     }
 }
 
-bool has_end(const Ground& ground, const StepRule& rule) {
+/// The edge has such an end, or was sent back, where the rule asks for it.
+bool has_cause(const Ground& ground, const StepRule& rule) {
     const Edge& edge = ground.work.edge;
+    if (rule.each == Each::sent_back && !ground.work.sent_back) {
+        return false;
+    }
     return !rule.when || edge.left == *rule.when || edge.right == *rule.when;
 }
 
@@ -192,7 +199,7 @@ void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Gro
     for (const PlannedPiece& piece : run.pieces) {
         bool after_cut = false;
         for (auto rule = from; rule != to; ++rule) {
-            if (!has_end(ground, *rule) || !comes_for(*rule, run, piece.number)) {
+            if (!has_cause(ground, *rule) || !comes_for(*rule, run, piece.number)) {
                 continue;
             }
             steps.push_back(step_of(*rule, piece.number, ground, run, after_cut));
@@ -222,7 +229,7 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
     }
     for (auto rule = procedure.begin(); rule != procedure.end();) {
         if (!is_of_pieces(rule->each)) {
-            if (run_of_part(ground, rule->part) != nullptr && has_end(ground, *rule)) {
+            if (run_of_part(ground, rule->part) != nullptr && has_cause(ground, *rule)) {
                 steps.push_back(step_of(*rule, 0, ground, *main, false));
             }
             ++rule;

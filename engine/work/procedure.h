@@ -15,8 +15,9 @@
 
 namespace hemline {
 
-/// How often a step comes: once an edge, for each piece of a run, or for each lap.
-enum class Each { edge, wrap_piece, cleat_piece, trim_piece, trim_lap, last_trim_piece };
+/// How often a step comes: once an edge, for each piece of a run, for each lap, or only when the
+/// foreman sent the edge back.
+enum class Each { edge, wrap_piece, cleat_piece, trim_piece, trim_lap, last_trim_piece, sent_back };
 /// What the step is answered with. cut: the cut card; remainder: the reading for the last piece;
 /// tick: the foreman's.
 enum class Asks { done, length, count, seen, cut, remainder, tick };

@@ -16,8 +16,9 @@ constexpr int steps_most = 7;   ///< of a part
 
 constexpr std::string_view columns[] = {"id",    "part",    "each",  "asks", "action", "why",
                                         "wrong", "caution", "least", "most", "source"};
-constexpr std::string_view edge_words[] = {"edge", "pieces",   "lap",     "spacing", "beads",
-                                           "trim", "closures", "closure", "fold",    "toward"};
+constexpr std::string_view edge_words[] = {"edge",  "pieces", "lap",      "spacing",
+                                           "beads", "trim",   "closures", "closure",
+                                           "fold",  "toward", "reason"};
 constexpr std::string_view piece_words[] = {"piece", "neighbour", "cut", "screws"};
 
 template <class Words>
@@ -94,7 +95,7 @@ std::optional<Problem> bad_action(const Cell& cell, Each each) {
     if (!unknown.empty()) {
         return problem_at(cell, "this step knows no number {" + unknown + "}.",
                           "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}, {closures}, "
-                          "{closure}, {fold}, {toward}; "
+                          "{closure}, {fold}, {toward}, {reason}; "
                           "with pieces also {piece}, {neighbour}, {cut}, {screws}.");
     }
     return {};
@@ -142,8 +143,8 @@ Result<StepRule> read_rule(const Row& row) {
     if (!each) {
         return problem_at(row["each"],
                           "\"" + row["each"].text + "\" is not how often a step comes.",
-                          "Use edge, wrap_piece, cleat_piece, trim_piece, trim_lap or "
-                          "last_trim_piece.");
+                          "Use edge, wrap_piece, cleat_piece, trim_piece, trim_lap, "
+                          "last_trim_piece or sent_back.");
     }
     const std::optional<Asks> asks = asks_of(row["asks"].text);
     if (!asks) {
@@ -157,6 +158,10 @@ Result<StepRule> read_rule(const Row& row) {
             row["asks"],
             "\"" + row["asks"].text + "\" does not go with \"" + row["each"].text + "\".",
             "A cut is of a piece, a remainder of the last, a tick of the edge.");
+    }
+    if ((*each == Each::sent_back) != (row["id"].text == mend_step)) {
+        return problem_at(row["id"], "the step mend, and no other, comes when sent back.",
+                          "Give it the id mend and sent_back.");
     }
     const std::string_view when = row.when();
     if (!when.empty() && !end_of(when)) {

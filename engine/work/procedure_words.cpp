@@ -14,6 +14,7 @@ constexpr std::pair<std::string_view, Each> each_words[] = {
     {"trim_piece", Each::trim_piece},
     {"trim_lap", Each::trim_lap},
     {"last_trim_piece", Each::last_trim_piece},
+    {"sent_back", Each::sent_back},
 };
 
 constexpr std::pair<std::string_view, Asks> asks_words[] = {

@@ -15,7 +15,7 @@ std::optional<Each> each_of(std::string_view word);
 std::optional<Asks> asks_of(std::string_view word);
 
 /// True when the step comes once for each piece or lap, not once for the edge.
-constexpr bool is_of_pieces(Each each) { return each != Each::edge; }
+constexpr bool is_of_pieces(Each each) { return each != Each::edge && each != Each::sent_back; }
 /// The run whose pieces the step goes through.
 TrimRole role_of(Each each);
 

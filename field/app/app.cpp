@@ -36,6 +36,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_real_cut(ui, state, drafts);
         case Place::steps:
             return draw_steps(ui, state, drafts);
+        case Place::send_back:
+            return draw_send_back(ui, state, drafts);
         case Place::history:
             return draw_history(ui, state);
         case Place::person:

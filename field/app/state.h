@@ -29,6 +29,7 @@ enum class Place {
     differently,
     spoiled,
     steps,
+    send_back,
     history,
     person,
     calibrate,

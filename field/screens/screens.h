@@ -20,6 +20,8 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_steps(Ui& ui, const State& state, Drafts& drafts);
 /// How large the screen is: a bank card or the tape is laid on it.
 Wish draw_calibrate(Ui& ui, const State& state, Drafts& drafts);
+/// The foreman says what is to mend.
+Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_history(Ui& ui, const State& state);
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts);
 /// The sticks of one pool, drawn to scale, with their proof; where.edge and role say which pool.

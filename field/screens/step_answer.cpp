@@ -131,7 +131,8 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
         case Asks::remainder:
             return {{{"to reading", "Key in the reading", Look::primary}}};
         case Asks::tick:
-            return {{{"tick", "Tick this edge off", Look::primary}}};
+            return {
+                {{"send back", "Send it\nback"}, {"tick", "Tick this edge off", Look::primary}}};
         case Asks::done:
             break;
     }
@@ -195,6 +196,8 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
         wish.go = next.where;
     } else if (tapped == "to reading") {
         wish.go = Where{Place::reading, id, TrimRole::main, step.piece, ReadingOf::remainder};
+    } else if (tapped == "send back") {
+        wish.go = Where{Place::send_back, id};
     } else if (tapped == "tick") {
         wish.fact = EdgeFinished{id, ""};
     } else if (tapped == "look again") {

@@ -72,6 +72,7 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
         case Each::cleat_piece:
             return EaveLayer::cleat;
         case Each::edge:
+        case Each::sent_back:
             break;
         default:
             return EaveLayer::trim;
@@ -82,7 +83,7 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
         if (&before == &step) {
             break;
         }
-        if (before.rule->each != Each::edge) {
+        if (before.rule->each != Each::edge && before.rule->each != Each::sent_back) {
             layer = std::max(layer, layer_of(before, steps));
         }
     }
@@ -150,8 +151,9 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
 
 Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     Wish wish;
-    const Frame frame = open_frame(ui, state, title_of(work.edge) + " · finished",
-                                   {{"leave", "Roof", Look::primary}});
+    const Frame frame =
+        open_frame(ui, state, title_of(work.edge) + " · finished",
+                   {{"send back", "Send it\nback"}, {"leave", "Roof", Look::primary}});
     Box body = frame.body;
     take_top(body, ui.paragraph(body.x, body.y, body.w,
                                 "Finished, ticked off by " + work.finished_by + " at " +
@@ -161,6 +163,8 @@ Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     draw_values(ui, state, work, body);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "send back") {
+        wish.go = Where{Place::send_back, work.edge.id};
     }
     return wish;
 }

@@ -72,6 +72,9 @@ struct SameFact {
     bool operator()(const LooksChosen& a, const LooksChosen& b) const {
         return a.edge == b.edge && a.looks == b.looks;
     }
+    bool operator()(const EdgeSentBack& a, const EdgeSentBack& b) const {
+        return a.edge == b.edge && a.reason == b.reason;
+    }
     bool operator()(const Unknown& a, const Unknown& b) const {
         return a.kind == b.kind && a.payload == b.payload;
     }

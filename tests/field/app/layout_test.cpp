@@ -30,8 +30,8 @@ bool is_key(const std::string& name) {
 
 bool is_primary(const std::string& name) {
     static const std::set<std::string> primaries = {
-        "demo",      "next", "keep",    "keep name",  "cut",        "answer", "undo",
-        "keep edge", "tick", "to card", "to reading", "keep scale", "done"};
+        "demo", "next",      "keep", "keep name", "cut",        "answer",     "undo",
+        "send", "keep edge", "tick", "to card",   "to reading", "keep scale", "done"};
     return primaries.count(name) > 0;
 }
 
@@ -164,6 +164,7 @@ void walk(Journey& crew) {
     tap_in_vain(crew, "answer");
     crew.tap("answer");
     crew.finish_edge("A");
+    crew.tap_all({"edge A", "send back", "letter L", "leave", "send back", "reason bead missing"});
     crew.tap_all({"edge A", "leave", "history"});
 }
 

@@ -39,11 +39,6 @@ std::vector<Length> lengths_told_apart(const JointNeeds& needs) {
     return lengths;
 }
 
-std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths) {
-    const std::int64_t longest = needs.stick.nm() / needs.grid.nm(), pieces = needs.pieces_most;
-    return pieces * (pieces + 1) / 2 * longest * static_cast<std::int64_t>(lengths) / 16;
-}
-
 JointBranch::JointBranch(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths,
                          std::int64_t laps, std::int64_t unbalanced, Try try_plan, Effort& effort)
     : needs_(needs),

@@ -46,9 +46,6 @@ class JointBranch {
     std::vector<JointPart> parts_, leaves_;
 };
 
-/// About the steps that one round of pricing every division takes.
-std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
-
 /// The pieces told apart: every length on the grid where those are few, else those of the ways
 /// listed; the stick last.
 std::vector<Length> lengths_told_apart(const JointNeeds& needs);

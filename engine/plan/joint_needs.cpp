@@ -55,6 +55,20 @@ EdgeNeeds needs_of(const JointEdge& edge, const EdgeWays& ways, std::int64_t lap
     return needs;
 }
 
+/// Whole sticks taken off, what fewer pieces still make up.
+void note_rests(const NeedClass& own, JointNeeds& needs) {
+    const std::int64_t stick = needs.stick.nm() / needs.grid.nm();
+    std::int64_t left = own.metal.nm() / needs.grid.nm();
+    for (std::int64_t pieces = own.pieces; pieces > 0; --pieces, left -= stick) {
+        const auto place = static_cast<std::size_t>(pieces);
+        while (needs.metal_least.size() <= place) {
+            const auto size = static_cast<std::int64_t>(needs.metal_least.size());
+            needs.metal_least.push_back(size * stick);
+        }
+        needs.metal_least[place] = std::clamp(left, std::int64_t{0}, needs.metal_least[place]);
+    }
+}
+
 }  // namespace
 
 std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWays>& ways,
@@ -63,7 +77,7 @@ std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWa
         return std::nullopt;
     }
     const RunRule& first = job.edges.front().rule;
-    JointNeeds needs{{}, first.grid, first.stock, first.sliver, 1};
+    JointNeeds needs{{}, first.grid, first.stock, first.sliver, {0}};
     for (std::size_t e = 0; e < job.edges.size(); ++e) {
         const RunRule& rule = job.edges[e].rule;
         if (rule.grid != needs.grid || rule.stock != needs.stick ||
@@ -74,7 +88,7 @@ std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWa
         needs.edges.push_back(ways[e].options.empty() ? EdgeNeeds()
                                                       : needs_of(job.edges[e], ways[e], laps_most));
         for (const NeedClass& own : needs.edges.back()) {
-            needs.pieces_most = std::max(needs.pieces_most, own.pieces);
+            note_rests(own, needs);
         }
     }
     return needs;

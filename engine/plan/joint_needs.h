@@ -25,8 +25,10 @@ using Classes = std::vector<std::uint32_t>;
 
 struct JointNeeds {
     std::vector<EdgeNeeds> edges;
-    Length grid, stick, sliver;    ///< of every edge; the least sliver
-    std::int64_t pieces_most = 1;  ///< of one edge, where any division will do
+    Length grid, stick, sliver;  ///< of every edge; the least sliver
+    /// By number of pieces, in grid units: the least metal of interest that so many make up, a rest
+    /// of an edge that may run out. One for each number up to the most of any edge.
+    std::vector<std::int64_t> metal_least;
 };
 
 /// None where edges differ in grid or stick, or more laps are asked about than classes have bits.

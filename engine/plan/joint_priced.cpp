@@ -9,6 +9,8 @@ namespace {
 
 /// Branching pays where so many rounds of pricing are a small part of the effort.
 constexpr std::int64_t rounds_least = 20, parts_of_the_effort = 8;
+/// Where nothing else bounds but the metal, of a larger part.
+constexpr std::int64_t parts_without_relaxations = 3;
 
 }  // namespace
 
@@ -70,7 +72,8 @@ AllowedBound JointSearch::branch(Allowed allowed) {
         try_chosen(chosen);
         return *fewest(allowed);
     };
-    Effort own(effort_, effort_.left() / parts_of_the_effort);
+    const std::int64_t parts = can_relax_ ? parts_of_the_effort : parts_without_relaxations;
+    Effort own(effort_, effort_.left() / parts);
     std::vector<Length> lengths = lengths_told_apart(*needs);
     if (rounds_least * steps_of_pricing(*needs, lengths.size()) > own.left()) {
         return {};

@@ -21,6 +21,15 @@ std::int64_t worth_of(const JointWorths& worths, Length piece) {
                : worths.worth[static_cast<std::size_t>(after - worths.from.begin()) - 1];
 }
 
+std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths) {
+    const std::int64_t stick = needs.stick.nm() / needs.grid.nm();
+    std::int64_t places = 0;
+    for (std::size_t p = 1; p < needs.metal_least.size(); ++p) {
+        places += static_cast<std::int64_t>(p) * stick - needs.metal_least[p] + 1;
+    }
+    return places * static_cast<std::int64_t>(lengths) / 16;
+}
+
 LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort)
     : grid_(needs.grid) {
     const auto units = [&](Length length) { return length.nm() / grid_.nm(); };
@@ -35,21 +44,26 @@ LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effor
             steps_.push_back({top, worth_of(worths, top * grid_)});
         }
     }
-    width_ = static_cast<std::size_t>(needs.pieces_most * longest + 1);
-    table_.assign(static_cast<std::size_t>(needs.pieces_most + 1) * width_, never);
+    const std::size_t pieces_most = needs.metal_least.size() - 1;
+    width_ = pieces_most * static_cast<std::size_t>(longest) + 1;
+    table_.assign((pieces_most + 1) * width_, never);
     table_[0] = 0;
-    for (std::size_t p = 1; p <= static_cast<std::size_t>(needs.pieces_most); ++p) {
+    for (std::size_t p = 1; p <= pieces_most; ++p) {
+        const auto least = static_cast<std::size_t>(needs.metal_least[p]);
         const std::size_t most = p * static_cast<std::size_t>(longest);
-        effort.spend(static_cast<std::int64_t>(most * steps_.size()) / 16);
         const std::int64_t* before = &table_[(p - 1) * width_];
         std::int64_t* own = &table_[p * width_];
         for (const Step& step : steps_) {
             const auto top = static_cast<std::size_t>(step.top);
-            for (std::size_t s = 0; s <= most; ++s) {
-                own[s] = std::min(own[s], before[s > top ? s - top : 0] + step.worth);
+            for (std::size_t s = least; s <= std::min(top, most); ++s) {
+                own[s] = std::min(own[s], before[0] + step.worth);
+            }
+            for (std::size_t s = std::max(least, top + 1); s <= most; ++s) {
+                own[s] = std::min(own[s], before[s - top] + step.worth);
             }
         }
     }
+    effort.spend(steps_of_pricing(needs, steps_.size()));
 }
 
 std::size_t LeastWorth::place(std::int64_t pieces, Length metal) const {

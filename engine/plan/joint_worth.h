@@ -10,6 +10,9 @@
 
 namespace hemline {
 
+/// About the steps that the table of LeastWorth takes.
+std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
+
 /// What every number of pieces costs at least that make up so much metal, at some worths. The
 /// pieces lie on the grid but one, which is taken down to it; none is shorter than the sliver.
 class LeastWorth {

@@ -104,3 +104,22 @@ TEST_CASE("Offcuts on hand are used and never make a bound too high") {
     CHECK(found == std::set<Triple>{{0, 0, 4}, {0, 1, 3}, {0, 2, 2}});
     CHECK(plan_joint(job, Prefer::sticks).sticks == 2);
 }
+
+TEST_CASE("Two lengths of new stock and offcuts on hand are proved on the grid of a real roof") {
+    std::mt19937 random(12);
+    JointJob job;
+    job.stock = {{inches(120), std::nullopt, false},
+                 {inches(144), std::nullopt, false},
+                 {inches(70), 2, true},
+                 {inches(50), 3, true}};
+    for (int e = 0; e < 8; ++e) {
+        const Length edge = sixteenths(48 * 16 + static_cast<std::int64_t>(random() % (336 * 16)));
+        const RunRule rule{edge,      inches(1),  inches(1),    inches(144),
+                           inches(6), inches(24), sixteenths(1)};
+        job.edges.push_back({rule, Looks::free, {}});
+    }
+    const JointPlan plan = plan_joint(job, Prefer::sticks, {40'000'000, {}});
+    check_plan(job, plan);
+    CHECK(plan.proved);
+    CHECK(!plan.parts.empty());
+}

@@ -225,6 +225,27 @@ Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, Even
     return strikes;
 }
 
+Result<std::vector<ToWrite>> facts_to_pick(std::span<const Event> events, EventId chosen) {
+    const Result<std::vector<EventId>> strikes = strikes_to_pick(events, chosen);
+    if (!strikes) {
+        return strikes.problem();
+    }
+    std::vector<ToWrite> all;
+    for (const Event& event : events) {
+        if (std::count(strikes->begin(), strikes->end(), event.id) == 0) {
+            continue;
+        }
+        if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
+            all.push_back(
+                {PieceSpoiled{cut->edge, cut->role, cut->piece, cut->cut, cut->metal}, {event.id}});
+        } else {
+            all.push_back({Struck{event.id, "picked " + print_event_id(chosen) + " instead"},
+                           {event.id, chosen}});
+        }
+    }
+    return all;
+}
+
 Seen::Seen(std::span<const Event> events) {
     const auto twice = first_numbers_twice(events);
     for (const auto& [thing, of_thing] : events_by_thing(events)) {

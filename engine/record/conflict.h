@@ -69,6 +69,15 @@ std::vector<Conflict> find_conflicts(std::span<const Event> events);
 /// alone. Problem: it is in no conflict, or a strike would hit both (measure again, then).
 Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, EventId chosen);
 
+/// An event to write, and what it supersedes besides what was seen of its thing.
+struct ToWrite {
+    Fact fact;
+    std::vector<EventId> supersedes;
+};
+/// What to write so that of a conflict only `chosen` stands: strikes, but of a cut a loss, for its
+/// metal is gone. Problem: as strikes_to_pick().
+Result<std::vector<ToWrite>> facts_to_pick(std::span<const Event> events, EventId chosen);
+
 /// What has been seen of each thing: what the next event about it supersedes.
 class Seen {
   public:

@@ -4,63 +4,15 @@
 
 #include "engine/plan/plan_changes.h"
 #include "field/app/demo.h"
+#include "field/app/draw_place.h"
+#include "field/app/plan_news.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
-#include "field/screens/screens.h"
 #include "field/store/folders.h"
 
 namespace hemline {
 
 namespace {
-
-Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
-    switch (state.where.place) {
-        case Place::jobs:
-            return draw_jobs(ui, state, drafts);
-        case Place::roof:
-            return draw_roof(ui, state);
-        case Place::add_edge:
-            return draw_add_edge(ui, state, drafts);
-        case Place::reading:
-            return draw_reading(ui, state, drafts);
-        case Place::pitch:
-            return draw_pitch(ui, state, drafts);
-        case Place::tilt:
-            return draw_tilt(ui, state, drafts);
-        case Place::run:
-            return draw_run(ui, state);
-        case Place::card:
-            return draw_card(ui, state);
-        case Place::differently:
-        case Place::spoiled:
-            return draw_real_cut(ui, state, drafts);
-        case Place::steps:
-            return draw_steps(ui, state, drafts);
-        case Place::send_back:
-            return draw_send_back(ui, state, drafts);
-        case Place::history:
-            return draw_history(ui, state);
-        case Place::person:
-            return draw_person(ui, state, drafts);
-        case Place::calibrate:
-            return draw_calibrate(ui, state, drafts);
-        case Place::sticks:
-            return draw_sticks(ui, state);
-        case Place::stick:
-            return draw_stick(ui, state, drafts);
-        case Place::on_hand:
-            return draw_on_hand(ui, state, drafts);
-        case Place::stock:
-            return draw_stock(ui, state);
-        case Place::choices:
-            return draw_choices(ui, state);
-        case Place::folded:
-            return draw_folded(ui, state, drafts);
-        case Place::section:
-            return {};
-    }
-    return {};
-}
 
 /// The edge a fact is about; empty when it is about the job.
 std::string edge_in(const Fact& fact) {
@@ -83,8 +35,11 @@ App::App(Assets assets, AppOptions options)
     : assets_(std::move(assets)),
       options_(std::move(options)),
       light_(options_.light),
-      search_(options_.wake) {
+      search_(options_.wake),
+      crew_(options_.wake) {
     state_.assets = &assets_;
+    state_.outside.there = static_cast<bool>(options_.hand_over.put_into_file);
+    state_.outside.kept = options_.folders;
     state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
     state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
@@ -97,8 +52,14 @@ App::App(Assets assets, AppOptions options)
 void App::draw(Ui& ui) {
     hear_saves();
     hear_search();
+    hear_crew();
     ui.set_hand(state_.hand);
-    act(draw_place(ui, state_, drafts_));
+    Wish wish = draw_place(ui, state_, drafts_);
+    if (ui.tapped() == go_on_elsewhere) {
+        wish = {};
+        wish.outside = OutsideWish{OutsideWish::Deed::choose, {}, {}, Choosing::go_on};
+    }
+    act(wish);
 }
 
 bool App::reads_tilt() const { return state_.where.place == Place::tilt && drafts_.tilt.taking; }
@@ -145,6 +106,12 @@ void App::act(const Wish& wish) {
     if (wish.undo) {
         undo();
     }
+    if (wish.outside) {
+        act_outside(*wish.outside);
+    }
+    if (wish.pick) {
+        pick(*wish.pick);
+    }
     if (wish.fact) {
         // A value that is not saved stays on the screen where it was keyed in.
         const Plan before = state_.plan;
@@ -155,7 +122,7 @@ void App::act(const Wish& wish) {
             } else {
                 after(*wish.fact);
             }
-            say_changes(*wish.fact, before, sticks_before);
+            add_notice(plan_news(state_, *wish.fact, before, sticks_before));
         }
     } else if (wish.go) {
         go(*wish.go);
@@ -183,7 +150,10 @@ void App::go(Where where) {
     drafts_.edge = edge;
     if (state_.where.place == Place::jobs) {
         list_jobs();
+    } else if (state_.where.place == Place::roof) {
+        state_.outside.crew_new = 0;
     }
+    look_outside();
     if (state_.where.place == Place::choices && state_.choices.empty() && !state_.looking) {
         look_for_choices();
     }
@@ -211,7 +181,18 @@ void App::keep_screen() {
     }
 }
 
-void App::list_jobs() { state_.jobs = hemline::list_jobs(options_.jobs_folder); }
+void App::list_jobs() {
+    state_.jobs = hemline::list_jobs(options_.jobs_folder);
+    for (const std::filesystem::path& job : state_.outside.kept.jobs) {
+        if (!journals_in(job).empty()) {
+            state_.jobs.push_back(job);
+        }
+    }
+}
+
+void App::add_notice(const std::string& words) {
+    state_.notice += (state_.notice.empty() || words.empty() ? "" : " ") + words;
+}
 
 /// The job's record on this tablet, with the place unchanged. False: it cannot be had, and why is
 /// said.
@@ -223,14 +204,20 @@ bool App::open_journal(const std::filesystem::path& folder) {
         JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
     if (!opened) {
         state_.notice = opened.problem().what + " " + opened.problem().mend;
+        if (state_.outside.there && !journals_in(folder).empty() && !look_into(folder).can_write) {
+            state_.outside.stuck = folder;
+        }
         return false;
     }
+    crew_.stop();
     journal_ = *opened;
+    state_.outside.stuck.reset();
     state_.events = journal_->record().events;
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
     state_.saved = state_.events.empty() ? "nothing to save yet"
                                          : "saved " + clock_time(state_.events.back().when);
+    carry();
     return true;
 }
 
@@ -245,7 +232,7 @@ void App::open_job(const std::filesystem::path& folder) {
     }
     go({Place::roof, {}});
     for (const FileSetAside& stretch : journal_->record().set_aside) {
-        state_.notice += (state_.notice.empty() ? "" : " ") + explain(stretch);
+        add_notice(explain(stretch));
     }
     if (!state_.events.empty() && !state_.events.back().by.empty()) {
         state_.by = state_.events.back().by;
@@ -318,6 +305,8 @@ void App::hear_saves() {
     if (!returned.empty() && under_way_.empty()) {
         state_.saving = Saving::saved;
         state_.saved = "saved " + clock_time(journal_->record().events.back().when);
+        state_.outside.stuck.reset();
+        carry();
     }
 }
 
@@ -331,7 +320,11 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
     state_.saving = Saving::failed;
     state_.saved = "not saved";
     state_.notice = problem.what + " " + problem.mend;
+    if (state_.outside.there && !std::holds_alternative<JobStarted>(from.fact)) {
+        state_.outside.stuck = journal_->record().folder;
+    }
     if (std::holds_alternative<JobStarted>(from.fact)) {
+        crew_.stop();
         journal_.reset();  // a job of which nothing is saved is none
         list_jobs();
     } else {
@@ -340,6 +333,17 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
         }
     }
     under_way_.clear();
+}
+
+bool App::close() {
+    if (!settle()) {
+        return false;
+    }
+    hear_crew();
+    crew_.settle();
+    crew_.stop();
+    search_.cancel();
+    return true;
 }
 
 bool App::settle() {
@@ -353,7 +357,7 @@ bool App::settle() {
 }
 
 void App::undo() {
-    const std::optional<EventId> target = undo_target(state_.events, options_.device);
+    const std::optional<EventId> target = undo_target(state_.events, writer());
     if (target && append(Struck{*target, "undone"}, {*target})) {
         go({Place::history, {}});
     }
@@ -363,59 +367,13 @@ void App::compute() {
     state_.job = replay(state_.events, assets_.practice);
     state_.plan = make_plan(state_.job, assets_.catalogue);
     state_.outline = outline_of(state_.job);
-    state_.undo_target = undo_target(state_.events, options_.device);
+    state_.undo_target = undo_target(state_.events, writer());
     search_.cancel();
     state_.choices.clear();
     state_.looking = false;
     const auto& proofs = state_.plan.proofs;
     if (!std::all_of(proofs.begin(), proofs.end(), [](const Proof& p) { return p.proved; })) {
         look_for_choices();
-    }
-}
-
-/// "Sticks to open: 5, not 4 (fascia wrap).", for each pool where it is so.
-std::string App::stick_changes(const Plan& before) const {
-    std::string words;
-    for (const Proof& now : state_.plan.proofs) {
-        for (const Proof& then : before.proofs) {
-            const Trim* const trim = assets_.catalogue.find(now.trim);
-            if (then.pool == now.pool && then.sticks != now.sticks) {
-                words += " Sticks to open: " + std::to_string(now.sticks) + ", not " +
-                         std::to_string(then.sticks) + " (" +
-                         (trim == nullptr ? now.trim : trim->name) + ").";
-            }
-        }
-    }
-    return words;
-}
-
-/// What the crew did not ask for themselves: pieces that changed, and sticks.
-void App::say_changes(const Fact& fact, const Plan& before, std::int64_t sticks_before) {
-    constexpr std::size_t said_most = 3;
-    const auto* const read = std::get_if<ReadingTaken>(&fact);
-    if (std::holds_alternative<PlanChosen>(fact) || std::holds_alternative<StyleChosen>(fact)) {
-        return;
-    }
-    std::string words;
-    std::size_t said = 0;
-    for (const PieceChange& change : changes_between(before, state_.plan)) {
-        if (read != nullptr && read->edge == change.edge) {
-            continue;
-        }
-        if (++said <= said_most) {
-            words += " " + describe(change, state_.marks);
-        }
-    }
-    if (said > said_most) {
-        words += " And " + std::to_string(said - said_most) + " more.";
-    }
-    const std::int64_t sticks = sticks_in_all(state_.job, state_.plan);
-    const bool same_runs = before.runs.size() == state_.plan.runs.size();
-    if (same_runs && sticks != sticks_before && read == nullptr) {
-        words += stick_changes(before);
-    }
-    if (!words.empty()) {
-        state_.notice += (state_.notice.empty() ? "" : " ") + ("Planned again." + words);
     }
 }
 

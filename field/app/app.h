@@ -8,6 +8,8 @@
 #include <memory>
 #include <optional>
 
+#include "field/app/crew.h"
+#include "field/app/outside.h"
 #include "field/app/plan_search.h"
 #include "field/app/state.h"
 #include "field/store/journal_file.h"
@@ -29,6 +31,8 @@ struct AppOptions {
     ScreenScale screen;                   ///< what this device keeps of its screen
     /// Keeps it on this device; may be empty.
     std::function<std::optional<Problem>(const ScreenScale&)> keep_scale;
+    HandOver hand_over;  ///< empty where there are no folders to choose from
+    KeptFolders folders;
     std::shared_ptr<Disk> disk = std::make_shared<Disk>();
     /// Called on another thread when a save has returned or a plan was found: draw() then takes
     /// notice of it. Empty: there is no other thread, and a save is waited for where it is asked
@@ -45,6 +49,8 @@ class App {
     /// Waits until nothing is being saved. False when something was not: it is on the screen again,
     /// where it was keyed in, with what went wrong.
     bool settle();
+    /// The same at the end; nothing calls `wake` after it was true.
+    bool close();
 
     /// A key that is not text: undoes, or shows the next work on the edge before or after.
     void press(Key key);
@@ -56,6 +62,8 @@ class App {
 
     /// Waits until no better plan is being looked for.
     void settle_search() { search_.settle(); }
+    /// Waits until what is saved here is given out to the crew.
+    void settle_crew() { crew_.settle(); }
 
     [[nodiscard]] const State& state() const { return state_; }
     /// Pixels of the window in a millimetre: the next Ui is to have as many.
@@ -83,14 +91,28 @@ class App {
     void after(const Fact& fact);
     void undo();
     void compute();
-    void say_changes(const Fact& fact, const Plan& before, std::int64_t sticks_before);
-    [[nodiscard]] std::string stick_changes(const Plan& before) const;
+    void add_notice(const std::string& words);
+    [[nodiscard]] std::uint64_t writer() const;
     void look_for_choices();
     void hear_search();
     void go(Where where);
     void list_jobs();
     void keep_scale(const Wish& wish);
     void keep_screen();
+    // What lies outside the job, in hand_over.cpp.
+    void carry();
+    void hear_crew();
+    void write_under_new_number();
+    void pick(EventId chosen);
+    void act_outside(const OutsideWish& wish);
+    void look_outside();
+    void choose(Choosing choosing);
+    void use_folder(const std::filesystem::path& folder);
+    void leave_folder();
+    void go_on_in(const std::filesystem::path& folder);
+    void put_into_file();
+    void take_in(const OutsideWish& wish);
+    void keep_folders();
 
     Assets assets_;
     AppOptions options_;
@@ -100,6 +122,14 @@ class App {
     std::shared_ptr<JournalFile> journal_;
     std::deque<KeptFrom> under_way_;
     PlanSearch search_;
+    Crew crew_;  ///< last: it ends before the journal's lock goes
+    /// What the screen was when another folder was to be chosen.
+    struct Aside {
+        Where where;
+        Drafts drafts;
+        std::string notice;
+    };
+    std::optional<Aside> aside_;
 };
 
 }  // namespace hemline

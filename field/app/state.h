@@ -12,6 +12,7 @@
 #include "engine/record/job.h"
 #include "engine/work/procedure.h"
 #include "engine/work/roof_outline.h"
+#include "field/app/outside.h"
 #include "field/store/assets.h"
 #include "field/touch/ui.h"
 
@@ -40,6 +41,9 @@ enum class Place {
     choices,
     folded,
     section,
+    apart,
+    hand_over,
+    folder,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -49,7 +53,7 @@ struct Where {
     TrimRole role = TrimRole::main;
     int piece = 0;
     ReadingOf reading_of = ReadingOf::edge;
-    int stick = 0;  ///< number of a planned stick
+    int stick = 0;  ///< number of a planned stick, or of what was written apart
 };
 
 /// How the newest event stands: it is shown at once, and called saved when the disk has said so.
@@ -73,6 +77,7 @@ struct State {
     bool tilt_there = false;             ///< this tablet has a sensor that may be read
     std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
+    Outside outside;
     Hand hand = Hand::right;  ///< of who holds the tablet
     bool ask_scale = false;   ///< nobody measured the screen, nor put it off
 };
@@ -126,6 +131,7 @@ struct Drafts {
     Edge edge;                        ///< an edge being added
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
+    std::optional<EventId> chosen;    ///< of what was written apart
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
     std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };
@@ -143,6 +149,8 @@ struct Wish {
     std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre
     std::optional<std::string> start_job;  ///< its name
     std::optional<std::filesystem::path> open_job;
+    std::optional<EventId> pick;  ///< of what was written apart, this is to stand
+    std::optional<OutsideWish> outside;
     std::optional<std::string> hold_by;  ///< this person holds the tablet now
 };
 

@@ -91,13 +91,7 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
         case EdgeStatus::pitch_missing:
             return {{Place::pitch, id}, "Read the pitch", name + ": pitch"};
         case EdgeStatus::undecided:
-            if (work.undecided.front().subject == Subject::reading) {
-                return {{Place::reading, id}, "Measure again", name + ": read apart"};
-            }
-            if (work.undecided.front().subject == Subject::pitch) {
-                return {{Place::pitch, id}, "Read the pitch again", name + ": read apart"};
-            }
-            break;
+            return {{Place::apart, id}, "Pick one", name + ": written apart"};
         default:
             break;
     }

@@ -15,6 +15,9 @@ namespace hemline {
 namespace {
 
 constexpr float gap_mm = 3, notice_mm_least = 14;
+constexpr float way_out_beside_mm = 110, way_out_w_mm = 40;
+/// The way out takes as little as it may: below it stand what was keyed in and its keys.
+constexpr float way_out_h_mm = target_min, way_out_words_mm = 13;
 constexpr float margin_x_mm = 6, margin_y_mm = 4, margin_least_mm = 2.5F;
 constexpr float beside_keys_mm = 8, beside_keys_least_mm = 5;
 /// A page lower than this has no room for four rows of keys above its actions.
@@ -32,13 +35,15 @@ std::string fitted(const Ui& ui, std::string title, float w) {
 }
 
 std::string saved_words(const State& state) {
+    const std::int64_t fresh = state.outside.crew_new;
+    const std::string crew = fresh > 0 ? std::to_string(fresh) + " new from the crew · " : "";
     switch (state.saving) {
         case Saving::saved:
-            return "✓ " + state.saved;
+            return crew + "✓ " + state.saved;
         case Saving::failed:
             return "! " + state.saved;
         default:
-            return state.saved;
+            return crew + state.saved;
     }
 }
 
@@ -99,22 +104,50 @@ Box inside_margins(const Ui& ui, bool keys_beside, bool keys_below) {
     return inset(page, x, std::min(y, ui.mm(margin_y_mm)));
 }
 
-/// A notice takes a third of the page at most, and scrolls then.
-float notice_height(const Ui& ui, const std::string& notice, Box page) {
-    const float most = std::max(ui.mm(notice_mm_least), page.h * 0.3F);
-    return std::min(band_height(ui, notice, page.w), most);
+/// The notice, and beside it or below it the way out, where the job's disk takes nothing.
+struct Notice {
+    bool way_out = false, beside = false;
+    float words_w = 0, whole = 0;  ///< with the gap below
+};
+
+Notice notice_of(const Ui& ui, const State& state, float w) {
+    Notice notice;
+    notice.way_out = state.outside.stuck && !state.notice.empty();
+    notice.beside = notice.way_out && w >= ui.mm(way_out_beside_mm);
+    notice.words_w = w - (notice.beside ? ui.mm(way_out_w_mm + gap_mm) : 0);
+    const float words = band_height(ui, state.notice, notice.words_w);
+    const float button = ui.mm(way_out_h_mm + gap_mm);
+    notice.whole = notice.beside    ? std::max(words, button)
+                   : notice.way_out ? words + button
+                                    : words;
+    return notice;
 }
 
-void draw_notice(Ui& ui, const std::string& notice, Box& page) {
-    const float whole = band_height(ui, notice, page.w);
-    Box place = take_top(page, notice_height(ui, notice, page));
-    if (place.h >= whole) {
-        draw_band(ui, notice, place);
+/// A notice takes a third of the page at most, and its words scroll then.
+float notice_height(const Ui& ui, const State& state, Box page) {
+    const Notice notice = notice_of(ui, state, page.w);
+    const bool below = notice.way_out && !notice.beside;
+    const float least = below ? way_out_words_mm + way_out_h_mm + gap_mm : notice_mm_least;
+    return std::min(notice.whole, std::max(ui.mm(least), page.h * 0.3F));
+}
+
+void draw_notice(Ui& ui, const State& state, Box& page) {
+    const Notice notice = notice_of(ui, state, page.w);
+    Box place = take_top(page, notice_height(ui, state, page));
+    if (notice.way_out) {
+        Box button = notice.beside ? take_right(place, ui.mm(way_out_w_mm))
+                                   : take_bottom(place, ui.mm(way_out_h_mm + gap_mm));
+        button.h = ui.mm(way_out_h_mm);
+        ui.button(go_on_elsewhere, "Go on in\nanother folder", button);
+    }
+    place.w = notice.words_w;
+    if (place.h >= band_height(ui, state.notice, place.w)) {
+        draw_band(ui, state.notice, place);
         return;
     }
     place.h -= ui.mm(gap_mm);
     const Box list = ui.begin_scroll("notice", place);
-    ui.end_scroll(draw_band(ui, notice, list) - ui.mm(gap_mm));
+    ui.end_scroll(draw_band(ui, state.notice, list) - ui.mm(gap_mm));
 }
 
 }  // namespace
@@ -138,12 +171,12 @@ Frame open_frame(Ui& ui, const State& state, const std::string& title,
     frame.tapped = rows.draw(ui, take_bottom(page, rows.height()));
     take_bottom(page, actions.empty() ? 0 : ui.mm(gap_mm));
     if (keys.count > 0 && ui.portrait()) {
-        const float above = ui.mm(keys.above_mm) + notice_height(ui, state.notice, page);
+        const float above = ui.mm(keys.above_mm) + notice_height(ui, state, page);
         frame.keys = keys_below(ui, page, keys.count, above);
     } else if (keys.count > 0 && !aside) {
         frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_mm));
     }
-    draw_notice(ui, state.notice, page);
+    draw_notice(ui, state, page);
     frame.body = page;
     return frame;
 }
@@ -179,6 +212,15 @@ std::string clock_time(HybridTime when) {
     char text[16];
     std::snprintf(text, sizeof text, "%d:%02d", local.tm_hour, local.tm_min);
     return text;
+}
+
+std::string day_and_time(HybridTime when) {
+    const std::time_t seconds = static_cast<std::time_t>(when.wall_ms / 1000);
+    std::tm local{};
+    localtime_r(&seconds, &local);
+    char text[32];
+    std::strftime(text, sizeof text, "%b %Y, ", &local);
+    return std::to_string(local.tm_mday) + " " + text + clock_time(when);
 }
 
 }  // namespace hemline

@@ -33,6 +33,10 @@ struct Frame {
     std::string tapped;  ///< name of the action that was tapped, or empty
 };
 
+/// The target that every screen has while its job's disk takes nothing: with it the job goes on in
+/// another folder, and what was keyed in stays.
+constexpr const char* go_on_elsewhere = "go on elsewhere";
+
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
 /// right.
 Frame open_frame(Ui& ui, const State& state, const std::string& title,
@@ -47,5 +51,7 @@ float band_height(const Ui& ui, const std::string& words, float w);
 std::string title_of(const Edge& edge);
 /// "9:41", local time of an event.
 std::string clock_time(HybridTime when);
+/// "4 May 2026, 9:41".
+std::string day_and_time(HybridTime when);
 
 }  // namespace hemline

@@ -41,12 +41,15 @@ void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
 
 Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    const Frame frame = open_frame(ui, state, "Hemline · jobs on this tablet",
-                                   {{"by", "Held by\n" + state.by},
-                                    {"light", "Day or\nnight"},
-                                    {"screen size", "Screen\nsize"},
-                                    {"new job", "New job"},
-                                    {"demo", "Demo roof", Look::primary}});
+    std::vector<Action> actions = {{"by", "Held by\n" + state.by},
+                                   {"light", "Day or\nnight"},
+                                   {"screen size", "Screen\nsize"}};
+    if (state.outside.there) {
+        actions.push_back({"hand over", "Hand\nover"});
+    }
+    actions.push_back({"new job", "New job"});
+    actions.push_back({"demo", "Demo roof", Look::primary});
+    const Frame frame = open_frame(ui, state, "Hemline · jobs on this tablet", actions);
     const Box body = frame.body;
     Box list = ui.begin_scroll("jobs", body);
     const float top = list.y;
@@ -58,7 +61,10 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     }
     for (const std::filesystem::path& job : state.jobs) {
         const std::string name = job.filename().string();
-        if (ui.button("job " + name, name, take_top(list, ui.mm(16)))) {
+        const bool elsewhere = job.parent_path() != state.jobs.front().parent_path();
+        const std::string where = elsewhere ? " in " + job.parent_path().string() : "";
+        if (ui.button("job " + name + where, elsewhere ? name + "\n" + where : name,
+                      take_top(list, ui.mm(16)))) {
             wish.open_job = job;
         }
         take_top(list, ui.mm(3));
@@ -76,6 +82,8 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         wish.go = Where{Place::person, {}};
     } else if (frame.tapped == "screen size") {
         wish.go = Where{Place::calibrate, {}};
+    } else if (frame.tapped == "hand over") {
+        wish.go = Where{Place::hand_over, {}};
     } else if (frame.tapped == "light") {
         wish.toggle_light = true;
     }

@@ -88,15 +88,33 @@ std::string trim_name(const State& state, const std::string& id) {
     return trim == nullptr ? id : trim->name;
 }
 
-/// The way to the sticks, where there are any.
-void draw_sticks_button(Ui& ui, const State& state, Box& box, Wish& wish) {
-    if (state.plan.runs.empty()) {
-        return;
+/// The ways to the sticks, where there are any, to handing over, and to what was written apart.
+void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
+    std::vector<std::pair<Place, const char*>> ways;
+    if (!state.plan.runs.empty()) {
+        ways.emplace_back(Place::sticks, "Sticks and plans");
     }
-    if (ui.button("sticks", "Sticks and plans", take_top(box, ui.mm(12)))) {
-        wish.go = Where{Place::sticks, {}};
+    if (state.outside.there) {
+        ways.emplace_back(Place::hand_over, "Hand over");
     }
-    take_top(box, ui.mm(3));
+    if (!ways.empty()) {
+        const std::vector<Box> places =
+            columns(take_top(box, ui.mm(12)), static_cast<int>(ways.size()), ui.mm(3));
+        for (std::size_t i = 0; i < ways.size(); ++i) {
+            const bool sticks = ways[i].first == Place::sticks;
+            if (ui.button(sticks ? "sticks" : "hand over", ways[i].second, places[i])) {
+                wish.go = Where{ways[i].first, {}};
+            }
+        }
+        take_top(box, ui.mm(3));
+    }
+    if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
+        const std::string words = "! " + std::to_string(apart) + " written apart:\nlook and pick";
+        if (ui.button("apart", words, take_top(box, ui.mm(14)))) {
+            wish.go = Where{Place::apart, {}};
+        }
+        take_top(box, ui.mm(3));
+    }
 }
 
 /// Returns the height used.
@@ -147,13 +165,13 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     const bool low = body.h < ui.mm(low_mm);
     if (!low) {
         draw_next(ui, state, next, body);
-        draw_sticks_button(ui, state, body, wish);
+        draw_ways(ui, state, body, wish);
     }
     Box list = ui.begin_scroll("edges", body);
     const float top = list.y;
     if (low) {
         draw_next(ui, state, next, list);
-        draw_sticks_button(ui, state, list, wish);
+        draw_ways(ui, state, list, wish);
     }
     if (plan_in_it) {
         const float h = std::max(ui.mm(roof_plan_mm_least), body.h * plan_part);

@@ -4,10 +4,13 @@
 #include <ctime>
 
 #include "field/app/app.h"
+#include "field/app/native_hand_over.h"
 #include "field/shell/window.h"
 #include "field/store/assets.h"
 #include "field/store/clock.h"
+#include "field/store/folder_view.h"
 #include "field/store/folders.h"
+#include "field/store/kept_folders.h"
 #include "field/store/screen_scale.h"
 
 namespace {
@@ -44,6 +47,29 @@ void set_screen(AppOptions& options, WindowOptions& window, bool given) {
     options.px_per_mm = window.px_per_mm;
 }
 
+/// Folders outside the jobs' own, as they were chosen on this device; `crew` if the command line
+/// names it.
+void take_folders(AppOptions& options, const Practice& practice) {
+    const std::optional<std::filesystem::path> crew = options.folders.crew;
+    const Result<KeptFolders> kept = read_kept_folders();
+    if (!kept) {
+        fail(kept.problem());
+    }
+    options.folders = kept ? *kept : KeptFolders{};
+    if (crew) {
+        options.folders.crew = std::filesystem::absolute(*crew);
+    }
+    const std::vector<std::filesystem::path> places = places_here();
+    if (!options.folders.hand_over && !places.empty()) {
+        const std::filesystem::path documents = places.front() / "Documents";
+        std::error_code error;
+        options.folders.hand_over =
+            std::filesystem::is_directory(documents, error) ? documents : places.front();
+    }
+    options.hand_over =
+        native_hand_over(options.jobs_folder, options.device, practice, options.wall_ms);
+}
+
 int show(WindowOptions window, AppOptions options) {
     const Result<std::filesystem::path> folder = assets_folder();
     if (!folder) {
@@ -66,8 +92,9 @@ int show(WindowOptions window, AppOptions options) {
     options.wall_ms = wall_ms;
     options.keep_scale = keep_screen_scale;
     options.wake = wake_window;
+    take_folders(options, assets->practice);
     App app(*assets, std::move(options));
-    window.may_close = [&] { return app.settle(); };
+    window.may_close = [&] { return app.close(); };
     const std::optional<Problem> problem =
         show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
                              .palette = [&]() -> const Palette& { return app.palette(); },
@@ -83,11 +110,14 @@ int main(int count, char** words) {
     AppOptions options;
     std::string size;
     std::string job;
+    std::string crew;
     std::string targets;
     std::string picture;
     bool night = false;
     CLI::App line("Hemline: from the first tape reading to a finished edge.", "hemline");
     line.add_option("--job", job, "folder of a job to open")->type_name("JOB");
+    line.add_option("--crew", crew, "crew folder to carry jobs through, this time")
+        ->type_name("FOLDER");
     line.add_option("--size", size, "window in pixels, like 1280x800")
         ->check([&](const std::string& text) { return read_size(text, window); })
         ->type_name("WxH");
@@ -112,6 +142,9 @@ int main(int count, char** words) {
     options.light = night ? Light::night : Light::day;
     if (!job.empty()) {
         options.job = job;
+    }
+    if (!crew.empty()) {
+        options.folders.crew = crew;
     }
     return show(window, std::move(options));
 }

@@ -2,10 +2,16 @@
 
 #include <array>
 
-#include <sys/inotify.h>
 #include <unistd.h>
+#ifndef __EMSCRIPTEN__  // a browser has no folder that others write to
+#include <sys/inotify.h>
+#endif
 
 namespace hemline {
+
+#ifdef __EMSCRIPTEN__
+CrewWatch::CrewWatch(const std::filesystem::path& /*folder*/) : file_(-1) {}
+#else
 
 CrewWatch::CrewWatch(const std::filesystem::path& folder)
     : file_(::inotify_init1(IN_NONBLOCK | IN_CLOEXEC)) {
@@ -15,6 +21,7 @@ CrewWatch::CrewWatch(const std::filesystem::path& folder)
         file_ = -1;
     }
 }
+#endif
 
 CrewWatch::~CrewWatch() {
     if (file_ >= 0) {

@@ -34,6 +34,7 @@ Ui::Ui(const Palette& palette, const Fonts& fonts, float px_per_mm)
 void Ui::begin_page(const TouchQueue* touch) {
     touch_ = touch;
     targets_.clear();
+    tapped_.clear();
     words_.clear();
     faults_.clear();
     const ImVec2 window = ImGui::GetIO().DisplaySize;
@@ -82,7 +83,12 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
     }
     targets_.push_back({std::string(name), shown, std::string(label)});
     ImGui::SetCursorScreenPos(top_left(shown));
-    return ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
+    const bool tapped =
+        ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
+    if (tapped) {
+        tapped_ = name;
+    }
+    return tapped;
 }
 
 bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min, target_min); }

@@ -122,6 +122,8 @@ class Ui {
     void end_scroll(float content_height);
 
     [[nodiscard]] const std::vector<Target>& targets() const { return targets_; }
+    /// The target that was tapped in this frame; empty: none.
+    [[nodiscard]] const std::string& tapped() const { return tapped_; }
     /// Lines, paragraphs and figures of this frame, labels left out.
     [[nodiscard]] const std::vector<Words>& words() const { return words_; }
     /// What is wrong with this frame's targets, one line each: for tests; a crew goes on with them.
@@ -167,6 +169,7 @@ class Ui {
     Box page_;
     const TouchQueue* touch_ = nullptr;
     std::vector<Target> targets_;
+    std::string tapped_;
     std::vector<Words> words_;
     std::vector<std::string> faults_;
     std::map<std::string, Scroll, std::less<>> scrolls_;  ///< a list keeps its place by its name

@@ -24,14 +24,6 @@ void say_what_is_there(const std::string& folder, const JobRecord& record, const
     }
 }
 
-/// A cut that is not picked was still made: its metal stays gone.
-Fact fact_to_drop(const Event& event, EventId chosen) {
-    if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
-        return PieceSpoiled{cut->edge, cut->role, cut->piece, cut->cut, cut->metal};
-    }
-    return Struck{event.id, "picked " + print_event_id(chosen) + " instead"};
-}
-
 }  // namespace
 
 Exit merge_jobs(const MergeArguments& arguments) {
@@ -70,22 +62,12 @@ Exit pick_event(const PickArguments& arguments) {
     if (!journal) {
         return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
     }
-    const std::vector<Event> events = (*journal)->record().events;
-    const Result<std::vector<EventId>> others = strikes_to_pick(events, *chosen);
-    if (!others) {
-        return complain("EVENT", others.problem());
+    const Result<std::vector<ToWrite>> all = facts_to_pick((*journal)->record().events, *chosen);
+    if (!all) {
+        return complain("EVENT", all.problem());
     }
-    for (const Event& event : events) {
-        if (std::count(others->begin(), others->end(), event.id) == 0) {
-            continue;
-        }
-        const bool is_cut = std::holds_alternative<PieceCut>(event.fact);
-        std::vector<EventId> supersedes = {event.id};
-        if (!is_cut) {
-            supersedes.push_back(*chosen);
-        }
-        const auto saved = (*journal)->append(fact_to_drop(event, *chosen), arguments.by,
-                                              std::move(supersedes), wall_ms());
+    for (const ToWrite& one : *all) {
+        const auto saved = (*journal)->append(one.fact, arguments.by, one.supersedes, wall_ms());
         if (!saved) {
             return complain(arguments.job, 0, 0, saved.problem().what, saved.problem().mend);
         }

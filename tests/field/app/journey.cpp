@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "field/app/native_hand_over.h"
 #include "field/store/folders.h"
 
 namespace hemline {
@@ -31,19 +32,26 @@ std::unique_ptr<App> app_on(const std::filesystem::path& job) {
     return std::make_unique<App>(assets_read(), options);
 }
 
-Journey::Journey(float w, float h, float px_per_mm) : w_(w), h_(h), px_per_mm_(px_per_mm) {
+Journey::Journey(float w, float h, float px_per_mm)
+    : w_(w), h_(h), px_per_mm_(px_per_mm), device_(device) {
     start({});
 }
 
 Journey::Journey(std::shared_ptr<Disk> disk, std::function<void()> wake)
-    : disk_(std::move(disk)), wake_(std::move(wake)) {
+    : disk_(std::move(disk)), wake_(std::move(wake)), device_(device) {
+    start({});
+}
+
+Journey::Journey(std::uint64_t number, std::filesystem::path crew, std::function<void()> wake)
+    : wake_(std::move(wake)), device_(number) {
+    folders.crew = std::move(crew);
     start({});
 }
 
 void Journey::start(std::optional<std::filesystem::path> job_opened) {
     AppOptions options;
     options.jobs_folder = folder.path();
-    options.device = device;
+    options.device = device_;
     // Every touch of a hand is later than the one before.
     options.wall_ms = [this] { return wall_ms += 1000; };
     options.job = std::move(job_opened);
@@ -55,6 +63,13 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     };
     options.disk = disk_;
     options.wake = wake_;
+    options.folders = folders;
+    options.hand_over =
+        native_hand_over(folder.path(), device_, assets_read().practice, options.wall_ms, disk_);
+    options.hand_over.keep = [this](const KeptFolders& kept) {
+        folders = kept;
+        return std::optional<Problem>();
+    };
     app = std::make_unique<App>(assets_read(), options);
     screen = std::make_unique<Harness>(
         [this](Ui& ui) {

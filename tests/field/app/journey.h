@@ -33,6 +33,8 @@ struct Journey {
     explicit Journey(float w = 1280, float h = 800, float px_per_mm = px_per_mm_unknown);
     /// Saved on that disk, apart from the thread that draws; `wake` as in AppOptions.
     Journey(std::shared_ptr<Disk> disk, std::function<void()> wake);
+    /// Another tablet of a crew, by its number, with a crew folder.
+    Journey(std::uint64_t device, std::filesystem::path crew, std::function<void()> wake);
 
     /// Taps, and counts it. Events it appended are told to `on_event`, the screen it led to to
     /// `on_screen`.
@@ -69,13 +71,15 @@ struct Journey {
     }
 
     TemporaryFolder folder;
+    TemporaryFolder outside;  ///< where job files go
     std::int64_t wall_ms = 1'760'000'000'000;
     std::unique_ptr<App> app;
     std::unique_ptr<Harness> screen;
     int touches = 0;
     Length remainder_off;  ///< how much more than planned the tape shows for the last piece
     std::function<void()> on_event, on_screen;
-    std::optional<ScreenScale> scale_kept;  ///< what the device was told to keep
+    std::optional<ScreenScale> scale_kept;        ///< what the device was told to keep
+    KeptFolders folders{{}, outside.path(), {}};  ///< likewise
 
   private:
     void scroll_to(std::string_view name);
@@ -85,6 +89,7 @@ struct Journey {
     bool ask_scale_ = true;  // a new tablet
     std::shared_ptr<Disk> disk_ = std::make_shared<Disk>();
     std::function<void()> wake_;
+    std::uint64_t device_;
 };
 
 }  // namespace hemline

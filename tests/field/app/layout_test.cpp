@@ -4,9 +4,11 @@
 
 #include <algorithm>
 #include <array>
+#include <fstream>
 #include <set>
 #include <string>
 
+#include "field/store/job_merge.h"
 #include "tests/field/app/full_disk.h"
 #include "tests/field/app/journey.h"
 
@@ -30,8 +32,9 @@ bool is_key(const std::string& name) {
 
 bool is_primary(const std::string& name) {
     static const std::set<std::string> primaries = {
-        "demo", "next",      "keep", "keep name", "cut",        "answer",     "undo",
-        "send", "keep edge", "tick", "to card",   "to reading", "keep scale", "done"};
+        "demo", "next",      "keep",   "keep name",  "cut",          "answer",
+        "undo", "keep edge", "tick",   "to card",    "to reading",   "keep scale",
+        "done", "send",      "stands", "use folder", "put into file"};
     return primaries.count(name) > 0;
 }
 
@@ -179,6 +182,48 @@ std::string first_stick(const Journey& crew) {
     return "";
 }
 
+/// Passes every screen about the crew, its files and folders, and a disk that takes nothing.
+void walk_hand_over(Journey& crew) {
+    namespace fs = std::filesystem;
+    const TemporaryFolder home;
+    const Setting at("HOME", home.path().string());
+    for (const char* folder : {"Documents", "Pictures of the roof", "crew"}) {
+        fs::create_directories(home.path() / folder);
+    }
+    crew.tap_all({"hand over", "leave", "demo", "hand over", "put into file"});
+    const std::vector<fs::path> files = job_files_in(crew.outside.path());
+    std::ofstream(crew.outside.path() / "torn.hemline.zip") << "half a file";
+    crew.tap_all({"leave", "hand over", "take torn.hemline.zip"});
+    crew.tap("take " + files.front().filename().string());
+    crew.tap_all({"crew folder", "into crew", "up", "into crew", "use folder", "leave", "edge A"});
+    crew.key_in(feet(24));
+    tap_in_vain(crew, "keep");
+    crew.tap_all({"go on elsewhere", "into Documents", "use folder", "keep", "leave", "jobs"});
+    crew.tap_all({"hand over", "no crew folder", "leave"});
+    // Another tablet read A too, out of reach, and both fitted a step of it.
+    const auto apart = [&](std::uint64_t device, Length length) {
+        const fs::path copy = home.path() / print_device(device);
+        fs::copy(crew.folders.jobs.front(), copy);
+        const auto journal = JournalFile::open(copy, device);
+        REQUIRE(journal.ok());
+        REQUIRE((*journal)->append(ReadingTaken{"B", ReadingOf::edge, length}, "Foreman", {}, 1));
+        REQUIRE((*journal)->append(PitchTaken{"B", rise_in_12(length > feet(20) ? 5 : 6)},
+                                   "Somebody with a very long name indeed", {}, 1));
+        return copy;
+    };
+    const fs::path jobs[] = {apart(0xada, feet(12) + inches(3)), apart(0xbe4, feet(31))};
+    const Result<Journals> both = gather_journals(jobs);
+    REQUIRE(both.ok());
+    Disk disk;
+    const fs::path merged = crew.folder.path() / "Both";
+    REQUIRE_FALSE(merge_into(disk, merged, *both, 1));
+    crew.tap_all({"hand over", "leave", "jobs", "job Both", "apart"});
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap_all({"next apart", "measure again", "leave", "edge B"});
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap("stands");
+}
+
 /// Passes every screen about sticks and plans.
 void walk_sticks(Journey& crew) {
     crew.tap("demo");
@@ -246,6 +291,21 @@ TEST_CASE("Every screen about sticks has room for a glove, from 7 to 13 in, upri
     Inspection inspection{crew, sizes, {}};
     crew.on_screen = [&] { inspection.look(); };
     walk_sticks(crew);
+    CHECK(inspection.seen.size() > 15);
+}
+
+TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, upright and lying") {
+    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
+    std::vector<Size2> sizes;
+    for (const Size2 page : pages_mm) {
+        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
+        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
+    }
+    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    crew.on_screen = [&] { inspection.look(); };
+    walk_hand_over(crew);
     CHECK(inspection.seen.size() > 15);
 }
 

@@ -1,0 +1,211 @@
+#include "field/app/crew.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <system_error>
+
+#include <fcntl.h>
+#include <poll.h>
+#include <unistd.h>
+
+#include "field/store/crew_watch.h"
+#include "field/store/disk_problem.h"
+
+namespace hemline {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A folder on another machine does not say when it changes: it is looked at all the same.
+constexpr int look_again_ms = 60'000;
+/// One that is not there, or cannot be watched or written, is tried more often.
+constexpr int try_again_ms = 10'000;
+
+/// The crew folder, and the job's in it once that is there.
+class Watches {
+  public:
+    explicit Watches(const fs::path& crew) : crew_(crew) {}
+    /// True when the job's folder is watched only from now on: what came before is to be read.
+    bool add(const fs::path& job) {
+        std::error_code error;
+        if (job_ || job.empty() || !fs::is_directory(job, error)) {
+            return false;
+        }
+        job_.emplace(job);
+        return true;
+    }
+    /// Sleeps until something changed, the bell rings, or it is time to look again.
+    void wait(int bell, bool all_well) {
+        pollfd files[] = {
+            {bell, POLLIN, 0}, {crew_.file(), POLLIN, 0}, {job_ ? job_->file() : -1, POLLIN, 0}};
+        const bool watched = crew_.file() >= 0 && (!job_ || job_->file() >= 0);
+        ::poll(files, 3, all_well && watched ? look_again_ms : try_again_ms);
+        for (char rung[64]; ::read(bell, rung, sizeof rung) > 0;) {
+        }
+        static_cast<void>(crew_.changed());
+        if (job_) {
+            static_cast<void>(job_->changed());
+        }
+    }
+
+  private:
+    CrewWatch crew_;
+    std::optional<CrewWatch> job_;
+};
+
+}  // namespace
+
+void Crew::start(CrewJob job, std::shared_ptr<Disk> disk, std::vector<Event> events) {
+    stop();
+    folder_ = std::make_unique<CrewFolder>(job.crew, job.job, disk);
+    job_ = std::move(job);
+    disk_ = std::move(disk);
+    events_ = std::move(events);
+    last_given_ = 0;
+    for (const Event& event : events_) {
+        if (event.id.device == job_->writer) {
+            last_given_ = std::max(last_given_, event.id.sequence);
+        }
+    }
+    problem_.reset();
+    news_.reset();
+    closing_ = false;
+    if (!wake_) {
+        carry();
+    } else if (::pipe2(bell_, O_NONBLOCK | O_CLOEXEC) == 0) {
+        busy_ = true;
+        thread_ = std::thread([this] { run(); });
+    } else {
+        news_ = CrewNews{{}, 0, false, disk_problem("watched", job_->crew, errno)};
+    }
+}
+
+void Crew::give(std::span<const Event> events) {
+    std::vector<Event> fresh;
+    for (auto event = events.rbegin(); event != events.rend(); ++event) {
+        if (event->id.device == job_->writer) {
+            if (event->id.sequence <= last_given_) {
+                break;
+            }
+            fresh.push_back(*event);
+        }
+    }
+    if (fresh.empty()) {
+        return;
+    }
+    last_given_ = fresh.front().id.sequence;
+    {
+        const std::scoped_lock hold(lock_);
+        given_.insert(given_.end(), fresh.rbegin(), fresh.rend());
+        busy_ = thread_.joinable();
+    }
+    if (!wake_) {
+        carry();
+    } else if (bell_[1] >= 0) {
+        static_cast<void>(::write(bell_[1], "!", 1));
+    }
+}
+
+std::optional<CrewNews> Crew::news() {
+    const std::scoped_lock hold(lock_);
+    return std::exchange(news_, std::nullopt);
+}
+
+void Crew::settle() {
+    std::unique_lock hold(lock_);
+    carried_.wait(hold, [this] { return !busy_; });
+}
+
+void Crew::stop() {
+    if (thread_.joinable()) {
+        {
+            const std::scoped_lock hold(lock_);
+            closing_ = true;
+        }
+        static_cast<void>(::write(bell_[1], "!", 1));
+        thread_.join();
+    }
+    for (int& end : bell_) {
+        if (end >= 0) {
+            ::close(end);
+        }
+        end = -1;
+    }
+    busy_ = false;
+    job_.reset();
+    folder_.reset();
+    news_.reset();
+}
+
+/// Carries what there is; false when no more is to be carried. Calls nobody.
+bool Crew::carry() {
+    {
+        const std::scoped_lock hold(lock_);
+        events_.insert(events_.end(), given_.begin(), given_.end());
+        given_.clear();
+    }
+    std::error_code error;
+    Result<Carried> carried =
+        fs::is_directory(job_->crew, error)
+            ? folder_->carry(events_, job_->writer)
+            : Problem{"The crew folder " + shown(job_->crew) + " is not there.",
+                      "Plug it in or choose another; what is saved here goes out once it is back."};
+    const std::scoped_lock hold(lock_);
+    CrewNews news = news_.value_or(CrewNews{});
+    const std::optional<Problem> now =
+        carried ? std::nullopt : std::optional<Problem>(carried.problem());
+    bool is_news = now != problem_;
+    problem_ = now;
+    news.problem = now;
+    if (carried) {
+        events_.insert(events_.end(), carried->taken_in.begin(), carried->taken_in.end());
+        news.taken_in.insert(news.taken_in.end(), carried->taken_in.begin(),
+                             carried->taken_in.end());
+        news.given_out += carried->given_out;
+        news.number_used_elsewhere = carried->number_used_elsewhere;
+        is_news = is_news || !carried->taken_in.empty() || carried->given_out > 0 ||
+                  carried->number_used_elsewhere;
+    }
+    if (is_news) {
+        news_ = std::move(news);
+    }
+    return !carried || !carried->number_used_elsewhere;
+}
+
+void Crew::run() {
+    std::optional<Watches> watches;
+    bool goes_on = true;
+    while (goes_on) {
+        if (!watches) {
+            watches.emplace(job_->crew);
+        }
+        goes_on = carry();
+        if (goes_on && watches->add(folder_->folder())) {
+            goes_on = carry();
+        }
+        bool is_news = false, closing = false, all_well = false;
+        {
+            const std::scoped_lock hold(lock_);
+            busy_ = goes_on && !given_.empty();
+            is_news = news_.has_value();
+            closing = closing_;
+            all_well = !problem_;
+        }
+        carried_.notify_all();
+        if (closing) {
+            return;
+        }
+        if (is_news) {
+            wake_();
+        }
+        if (goes_on) {
+            watches->wait(bell_[0], all_well);
+        }
+        if (!all_well) {
+            watches.reset();  // the folder may be another one when it is back
+        }
+    }
+}
+
+}  // namespace hemline

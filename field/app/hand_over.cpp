@@ -1,0 +1,293 @@
+// The app's dealings outside the open job: the crew folder, job files, another folder to go on in;
+// and what stands of what was written apart.
+#include <algorithm>
+
+#include "engine/plan/plan_changes.h"
+#include "field/app/app.h"
+#include "field/app/plan_news.h"
+#include "field/screens/frame.h"
+#include "field/store/disk_problem.h"
+#include "field/store/folders.h"
+#include "field/store/writer.h"
+
+namespace hemline {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string counted(std::size_t n, const char* one, const char* more) {
+    return std::to_string(n) + " " + (n == 1 ? one : more);
+}
+
+std::string said_of(const Problem& problem) { return problem.what + " " + problem.mend; }
+
+}  // namespace
+
+std::uint64_t App::writer() const { return journal_ ? journal_->device() : options_.device; }
+
+/// Carries the open job, all of it saved, to and from the crew folder.
+void App::carry() {
+    if (!journal_ || !under_way_.empty() || !state_.outside.kept.crew ||
+        journal_->record().events.empty()) {
+        return;
+    }
+    const JobRecord& record = journal_->record();
+    if (crew_.is_started()) {
+        crew_.give(record.events);
+    } else {
+        crew_.start({*state_.outside.kept.crew, record.folder, journal_->device()}, options_.disk,
+                    record.events);
+    }
+}
+
+void App::hear_crew() {
+    if (!under_way_.empty()) {
+        return;  // the save that returns wakes the screen once more
+    }
+    const std::optional<CrewNews> news = crew_.news();
+    if (!news || !journal_) {
+        return;
+    }
+    Outside& outside = state_.outside;
+    outside.crew_failed = news->problem.has_value();
+    if (news->problem) {
+        outside.crew_said = said_of(*news->problem);
+    } else {
+        outside.crew_said = "Took in " + counted(news->taken_in.size(), "event", "events") +
+                            ", gave out " + std::to_string(news->given_out) + ", at " +
+                            clock_time({options_.wall_ms(), 0}) + ".";
+    }
+    if (!news->taken_in.empty()) {
+        const Plan before = state_.plan;
+        const std::int64_t sticks_before = sticks_in_all(state_.job, before);
+        journal_->take_in(news->taken_in);
+        state_.events = journal_->record().events;
+        compute();
+        outside.crew_new += static_cast<std::int64_t>(news->taken_in.size());
+        // Someone may hold the tape to a card that has just changed.
+        add_notice(plan_news(state_, Unknown{}, before, sticks_before));
+    }
+    if (news->number_used_elsewhere) {
+        write_under_new_number();
+    }
+}
+
+/// This tablet was copied or put back from a backup: others hold events under its number that it
+/// never wrote.
+void App::write_under_new_number() {
+    const fs::path folder = journal_->record().folder;
+    crew_.stop();
+    const Result<std::uint64_t> number = new_writer(*options_.disk, folder, options_.device);
+    if (!number) {
+        state_.outside.crew_failed = true;
+        state_.outside.crew_said = said_of(number.problem());
+        return;
+    }
+    journal_.reset();
+    if (open_journal(folder)) {
+        add_notice("This tablet was copied or put back from a backup: it writes on as device " +
+                   print_device(*number) + ".");
+    }
+}
+
+void App::pick(EventId chosen) {
+    const auto all = facts_to_pick(state_.events, chosen);
+    if (!all) {
+        state_.notice = said_of(all.problem());
+        return;
+    }
+    const Where here = state_.where;
+    for (const ToWrite& one : *all) {
+        if (!append(one.fact, one.supersedes)) {
+            return;
+        }
+    }
+    go(here);
+}
+
+void App::keep_folders() {
+    if (const auto problem = options_.hand_over.keep(state_.outside.kept)) {
+        add_notice(said_of(*problem));
+    }
+}
+
+/// What the screen of handing over lists.
+void App::look_outside() {
+    Outside& outside = state_.outside;
+    const Place place = state_.where.place;
+    if (place != Place::hand_over) {
+        outside.done.clear();
+        return;
+    }
+    outside.files =
+        outside.kept.hand_over ? job_files_in(*outside.kept.hand_over) : std::vector<fs::path>();
+    outside.in_crew = outside.kept.crew ? options_.hand_over.in_crew(*outside.kept.crew)
+                                        : std::vector<JobInCrew>();
+    list_jobs();
+    for (const fs::path& job : state_.jobs) {
+        const Result<JobRecord> record = read_job_folder(job);
+        for (const Event& event : record ? record->events : std::vector<Event>()) {
+            if (std::holds_alternative<JobStarted>(event.fact)) {
+                const std::string id = print_event_id(event.id);
+                outside.in_crew.erase(
+                    std::remove_if(outside.in_crew.begin(), outside.in_crew.end(),
+                                   [&](const JobInCrew& there) { return there.id == id; }),
+                    outside.in_crew.end());
+            }
+        }
+    }
+}
+
+void App::act_outside(const OutsideWish& wish) {
+    using Deed = OutsideWish::Deed;
+    switch (wish.deed) {
+        case Deed::put_into_file:
+            put_into_file();
+            break;
+        case Deed::take_file:
+        case Deed::join_crew_job:
+            take_in(wish);
+            break;
+        case Deed::choose:
+            choose(wish.choosing);
+            break;
+        case Deed::look_into:
+            state_.outside.view = look_into(wish.path);
+            break;
+        case Deed::use:
+            use_folder(wish.path);
+            break;
+        case Deed::leave:
+            leave_folder();
+            break;
+        case Deed::forget_crew:
+            crew_.stop();
+            state_.outside.kept.crew.reset();
+            state_.outside.crew_said.clear();
+            go({Place::hand_over, {}});
+            keep_folders();
+            break;
+    }
+}
+
+/// The draft on the screen is put aside, not dropped: the way out of a full disk begins here.
+void App::choose(Choosing choosing) {
+    Outside& outside = state_.outside;
+    if (!outside.there) {
+        return;
+    }
+    aside_ = Aside{state_.where, drafts_, state_.notice};
+    outside.choosing = choosing;
+    outside.places = places_here();
+    const std::optional<fs::path> used = choosing == Choosing::crew        ? outside.kept.crew
+                                         : choosing == Choosing::hand_over ? outside.kept.hand_over
+                                                                           : std::nullopt;
+    const fs::path home = outside.places.empty() ? fs::path("/") : outside.places.front();
+    std::error_code error;
+    outside.view = look_into(used && fs::is_directory(*used, error) ? *used : home);
+    state_.where = {Place::folder, {}};
+    state_.notice.clear();
+}
+
+void App::leave_folder() {
+    if (!aside_) {
+        go({Place::jobs, {}});
+        return;
+    }
+    const Aside back = std::move(*aside_);
+    aside_.reset();
+    go(back.where);
+    drafts_ = back.drafts;
+    state_.notice = back.notice;
+}
+
+void App::use_folder(const fs::path& folder) {
+    Outside& outside = state_.outside;
+    if (outside.choosing == Choosing::go_on) {
+        go_on_in(folder);
+        return;
+    }
+    if (outside.choosing == Choosing::crew) {
+        crew_.stop();
+        outside.kept.crew = folder;
+        outside.crew_said.clear();
+    } else {
+        outside.kept.hand_over = folder;
+    }
+    leave_folder();
+    state_.notice.clear();
+    keep_folders();
+    carry();
+}
+
+/// Copies what is saved of the job there and opens it there, with the draft as it was.
+void App::go_on_in(const fs::path& folder) {
+    Outside& outside = state_.outside;
+    if (!outside.stuck) {
+        leave_folder();
+        return;
+    }
+    const Result<fs::path> there = options_.hand_over.go_on_in(*outside.stuck, folder);
+    if (!there || !open_journal(*there)) {
+        state_.notice = there ? state_.notice : said_of(there.problem());
+        return;
+    }
+    outside.kept.jobs.push_back(*there);
+    leave_folder();
+    if (state_.where.place == Place::jobs) {  // it could not be opened where it was
+        go({Place::roof, {}});
+    }
+    state_.notice = "The job goes on in " + shown(*there) + ". What was saved before stands in " +
+                    "both. Keep again what is on the screen.";
+    keep_folders();
+}
+
+void App::put_into_file() {
+    Outside& outside = state_.outside;
+    if (!journal_ || !outside.kept.hand_over || !settle()) {
+        return;
+    }
+    const auto put =
+        options_.hand_over.put_into_file(journal_->record().folder, *outside.kept.hand_over);
+    go({Place::hand_over, {}});
+    if (put) {
+        outside.done = shown(put->file.filename()) + " lies in " + shown(put->file.parent_path()) +
+                       ": " + counted(put->events, "event", "events") + ", " +
+                       std::to_string((put->bytes + 1023) / 1024) +
+                       " kB. It opens as a zip anywhere; job.html in it is for reading.";
+    } else {
+        state_.notice = said_of(put.problem());
+    }
+}
+
+/// The open job is closed for it, since it may be the one that is taken into.
+void App::take_in(const OutsideWish& wish) {
+    if (!settle()) {
+        return;
+    }
+    const bool was_open = journal_ != nullptr;
+    fs::path open = was_open ? journal_->record().folder : fs::path();
+    crew_.stop();
+    journal_.reset();
+    list_jobs();
+    const auto& deeds = options_.hand_over;
+    const Result<TakenIn> taken =
+        wish.deed == OutsideWish::Deed::take_file
+            ? deeds.take_file(wish.path, state_.jobs)
+            : deeds.join_crew_job(state_.outside.kept.crew.value_or(""), wish.job);
+    if (taken) {
+        open = taken->job;
+    }
+    const bool opened = (taken || was_open) && open_journal(open);
+    const std::string trouble = opened || !(taken || was_open) ? "" : state_.notice;
+    go({Place::hand_over, {}});
+    state_.notice = taken ? trouble : said_of(taken.problem());
+    if (taken && opened) {
+        state_.outside.done =
+            state_.job.name + (taken->is_new ? " is on this tablet now, with " : " took in ") +
+            counted(taken->new_events, "event", "events") + (taken->is_new ? "." : " more.");
+    }
+}
+
+}  // namespace hemline

@@ -1,0 +1,60 @@
+// Jobs handed over as files, and taken in: into the job that is here already, or as a new one.
+#pragma once
+
+#include <filesystem>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/record/merge.h"
+#include "engine/result.h"
+#include "engine/trim/practice.h"
+#include "field/store/disk.h"
+
+namespace hemline {
+
+/// What the name of a job file ends in. It is a zip, and opens as one.
+constexpr const char* job_file_ending = ".hemline.zip";
+
+struct FilePut {
+    std::filesystem::path file;
+    std::size_t events = 0, bytes = 0;
+};
+/// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name that is not there yet; local time.
+/// Problem: it cannot be read, packed or written.
+Result<FilePut> put_into_file(Disk& disk, const std::filesystem::path& job,
+                              const std::filesystem::path& folder, const Practice& practice,
+                              std::int64_t wall_ms);
+
+/// The job files in a folder, the latest name first.
+std::vector<std::filesystem::path> job_files_in(const std::filesystem::path& folder);
+
+struct TakenIn {
+    std::filesystem::path job;
+    bool is_new = false;         ///< it was not on this tablet
+    std::size_t new_events = 0;  ///< that were not here
+};
+/// Takes journals into the one of the `jobs` that began with the same event, or into a new folder
+/// in `jobs_folder`. `tablet`: this tablet's number. Not while that job is open. Problem: they
+/// hold no job's beginning, or a folder cannot be written; nothing is changed.
+Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
+                                 const std::vector<std::filesystem::path>& jobs,
+                                 const std::filesystem::path& jobs_folder, std::uint64_t tablet);
+
+/// Takes in one that the crew folder holds, as take_in_journals().
+Result<TakenIn> take_in_from_crew(Disk& disk, const std::filesystem::path& crew,
+                                  const std::string& job, const std::filesystem::path& jobs_folder,
+                                  std::uint64_t tablet);
+
+/// A job whose disk takes nothing more goes on in a folder of its own in `folder`: all that is
+/// saved of it is copied there. The old one stays as it is. Problem: it cannot be read or written.
+Result<std::filesystem::path> go_on_in(Disk& disk, const std::filesystem::path& job,
+                                       const std::filesystem::path& folder, std::uint64_t tablet);
+
+/// What a job file holds. Problem: names the file, says what is wrong with it and the mend.
+Result<Journals> read_job_file(const std::filesystem::path& file);
+
+/// The name the job began with; empty when its beginning is not there.
+std::string name_of_job(const Journals& journals);
+
+}  // namespace hemline

@@ -1,5 +1,5 @@
 // The app's dealings outside the open job: the crew folder, job files, another folder to go on in;
-// and what stands of what was written apart.
+// and what stands of what was made apart.
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
@@ -252,10 +252,10 @@ void App::put_into_file() {
         options_.hand_over.put_into_file(journal_->record().folder, *outside.kept.hand_over);
     go({Place::hand_over, {}});
     if (put) {
-        outside.done = shown(put->file.filename()) + " lies in " + shown(put->file.parent_path()) +
-                       ": " + counted(put->events, "event", "events") + ", " +
+        outside.done = shown(put->file.filename()) +
+                       " lies there now: " + counted(put->events, "event", "events") + ", " +
                        std::to_string((put->bytes + 1023) / 1024) +
-                       " kB. It opens as a zip anywhere; job.html in it is for reading.";
+                       " kB. It opens as a zip anywhere: read job.html in it.";
     } else {
         state_.notice = said_of(put.problem());
     }

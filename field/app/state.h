@@ -53,7 +53,7 @@ struct Where {
     TrimRole role = TrimRole::main;
     int piece = 0;
     ReadingOf reading_of = ReadingOf::edge;
-    int stick = 0;  ///< number of a planned stick, or of what was written apart
+    int stick = 0;  ///< number of a planned stick, or of what was made apart
 };
 
 /// How the newest event stands: it is shown at once, and called saved when the disk has said so.
@@ -131,7 +131,7 @@ struct Drafts {
     Edge edge;                        ///< an edge being added
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
-    std::optional<EventId> chosen;    ///< of what was written apart
+    std::optional<EventId> chosen;    ///< of what was made apart
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
     std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };
@@ -149,7 +149,7 @@ struct Wish {
     std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre
     std::optional<std::string> start_job;  ///< its name
     std::optional<std::filesystem::path> open_job;
-    std::optional<EventId> pick;  ///< of what was written apart, this is to stand
+    std::optional<EventId> pick;  ///< of what was made apart, this is to stand
     std::optional<OutsideWish> outside;
     std::optional<std::string> hold_by;  ///< this person holds the tablet now
 };

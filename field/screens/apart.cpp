@@ -1,10 +1,9 @@
-// What two tablets wrote of one thing apart: its sides with value, person, tablet and time, what
+// What two tablets made of one thing apart: its sides with value, person, tablet and time, what
 // waits for it, and which is to stand.
-#include <imgui.h>
-
 #include <algorithm>
 #include <string>
 
+#include "field/screens/draw_side.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
@@ -13,7 +12,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, pad_mm = 3, columns_mm = 150;
+constexpr float gap_mm = 3, columns_mm = 150;
 
 /// Those to be shown: of the edge, or all; those that nobody can pick come last.
 std::vector<const Conflict*> conflicts_shown(const State& state) {
@@ -62,52 +61,6 @@ std::string waits_words(const Thing& thing) {
     }
 }
 
-std::optional<Length> length_in(const Fact& fact) {
-    if (const auto* reading = std::get_if<ReadingTaken>(&fact)) {
-        return reading->length;
-    }
-    if (const auto* cut = std::get_if<PieceCut>(&fact)) {
-        return cut->cut;
-    }
-    return std::nullopt;
-}
-
-std::string whose(const Event& event) {
-    // Eight of its sixteen digits tell a crew's tablets apart.
-    return (event.by.empty() ? "nobody named" : event.by) + " · tablet " +
-           print_device(event.id.device).substr(0, 8) + " · " + day_and_time(event.when);
-}
-
-float side_height(const Ui& ui, const Event& event, float w) {
-    const float inner = w - 2 * ui.mm(pad_mm);
-    const float value = length_in(event.fact)
-                            ? ui.line_height(Size::title) + ui.mm(2)
-                            : ui.paragraph_height(inner, describe(event.fact), Size::title);
-    return value + ui.paragraph_height(inner, whose(event), Size::body) + 2 * ui.mm(pad_mm);
-}
-
-/// True when tapped.
-bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name, bool chosen,
-               Box box) {
-    const bool tapped = !name.empty() && ui.area(name, box);
-    const Palette& colour = ui.colours();
-    const bool lit = chosen || (!name.empty() && ui.pressed(name));
-    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.bottom()},
-                            lit ? colour.chalk : colour.key, ui.mm(1.5F));
-    ui.ink()->AddRect({box.x, box.y}, {box.right(), box.bottom()}, colour.ink, ui.mm(1.5F), 0,
-                      ui.mm(lit ? 0.8F : 0.4F));
-    const Colour words = lit ? colour.chalk_ink : colour.ink;
-    Box in = inset(box, ui.mm(pad_mm));
-    if (const std::optional<Length> length = length_in(event.fact)) {
-        ui.paragraph(in.x, in.y, in.w, print_length(*length, marks), Size::title, words);
-        take_top(in, ui.line_height(Size::title) + ui.mm(2));
-    } else {
-        take_top(in, ui.paragraph(in.x, in.y, in.w, describe(event.fact), Size::title, words));
-    }
-    ui.paragraph(in.x, in.y, in.w, whose(event), Size::body, words);
-    return tapped;
-}
-
 bool can_measure_again(const Thing& thing) {
     return thing.subject == Subject::reading || thing.subject == Subject::remainder ||
            thing.subject == Subject::pitch;
@@ -127,6 +80,42 @@ Wish all_settled(const State& state) {
     return wish;
 }
 
+/// The sides beside one another where there is room; a touch chooses one.
+void draw_sides(Ui& ui, const State& state, const Conflict& conflict, Drafts& drafts, Box& list) {
+    const std::vector<const Event*> sides = sides_of(state, conflict);
+    const std::size_t wide = !ui.portrait() && list.w >= ui.mm(columns_mm) ? 2 : 1;
+    for (std::size_t i = 0; i < sides.size(); i += wide) {
+        std::vector<Box> places =
+            columns({list.x, list.y, list.w, 0}, static_cast<int>(wide), ui.mm(gap_mm));
+        const std::size_t count = std::min(wide, sides.size() - i);
+        float h = 0;
+        for (std::size_t j = 0; j < count; ++j) {
+            h = std::max(h, side_height(ui, *sides[i + j], places[j].w));
+        }
+        for (std::size_t j = 0; j < count; ++j) {
+            const Event& side = *sides[i + j];
+            places[j].h = h;
+            const std::string name = conflict.number_twice ? "" : "side " + print_event_id(side.id);
+            if (draw_side(ui, side, state.marks, name, drafts.chosen == side.id, places[j])) {
+                drafts.chosen = side.id;
+            }
+        }
+        take_top(list, h + ui.mm(gap_mm));
+    }
+}
+
+/// What the primary action says.
+std::string stands_words(const State& state, const Conflict& conflict, const Event* chosen) {
+    if (conflict.number_twice) {
+        return "Both are kept";
+    }
+    if (chosen == nullptr) {
+        return "Touch one first";
+    }
+    const std::optional<Length> length = length_of(chosen->fact);
+    return length ? print_length(*length, state.marks) + " stands" : "The marked one stands";
+}
+
 }  // namespace
 
 Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
@@ -137,8 +126,10 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
     const std::size_t at = static_cast<std::size_t>(state.where.stick) % all.size();
     const Conflict& conflict = *all[at];
-    const bool chosen = drafts.chosen && std::count(conflict.sides.begin(), conflict.sides.end(),
-                                                    *drafts.chosen) > 0;
+    const Event* chosen = nullptr;
+    for (const Event* side : sides_of(state, conflict)) {
+        chosen = drafts.chosen == side->id && !conflict.number_twice ? side : chosen;
+    }
     std::vector<Action> actions = {{"leave", "Roof"}};
     if (all.size() > 1) {
         actions.push_back({"next apart", "The next\none"});
@@ -146,38 +137,17 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     if (can_measure_again(conflict.thing)) {
         actions.push_back({"measure again", "Measure\nagain"});
     }
-    actions.push_back({"stands",
-                       conflict.number_twice ? "Both are kept"
-                       : chosen              ? "The blue one stands"
-                                             : "Touch one first",
-                       chosen ? Look::primary : Look::off});
+    actions.push_back({"stands", stands_words(state, conflict, chosen),
+                       chosen == nullptr ? Look::off : Look::primary});
     const std::string count =
         all.size() > 1 ? " · " + std::to_string(at + 1) + " of " + std::to_string(all.size()) : "";
-    const Frame frame = open_frame(ui, state, "Written apart" + count, actions);
+    const Frame frame = open_frame(ui, state, "Made apart" + count, actions);
     Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, conflict.what(), Size::bold) + ui.mm(1));
     take_top(list,
              ui.paragraph(list.x, list.y, list.w, waits_words(conflict.thing)) + ui.mm(gap_mm));
-    const std::vector<const Event*> sides = sides_of(state, conflict);
-    const std::size_t wide = !ui.portrait() && list.w >= ui.mm(columns_mm) ? 2 : 1;
-    for (std::size_t i = 0; i < sides.size(); i += wide) {
-        std::vector<Box> places =
-            columns({list.x, list.y, list.w, 0}, static_cast<int>(wide), ui.mm(gap_mm));
-        float h = 0;
-        for (std::size_t j = 0; j < wide && i + j < sides.size(); ++j) {
-            h = std::max(h, side_height(ui, *sides[i + j], places[j].w));
-        }
-        for (std::size_t j = 0; j < wide && i + j < sides.size(); ++j) {
-            const Event& side = *sides[i + j];
-            places[j].h = h;
-            const std::string name = conflict.number_twice ? "" : "side " + print_event_id(side.id);
-            if (draw_side(ui, side, state.marks, name, drafts.chosen == side.id, places[j])) {
-                drafts.chosen = side.id;
-            }
-        }
-        take_top(list, h + ui.mm(gap_mm));
-    }
+    draw_sides(ui, state, conflict, drafts, list);
     ui.end_scroll(list.y - top);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
@@ -186,8 +156,8 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
         wish.go->stick = static_cast<int>((at + 1) % all.size());
     } else if (frame.tapped == "measure again") {
         wish.go = where_measured(conflict.thing);
-    } else if (frame.tapped == "stands" && chosen) {
-        wish.pick = *drafts.chosen;
+    } else if (frame.tapped == "stands" && chosen != nullptr) {
+        wish.pick = chosen->id;
     }
     return wish;
 }

@@ -91,7 +91,7 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
         case EdgeStatus::pitch_missing:
             return {{Place::pitch, id}, "Read the pitch", name + ": pitch"};
         case EdgeStatus::undecided:
-            return {{Place::apart, id}, "Pick one", name + ": written apart"};
+            return {{Place::apart, id}, "Pick one", name + ": made apart"};
         default:
             break;
     }

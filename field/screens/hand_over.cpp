@@ -32,12 +32,12 @@ bool draw_way(Ui& ui, Box& box, const std::string& name, const std::string& labe
 
 void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
     say(ui, box, "Job files", Size::title);
-    say(ui, box, outside.done, Size::bold);
     if (outside.kept.hand_over) {
         say(ui, box, "They go to and come from " + outside.kept.hand_over->string() + ".");
     } else {
         say(ui, box, "No folder for them is chosen yet.");
     }
+    say(ui, box, outside.done, Size::bold);
     if (draw_way(ui, box, "file folder", "Folder for job files")) {
         wish.outside = OutsideWish{Deed::choose, {}, {}, Choosing::hand_over};
     }

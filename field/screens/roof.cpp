@@ -19,7 +19,26 @@ constexpr float low_mm = 75;  // a body as low scrolls whole
 constexpr float words_part = 0.24F, words_part_missed = 0.42F;
 constexpr float plan_part = 0.6F;  // of the list's height that the roof drawn takes, upright
 
+/// Its readings, when they were made apart; empty: they were not.
+std::string lengths_apart(const State& state, const EdgeWork& work) {
+    std::string words;
+    for (const Conflict& conflict : state.job.conflicts) {
+        if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
+            continue;
+        }
+        for (const RecordedReading& reading : work.readings) {
+            if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
+                words += (words.empty() ? "" : " or ") + print_length(reading.length, state.marks);
+            }
+        }
+    }
+    return words;
+}
+
 std::string length_words(const State& state, const EdgeWork& work) {
+    if (const std::string apart = lengths_apart(state, work); !apart.empty()) {
+        return apart;
+    }
     const std::optional<Length> length = work.length(state.job.practice);
     if (length) {
         return print_length(*length, state.marks);
@@ -92,24 +111,30 @@ std::string trim_name(const State& state, const std::string& id) {
 void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
     std::vector<std::pair<Place, const char*>> ways;
     if (!state.plan.runs.empty()) {
-        ways.emplace_back(Place::sticks, "Sticks and plans");
+        ways.emplace_back(Place::sticks, "Sticks\nand plans");
     }
     if (state.outside.there) {
-        ways.emplace_back(Place::hand_over, "Hand over");
+        ways.emplace_back(Place::hand_over, "Hand\nover");
     }
     if (!ways.empty()) {
         const std::vector<Box> places =
-            columns(take_top(box, ui.mm(12)), static_cast<int>(ways.size()), ui.mm(3));
+            columns(take_top(box, ui.mm(14)), static_cast<int>(ways.size()), ui.mm(3));
+        std::vector<std::string> labels;
+        for (const auto& [place, label] : ways) {
+            labels.emplace_back(label);
+        }
+        const Size largest = ui.label_size(labels, places.front());
         for (std::size_t i = 0; i < ways.size(); ++i) {
             const bool sticks = ways[i].first == Place::sticks;
-            if (ui.button(sticks ? "sticks" : "hand over", ways[i].second, places[i])) {
+            if (ui.button(sticks ? "sticks" : "hand over", ways[i].second, places[i], Look::plain,
+                          largest)) {
                 wish.go = Where{ways[i].first, {}};
             }
         }
         take_top(box, ui.mm(3));
     }
     if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        const std::string words = "! " + std::to_string(apart) + " written apart:\nlook and pick";
+        const std::string words = "! " + std::to_string(apart) + " made apart:\nlook and pick one";
         if (ui.button("apart", words, take_top(box, ui.mm(14)))) {
             wish.go = Where{Place::apart, {}};
         }

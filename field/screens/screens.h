@@ -32,7 +32,7 @@ Wish draw_stick(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts);
 /// The lengths that new sticks come in.
 Wish draw_stock(Ui& ui, const State& state);
-/// What tablets wrote apart, one thing at a time: its sides, and which is to stand. where.edge: of
+/// What tablets made apart, one thing at a time: its sides, and which is to stand. where.edge: of
 /// that edge alone.
 Wish draw_apart(Ui& ui, const State& state, Drafts& drafts);
 /// The crew folder and job files.

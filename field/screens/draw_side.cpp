@@ -1,0 +1,83 @@
+#include "field/screens/draw_side.h"
+
+#include <imgui.h>
+
+#include "field/screens/frame.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float pad_mm = 3, chosen_mm = 9;
+constexpr float figure_mm = 92;  // "46 ft 11 15/16 in" in figures
+
+bool has_figure(const Ui& ui, const Event& event, float inner) {
+    return length_of(event.fact) && inner >= ui.mm(figure_mm);
+}
+
+std::string who(const Event& event) { return event.by.empty() ? "nobody named" : event.by; }
+
+/// Eight of its sixteen digits tell a crew's tablets apart.
+std::string where_and_when(const Event& event) {
+    return "tablet " + print_device(event.id.device).substr(0, 8) + ", " + day_and_time(event.when);
+}
+
+std::string value_of(const Event& event, Marks marks) {
+    const std::optional<Length> length = length_of(event.fact);
+    return length ? print_length(*length, marks) : describe(event.fact);
+}
+
+}  // namespace
+
+std::optional<Length> length_of(const Fact& fact) {
+    if (const auto* reading = std::get_if<ReadingTaken>(&fact)) {
+        return reading->length;
+    }
+    if (const auto* cut = std::get_if<PieceCut>(&fact)) {
+        return cut->cut;
+    }
+    return std::nullopt;
+}
+
+float side_height(const Ui& ui, const Event& event, float w) {
+    const float inner = w - 2 * ui.mm(pad_mm);
+    const float value =
+        has_figure(ui, event, inner)
+            ? ui.figure_height()
+            // The finest marks are the widest.
+            : ui.paragraph_height(inner, value_of(event, Marks::thirty_second), Size::title);
+    return value + ui.paragraph_height(inner, who(event), Size::bold) +
+           ui.paragraph_height(inner, where_and_when(event), Size::body) +
+           ui.mm(2 * pad_mm + chosen_mm + 3);
+}
+
+bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name, bool chosen,
+               Box box) {
+    const bool tapped = !name.empty() && ui.area(name, box);
+    const bool lit = chosen || (!name.empty() && ui.pressed(name));
+    const Palette& colour = ui.colours();
+    const float round = ui.mm(1.5F);
+    ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.bottom()}, colour.key, round);
+    Box in = inset(box, ui.mm(pad_mm));
+    if (lit) {
+        const Box strip{box.x, box.bottom() - ui.mm(chosen_mm), box.w, ui.mm(chosen_mm)};
+        ui.ink()->AddRectFilled({strip.x, strip.y}, {strip.right(), strip.bottom()}, colour.chalk,
+                                round, ImDrawFlags_RoundCornersBottom);
+        ui.text(in.x, strip.mid_y() - ui.line_height(Size::bold) / 2, "✓ This one", Size::bold,
+                Align::left, colour.chalk_ink);
+    }
+    ui.ink()->AddRect({box.x, box.y}, {box.right(), box.bottom()}, lit ? colour.chalk : colour.ink,
+                      round, 0, ui.mm(lit ? 1.2F : 0.4F));
+    if (has_figure(ui, event, in.w)) {
+        ui.figure(in.x, in.y, *length_of(event.fact), marks);
+        take_top(in, ui.figure_height() + ui.mm(2));
+    } else {
+        take_top(in,
+                 ui.paragraph(in.x, in.y, in.w, value_of(event, marks), Size::title) + ui.mm(2));
+    }
+    take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
+    ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body);
+    return tapped;
+}
+
+}  // namespace hemline

@@ -1,0 +1,28 @@
+// One side of what was made apart: its value, large, and who wrote it where and when.
+//
+//   ┌──────────────────────────────┐
+//   │  24 ft 3 1/16 in             │
+//   │  Ada                         │
+//   │  tablet e8518a86, 4 May …    │
+//   │  ✓ this one                  │   when it is chosen, with a heavy rim
+//   └──────────────────────────────┘
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/record/event.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+/// The length that a reading or a cut says.
+std::optional<Length> length_of(const Fact& fact);
+
+float side_height(const Ui& ui, const Event& event, float w);
+
+/// True when tapped. `name`: of the target; empty: it cannot be chosen.
+bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name, bool chosen,
+               Box box);
+
+}  // namespace hemline

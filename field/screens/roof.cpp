@@ -7,6 +7,7 @@
 #include "field/screens/draw_roof_plan.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/roof_ways.h"
 #include "field/screens/screens.h"
 #include "field/screens/status_mark.h"
 
@@ -105,41 +106,6 @@ std::int64_t offcuts_kept(const Job& job) {
 std::string trim_name(const State& state, const std::string& id) {
     const Trim* const trim = state.assets->catalogue.find(id);
     return trim == nullptr ? id : trim->name;
-}
-
-/// The ways to the sticks, where there are any, to handing over, and to what was written apart.
-void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
-    std::vector<std::pair<Place, const char*>> ways;
-    if (!state.plan.runs.empty()) {
-        ways.emplace_back(Place::sticks, "Sticks\nand plans");
-    }
-    if (state.outside.there) {
-        ways.emplace_back(Place::hand_over, "Hand\nover");
-    }
-    if (!ways.empty()) {
-        const std::vector<Box> places =
-            columns(take_top(box, ui.mm(14)), static_cast<int>(ways.size()), ui.mm(3));
-        std::vector<std::string> labels;
-        for (const auto& [place, label] : ways) {
-            labels.emplace_back(label);
-        }
-        const Size largest = ui.label_size(labels, places.front());
-        for (std::size_t i = 0; i < ways.size(); ++i) {
-            const bool sticks = ways[i].first == Place::sticks;
-            if (ui.button(sticks ? "sticks" : "hand over", ways[i].second, places[i], Look::plain,
-                          largest)) {
-                wish.go = Where{ways[i].first, {}};
-            }
-        }
-        take_top(box, ui.mm(3));
-    }
-    if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        const std::string words = "! " + std::to_string(apart) + " made apart:\nlook and pick one";
-        if (ui.button("apart", words, take_top(box, ui.mm(14)))) {
-            wish.go = Where{Place::apart, {}};
-        }
-        take_top(box, ui.mm(3));
-    }
 }
 
 /// Returns the height used.

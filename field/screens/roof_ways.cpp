@@ -1,0 +1,52 @@
+#include "field/screens/roof_ways.h"
+
+#include <string>
+#include <vector>
+
+namespace hemline {
+
+namespace {
+
+struct Way {
+    Place place;
+    const char* name;
+    std::string label;
+};
+
+std::vector<Way> ways_from(const State& state) {
+    std::vector<Way> ways;
+    if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
+        ways.push_back({Place::apart, "apart", "! " + std::to_string(apart) + " made\napart"});
+    }
+    if (!state.plan.runs.empty()) {
+        ways.push_back({Place::sticks, "sticks", "Sticks\nand plans"});
+    }
+    if (state.outside.there) {
+        ways.push_back({Place::hand_over, "hand over", "Hand\nover"});
+    }
+    return ways;
+}
+
+}  // namespace
+
+void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
+    const std::vector<Way> ways = ways_from(state);
+    if (ways.empty()) {
+        return;
+    }
+    const std::vector<Box> places =
+        columns(take_top(box, ui.mm(14)), static_cast<int>(ways.size()), ui.mm(3));
+    std::vector<std::string> labels;
+    for (const Way& way : ways) {
+        labels.push_back(way.label);
+    }
+    const Size largest = ui.label_size(labels, places.front());
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        if (ui.button(ways[i].name, ways[i].label, places[i], Look::plain, largest)) {
+            wish.go = Where{ways[i].place, {}};
+        }
+    }
+    take_top(box, ui.mm(3));
+}
+
+}  // namespace hemline

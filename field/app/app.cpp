@@ -43,6 +43,9 @@ App::App(Assets assets, AppOptions options)
     state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
     state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
+    state_.promised = options_.promised;
+    const Platform& platform = options_.platform;
+    state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
     list_jobs();
     if (options_.job) {
         open_job(*options_.job);
@@ -112,6 +115,9 @@ void App::act(const Wish& wish) {
     if (wish.pick) {
         pick(*wish.pick);
     }
+    if (wish.errand) {
+        run(*wish.errand, drafts_);
+    }
     if (wish.fact) {
         // A value that is not saved stays on the screen where it was keyed in.
         const Plan before = state_.plan;
@@ -154,6 +160,7 @@ void App::go(Where where) {
         state_.outside.crew_new = 0;
     }
     look_outside();
+    note_backup_age();
     if (state_.where.place == Place::choices && state_.choices.empty() && !state_.looking) {
         look_for_choices();
     }
@@ -212,7 +219,9 @@ bool App::open_journal(const std::filesystem::path& folder) {
     crew_.stop();
     journal_ = *opened;
     state_.outside.stuck.reset();
+    under_way_.clear();  // of the job before: whoever keeps it says so if it is not kept
     state_.events = journal_->record().events;
+    backup_ = read_backup_note(journal_->record().folder);
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
     state_.saved = state_.events.empty() ? "nothing to save yet"

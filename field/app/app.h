@@ -11,7 +11,9 @@
 #include "field/app/crew.h"
 #include "field/app/outside.h"
 #include "field/app/plan_search.h"
+#include "field/app/platform.h"
 #include "field/app/state.h"
+#include "field/store/backup_note.h"
 #include "field/store/journal_file.h"
 #include "field/store/screen_scale.h"
 #include "field/theme/theme.h"
@@ -38,6 +40,8 @@ struct AppOptions {
     /// notice of it. Empty: there is no other thread, and a save is waited for where it is asked
     /// for.
     std::function<void()> wake;
+    Platform platform;
+    Promised promised = Promised::lasts;
 };
 
 class App {
@@ -59,6 +63,14 @@ class App {
     void tilt(TiltSample sample);
     /// A tilt is being read: samples change the screen.
     [[nodiscard]] bool reads_tilt() const;
+
+    /// Takes a job file in: into the job that it is of, or as a new one. A file that is none is
+    /// refused by name, on the screen, and nothing is changed.
+    void take_file(const std::filesystem::path& file);
+    /// What the machine says to Platform::ask_promise().
+    void promised(Promised answer) { state_.promised = answer; }
+    /// What was written whole last is kept; or not, and it is as it was before.
+    void kept_whole(const std::optional<Problem>& problem);
 
     /// Waits until no better plan is being looked for.
     void settle_search() { search_.settle(); }
@@ -113,6 +125,11 @@ class App {
     void put_into_file();
     void take_in(const OutsideWish& wish);
     void keep_folders();
+    void run(Errand errand, const Drafts& drafts);
+    void back_up();
+    bool give(const std::string& name, std::string_view kind, const Bytes& bytes);
+    void put_on_paper(Errand errand, bool a4);
+    void note_backup_age();
 
     Assets assets_;
     AppOptions options_;
@@ -130,6 +147,8 @@ class App {
         std::string notice;
     };
     std::optional<Aside> aside_;
+    std::optional<BackupNote> backup_;
+    bool taking_in_ = false;  ///< a job file's job is being kept
 };
 
 }  // namespace hemline

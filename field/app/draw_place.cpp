@@ -55,6 +55,10 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_hand_over(ui, state);
         case Place::folder:
             return draw_folder(ui, state);
+        case Place::papers:
+            return draw_papers(ui, state, drafts);
+        case Place::backup:
+            return draw_backup(ui, state);
     }
     return {};
 }

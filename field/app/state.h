@@ -44,6 +44,8 @@ enum class Place {
     apart,
     hand_over,
     folder,
+    papers,  ///< of one piece: printed, or as a drawing
+    backup,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -58,6 +60,15 @@ struct Where {
 
 /// How the newest event stands: it is shown at once, and called saved when the disk has said so.
 enum class Saving { nothing, under_way, saved, failed };
+
+/// Whether the place where jobs are kept may be cleared behind the crew's back: a disk lasts, a
+/// browser may promise so.
+enum class Promised { lasts, not_asked, given, refused };
+
+/// What the machine does with files and paper (Platform).
+struct Abilities {
+    bool gives_files = false, chooses_files = false, prints = false;
+};
 
 /// Everything a screen may look at.
 struct State {
@@ -80,6 +91,9 @@ struct State {
     Outside outside;
     Hand hand = Hand::right;  ///< of who holds the tablet
     bool ask_scale = false;   ///< nobody measured the screen, nor put it off
+    Abilities can;
+    Promised promised = Promised::lasts;
+    std::string backed_up;  ///< how old the last backup is, in words
 };
 
 /// A length being keyed in, field by field. Unset parts are empty.
@@ -133,7 +147,19 @@ struct Drafts {
     std::optional<EventId> corrects;  ///< what was counted before
     std::optional<EventId> chosen;    ///< of what was made apart
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
+    bool paper_a4 = false;        ///< templates on A4, not letter
     std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
+};
+
+/// What leaves the program, or comes into it.
+enum class Errand {
+    back_up,
+    choose_file,
+    ask_promise,
+    print_card,
+    print_templates,
+    give_svg,
+    give_dxf
 };
 
 /// What a touch asks for.
@@ -151,6 +177,7 @@ struct Wish {
     std::optional<std::filesystem::path> open_job;
     std::optional<EventId> pick;  ///< of what was made apart, this is to stand
     std::optional<OutsideWish> outside;
+    std::optional<Errand> errand;
     std::optional<std::string> hold_by;  ///< this person holds the tablet now
 };
 

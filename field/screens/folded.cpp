@@ -177,7 +177,10 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
     }
     const Frame frame = open_frame(
         ui, state, title_of(work->edge) + " · piece " + std::to_string(card->piece) + " folded",
-        {{"leave", "Roof"}, {"to card", "The cut card", Look::primary}});
+        {{"leave", "Roof"},
+         {"papers", "On paper",
+          state.can.prints || state.can.gives_files ? Look::plain : Look::off},
+         {"to card", "The cut card", Look::primary}});
     FoldedDraft& draft = drafts.folded;
     const Side side = end_shown(*card, draft);
     Box body = frame.body;
@@ -195,6 +198,9 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
     }
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "papers") {
+        wish.go = state.where;
+        wish.go->place = Place::papers;
     } else if (frame.tapped == "to card") {
         wish.go = state.where;
         wish.go->place = Place::card;

@@ -1,6 +1,7 @@
 // Jobs on this tablet: open one, start one, or try the invented demo roof.
 #include "field/screens/frame.h"
 #include "field/screens/letters.h"
+#include "field/screens/promise.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
@@ -56,6 +57,9 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     if (state.ask_scale) {
         draw_scale_question(ui, list, wish);
     }
+    if (state.promised == Promised::refused && !state.jobs.empty()) {
+        take_top(list, draw_band(ui, promise_words(state.promised), list));
+    }
     if (state.jobs.empty()) {
         draw_welcome(ui, list);
     }
@@ -68,6 +72,10 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
             wish.open_job = job;
         }
         take_top(list, ui.mm(3));
+    }
+    if (state.can.chooses_files &&
+        ui.button("choose file", "Open a job file", take_top(list, ui.mm(14)))) {
+        wish.errand = Errand::choose_file;
     }
     ui.end_scroll(list.y - top);
     if (frame.tapped == "demo") {

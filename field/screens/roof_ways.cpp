@@ -24,7 +24,18 @@ std::vector<Way> ways_from(const State& state) {
     if (state.outside.there) {
         ways.push_back({Place::hand_over, "hand over", "Hand\nover"});
     }
+    if (state.can.gives_files) {
+        ways.push_back({Place::backup, "backup", "Backup\nto a file"});
+    }
     return ways;
+}
+
+/// Beside the only way, or below several.
+void draw_backup_age(Ui& ui, const State& state, bool beside, Box place, Box& box) {
+    const Box words = beside ? place : box;
+    const float used =
+        ui.paragraph(words.x, words.y, words.w, state.backed_up, Size::small, ui.colours().soft);
+    take_top(box, beside ? 0 : used);
 }
 
 }  // namespace
@@ -34,8 +45,9 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
     if (ways.empty()) {
         return;
     }
-    const std::vector<Box> places =
-        columns(take_top(box, ui.mm(14)), static_cast<int>(ways.size()), ui.mm(3));
+    const bool backup_alone = ways.size() == 1 && state.can.gives_files;
+    const int wide = backup_alone ? 2 : static_cast<int>(ways.size());
+    const std::vector<Box> places = columns(take_top(box, ui.mm(14)), wide, ui.mm(3));
     std::vector<std::string> labels;
     for (const Way& way : ways) {
         labels.push_back(way.label);
@@ -45,6 +57,9 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
         if (ui.button(ways[i].name, ways[i].label, places[i], Look::plain, largest)) {
             wish.go = Where{ways[i].place, {}};
         }
+    }
+    if (state.can.gives_files) {
+        draw_backup_age(ui, state, backup_alone, places.back(), box);
     }
     take_top(box, ui.mm(3));
 }

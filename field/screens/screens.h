@@ -41,6 +41,11 @@ Wish draw_hand_over(Ui& ui, const State& state);
 Wish draw_folder(Ui& ui, const State& state);
 /// The plans worth a choice, side by side.
 Wish draw_choices(Ui& ui, const State& state);
+/// One piece on paper, or as a drawing for the shop.
+Wish draw_papers(Ui& ui, const State& state, Drafts& drafts);
+/// The job in a file: how old the last one is, a new one, one taken in; and whether this browser
+/// promises to keep what is saved.
+Wish draw_backup(Ui& ui, const State& state);
 
 /// The card's piece folded up, in steps, as it is compared with the metal in hand.
 Wish draw_folded(Ui& ui, const State& state, Drafts& drafts);

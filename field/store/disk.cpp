@@ -25,4 +25,6 @@ int Disk::rename(const std::filesystem::path& from, const std::filesystem::path&
     return ::rename(from.c_str(), to.c_str());
 }
 
+int Disk::remove(const std::filesystem::path& file) { return ::unlink(file.c_str()); }
+
 }  // namespace hemline

@@ -23,6 +23,7 @@ class Disk {
     virtual int sync(int file);  ///< fdatasync
     virtual int truncate(int file, std::size_t size);
     virtual int rename(const std::filesystem::path& from, const std::filesystem::path& to);
+    virtual int remove(const std::filesystem::path& file);  ///< unlink
 };
 
 }  // namespace hemline

@@ -1,5 +1,6 @@
 #include "field/store/job_merge.h"
 
+#include <cerrno>
 #include <deque>
 #include <string>
 #include <system_error>
@@ -54,9 +55,8 @@ std::optional<Problem> write_all_of(Disk& disk, const fs::path& folder, const Jo
     // What these held stands in the files just synced.
     const std::set<fs::path> now = files_of(folder, journals);
     for (const fs::path& file : before) {
-        std::error_code error;
-        if (now.count(file) == 0 && !fs::remove(file, error) && error) {
-            return disk_problem("removed", file, error.value());
+        if (now.count(file) == 0 && disk.remove(file) != 0) {
+            return disk_problem("removed", file, errno);
         }
     }
     return sync_folder(disk, folder);

@@ -1,46 +1,11 @@
 // Nothing that was called saved is lost: no signal, a browser killed at any moment, no room left.
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { finish_eave, read_eave_a } from './eave.js';
-import { open_tablet, serve } from './tablet.js';
-
-const cli = process.env.HEMLINE_CLI;
-
-/// The browser's files as they are kept, path -> bytes.
-async function kept_files(tablet) {
-  const files = await tablet.page.evaluate(async () => {
-    const request = indexedDB.open('hemline');
-    const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
-    const store = database.transaction('chunks').objectStore('chunks');
-    const wait = (asked) => new Promise((resolve) => { asked.onsuccess = () => resolve(asked.result); });
-    const [keys, values] = [await wait(store.getAllKeys()), await wait(store.getAll())];
-    database.close();
-    return keys.map(([path, offset], i) => [path, offset, [...values[i]]]);
-  });
-  const whole = new Map();
-  for (const [path, offset, bytes] of files.sort((a, b) => a[1] - b[1])) {
-    const before = whole.get(path) ?? [];
-    assert.equal(before.length, offset, 'chunks follow one another');
-    whole.set(path, [...before, ...bytes]);
-  }
-  return whole;
-}
-
-/// Lays the only job of `files` out as a job's folder on this machine.
-function lay_out(files, folder) {
-  for (const [path, bytes] of files) {
-    const [, , name] = path.split('/');
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, name), new Uint8Array(bytes));
-  }
-  return folder;
-}
-
-const desk = (...words) => execFileSync(cli, words, { encoding: 'utf8' });
+import { desk, kept_files, lay_out, open_tablet, serve } from './tablet.js';
 
 test('an eave goes to the tick by touch, and the desk reads the same bytes', { timeout: 300_000 }, async () => {
   const server = await serve();

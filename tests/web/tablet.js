@@ -1,6 +1,8 @@
 // A tablet's browser on a page served here: touches by a control's name, and what the screen says.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
 import { createServer } from 'node:http';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { afterEach } from 'node:test';
 import { extname, join, normalize } from 'node:path';
@@ -44,9 +46,10 @@ export const ipad = { width: 1180, height: 820 };
 export const small = { width: 960, height: 600 };  // 8 in
 
 /// A browser with its own profile, kept in `profile` until forget().
-export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, before } = {}) {
+export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before } = {}) {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport,
+    deviceScaleFactor: density,
     hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true,
   });
   const page = context.pages()[0] ?? await context.newPage();
@@ -70,6 +73,39 @@ afterEach(async () => {
   }
   open.clear();
 });
+
+/// The browser's files as they are kept, path -> bytes.
+export async function kept_files(tablet) {
+  const files = await tablet.page.evaluate(async () => {
+    const request = indexedDB.open('hemline');
+    const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
+    const store = database.transaction('chunks').objectStore('chunks');
+    const wait = (asked) => new Promise((resolve) => { asked.onsuccess = () => resolve(asked.result); });
+    const [keys, values] = [await wait(store.getAllKeys()), await wait(store.getAll())];
+    database.close();
+    return keys.map(([path, offset], i) => [path, offset, [...values[i]]]);
+  });
+  const whole = new Map();
+  for (const [path, offset, bytes] of files.sort((a, b) => a[1] - b[1])) {
+    const before = whole.get(path) ?? [];
+    assert.equal(before.length, offset, 'chunks follow one another');
+    whole.set(path, [...before, ...bytes]);
+  }
+  return whole;
+}
+
+/// Lays the only job of `files` out as a job's folder on this machine.
+export function lay_out(files, folder) {
+  for (const [path, bytes] of files) {
+    const [, , name] = path.split('/');
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, name), new Uint8Array(bytes));
+  }
+  return folder;
+}
+
+/// The desk's program; what it prints.
+export const desk = (...words) => execFileSync(process.env.HEMLINE_CLI, words, { encoding: 'utf8' });
 
 export class Tablet {
   constructor(context, page, profile, faults) {
@@ -112,6 +148,23 @@ export class Tablet {
       await this.tap(name);
     }
   }
+  /// Touches a control and returns the path of the file that comes out, named as the page named it.
+  async take_out(name, folder) {
+    const coming = this.page.waitForEvent('download');
+    await this.tap(name);
+    const download = await coming;
+    const file = join(folder, download.suggestedFilename());
+    await download.saveAs(file);
+    return file;
+  }
+  /// Touches a control that asks for a file, and chooses this one.
+  async put_in(name, file) {
+    const asking = this.page.waitForEvent('filechooser');
+    await this.tap(name);
+    await (await asking).setFiles(file);
+    await this.page.waitForTimeout(100);
+    await this.settle();
+  }
   /// Until no frame is wanted and nothing is being kept.
   async settle() {
     await this.until(() => Module.hemline.at_rest());
@@ -140,8 +193,9 @@ export class Tablet {
   /// The battery is out: no page event, no goodbye.
   async kill() {
     const gone = new Promise((resolve) => this.context.once('close', resolve));
-    const { execFileSync } = await import('node:child_process');
-    execFileSync('pkill', ['-9', '-f', '--', `--user-data-dir=${this.profile}`]);
+    // The profile's lock names the browser, which leads a process group of its own.
+    const [, browser] = readlinkSync(join(this.profile, 'SingletonLock')).match(/-(\d+)$/);
+    process.kill(-Number(browser), 'SIGKILL');
     await gone;
     open.delete(this);
   }

@@ -4,6 +4,10 @@
 #include <cstdio>
 #include <ctime>
 
+#ifdef __EMSCRIPTEN__
+#include <emscripten.h>
+#endif
+
 #include "tests/engine/plan/cutting_checker.h"
 #include "tests/reference/cutting_model.h"
 #include "tests/reference/general_solver.h"
@@ -35,7 +39,15 @@ std::string wrong_plan(const ClassJob& own, const CuttingPlan& plan) {
 
 }  // namespace
 
+#ifdef __EMSCRIPTEN__  // there std::clock() is the clock on the wall
+EM_JS(double, node_cpu_us, (), {
+    const used = process.cpuUsage();
+    return used.user + used.system;
+})
+double cpu_ms() { return node_cpu_us() / 1000; }
+#else
 double cpu_ms() { return static_cast<double>(std::clock()) * 1000 / CLOCKS_PER_SEC; }
+#endif
 
 double percentile(const std::vector<double>& rising, int percent) {
     const std::size_t n = rising.size();

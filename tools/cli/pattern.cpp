@@ -3,8 +3,8 @@
 #include <iostream>
 
 #include "engine/handover/dxf.h"
+#include "engine/handover/piece_papers.h"
 #include "engine/handover/svg.h"
-#include "engine/handover/template_page.h"
 #include "engine/work/piece_pattern.h"
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
@@ -13,8 +13,6 @@
 
 namespace hemline {
 namespace {
-
-constexpr Length past_work = inches(1);  ///< of plain metal on a template, past the end's work
 
 Json points_json(const FlatOutline& outline) {
     Json points = Json::array();
@@ -47,28 +45,6 @@ Json pattern_json(const FlatPattern& pattern, const Card& card, Marks marks) {
     }
     json["waits_for"] = card.waits_for;
     return json;
-}
-
-std::string title_of(const Card& card, Marks marks) {
-    std::string title = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
-                        ", " + card.trim + ", cut " + print_length(card.cut, marks) +
-                        ", upper face up";
-    if (!card.waits_for.empty()) {
-        title = "NOT YET TO CUT: " + on_one_line(card.waits_for) + " " + title;
-    }
-    return title;
-}
-
-/// The two ends that have any work, each with some plain metal past it.
-std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title,
-                                  Marks marks) {
-    std::vector<Drawing> ends;
-    for (const Side side : {Side::left, Side::right}) {
-        const std::string name = std::string(word_of(side)) + " end: ";
-        ends.push_back(
-            part_of(pattern, name + title, marks, side, work_reach(pattern, side) + past_work));
-    }
-    return ends;
 }
 
 /// Writes one file, if asked for; false once the complaint is made.

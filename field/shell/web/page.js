@@ -1,5 +1,6 @@
 // The page around the program: it starts it, hands it touches and keys, asks it for frames when
 // something happened, and mirrors its controls for a screen reader and for tests.
+import { ask_for_file, give, print } from './paper.js';
 import { Store } from './store.js';
 
 const canvas = document.getElementById('screen');
@@ -16,7 +17,9 @@ let program = 0;  // its address, once it runs
 let frame_asked = false;
 let wake = 0;
 let tilt_asked = false;
-let kept_all = true;
+let being_kept = 0;
+let whole = [];  // files to be put in place in one transaction
+let promise_asked = false;
 let keeping = Promise.resolve();  // the bytes given last
 const savers = new Map();  // address -> what tells it from a later one there
 
@@ -30,6 +33,7 @@ function ask_frame() {
 function draw(now) {
   frame_asked = false;
   const again = Module._hemline_frame(program, now);  // seconds; below 0: rest
+  watch_tilt();
   clearTimeout(wake);
   if (again === 0) {
     ask_frame();
@@ -39,13 +43,12 @@ function draw(now) {
 }
 
 function fit() {
-  if (!program) {
+  if (!program || canvas.clientWidth === 0) {  // hidden while a page is printed
     return;
   }
   const density = window.devicePixelRatio || 1;
-  const set = Number(localStorage.getItem('px_per_mm'));
   Module._hemline_fit(program, Math.round(canvas.clientWidth * density),
-    Math.round(canvas.clientHeight * density), density, set > 0 ? set : 0);
+    Math.round(canvas.clientHeight * density), density);
   ask_frame();
 }
 
@@ -66,6 +69,10 @@ function touched(event) {
   ask_frame();
   if (event.type === 'pointerup' && mirror.querySelector('[data-name="notation degrees"]')) {
     ask_for_tilt();
+  }
+  if (event.type === 'pointerup' && !promise_asked && mirror.querySelector('[data-name="by"]')
+    && mirror.querySelector('[data-name="jobs"]')) {  // a job is open: there is something to keep
+    ask_promise();
   }
   if (event.type === 'pointerup' && wants_keys()) {
     typing.focus({ preventScroll: true });  // only inside a touch does a keyboard come up
@@ -150,11 +157,36 @@ function tap(target) {
 }
 
 // ---- the tilt sensor ------------------------------------------------------------------------------
+let tilt = null;  // as the sensor said last
+let tilt_clock = 0;
+const tilt_every_ms = 50;
+
 /// A tablet without a sensor sends nothing, or nulls: neither is ever taken for a level deck.
 function tilted(event) {
-  if (program && event.beta !== null && event.gamma !== null
-    && Module._hemline_tilt(program, event.beta, event.gamma)) {
+  if (event.beta !== null && event.gamma !== null) {
+    const first = tilt === null;
+    tilt = { beta: event.beta, gamma: event.gamma };
+    if (first) {
+      take_tilt();
+    }
+  }
+}
+
+function take_tilt() {
+  if (program && tilt !== null && Module._hemline_tilt(program, tilt.beta, tilt.gamma)) {
     ask_frame();
+  }
+}
+
+/// While a tilt is read, samples are taken by the clock: some browsers are silent as long as the
+/// tablet moves by less than a tenth of a degree, and one that lies still is what is wanted.
+function watch_tilt() {
+  const reads = Module._hemline_reads_tilt(program) === 1;
+  if (reads && tilt_clock === 0) {
+    tilt_clock = setInterval(take_tilt, tilt_every_ms);
+  } else if (!reads && tilt_clock !== 0) {
+    clearInterval(tilt_clock);
+    tilt_clock = 0;
   }
 }
 
@@ -170,6 +202,59 @@ function ask_for_tilt() {
       }
     }, () => { tilt_asked = false; });
   }
+}
+
+// ---- what is kept, and whether it lasts -----------------------------------------------------------
+function keep(keeping_it) {
+  ++being_kept;
+  return keeping_it.finally(() => { --being_kept; });
+}
+
+/// All that one call put in place is kept together.
+function keep_whole() {
+  const changes = whole;
+  whole = [];
+  const answer = (why_not) => with_text(why_not, (text) => Module._hemline_kept_whole(program, changes.length, text));
+  keep(Store.put_whole(changes).then(() => answer(''), (problem) => answer(why_not_kept(problem)))).then(ask_frame);
+}
+
+function say_promise(given) {
+  if (program) {
+    Module._hemline_promised(program, given ? 1 : 0);
+    ask_frame();
+  }
+}
+
+/// Inside a touch, once there is something to keep: some browsers ask the crew.
+function ask_promise() {
+  promise_asked = true;
+  const asked = navigator.storage?.persist ? navigator.storage.persist() : Promise.resolve(false);
+  asked.then(say_promise, () => say_promise(false));
+}
+
+/// An earlier visit may have been given the promise.
+function look_for_promise() {
+  navigator.storage?.persisted?.().then((given) => {
+    if (given) {
+      promise_asked = true;
+      say_promise(true);
+    }
+  }, () => {});
+}
+
+/// A job file that was chosen or dropped. One larger than any job file is not read to its end.
+async function take_file(file) {
+  const size_most = 21 * 1024 * 1024;
+  if (!program) {
+    return;
+  }
+  const bytes = new Uint8Array(await file.slice(0, size_most).arrayBuffer());
+  const path = `/in/${file.name.replaceAll('/', '-')}`;
+  Module.FS.mkdirTree('/in');
+  Module.FS.writeFile(path, bytes);
+  with_text(path, (text) => Module._hemline_take_file(program, text));
+  Module.FS.unlink(path);
+  ask_frame();
 }
 
 // ---- the start -----------------------------------------------------------------------------------
@@ -211,14 +296,26 @@ globalThis.Module = {
   hemline: {
     started(address) {
       program = address;
+      take_tilt();
+      look_for_promise();
       fit();
     },
     failed: say,
     reflect,
     keep(path, offset, bytes) {
-      kept_all = false;
-      keeping = Store.keep(path, offset, bytes).finally(() => { kept_all = true; });
+      keeping = keep(Store.keep(path, offset, bytes));
     },
+    put(path, bytes) {
+      if (whole.push([path, bytes]) === 1) {
+        queueMicrotask(keep_whole);
+      }
+    },
+    give,
+    choose: () => ask_for_file(take_file),
+    print,
+    ask_promise,
+    px_per_mm: () => Number(localStorage.getItem('px_per_mm') ?? 0),
+    keep_px_per_mm: (px_per_mm) => localStorage.setItem('px_per_mm', px_per_mm),
     /// Tells the saver what became of the bytes given last, unless it is gone by then.
     when_kept(saver, sequence) {
       const mark = savers.get(saver) ?? Symbol('saver');
@@ -235,7 +332,7 @@ globalThis.Module = {
     },
     forget: (saver) => savers.delete(saver),
     /// Nothing to draw and nothing being kept: for tests.
-    at_rest: () => program !== 0 && !frame_asked && kept_all,
+    at_rest: () => program !== 0 && !frame_asked && being_kept === 0 && whole.length === 0,
   },
 };
 
@@ -245,9 +342,9 @@ for (const kind of Object.keys(kinds)) {
 canvas.addEventListener('wheel', (event) => {
   event.preventDefault();
   if (program) {
-    const scale = event.deltaMode === 1 ? 16 : 1;
+    const notch = event.deltaMode === 1 ? 3 : 100;  // lines or pixels that browsers give one
     Module._hemline_wheel(program, event.offsetX * (window.devicePixelRatio || 1),
-      event.offsetY * (window.devicePixelRatio || 1), event.deltaY * scale * (window.devicePixelRatio || 1));
+      event.offsetY * (window.devicePixelRatio || 1), -event.deltaY / notch);
     ask_frame();
   }
 }, { passive: false });
@@ -262,6 +359,13 @@ typing.addEventListener('beforeinput', (event) => {
   type(event.inputType === 'deleteContentBackward' ? '\b' : event.inputType === 'insertLineBreak' ? '\n' : event.data ?? '');
 });
 window.addEventListener('keydown', (event) => { if (event.target !== typing) { key_pressed(event); } });
+window.addEventListener('dragover', (event) => event.preventDefault());
+window.addEventListener('drop', (event) => {
+  event.preventDefault();
+  if (event.dataTransfer.files.length > 0) {
+    take_file(event.dataTransfer.files[0]);
+  }
+});
 new ResizeObserver(fit).observe(canvas);
 window.addEventListener('orientationchange', fit);
 window.addEventListener('deviceorientation', tilted);

@@ -2,9 +2,15 @@
 
 #include <emscripten.h>
 
+#include <algorithm>
+#include <cerrno>
+#include <fstream>
 #include <system_error>
 
+#include <fcntl.h>
+
 #include "field/store/folders.h"
+#include "field/store/job_folder.h"
 
 namespace hemline {
 
@@ -14,17 +20,26 @@ namespace {
 EM_JS(void, page_keep, (const char* path, double offset, const std::uint8_t* bytes, std::size_t size), {
     Module.hemline.keep(UTF8ToString(path), offset, HEAPU8.slice(bytes, bytes + size));
 })
+EM_JS(void, page_put, (const char* path, const std::uint8_t* bytes, std::size_t size), {
+    Module.hemline.put(UTF8ToString(path), HEAPU8.slice(bytes, bytes + size));
+})
+EM_JS(void, page_remove, (const char* path), { Module.hemline.put(UTF8ToString(path), null); })
 // clang-format on
+
+/// As the page knows it: below …/hemline.
+std::string kept_name(const std::filesystem::path& path) {
+    const auto home = hemline_folder();
+    return home.ok() ? path.lexically_relative(*home).string() : path.string();
+}
 
 }  // namespace
 
 int PageDisk::open(const std::filesystem::path& path, int flags) {
     const int file = Disk::open(path, flags);
-    const auto home = hemline_folder();
-    if (file >= 0 && home.ok()) {
+    if (file >= 0) {
         std::error_code error;
         const auto size = std::filesystem::file_size(path, error);
-        files_[file] = {path.lexically_relative(*home).string(), error ? 0 : std::size_t(size), {}};
+        files_[file] = {kept_name(path), error ? 0 : std::size_t(size), {}, (flags & O_TRUNC) != 0};
     }
     return file;
 }
@@ -40,7 +55,7 @@ ssize_t PageDisk::write(int file, const std::uint8_t* bytes, std::size_t size) {
 
 int PageDisk::sync(int file) {
     Kept& kept = files_[file];
-    if (!kept.bytes.empty()) {
+    if (!kept.bytes.empty() && !kept.is_draft) {
         page_keep(kept.path.c_str(), static_cast<double>(kept.offset), kept.bytes.data(),
                   kept.bytes.size());
         last_ = file;
@@ -56,6 +71,62 @@ void PageDisk::take_back() {
         files_[last_].offset = last_size_;
     }
     last_ = -1;
+}
+
+void PageDisk::note_change(const std::filesystem::path& file) {
+    std::error_code error;
+    std::optional<Bytes> before;
+    if (std::filesystem::exists(file, error)) {
+        if (Result<Bytes> bytes = read_file(file)) {
+            before = *bytes;
+        }
+    }
+    changes_.push_back({file, std::move(before)});
+}
+
+int PageDisk::rename(const std::filesystem::path& from, const std::filesystem::path& to) {
+    const Result<Bytes> bytes = read_file(from);
+    if (!bytes) {
+        errno = EIO;
+        return -1;
+    }
+    note_change(to);
+    if (Disk::rename(from, to) != 0) {
+        changes_.pop_back();
+        return -1;
+    }
+    page_put(kept_name(to).c_str(), bytes->data(), bytes->size());
+    return 0;
+}
+
+int PageDisk::remove(const std::filesystem::path& file) {
+    note_change(file);
+    if (Disk::remove(file) != 0) {
+        changes_.pop_back();
+        return -1;
+    }
+    page_remove(kept_name(file).c_str());
+    return 0;
+}
+
+void PageDisk::kept_whole(std::size_t changes) {
+    const auto kept = static_cast<std::ptrdiff_t>(std::min(changes, changes_.size()));
+    changes_.erase(changes_.begin(), changes_.begin() + kept);
+}
+
+void PageDisk::take_back_whole(std::size_t changes) {
+    for (std::size_t i = std::min(changes, changes_.size()); i-- > 0;) {
+        const Change& change = changes_[i];
+        std::error_code error;
+        if (!change.before) {
+            std::filesystem::remove(change.file, error);
+        } else {
+            std::ofstream(change.file, std::ios::binary | std::ios::trunc)
+                .write(reinterpret_cast<const char*>(change.before->data()),
+                       static_cast<std::streamsize>(change.before->size()));
+        }
+    }
+    kept_whole(changes);
 }
 
 }  // namespace hemline

@@ -2,9 +2,13 @@
 // written to them goes to the page, which keeps it in IndexedDB.
 //
 //   write ─▶ file in memory, and what is not kept yet ─▶ keep() ─▶ page ─▶ hemline_kept
+//   draft, rename; remove ─▶ memory, and put() ─▶ page, all of one call in one transaction ─▶
+//   hemline_kept_whole
 #pragma once
 
+#include <deque>
 #include <map>
+#include <optional>
 #include <string>
 
 #include "engine/record/event_bytes.h"
@@ -21,15 +25,30 @@ class PageDisk : public Disk {
     /// The page could not keep what was handed to it last: the file is again what it was before.
     void take_back();
 
+    /// What is moved into place is kept whole; a draft is not kept.
+    int rename(const std::filesystem::path& from, const std::filesystem::path& to) override;
+    int remove(const std::filesystem::path& file) override;
+    /// The page has kept so many of these changes, or none of them: then they are undone.
+    void kept_whole(std::size_t changes);
+    void take_back_whole(std::size_t changes);
+
   private:
     struct Kept {
         std::string path;        ///< below …/hemline
         std::size_t offset = 0;  ///< of `bytes` in the file
         Bytes bytes;             ///< written and not handed over
+        bool is_draft = false;   ///< to be moved into place
     };
+    struct Change {
+        std::filesystem::path file;
+        std::optional<Bytes> before;  ///< nothing: it was not there
+    };
+    void note_change(const std::filesystem::path& file);
+
     std::map<int, Kept> files_;
-    int last_ = -1;              ///< the file that was handed over last
-    std::size_t last_size_ = 0;  ///< and its size before
+    std::deque<Change> changes_;  ///< whole files that the page has not answered for
+    int last_ = -1;               ///< the file that was handed over last
+    std::size_t last_size_ = 0;   ///< and its size before
 };
 
 }  // namespace hemline

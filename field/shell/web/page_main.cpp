@@ -23,7 +23,29 @@ using namespace hemline;
 EM_JS(void, page_started, (void* program), { Module.hemline.started(program); })
 EM_JS(void, page_failed, (const char* words), { Module.hemline.failed(UTF8ToString(words)); })
 EM_JS(void, page_reflect, (const char* json), { Module.hemline.reflect(JSON.parse(UTF8ToString(json))); })
+EM_JS(void, page_give, (const char* name, const char* kind, const std::uint8_t* bytes, std::size_t size), {
+    Module.hemline.give(UTF8ToString(name), UTF8ToString(kind), HEAPU8.slice(bytes, bytes + size));
+})
+EM_JS(void, page_choose, (), { Module.hemline.choose(); })
+EM_JS(void, page_print, (const char* page), { Module.hemline.print(UTF8ToString(page)); })
+EM_JS(void, page_ask_promise, (), { Module.hemline.ask_promise(); })
+EM_JS(double, page_px_per_mm, (), { return Module.hemline.px_per_mm(); })
+EM_JS(void, page_keep_px_per_mm, (double px_per_mm), { Module.hemline.keep_px_per_mm(px_per_mm); })
 // clang-format on
+
+Platform page_platform() {
+    Platform page;
+    page.give = [](const std::string& name, std::string_view kind,
+                   const Bytes& bytes) -> std::optional<Problem> {
+        page_give(name.c_str(), std::string(kind).c_str(), bytes.data(), bytes.size());
+        return {};
+    };
+    page.choose = page_choose;
+    page.print = [](const std::string& html) { page_print(html.c_str()); };
+    page.ask_promise = page_ask_promise;
+    page.keeps_later = true;
+    return page;
+}
 
 /// CSS pixels, to a hundredth.
 double css(float pixels, float density) {
@@ -51,16 +73,12 @@ class Page {
 
     std::optional<Problem> open() { return screen_.open(); }
 
-    void fit(int w, int h, float density, float px_per_mm) {
+    void fit(int w, int h, float density) {
         screen_.set_size(w, h);
         stage_.touches().cancel();
         stage_.want_frames();
-        const float scale = density * (px_per_mm > 0 ? px_per_mm : px_per_mm_unknown);
-        if (scale != scale_) {
-            scale_ = scale;
-            density_ = density;
-            load_letters();
-        }
+        density_ = density;
+        fit_letters();
     }
 
     void restore_context() {
@@ -93,12 +111,35 @@ class Page {
         return changed;
     }
 
+    [[nodiscard]] bool reads_tilt() const { return app_.reads_tilt(); }
+
     /// The page's answer about the bytes it was given last; empty when they are kept.
     void answer(Saver& saver, std::uint32_t sequence, const std::string& why_not) {
         if (!why_not.empty()) {
             disk_->take_back();
         }
         saver.answered(sequence, why_not);
+        stage_.want_frames();
+    }
+
+    void kept_whole(std::size_t changes, const std::string& why_not) {
+        if (why_not.empty()) {
+            disk_->kept_whole(changes);
+            app_.kept_whole({});
+        } else {
+            disk_->take_back_whole(changes);
+            app_.kept_whole(Problem{why_not, "Make room on this tablet, then try again."});
+        }
+        stage_.want_frames();
+    }
+
+    void take_file(const char* file) {
+        app_.take_file(file);
+        stage_.want_frames();
+    }
+
+    void promised(Promised answer) {
+        app_.promised(answer);
         stage_.want_frames();
     }
 
@@ -109,6 +150,7 @@ class Page {
             frame_at_ = now_ms;
             screen_.present(stage_.ground());
             reflect();
+            fit_letters();  // the crew may have measured the screen
         }
         if (!stage_.at_rest()) {
             return 0;
@@ -121,6 +163,15 @@ class Page {
     }
 
   private:
+    void fit_letters() {
+        const float scale = density_ * app_.px_per_mm();
+        if (scale != scale_) {
+            scale_ = scale;
+            load_letters();
+            stage_.want_frames();
+        }
+    }
+
     void load_letters() {
         const std::string wrong = stage_.set_scale(scale_);
         if (wrong.empty()) {
@@ -163,11 +214,14 @@ class Page {
 };
 
 extern "C" {
-EMSCRIPTEN_KEEPALIVE void hemline_fit(Page* page, int w, int h, float density, float px_per_mm) {
-    page->fit(w, h, density, px_per_mm);
+EMSCRIPTEN_KEEPALIVE void hemline_fit(Page* page, int w, int h, float density) {
+    page->fit(w, h, density);
 }
 EMSCRIPTEN_KEEPALIVE void hemline_touch(Page* page, int kind, int finger, float x, float y) {
     page->touch({static_cast<TouchKind>(kind), finger, x, y});
+}
+EMSCRIPTEN_KEEPALIVE void hemline_wheel(Page* page, float x, float y, float notches) {
+    page->touch({TouchKind::wheel, 0, x, y, notches});
 }
 EMSCRIPTEN_KEEPALIVE void hemline_type(Page* page, const char* text) { page->type(text); }
 EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return page->frame(now_ms); }
@@ -175,8 +229,16 @@ EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t s
                                        const char* why_not) {
     page->answer(*saver, sequence, why_not);
 }
+EMSCRIPTEN_KEEPALIVE int hemline_reads_tilt(Page* page) { return page->reads_tilt() ? 1 : 0; }
 EMSCRIPTEN_KEEPALIVE int hemline_tilt(Page* page, double beta, double gamma) {
     return page->tilt({beta, gamma}) ? 1 : 0;
+}
+EMSCRIPTEN_KEEPALIVE void hemline_kept_whole(Page* page, std::size_t changes, const char* why_not) {
+    page->kept_whole(changes, why_not);
+}
+EMSCRIPTEN_KEEPALIVE void hemline_take_file(Page* page, const char* file) { page->take_file(file); }
+EMSCRIPTEN_KEEPALIVE void hemline_promised(Page* page, int given) {
+    page->promised(given == 1 ? Promised::given : Promised::refused);
 }
 EMSCRIPTEN_KEEPALIVE void hemline_context_restored(Page* page) { page->restore_context(); }
 }
@@ -198,6 +260,17 @@ int main() {
     options.device = *device;
     options.wall_ms = wall_ms;
     options.wake = [] {};  // the page asks for a frame when it has answered
+    options.platform = page_platform();
+    options.promised = Promised::not_asked;
+    const double px_per_mm = page_px_per_mm();  // 0: nobody measured it, below 0: not now
+    options.ask_scale = px_per_mm == 0;
+    if (px_per_mm > 0) {
+        options.px_per_mm = static_cast<float>(px_per_mm);
+    }
+    options.keep_scale = [](const ScreenScale& scale) -> std::optional<Problem> {
+        page_keep_px_per_mm(scale.px_per_mm.value_or(-1));
+        return {};
+    };
     const auto disk = std::make_shared<PageDisk>();
     options.disk = disk;
     auto page = std::make_unique<Page>(*assets, std::move(options), disk);

@@ -85,6 +85,16 @@ export const Store = {
   /// Keeps `bytes` of the file from `offset` on.
   keep: (path, offset, bytes) => write('chunks', (store) => store.put(bytes, [path, offset])),
 
+  /// Whole files in place of what was there, or nothing in their place (null): all of it or none.
+  put_whole: (changes) => write('chunks', (store) => {
+    for (const [path, bytes] of changes) {
+      store.delete(IDBKeyRange.bound([path], [path, []]));
+      if (bytes) {
+        store.put(bytes, [path, 0]);
+      }
+    }
+  }),
+
   /// All chunks of all files whose path begins so, as whole files.
   async read(prefix) {
     const range = IDBKeyRange.bound([prefix], [`${prefix}\uffff`]);

@@ -1,0 +1,97 @@
+// What a touch asks the machine for: a job as a file, a piece on paper or as a drawing.
+#include "engine/handover/dxf.h"
+#include "engine/handover/piece_papers.h"
+#include "engine/handover/svg.h"
+#include "engine/work/piece_pattern.h"
+#include "field/app/app.h"
+#include "field/screens/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+std::string said(const Problem& problem) { return problem.what + " " + problem.mend; }
+
+Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end()); }
+
+/// What a file name cannot hold becomes "-".
+std::string file_name(std::string text) {
+    for (char& c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte < 0x20 || byte == 0x7F ||
+            std::string_view("/\\:*?\"<>|").find(c) != std::string_view::npos) {
+            c = '-';
+        }
+    }
+    return text;
+}
+
+}  // namespace
+
+void App::run(Errand errand, const Drafts& drafts) {
+    const Platform& platform = options_.platform;
+    switch (errand) {
+        case Errand::back_up:
+            back_up();
+            break;
+        case Errand::choose_file:
+            if (platform.choose) {
+                platform.choose();
+            }
+            break;
+        case Errand::ask_promise:
+            if (platform.ask_promise) {
+                platform.ask_promise();
+            }
+            break;
+        case Errand::print_card:
+        case Errand::print_templates:
+        case Errand::give_svg:
+        case Errand::give_dxf:
+            put_on_paper(errand, drafts.paper_a4);
+            break;
+    }
+}
+
+/// False, with the reason on the screen: nobody took the file.
+bool App::give(const std::string& name, std::string_view kind, const Bytes& bytes) {
+    if (!options_.platform.give) {
+        return false;
+    }
+    const std::optional<Problem> problem = options_.platform.give(name, kind, bytes);
+    state_.notice = problem ? said(*problem) : "Handed to the browser's downloads: " + name;
+    return !problem;
+}
+
+void App::put_on_paper(Errand errand, bool a4) {
+    const Result<Card> card = card_in_hand(state_, state_.where);
+    const EdgeWork* const work = edge_of(state_, state_.where.edge);
+    if (!card || work == nullptr) {
+        state_.notice = card ? "That edge is not on this job." : said(card.problem());
+        return;
+    }
+    const Marks marks = state_.marks;
+    const Paper paper = a4 ? Paper::a4 : Paper::letter;
+    const std::string title = title_of(*card, marks);
+    const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, assets_.sections);
+    if (errand == Errand::print_card && options_.platform.print) {
+        options_.platform.print(
+            card_page(*card, pattern ? std::optional(*pattern) : std::nullopt, marks, paper));
+        return;
+    }
+    if (!pattern) {
+        state_.notice = said(pattern.problem());
+        return;
+    }
+    const std::string name =
+        file_name(card->edge + " " + card->trim + " " + std::to_string(card->piece));
+    if (errand == Errand::print_templates && options_.platform.print) {
+        options_.platform.print(template_page(end_drawings(*pattern, title, marks), title, paper));
+    } else if (errand == Errand::give_svg) {
+        give(name + ".svg", "image/svg+xml", bytes_of(svg_of(drawing_of(*pattern, title, marks))));
+    } else if (errand == Errand::give_dxf) {
+        give(name + ".dxf", "image/vnd.dxf", bytes_of(dxf_of(drawing_of(*pattern, title, marks))));
+    }
+}
+
+}  // namespace hemline

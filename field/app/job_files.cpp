@@ -1,0 +1,115 @@
+// A job out into a file, and one in from a file.
+#include "field/app/app.h"
+#include "field/store/folders.h"
+#include "field/store/job_carrying.h"
+#include "field/store/job_folder.h"
+
+namespace hemline {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string said(const Problem& problem) { return problem.what + " " + problem.mend; }
+
+}  // namespace
+
+void App::back_up() {
+    if (!journal_ || !settle()) {
+        return;
+    }
+    const fs::path job = journal_->record().folder;
+    std::error_code error;
+    const fs::path folder = fs::temp_directory_path(error) / "hemline-backup";
+    fs::create_directories(folder, error);
+    Disk scratch;  // what lies here is only on its way
+    const std::int64_t now = options_.wall_ms();
+    const Result<FilePut> put = put_into_file(scratch, job, folder, assets_.practice, now);
+    const Result<Bytes> bytes = put ? read_file(put->file) : Result<Bytes>(put.problem());
+    fs::remove_all(folder, error);
+    if (!bytes) {
+        state_.notice = said(bytes.problem());
+        return;
+    }
+    if (!give(put->file.filename().string(), "application/zip", *bytes)) {
+        return;
+    }
+    backup_ = BackupNote{now, put->events};
+    if (const auto problem = write_backup_note(*options_.disk, job, *backup_)) {
+        state_.notice += " That it was made could not be noted. " + said(*problem);
+    }
+    note_backup_age();
+}
+
+void App::take_file(const fs::path& file) {
+    if (!settle()) {
+        return;
+    }
+    if (state_.saving == Saving::under_way) {
+        state_.notice = "Something is still being saved. Open the file again in a moment.";
+        return;
+    }
+    const Result<Journals> journals = read_job_file(file);
+    if (!journals) {
+        state_.notice = said(journals.problem());
+        return;
+    }
+    const std::optional<fs::path> was =
+        journal_ ? std::optional(journal_->record().folder) : std::nullopt;
+    const Where where = state_.where;
+    journal_.reset();  // it may be the job that the file is of
+    const Result<TakenIn> taken =
+        take_in_journals(*options_.disk, *journals, hemline::list_jobs(options_.jobs_folder),
+                         options_.jobs_folder, options_.device);
+    if (!taken) {
+        if (was && open_journal(*was)) {
+            go(where);
+        }
+        state_.notice = said(taken.problem());
+        return;
+    }
+    open_job(taken->job);
+    if (!journal_) {
+        return;
+    }
+    const std::string here =
+        taken->is_new ? " It was not on this tablet before." : " The rest was here already.";
+    state_.notice += (state_.notice.empty() ? "" : " ") + file.filename().string() +
+                     " is taken in: " + std::to_string(taken->new_events) + " new entries." + here;
+    if (options_.platform.keeps_later) {
+        taking_in_ = true;
+        state_.saving = Saving::under_way;
+        state_.saved = "saving";
+    }
+}
+
+void App::kept_whole(const std::optional<Problem>& problem) {
+    if (!std::exchange(taking_in_, false)) {
+        if (problem) {
+            state_.notice = said(*problem);
+        }
+        return;
+    }
+    if (!problem) {
+        if (under_way_.empty()) {
+            state_.saving = Saving::saved;
+            state_.saved = "saved";
+        }
+        return;
+    }
+    journal_.reset();
+    under_way_.clear();
+    state_.events.clear();
+    compute();
+    go({Place::jobs, {}});
+    state_.saving = Saving::failed;
+    state_.saved = "not saved";
+    state_.notice = "The job file is not taken in. " + said(*problem);
+}
+
+void App::note_backup_age() {
+    state_.backed_up =
+        journal_ ? words_on(backup_, options_.wall_ms(), state_.events.size()) : std::string();
+}
+
+}  // namespace hemline

@@ -1,0 +1,33 @@
+// What the machine under the program does with files and paper for it: a browser's downloads, its
+// picker, its printer.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "engine/record/event_bytes.h"
+#include "engine/result.h"
+
+namespace hemline {
+
+/// Each is empty where the machine cannot; then the screens do not offer it.
+struct Platform {
+    /// Hands a file to the person who holds the tablet. `kind`: its media type. Problem: it was
+    /// not taken.
+    std::function<std::optional<Problem>(const std::string& name, std::string_view kind,
+                                         const Bytes& bytes)>
+        give;
+    /// Lets a person choose a job file; it comes back through App::take_file().
+    std::function<void()> choose;
+    /// Prints one HTML page.
+    std::function<void(const std::string& page)> print;
+    /// Asks for a promise that jobs are not cleared; its answer comes through App::promised().
+    std::function<void()> ask_promise;
+    /// What was written is kept only when App::kept_whole() has said so.
+    bool keeps_later = false;
+};
+
+}  // namespace hemline

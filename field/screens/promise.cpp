@@ -1,0 +1,20 @@
+#include "field/screens/promise.h"
+
+namespace hemline {
+
+std::string promise_words(Promised promised) {
+    switch (promised) {
+        case Promised::lasts:
+            return "";
+        case Promised::given:
+            return "This browser promised to keep what is saved here.";
+        case Promised::not_asked:
+            return "This browser has not been asked yet to keep what is saved here.";
+        case Promised::refused:
+            break;
+    }
+    return "This browser refused to promise that it keeps what is saved here: it may clear it. "
+           "Back up to a file every day, and add Hemline to the home screen.";
+}
+
+}  // namespace hemline

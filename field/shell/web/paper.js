@@ -1,0 +1,42 @@
+// Files and paper: a file out to the browser's downloads, one in from its picker, a page to its
+// printer.
+
+export function give(name, kind, bytes) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([bytes], { type: kind }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/// The picker comes up only inside a touch, or shortly after it.
+export function ask_for_file(take) {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.id = 'picker';
+  input.hidden = true;
+  input.addEventListener('change', () => {
+    if (input.files.length > 0) {
+      take(input.files[0]);
+    }
+    input.remove();
+  });
+  document.getElementById('picker')?.remove();
+  document.body.append(input);
+  input.click();
+}
+
+/// Prints a page of the program's own. It stands in this one, where only a printer sees it: not
+/// every tablet prints a frame.
+export function print(html) {
+  const page = new DOMParser().parseFromString(html, 'text/html');
+  const style = document.createElement('style');
+  style.textContent = [...page.querySelectorAll('style')].map((one) => one.textContent).join('\n');
+  style.media = 'print';
+  const paper = document.getElementById('paper');
+  paper.replaceChildren(style, ...page.body.childNodes);
+  const title = document.title;
+  document.title = page.title;  // names the file where it is printed into one
+  window.addEventListener('afterprint', () => { document.title = title; }, { once: true });
+  window.print();
+}

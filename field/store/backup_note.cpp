@@ -1,0 +1,70 @@
+#include "field/store/backup_note.h"
+
+#include <sstream>
+
+#include "field/store/job_folder.h"
+#include "field/store/whole_file.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t minute_ms = 60'000, hour_ms = 60 * minute_ms, day_ms = 24 * hour_ms;
+
+std::filesystem::path note_file(const std::filesystem::path& job) { return job / ".backup"; }
+
+std::string counted(std::int64_t count, const std::string& one) {
+    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+/// A clock that was set back makes it "just now", not a time to come.
+std::string age_words(std::int64_t age_ms) {
+    if (age_ms < 2 * minute_ms) {
+        return "just now";
+    }
+    if (age_ms < 2 * hour_ms) {
+        return counted(age_ms / minute_ms, "minute") + " ago";
+    }
+    return age_ms < 2 * day_ms ? counted(age_ms / hour_ms, "hour") + " ago"
+                               : counted(age_ms / day_ms, "day") + " ago";
+}
+
+}  // namespace
+
+std::optional<BackupNote> read_backup_note(const std::filesystem::path& job) {
+    constexpr std::size_t note_size_most = 64;
+    std::error_code error;
+    if (!std::filesystem::exists(note_file(job), error)) {
+        return {};
+    }
+    const Result<Bytes> bytes = read_file(note_file(job), note_size_most);
+    if (!bytes) {
+        return {};
+    }
+    std::istringstream text(std::string(bytes->begin(), bytes->end()));
+    BackupNote note;
+    return text >> note.wall_ms >> note.events ? std::optional(note) : std::nullopt;
+}
+
+std::optional<Problem> write_backup_note(Disk& disk, const std::filesystem::path& job,
+                                         const BackupNote& note) {
+    const std::string line =
+        std::to_string(note.wall_ms) + " " + std::to_string(note.events) + "\n";
+    return write_whole_file(disk, note_file(job), Bytes(line.begin(), line.end()));
+}
+
+std::string words_on(const std::optional<BackupNote>& note, std::int64_t now_ms,
+                     std::size_t events_now) {
+    if (!note) {
+        return "Never backed up to a file.";
+    }
+    std::string words = "Last backup " + age_words(now_ms - note->wall_ms);
+    if (events_now > note->events) {
+        const auto since = static_cast<std::int64_t>(events_now - note->events);
+        return words + "; what came since is not in it: " +
+               (since == 1 ? "1 entry." : std::to_string(since) + " entries.");
+    }
+    return words + "; all is in it.";
+}
+
+}  // namespace hemline

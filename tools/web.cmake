@@ -51,12 +51,12 @@ file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po)
 
 # What is served: build/web and nothing that need not be.
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
-file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp)
+file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp field/shell/web/choices_text.cpp)
 add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
-# Saving is the page's: its saver stands before the store's.
+# Saving and searching are the page's: its saver and search stand before the store's and the app's.
 target_link_libraries(hemline PRIVATE hemline_field)
 target_compile_options(hemline PRIVATE -Os)
-target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web -sMIN_WEBGL_VERSION=2
+target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web,worker -sMIN_WEBGL_VERSION=2
     -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
     -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']

@@ -388,7 +388,7 @@ void App::compute() {
 
 void App::look_for_choices() {
     state_.looking = true;
-    search_.start(state_.job, assets_.catalogue);
+    search_.start(state_.job, state_.events, assets_.catalogue);
     hear_search();
 }
 

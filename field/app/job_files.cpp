@@ -24,7 +24,7 @@ void App::back_up() {
     fs::create_directories(folder, error);
     Disk scratch;  // what lies here is only on its way
     const std::int64_t now = options_.wall_ms();
-    const Result<FilePut> put = put_into_file(scratch, job, folder, assets_.practice, now);
+    const Result<FilePut> put = hemline::put_into_file(scratch, job, folder, assets_.practice, now);
     const Result<Bytes> bytes = put ? read_file(put->file) : Result<Bytes>(put.problem());
     fs::remove_all(folder, error);
     if (!bytes) {

@@ -5,29 +5,15 @@
 
 namespace hemline {
 
-namespace {
-
-/// Forty million steps take about a second. What takes longer than ten is not waited for: a plan
-/// that is found is offered, so it need not be found on every tablet alike.
-constexpr std::int64_t steps_at_once = 4'000'000, steps_beside = 400'000'000;
-constexpr std::chrono::seconds time_beside(10);
-
-#ifdef __EMSCRIPTEN__
-constexpr bool threads_there = false;
-#else
-constexpr bool threads_there = true;
-#endif
-
-}  // namespace
-
-void PlanSearch::start(const Job& job, const Catalogue& catalogue) {
+void PlanSearch::start(const Job& job, std::span<const Event> /*events*/,
+                       const Catalogue& catalogue) {
     cancel();
     cancelled_ = false;
     under_way_ = true;
-    if (threads_there && wake_) {
+    if (wake_) {
         thread_ = std::thread([this, job, &catalogue] { run(job, catalogue); });
     } else {
-        look(job, catalogue, steps_at_once);
+        look(job, catalogue, search_steps_at_once);
         under_way_ = false;
     }
 }
@@ -50,9 +36,9 @@ std::optional<std::vector<PlanChoice>> PlanSearch::found() {
 }
 
 void PlanSearch::run(const Job& job, const Catalogue& catalogue) {
-    if (!look(job, catalogue, steps_at_once) && !cancelled_) {
+    if (!look(job, catalogue, search_steps_at_once) && !cancelled_) {
         wake_();
-        look(job, catalogue, steps_beside);
+        look(job, catalogue, search_steps_beside);
     }
     under_way_ = false;
     if (!cancelled_) {
@@ -62,7 +48,8 @@ void PlanSearch::run(const Job& job, const Catalogue& catalogue) {
 
 /// True when every choice found is proved, so that more steps would find nothing.
 bool PlanSearch::look(const Job& job, const Catalogue& catalogue, std::int64_t steps) {
-    const auto until = std::chrono::steady_clock::now() + time_beside;
+    const auto until =
+        std::chrono::steady_clock::now() + std::chrono::milliseconds(search_ms_beside);
     const auto stop = [&] { return cancelled_ || std::chrono::steady_clock::now() > until; };
     std::vector<PlanChoice> choices = find_choices(job, catalogue, {steps, stop});
     const bool proved = std::all_of(choices.begin(), choices.end(),

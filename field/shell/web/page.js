@@ -1,6 +1,7 @@
 // The page around the program: it starts it, hands it touches and keys, asks it for frames when
 // something happened, and mirrors its controls for a screen reader and for tests.
 import { ask_for_file, give, print } from './paper.js';
+import { start_search, stop_search } from './searching.js';
 import { Store } from './store.js';
 
 const canvas = document.getElementById('screen');
@@ -310,6 +311,11 @@ globalThis.Module = {
         queueMicrotask(keep_whole);
       }
     },
+    search: (owner, events) => start_search(events, (choices, is_last) => {
+      with_text(choices, (text) => Module._hemline_found(program, owner, text, is_last ? 1 : 0));
+      ask_frame();
+    }),
+    stop_search,
     give,
     choose: () => ask_for_file(take_file),
     print,

@@ -8,6 +8,7 @@
 
 #include "field/app/app.h"
 #include "field/shell/stage.h"
+#include "field/shell/web/choices_text.h"
 #include "field/shell/web/page_disk.h"
 #include "field/shell/web/page_screen.h"
 #include "field/store/assets.h"
@@ -138,6 +139,11 @@ class Page {
         stage_.want_frames();
     }
 
+    void found(PlanSearch& search, const char* choices, bool is_last) {
+        search.answered(choices_in(choices), is_last);
+        stage_.want_frames();
+    }
+
     void promised(Promised answer) {
         app_.promised(answer);
         stage_.want_frames();
@@ -237,6 +243,10 @@ EMSCRIPTEN_KEEPALIVE void hemline_kept_whole(Page* page, std::size_t changes, co
     page->kept_whole(changes, why_not);
 }
 EMSCRIPTEN_KEEPALIVE void hemline_take_file(Page* page, const char* file) { page->take_file(file); }
+EMSCRIPTEN_KEEPALIVE void hemline_found(Page* page, PlanSearch* search, const char* choices,
+                                        int is_last) {
+    page->found(*search, choices, is_last != 0);
+}
 EMSCRIPTEN_KEEPALIVE void hemline_promised(Page* page, int given) {
     page->promised(given == 1 ? Promised::given : Promised::refused);
 }

@@ -204,7 +204,7 @@ TEST_CASE("Plans are looked for beside the hand, and the shell is woken by what 
     Eaves crew({inches(160), inches(160)});
     std::atomic<int> woken = 0;
     PlanSearch search([&] { ++woken; });
-    search.start(crew.state().job, assets.catalogue);
+    search.start(crew.state().job, {}, assets.catalogue);
     search.settle();
     CHECK_FALSE(search.is_under_way());
     CHECK(woken == 1);
@@ -217,7 +217,7 @@ TEST_CASE("Plans are looked for beside the hand, and the shell is woken by what 
 TEST_CASE("A search that is cancelled ends at once and tells nothing") {
     const Assets assets = assets_read();
     PlanSearch search([] {});
-    search.start(seventy_edges(), assets.catalogue);
+    search.start(seventy_edges(), {}, assets.catalogue);
     const auto from = std::chrono::steady_clock::now();
     search.cancel();
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - from;

@@ -175,12 +175,13 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         wish.go = Where{Place::roof, {}};
         return wish;
     }
+    std::vector<Action> actions{{"leave", "Roof"}, {"to card", "The cut card", Look::primary}};
+    if (state.can.prints || state.can.gives_files) {
+        actions.insert(actions.begin() + 1, {"papers", "On paper"});
+    }
     const Frame frame = open_frame(
         ui, state, title_of(work->edge) + " · piece " + std::to_string(card->piece) + " folded",
-        {{"leave", "Roof"},
-         {"papers", "On paper",
-          state.can.prints || state.can.gives_files ? Look::plain : Look::off},
-         {"to card", "The cut card", Look::primary}});
+        actions);
     FoldedDraft& draft = drafts.folded;
     const Side side = end_shown(*card, draft);
     Box body = frame.body;

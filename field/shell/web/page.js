@@ -320,8 +320,9 @@ globalThis.Module = {
     choose: () => ask_for_file(take_file),
     print,
     ask_promise,
-    px_per_mm: () => Number(localStorage.getItem('px_per_mm') ?? 0),
-    keep_px_per_mm: (px_per_mm) => localStorage.setItem('px_per_mm', px_per_mm),
+    /// How the screen is set on this device; px_per_mm 0: nobody measured it, below 0: not now.
+    screen: () => JSON.parse(localStorage.getItem('screen') ?? '{"px_per_mm": 0, "left_hand": false}'),
+    keep_screen: (px_per_mm, left_hand) => localStorage.setItem('screen', JSON.stringify({ px_per_mm, left_hand })),
     /// Tells the saver what became of the bytes given last, unless it is gone by then.
     when_kept(saver, sequence) {
       const mark = savers.get(saver) ?? Symbol('saver');

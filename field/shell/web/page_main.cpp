@@ -30,8 +30,9 @@ EM_JS(void, page_give, (const char* name, const char* kind, const std::uint8_t* 
 EM_JS(void, page_choose, (), { Module.hemline.choose(); })
 EM_JS(void, page_print, (const char* page), { Module.hemline.print(UTF8ToString(page)); })
 EM_JS(void, page_ask_promise, (), { Module.hemline.ask_promise(); })
-EM_JS(double, page_px_per_mm, (), { return Module.hemline.px_per_mm(); })
-EM_JS(void, page_keep_px_per_mm, (double px_per_mm), { Module.hemline.keep_px_per_mm(px_per_mm); })
+EM_JS(double, page_px_per_mm, (), { return Module.hemline.screen().px_per_mm; })
+EM_JS(int, page_left_hand, (), { return Module.hemline.screen().left_hand ? 1 : 0; })
+EM_JS(void, page_keep_screen, (double px_per_mm, int left_hand), { Module.hemline.keep_screen(px_per_mm, left_hand === 1); })
 // clang-format on
 
 Platform page_platform() {
@@ -274,11 +275,14 @@ int main() {
     options.promised = Promised::not_asked;
     const double px_per_mm = page_px_per_mm();  // 0: nobody measured it, below 0: not now
     options.ask_scale = px_per_mm == 0;
+    options.screen = {{}, px_per_mm < 0, page_left_hand() != 0};
     if (px_per_mm > 0) {
         options.px_per_mm = static_cast<float>(px_per_mm);
+        options.screen.px_per_mm = options.px_per_mm;
     }
-    options.keep_scale = [](const ScreenScale& scale) -> std::optional<Problem> {
-        page_keep_px_per_mm(scale.px_per_mm.value_or(-1));
+    options.keep_scale = [](const ScreenScale& screen) -> std::optional<Problem> {
+        page_keep_screen(screen.px_per_mm.value_or(screen.put_off ? -1 : 0),
+                         screen.left_hand ? 1 : 0);
         return {};
     };
     const auto disk = std::make_shared<PageDisk>();

@@ -21,6 +21,9 @@ struct ThingOf {
     Thing operator()(const RuleSet& f) const { return {Subject::rule, f.key, {}, 0, ""}; }
     Thing operator()(const StockChosen& /*f*/) const { return {Subject::rule, "stock", {}, 0, ""}; }
     Thing operator()(const LooksChosen& f) const { return {Subject::style, f.edge, {}, 0, ""}; }
+    Thing operator()(const SectionChosen& f) const {
+        return {Subject::rule, "section of " + f.trim, {}, 0, ""};
+    }
     Thing operator()(const PieceCut& f) const {
         return {Subject::piece, f.edge, f.role, f.piece, ""};
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "engine/measure/angle_text.h"
 #include "engine/measure/length_text.h"
 
 namespace hemline {
@@ -171,6 +172,19 @@ struct Words {
         return "For edge " + f.edge + part_words(f.role) +
                (f.supply == Supply::as_wanted ? ": new sticks can be had"
                                               : ": only the sticks on hand today");
+    }
+    std::string operator()(const SectionChosen& f) const {
+        if (f.legs.empty()) {
+            return "section of " + f.trim + " as the catalogue has it";
+        }
+        std::string words = "section of " + f.trim + ":";
+        for (const LegChosen& leg : f.legs) {
+            words += (&leg == &f.legs.front() ? " " : ", ") +
+                     (leg.bend_udeg ? "bend " + print_degrees(*leg.bend_udeg) + " to " : "") +
+                     print_length(leg.width) +
+                     (leg.hem == Hem::none ? "" : " " + std::string(word_of(leg.hem)) + " hem");
+        }
+        return words;
     }
     std::string operator()(const LooksChosen& f) const {
         return "Edge " + f.edge + looks_words(f.looks);

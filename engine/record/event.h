@@ -14,6 +14,7 @@
 #include "engine/plan/run.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/catalogue.h"
+#include "engine/trim/section.h"
 
 namespace hemline {
 
@@ -167,16 +168,29 @@ struct LooksChosen {
     std::string edge;
     Looks looks = Looks::by_preference;
 };
+/// One leg of a section as this job bends it; no bend: as the catalogue has it, or by the roof.
+struct LegChosen {
+    Length width;
+    Hem hem = Hem::none;
+    std::optional<std::int64_t> bend_udeg;  ///< from the leg before, + away from the upper face
+
+    bool operator==(const LegChosen&) const = default;
+};
+/// How this job bends a trim: all legs of its section; none: as the catalogue has it.
+struct SectionChosen {
+    std::string trim;
+    std::vector<LegChosen> legs;
+};
 /// A kind that this program does not know yet: kept byte for byte.
 struct Unknown {
     std::uint16_t kind = 0;
     std::vector<std::uint8_t> payload;
 };
 
-using Fact =
-    std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet, PieceCut,
-                 PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown, PlanChosen, MetalCounted,
-                 StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen, EdgeSentBack>;
+using Fact = std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet,
+                          PieceCut, PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown,
+                          PlanChosen, MetalCounted, StickMeasured, StickSpoiled, StockChosen,
+                          SupplyChosen, LooksChosen, EdgeSentBack, SectionChosen>;
 
 struct Event {
     EventId id;

@@ -54,6 +54,8 @@ constexpr std::uint16_t kind_number<SupplyChosen> = 25;
 template <>
 constexpr std::uint16_t kind_number<LooksChosen> = 26;
 template <>
+constexpr std::uint16_t kind_number<SectionChosen> = 30;
+template <>
 constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
@@ -97,6 +99,8 @@ inline Fact blank_fact(std::uint16_t kind) {
             return LooksChosen{};
         case kind_number<EdgeSentBack>:
             return EdgeSentBack{};
+        case kind_number<SectionChosen>:
+            return SectionChosen{};
         default:
             return Unknown{kind, {}};
     }
@@ -291,6 +295,18 @@ template <class Bytes>
 void fields(Bytes& bytes, LooksChosen& fact) {
     bytes.text("edge", fact.edge);
     bytes.choice("looks", fact.looks, Looks::free);
+}
+template <class Bytes>
+void fields(Bytes& bytes, SectionChosen& fact) {
+    constexpr std::int64_t half_turn = 180'000'000;
+    bytes.text("trim", fact.trim);
+    bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2);
+    for (LegChosen& leg : fact.legs) {
+        bytes.length("leg", leg.width);
+        bytes.choice("hem", leg.hem, Hem::tear_drop);
+        maybe(bytes, "bend", leg.bend_udeg,
+              [&](std::int64_t& udeg) { bytes.number("bend", udeg, -half_turn, half_turn); });
+    }
 }
 template <class Bytes>
 void fields(Bytes& bytes, EdgeSentBack& fact) {

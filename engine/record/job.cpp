@@ -189,6 +189,13 @@ struct Fold {
             job.supplies.push_back(fact);
         }
     }
+    void operator()(const SectionChosen& fact) const {
+        if (fact.legs.empty()) {
+            job.sections.erase(fact.trim);
+        } else {
+            job.sections[fact.trim] = fact.legs;
+        }
+    }
     void operator()(const LooksChosen& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->edge.looks = fact.looks;

@@ -87,6 +87,7 @@ struct Job {
     std::vector<Offcut> offcuts;
     std::vector<Length> stock_shorter;   ///< new sticks come in these too, beside practice.stock
     std::vector<SupplyChosen> supplies;  ///< the last one of what shares sticks holds
+    std::map<std::string, std::vector<LegChosen>> sections;  ///< trims bent otherwise, by id
     Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;
     std::set<EventId> struck;

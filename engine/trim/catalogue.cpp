@@ -202,6 +202,11 @@ Result<Catalogue> Catalogue::read(std::string_view csv) {
     return catalogue;
 }
 
+void Catalogue::put(const Trim& trim) {
+    std::replace_if(
+        trims_.begin(), trims_.end(), [&](const Trim& own) { return own.id == trim.id; }, trim);
+}
+
 const Trim* Catalogue::find(std::string_view id) const {
     for (const Trim& trim : trims_) {
         if (trim.id == id) {

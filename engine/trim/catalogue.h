@@ -65,6 +65,9 @@ class Catalogue {
     /// and the mend. Ids are unique.
     static Result<Catalogue> read(std::string_view csv);
 
+    /// Puts the trim in the place of the one of its id, if there is one.
+    void put(const Trim& trim);
+
     [[nodiscard]] const std::vector<Trim>& trims() const { return trims_; }
     [[nodiscard]] const Trim* find(std::string_view id) const;
     /// The first trim of that kind and role in the file; nullptr when there is none yet.

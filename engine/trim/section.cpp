@@ -1,5 +1,7 @@
 #include "engine/trim/section.h"
 
+#include <algorithm>
+
 #include <array>
 
 namespace hemline {
@@ -101,6 +103,12 @@ std::size_t deck_leg(const Section& section) {
         }
     }
     return widest == section.legs.size() ? 0 : widest;
+}
+
+void Sections::put(const Section& section) {
+    std::replace_if(
+        all_.begin(), all_.end(), [&](const Section& own) { return own.trim == section.trim; },
+        section);
 }
 
 const Section* Sections::find(std::string_view trim) const {

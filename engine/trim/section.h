@@ -83,6 +83,9 @@ class Sections {
     /// at the first leg only. Problem: names line, column and the mend.
     static Result<Sections> read(std::string_view csv);
 
+    /// Puts the section in the place of its trim's, if there is one.
+    void put(const Section& section);
+
     [[nodiscard]] const std::vector<Section>& all() const { return all_; }
     [[nodiscard]] const Section* find(std::string_view trim) const;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
+#include "engine/work/job_sections.h"
 #include "field/app/demo.h"
 #include "field/app/draw_place.h"
 #include "field/app/plan_news.h"
@@ -37,7 +38,8 @@ App::App(Assets assets, AppOptions options)
       light_(options_.light),
       search_(options_.wake),
       crew_(options_.wake) {
-    state_.assets = &assets_;
+    job_assets_ = assets_;
+    state_.assets = &job_assets_;
     state_.outside.there = static_cast<bool>(options_.hand_over.put_into_file);
     state_.outside.kept = options_.folders;
     state_.by = "Installer";
@@ -374,7 +376,9 @@ void App::undo() {
 
 void App::compute() {
     state_.job = replay(state_.events, assets_.practice);
-    state_.plan = make_plan(state_.job, assets_.catalogue);
+    job_assets_.catalogue = catalogue_on(assets_.catalogue, assets_.sections, state_.job);
+    job_assets_.sections = sections_on(assets_.sections, state_.job);
+    state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
     state_.undo_target = undo_target(state_.events, writer());
     search_.cancel();
@@ -388,7 +392,7 @@ void App::compute() {
 
 void App::look_for_choices() {
     state_.looking = true;
-    search_.start(state_.job, state_.events, assets_.catalogue);
+    search_.start(state_.job, state_.events, job_assets_.catalogue);
     hear_search();
 }
 

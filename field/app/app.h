@@ -131,7 +131,8 @@ class App {
     void put_on_paper(Errand errand, bool a4);
     void note_backup_age();
 
-    Assets assets_;
+    Assets assets_;      ///< as they were read
+    Assets job_assets_;  ///< with the trims as the open job bends them
     AppOptions options_;
     State state_;
     Drafts drafts_;

@@ -46,7 +46,7 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
         case Place::folded:
             return draw_folded(ui, state, drafts);
         case Place::section:
-            return {};
+            return draw_section(ui, state, drafts);
         case Place::send_back:
             return draw_send_back(ui, state, drafts);
         case Place::apart:

@@ -175,7 +175,8 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         wish.go = Where{Place::roof, {}};
         return wish;
     }
-    std::vector<Action> actions{{"leave", "Roof"}, {"to card", "The cut card", Look::primary}};
+    std::vector<Action> actions{
+        {"leave", "Roof"}, {"section", "The section"}, {"to card", "The cut card", Look::primary}};
     if (state.can.prints || state.can.gives_files) {
         actions.insert(actions.begin() + 1, {"papers", "On paper"});
     }
@@ -202,6 +203,9 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
     } else if (frame.tapped == "papers") {
         wish.go = state.where;
         wish.go->place = Place::papers;
+    } else if (frame.tapped == "section") {
+        wish.go = state.where;
+        wish.go->place = Place::section;
     } else if (frame.tapped == "to card") {
         wish.go = state.where;
         wish.go->place = Place::card;

@@ -49,5 +49,7 @@ Wish draw_backup(Ui& ui, const State& state);
 
 /// The card's piece folded up, in steps, as it is compared with the metal in hand.
 Wish draw_folded(Ui& ui, const State& state, Drafts& drafts);
+/// The trim's cross-section: a leg or bend is touched and keyed in anew.
+Wish draw_section(Ui& ui, const State& state, Drafts& drafts);
 
 }  // namespace hemline

@@ -46,6 +46,13 @@ struct PitchArguments {
     Output output = Output::text;
 };
 
+struct SquareArguments {
+    std::string side1, side2;
+    std::optional<std::string> diagonal1, diagonal2, across;
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
 struct FoldArguments {
     EdgeKind edge = EdgeKind::eave;
     std::string pitch;

@@ -18,6 +18,8 @@ Exit check_pitch_text(const PitchArguments& arguments);
 Exit print_fold(const FoldArguments& arguments);
 /// Whether the walk round a roof's edges closes, and what would close it.
 Exit print_outline(const OutlineArguments& arguments);
+/// Whether a corner or a rectangle is square, by 3-4-5 and by diagonals.
+Exit check_square(const SquareArguments& arguments);
 /// Width of a trim's blank, its brake marks and the order of its bends.
 Exit show_blank(const BlankArguments& arguments);
 /// Every mark of one piece.

@@ -68,6 +68,7 @@ struct Asked {
     DeskArguments plan;
     CutArguments cut;
     PitchArguments pitch;
+    SquareArguments square;
     FoldArguments fold;
     OutlineArguments outline;
     BlankArguments blank;
@@ -114,6 +115,20 @@ void add_fold(CLI::App& fold, Asked& asked) {
     add_words(fold, "--fascia", asked.fold.fascia, fascia_words, "eave, high eave (plumb)");
     add_json(fold, asked.fold.output);
     fold.final_callback([&asked] { asked.exit = print_fold(asked.fold); });
+}
+
+void add_square(CLI::App& square, Asked& asked) {
+    square.add_option("SIDE", asked.square.side1, "one side, as \"30 ft\"")->required();
+    square.add_option("OTHER", asked.square.side2, "the side at right angles to it")->required();
+    auto* first = square.add_option("--diagonal", asked.square.diagonal1, "one diagonal, as read");
+    auto* second =
+        square.add_option("--diagonal2", asked.square.diagonal2, "the other one")->needs(first);
+    first->needs(second);
+    square.add_option("--across", asked.square.across,
+                      "between the far ends of the two sides: gives the corner's angle");
+    add_unit(square, asked.square.unit);
+    add_json(square, asked.square.output);
+    square.final_callback([&asked] { asked.exit = check_square(asked.square); });
 }
 
 void add_blank(CLI::App& blank, Asked& asked) {
@@ -179,6 +194,7 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
 
     add_fold(*app.add_subcommand("fold", "the angle the metal is folded to at a kind of edge"),
              asked);
+    add_square(*app.add_subcommand("square", "square corners by 3-4-5, and by diagonals"), asked);
     add_blank(*app.add_subcommand("blank", "flat width, brake marks and order of bends of a trim"),
               asked);
 

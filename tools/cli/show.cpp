@@ -3,6 +3,7 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"
+#include "engine/work/job_sections.h"
 #include "engine/work/order.h"
 #include "engine/work/procedure.h"
 #include "field/store/folders.h"
@@ -181,11 +182,12 @@ Exit show_job(const ShowArguments& arguments) {
     if (!record) {
         return complain(arguments.job, 0, 0, record.problem().what, record.problem().mend);
     }
-    const std::optional<Assets> assets = assets_here();
+    std::optional<Assets> assets = assets_here();
     if (!assets) {
         return Exit::problem_in_input;
     }
     const Job job = replay(record->events, assets->practice);
+    assets->catalogue = catalogue_on(assets->catalogue, assets->sections, job);
     const Standing standing{*record, *assets, job, make_plan(job, assets->catalogue),
                             marks_for(arguments.unit)};
     if (arguments.output == Output::json) {

@@ -8,6 +8,7 @@
 #include <chrono>
 
 #include "engine/record/event_bytes.h"
+#include "engine/work/job_sections.h"
 #include "field/app/plan_search.h"
 #include "field/shell/web/choices_text.h"
 #include "field/store/assets.h"
@@ -80,8 +81,9 @@ EMSCRIPTEN_KEEPALIVE void hemline_search(const std::uint8_t* events, std::size_t
         return;  // the page's own program says so
     }
     const Job job = replay(read_journal({events, size}).events, assets->practice);
-    if (!look(job, assets->catalogue, search_steps_at_once, false)) {
-        look(job, assets->catalogue, search_steps_beside, true);
+    const Catalogue catalogue = catalogue_on(assets->catalogue, assets->sections, job);
+    if (!look(job, catalogue, search_steps_at_once, false)) {
+        look(job, catalogue, search_steps_beside, true);
     }
 }
 }

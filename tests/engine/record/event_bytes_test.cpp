@@ -11,6 +11,7 @@
 #include "engine/record/frame.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
 #include "tests/engine/record/sticks_record.h"
 
@@ -106,7 +107,7 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
-    for (const auto& more : {sticks_record(), sent_back_record()}) {
+    for (const auto& more : {sticks_record(), sections_record(), sent_back_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {

@@ -12,6 +12,7 @@
 #include "engine/record/job.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sticks_record.h"
 
 namespace hemline {
@@ -89,6 +90,27 @@ TEST_CASE("The golden journal of sticks gives its lines, its events, its bytes a
     CHECK(job.supplies.size() == 1);
     CHECK(job.find("B")->edge.looks == Looks::free);
     CHECK(job.find("B")->chosen.size() == 1);
+}
+
+TEST_CASE("The golden journal of sections gives its lines, its events, its bytes and its job") {
+    const Bytes bytes = golden_journal("sections.journal");
+    const JournalRead read = read_journal(bytes);
+    CHECK(read.set_aside.empty());
+    CHECK(same_events(read.events, sections_record()));
+    CHECK(journal_of(sections_record()) == bytes);
+    std::string lines;
+    for (const Event& event : read.events) {
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+    }
+    CHECK(lines == golden("sections.txt"));
+
+    const Job job = replay(read.events);
+    REQUIRE(job.sections.size() == 1);  // the gable's is the catalogue's again
+    const std::vector<LegChosen>& legs = job.sections.at("eave_rolled");
+    REQUIRE(legs.size() == 4);
+    CHECK(legs[1].width == inches(6));
+    CHECK(legs[2].bend_udeg == -25'500'000);
+    CHECK(legs[3].hem == Hem::closed);
 }
 
 }  // namespace

@@ -75,6 +75,9 @@ struct SameFact {
     bool operator()(const EdgeSentBack& a, const EdgeSentBack& b) const {
         return a.edge == b.edge && a.reason == b.reason;
     }
+    bool operator()(const SectionChosen& a, const SectionChosen& b) const {
+        return a.trim == b.trim && a.legs == b.legs;
+    }
     bool operator()(const Unknown& a, const Unknown& b) const {
         return a.kind == b.kind && a.payload == b.payload;
     }

@@ -1,0 +1,28 @@
+// A trim's cross-section with its dimensions, as it lies on the roof: a line as bent, ticks at the
+// bends, widths beside the legs.
+#pragma once
+
+#include <vector>
+
+#include "engine/trim/girth.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+struct ProfileAsked {
+    const Section& section;
+    const std::vector<double>& bends;
+    double deck_degrees = 0;  ///< the deck's fall, seen with the building at the left
+    int leg = -1, bend = -1;  ///< what is being keyed in: in chalk
+    Marks marks = Marks::sixteenth;
+};
+
+/// What a finger picked of it.
+struct Picked {
+    int leg = -1, bend = -1;
+};
+
+/// Draws it as large as the box allows. A leg can be touched where its width stands.
+Picked draw_profile(Ui& ui, const ProfileAsked& asked, Box box);
+
+}  // namespace hemline

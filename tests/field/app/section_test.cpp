@@ -1,0 +1,86 @@
+// The section editor by touches: a leg keyed in is kept, and the card, the pattern and the blank
+// then have it; what cannot be made is not kept.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "engine/work/piece_pattern.h"
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+bool says(Journey& crew, std::string_view words) {
+    const auto& all = crew.screen->ui().words();
+    return std::any_of(all.begin(), all.end(), [&](const Words& one) {
+        return one.words.find(words) != std::string::npos;
+    });
+}
+
+void reach_section(Journey& crew) {
+    crew.tap("demo");
+    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"folded", "section"});
+    REQUIRE(crew.where().place == Place::section);
+}
+
+Length card_leg(Journey& crew, LegName name) {
+    const auto card = card_in_hand(crew.state(), crew.where());
+    REQUIRE(card.ok());
+    for (const Leg& leg : card->legs) {
+        if (leg.name == name) {
+            return leg.width;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("A face keyed in on the section is kept, and the card and the flat pattern have it") {
+    Journey crew;
+    reach_section(crew);
+    const Length before = card_leg(crew, LegName::face);
+    const auto girth = [&] {
+        const auto card = card_in_hand(crew.state(), crew.where());
+        return piece_pattern(*card, crew.work("C").edge, crew.state().assets->sections)
+            .value()
+            .legs.edges.back();
+    };
+    const Length girth_before = girth();
+    CHECK(says(crew, "Girth"));
+    crew.tap("row leg 1");
+    crew.tap_all({"inches 5", "sixteenths 4"});
+    CHECK(card_leg(crew, LegName::face) == before);  // not kept yet
+    crew.tap("keep");
+    CHECK(crew.where().place == Place::section);
+    CHECK(card_leg(crew, LegName::face) == inches(5) + sixteenths(4));
+    CHECK(girth() - girth_before == inches(5) + sixteenths(4) - before);
+    crew.tap("as catalogue");
+    CHECK(card_leg(crew, LegName::face) == before);
+    CHECK(girth() == girth_before);
+}
+
+TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
+    Journey crew;
+    reach_section(crew);
+    CHECK(!crew.screen->has_target("bend 0"));
+    crew.tap_all({"bend 1", "digit 2", "digit 5", "keep"});
+    const auto& legs = crew.last<SectionChosen>().legs;
+    CHECK(legs[2].bend_udeg == -25'000'000);
+    CHECK(!legs[1].bend_udeg);
+    crew.tap("done");
+    CHECK(crew.where().place == Place::folded);
+}
+
+TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
+    Journey crew;
+    reach_section(crew);
+    crew.tap_all({"row leg 1", "inches 0"});
+    CHECK(!crew.screen->has_target("keep"));
+    CHECK(!says(crew, "Girth"));
+    crew.tap("drop");
+    CHECK(says(crew, "Girth"));
+}

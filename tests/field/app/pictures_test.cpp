@@ -1,0 +1,99 @@
+// The main screens to the pixel, as they were when somebody last looked at them and found them
+// good: tests/golden/screens. HEMLINE_GOLDEN=write tests the same and keeps what it sees: look at
+// every picture before it is committed. Pixels are drawn by the processor alone (picture.h); the
+// letters are those of Debian 12's FreeType and B612.
+#include <doctest/doctest.h>
+#include <imgui.h>
+
+#include <cstdlib>
+#include <string>
+#include <string_view>
+
+#include "tests/field/app/journey.h"
+#include "tests/field/picture.h"
+
+using namespace hemline;
+
+namespace {
+
+/// Half a 10 in tablet's pixels, so half the letters' too: the layout is the same.
+constexpr float w = 640, h = 400, px_per_mm = px_per_mm_unknown / 2;
+
+std::filesystem::path golden() {
+    return std::filesystem::path(std::getenv("HEMLINE_SOURCE")) / "tests/golden/screens";
+}
+
+void compare(const Journey& crew, const std::string& name) {
+    crew.screen->frames(2);
+    const Picture seen = paint(*ImGui::GetDrawData(), crew.app->palette().paper);
+    const std::filesystem::path file = golden() / (name + ".png");
+    const char* const mode = std::getenv("HEMLINE_GOLDEN");
+    if (mode != nullptr && std::string_view(mode) == "write") {
+        REQUIRE(write_png(seen, file));
+    }
+    const long pixels = differing(seen, read_png(file), 32);
+    if (pixels > 0) {
+        write_png(seen, std::filesystem::temp_directory_path() / (name + ".png"));
+    }
+    CHECK_MESSAGE(pixels == 0, name << ": " << pixels << " pixels differ from " << file.string()
+                                    << "; what is seen now lies in "
+                                    << std::filesystem::temp_directory_path().string());
+}
+
+void walk(Journey& crew, const std::string& after) {
+    const auto see = [&](const std::string& name) { compare(crew, name + after); };
+    see("jobs");
+    crew.tap("demo");
+    const Length length = feet(31) + inches(7) + sixteenths(10);
+    crew.read_edge("A", length, length + sixteenths(1), "5");
+    crew.tap("leave");
+    see("roof");
+    crew.tap("edge C");
+    crew.key_in(feet(15) + inches(8) + sixteenths(8));
+    see("reading");
+    crew.tap("keep");
+    crew.key_in(feet(16) + inches(8) + sixteenths(8));
+    crew.tap("keep");
+    see("reading_questioned");
+    crew.tap("clear");
+    crew.key_in(feet(15) + inches(8) + sixteenths(7));
+    crew.tap_all({"keep", "digit 5"});
+    see("pitch");
+    crew.tap("keep");
+    see("run");
+    crew.reach_card("C", TrimRole::main, 1);
+    see("card");
+    crew.tap("cut");
+    crew.reach_step("C", "hook", 1);
+    see("step");
+    crew.finish_edge("C");
+    crew.tap("edge C");
+    see("finished");
+}
+
+}  // namespace
+
+TEST_CASE("The main screens look as they did when they were found good, lying and upright") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    Journey lying(w, h, px_per_mm);
+    walk(lying, "");
+    Journey upright(h, w, px_per_mm);
+    walk(upright, "_upright");
+}
+
+TEST_CASE("The cut card by night looks as it did when it was found good") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    Journey crew(w, h, px_per_mm);
+    crew.tap_all({"light", "demo"});
+    crew.read_edge("A", feet(31), feet(31), "5");
+    crew.reach_card("A", TrimRole::main, 1);
+    compare(crew, "card_night");
+}
+
+TEST_CASE("Pictures are compared colour by colour") {
+    const Picture black{2, 1, {0, 0, 0, 0, 0, 0}};
+    CHECK(differing(black, black, 0) == 0);
+    CHECK(differing(black, {2, 1, {0, 0, 0, 0, 0, 9}}, 8) == 1);
+    CHECK(differing(black, {2, 1, {0, 0, 0, 0, 0, 8}}, 8) == 0);
+    CHECK(differing(black, {1, 1, {0, 0, 0}}, 8) == 2);
+}

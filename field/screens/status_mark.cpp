@@ -9,6 +9,8 @@ namespace hemline {
 namespace {
 
 constexpr float pi = 3.14159265F;
+// So that no shape looks larger than the others.
+constexpr float diamond = 1.15F, square = 0.86F;
 
 void draw_broken_rim(Ui& ui, ImVec2 centre, float radius, float thickness) {
     constexpr int dashes = 8;
@@ -37,8 +39,8 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
         case EdgeStatus::readings_disagree:
         case EdgeStatus::pitch_missing:
         case EdgeStatus::undecided:
-            ui.ink()->AddCircleFilled(centre, radius, colour.warn);
-            ui.ink()->AddCircle(centre, radius, colour.ink, 0, thickness * 2);
+            ui.ink()->AddNgonFilled(centre, radius * diamond, colour.warn, 4);
+            ui.ink()->AddNgon(centre, radius * diamond, colour.ink, 4, thickness * 2);
             letter_colour = IM_COL32(0, 0, 0, 255);
             break;
         case EdgeStatus::ready:
@@ -48,7 +50,8 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
         case EdgeStatus::cutting:
         case EdgeStatus::fitting:
         case EdgeStatus::to_tick:
-            ui.ink()->AddCircleFilled(centre, radius, colour.chalk);
+            ui.ink()->AddRectFilled({cx - radius * square, cy - radius * square},
+                                    {cx + radius * square, cy + radius * square}, colour.chalk);
             letter_colour = colour.chalk_ink;
             break;
         case EdgeStatus::finished:

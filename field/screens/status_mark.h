@@ -8,9 +8,9 @@
 
 namespace hemline {
 
-/// The edge's letter in a circle whose fill and rim say where the edge stands.
-///   empty, broken rim: no reading · empty: one reading · half: read, not cut · chalk: being worked
-///   · solid: finished · with a bar above: readings disagree, pitch missing
+/// The edge's letter in a shape that says where the edge stands, without colours too.
+///   circle, broken rim: no reading · one rim: one reading · two rims: ready to cut · solid:
+///   finished square: being worked · diamond: readings disagree, pitch missing, written apart
 void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus status,
                       std::string_view letter);
 

@@ -8,8 +8,13 @@ foreach(library boost cereal doctest dxflib eigen3 nlohmann)
     file(CREATE_LINK /usr/include/${library} ${STAGED}/${library} SYMBOLIC)
 endforeach()
 target_include_directories(hemline_flags SYSTEM INTERFACE ${STAGED})
-target_compile_options(hemline_flags INTERFACE -fexceptions)  # cereal throws
+# Only what catches pays for it: cereal throws inside one file, and the tests' doctest.
+set_source_files_properties(engine/record/event_bytes.cpp PROPERTIES COMPILE_OPTIONS -fexceptions)
 target_link_options(hemline_flags INTERFACE -fexceptions)
+# The planner is to be fast, all else of the engine small.
+target_compile_options(hemline_engine PRIVATE -Os)
+file(GLOB PLANNER CONFIGURE_DEPENDS engine/plan/*.cpp)
+set_source_files_properties(${PLANNER} PROPERTIES COMPILE_OPTIONS -O2)
 
 set(NODE_PROGRAM --pre-js ${CMAKE_SOURCE_DIR}/tests/node/environment.js -sENVIRONMENT=node
     -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1 -sALLOW_MEMORY_GROWTH=1)
@@ -18,7 +23,7 @@ enable_testing()
 file(GLOB_RECURSE ENGINE_TESTS CONFIGURE_DEPENDS tests/engine/*.cpp)
 add_executable(engine_tests tests/main.cpp ${ENGINE_TESTS})
 target_include_directories(engine_tests SYSTEM PRIVATE tests/node)
-target_compile_options(engine_tests PRIVATE -O1)
+target_compile_options(engine_tests PRIVATE -O1 -fexceptions)
 target_link_libraries(engine_tests PRIVATE hemline_engine hemline_store z)
 target_link_options(engine_tests PRIVATE ${NODE_PROGRAM})
 add_test(NAME engine_node COMMAND engine_tests)

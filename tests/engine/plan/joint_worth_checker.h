@@ -52,7 +52,7 @@ class AnyDivision {
              length <= rule.stock.nm() / grid_; ++length) {
             lengths_.emplace_back(length, worth_of(worths, length * grid_));
         }
-        least_.push_back({{0}});
+        least_.push_back(std::vector<Int>(1));
     }
     /// Below 0: none.
     Int of(Int pieces, Int metal) {

@@ -72,8 +72,9 @@ std::string state_words(const Outline& outline, Marks marks) {
                    : "A corner is not known yet.";
     }
     if (*outline.turn_left_udeg != 0 && outline.state == OutlineState::misses) {
-        return "The roof does not close: its corners turn by " +
-               print_degrees(360'000'000 - *outline.turn_left_udeg) + ", not 360°.";
+        return "These sides do not come full circle: their corners turn by " +
+               print_degrees(360'000'000 - *outline.turn_left_udeg) +
+               ", not 360°. A side is not on this job, or a corner is not as said.";
     }
     switch (outline.state) {
         case OutlineState::closes:

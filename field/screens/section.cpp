@@ -20,7 +20,6 @@ namespace {
 
 constexpr float row_mm = 12, gap_mm = 3, column_mm = 74, words_part = 0.34F, above_keys_mm = 60;
 constexpr std::size_t digits_most = 5;
-constexpr std::int64_t one_degree = 1'000'000;
 
 /// The section with what is keyed in so far put in its place.
 Section as_keyed(Section section, const Drafts& drafts, bool metric) {

@@ -64,8 +64,8 @@ test('a browser killed at fifty moments after "saved" has lost nothing that was 
   const readings = [];
   for (let i = 0; i < moments; ++i) {
     // Readings an inch apart ask for one more each time, so the screen stays.
-    const inches = i % 12;
-    await tablet.key_in(46, inches, 0);
+    const inches = 46 * 12 + i;
+    await tablet.key_in(Math.floor(inches / 12), inches % 12, 0);
     do {  // a doubtful reading is kept on purpose, by a second touch
       await tablet.tap('keep');
     } while (await tablet.has('keep'));

@@ -26,8 +26,10 @@ Eye eye_at(double turned, double raised) {
             {std::sin(a) * std::cos(e), -std::cos(a) * std::cos(e), std::sin(e)}};
 }
 
-/// Depth of the facet under a place of the page, if it covers it well inside its sides.
-std::optional<double> depth_at(const Facet& facet, const Eye& eye, double x, double y) {
+/// Depth of the facet under a place of the page, if it covers it, `inside` mm or more from its
+/// sides.
+std::optional<double> depth_at(const Facet& facet, const Eye& eye, double x, double y,
+                               double inside) {
     const double facing = dot(facet.normal, eye.toward);
     if (std::abs(facing) < 0.02) {
         return {};
@@ -43,7 +45,7 @@ std::optional<double> depth_at(const Facet& facet, const Eye& eye, double x, dou
             continue;
         }
         const double off = ((qx - px) * (y - py) - (qy - py) * (x - px)) / length;
-        if (std::abs(off) < 0.1 || (sign != 0 && off * sign < 0)) {
+        if (std::abs(off) < inside || (sign != 0 && off * sign < 0)) {
             return {};
         }
         sign = off;
@@ -104,11 +106,11 @@ TEST_CASE("At every place the facet painted last is the one nearest the eye, wha
                 const double x = side(random), y = side(random);
                 std::optional<double> nearest, last;
                 for (const Facet& facet : facets) {
-                    const auto depth = depth_at(facet, eye, x, y);
+                    const auto depth = depth_at(facet, eye, x, y, 0.1);
                     nearest = depth && (!nearest || *depth > *nearest) ? depth : nearest;
                 }
                 for (const Facet& facet : painted) {
-                    const auto depth = depth_at(facet, eye, x, y);
+                    const auto depth = depth_at(facet, eye, x, y, 0);  // a cut is no side
                     last = depth ? depth : last;
                 }
                 if (nearest && last) {

@@ -1,5 +1,5 @@
 // The main screens to the pixel, as they were when somebody last looked at them and found them
-// good: tests/golden/screens. HEMLINE_GOLDEN=write tests the same and keeps what it sees: look at
+// good: tests/pictures. HEMLINE_GOLDEN=write tests the same and keeps what it sees: look at
 // every picture before it is committed. Pixels are drawn by the processor alone (picture.h); the
 // letters are those of Debian 12's FreeType and B612.
 #include <doctest/doctest.h>
@@ -20,7 +20,7 @@ namespace {
 constexpr float w = 640, h = 400, px_per_mm = px_per_mm_unknown / 2;
 
 std::filesystem::path golden() {
-    return std::filesystem::path(std::getenv("HEMLINE_SOURCE")) / "tests/golden/screens";
+    return std::filesystem::path(std::getenv("HEMLINE_SOURCE")) / "tests/pictures";
 }
 
 void compare(const Journey& crew, const std::string& name) {

@@ -186,6 +186,7 @@ std::vector<Conflict> find_conflicts(std::span<const Event> events) {
     std::sort(found.begin(), found.end(),
               [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Conflict> conflicts;
+    conflicts.reserve(found.size());
     for (auto& [first, conflict] : found) {
         conflicts.push_back(std::move(conflict));
     }

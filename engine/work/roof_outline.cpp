@@ -54,11 +54,11 @@ std::optional<RoofOutline> outline_of(const Job& job) {
         return std::nullopt;
     }
     const std::size_t n = full_circle(edges, job.practice.tape);
-    Result<Outline> outline = trace_outline(std::span(edges).first(n), job.practice.tape);
+    const Result<Outline> outline = trace_outline(std::span(edges).first(n), job.practice.tape);
     if (!outline) {
         return std::nullopt;
     }
-    RoofOutline roof{std::move(*outline), {}};
+    RoofOutline roof{*outline, {}};
     for (std::size_t i = n; i < edges.size(); ++i) {
         roof.beside.push_back(edges[i].edge.id);
     }

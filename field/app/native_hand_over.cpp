@@ -23,7 +23,7 @@ std::vector<JobInCrew> jobs_named(const fs::path& crew) {
 }  // namespace
 
 HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
-                          const Practice& practice, std::function<std::int64_t()> wall_ms,
+                          const Practice& practice, const std::function<std::int64_t()>& wall_ms,
                           const std::shared_ptr<Disk>& disk) {
     HandOver here;
     here.put_into_file = [=](const fs::path& job, const fs::path& folder) {

@@ -14,7 +14,7 @@ namespace hemline {
 
 /// `jobs_folder`: where new jobs go. `tablet`: this device's number.
 HandOver native_hand_over(const std::filesystem::path& jobs_folder, std::uint64_t tablet,
-                          const Practice& practice, std::function<std::int64_t()> wall_ms,
+                          const Practice& practice, const std::function<std::int64_t()>& wall_ms,
                           const std::shared_ptr<Disk>& disk = std::make_shared<Disk>());
 
 }  // namespace hemline

@@ -44,6 +44,7 @@ std::vector<ImVec2> placed(const std::vector<ImVec2>& path, Box box) {
     const float scale =
         std::min(box.w / std::max(1.0F, high.x - low.x), box.h / std::max(1.0F, high.y - low.y));
     std::vector<ImVec2> on_page;
+    on_page.reserve(path.size());
     for (const ImVec2& p : path) {
         on_page.emplace_back(box.mid_x() + (p.x - (low.x + high.x) / 2) * scale,
                              box.mid_y() + (p.y - (low.y + high.y) / 2) * scale);

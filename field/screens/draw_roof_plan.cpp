@@ -139,8 +139,9 @@ void draw_corner(Plan2& plan, const Drawn& before, const Drawn& after) {
     if (inside == 180'000'000) {
         return;
     }
-    if (inside == 90'000'000 || inside == 270'000'000) {
-        const float way = inside == 90'000'000 ? side : -side;  // along the two edges, or past them
+    const bool outside_corner = inside == 90'000'000;
+    if (const bool inside_corner = inside == 270'000'000; outside_corner || inside_corner) {
+        const float way = outside_corner ? side : -side;  // along the two edges, or past them
         const ImVec2 a{at.x - before.along.x * way, at.y - before.along.y * way};
         const ImVec2 b{at.x + after.along.x * way, at.y + after.along.y * way};
         const ImVec2 c{a.x + b.x - at.x, a.y + b.y - at.y};
@@ -205,8 +206,9 @@ void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
                                    ? print_length(one.line->plan, plan.state.marks)
                                    : std::string();
     const bool sloped = one.work->edge.kind == EdgeKind::gable;
-    for (const std::string& words :
-         {sloped || length.empty() ? status : length + "\n" + status, status}) {
+    std::string both = sloped || length.empty() ? std::string() : length + "\n";
+    both += status;
+    for (const std::string& words : {both, status}) {
         const std::size_t cut = words.find('\n');
         const std::string first = words.substr(0, cut);
         const std::string second = cut == std::string::npos ? "" : words.substr(cut + 1);

@@ -66,8 +66,8 @@ EdgeStatus status_on(const State& state, const EdgeWork& work) {
 }
 
 Result<Card> card_in_hand(const State& state, const Where& where) {
-    const Result<Card> planned = make_card(state.job, state.plan, state.assets->catalogue,
-                                           where.edge, where.role, where.piece);
+    Result<Card> planned = make_card(state.job, state.plan, state.assets->catalogue, where.edge,
+                                     where.role, where.piece);
     if (!planned) {
         return planned;
     }

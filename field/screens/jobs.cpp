@@ -67,9 +67,15 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     for (const std::filesystem::path& job : state.jobs) {
         const std::string name = job.filename().string();
         const bool elsewhere = job.parent_path() != state.jobs.front().parent_path();
-        const std::string where = elsewhere ? " in " + job.parent_path().string() : "";
-        if (ui.button("job " + name + where, elsewhere ? name + "\n" + where : name,
-                      take_top(list, ui.mm(16)))) {
+        std::string target = "job " + name;
+        std::string label = name;
+        if (elsewhere) {
+            const std::string where = " in " + job.parent_path().string();
+            target += where;
+            label += "\n";
+            label += where;
+        }
+        if (ui.button(target, label, take_top(list, ui.mm(16)))) {
             wish.open_job = job;
         }
         take_top(list, ui.mm(3));

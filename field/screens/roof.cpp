@@ -37,7 +37,7 @@ std::string lengths_apart(const State& state, const EdgeWork& work) {
 }
 
 std::string length_words(const State& state, const EdgeWork& work) {
-    if (const std::string apart = lengths_apart(state, work); !apart.empty()) {
+    if (std::string apart = lengths_apart(state, work); !apart.empty()) {
         return apart;
     }
     const std::optional<Length> length = work.length(state.job.practice);

@@ -49,6 +49,7 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
     const int wide = backup_alone ? 2 : static_cast<int>(ways.size());
     const std::vector<Box> places = columns(take_top(box, ui.mm(14)), wide, ui.mm(3));
     std::vector<std::string> labels;
+    labels.reserve(ways.size());
     for (const Way& way : ways) {
         labels.push_back(way.label);
     }

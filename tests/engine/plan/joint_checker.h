@@ -77,7 +77,7 @@ inline std::string wrong_certificates(const hemline::JointJob& job,
         hemline::CuttingPlan shown;
         shown.certificate = bound.certificate;
         shown.lower_bound = bound.certificate.bound + bound.certificate.refuted;
-        const std::string wrong = cutting_checker::wrong_bound(bound.relaxed, shown);
+        std::string wrong = cutting_checker::wrong_bound(bound.relaxed, shown);
         if (!wrong.empty()) {
             return wrong;
         }

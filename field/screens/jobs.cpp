@@ -62,7 +62,6 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     }
     if (state.jobs.empty()) {
         draw_welcome(ui, list);
-        take_top(list, ui.mm(4));
     }
     for (const std::filesystem::path& job : state.jobs) {
         const std::string name = job.filename().string();

@@ -78,10 +78,25 @@ struct JointWorths {
     std::int64_t bound = 0;
 };
 
-/// One part of all ways to choose: of each edge only some classes, a bit 2·laps (+ 1 where
-/// unbalanced) each, and what bounds their plans.
+/// No shorter and no longer than this, each taken down to the grid.
+struct LengthRange {
+    Length least, most;
+};
+
+/// Some divisions of one edge: those of some classes, a bit 2·laps (+ 1 where unbalanced) each.
+/// Where there are ranges, all classes are of so many pieces, and of the pieces in rising order
+/// each lies in its own; neither end of a range is below that of the one before.
+struct DivisionSet {
+    std::uint32_t classes = 0;
+    std::vector<LengthRange> ranges;
+};
+
+/// One for each edge.
+using DivisionSets = std::vector<DivisionSet>;
+
+/// One part of all ways to choose, and what bounds its plans.
 struct JointPart {
-    std::vector<std::uint32_t> classes;
+    DivisionSets edges;
     JointWorths worths;
 };
 

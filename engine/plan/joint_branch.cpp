@@ -49,7 +49,7 @@ JointBranch::JointBranch(const JointJob& job, const JointNeeds& needs, std::vect
       program_(job, needs, std::move(lengths)) {}
 
 void JointBranch::close_gap(std::int64_t sticks) {
-    const Classes all = all_classes(needs_);
+    const DivisionSets all = all_divisions(needs_);
     const std::vector<std::optional<std::size_t>> none(needs_.edges.size());
     const JointProgram::Answer root = program_.solve(all, none, laps_, unbalanced_, effort_);
     bound_ = root.worths.bound;
@@ -102,8 +102,8 @@ std::vector<std::size_t> JointBranch::in_parts(const JointProgram::Answer& answe
 
 /// Fixes what the program uses whole, or most, and solves again, until every edge is divided. Each
 /// turn fixes another division first.
-bool JointBranch::dive(const Classes& allowed, const JointProgram::Answer& from, std::size_t turn,
-                       std::int64_t target) {
+bool JointBranch::dive(const DivisionSets& allowed, const JointProgram::Answer& from,
+                       std::size_t turn, std::int64_t target) {
     std::vector<std::optional<std::size_t>> fixed(needs_.edges.size());
     JointProgram::Answer answer = from;
     while (!effort_.is_spent()) {
@@ -129,29 +129,7 @@ bool JointBranch::dive(const Classes& allowed, const JointProgram::Answer& from,
     return false;
 }
 
-/// The edge that is least of one class, and the class it is most of.
-std::optional<std::pair<std::size_t, std::size_t>> JointBranch::undecided(
-    const Classes& allowed, const JointProgram::Answer& answer) const {
-    std::optional<std::pair<std::size_t, std::size_t>> found;
-    double least = whole_enough;
-    for (std::size_t e = 0; e < allowed.size(); ++e) {
-        std::vector<double> used(needs_.edges[e].size(), 0);
-        for (std::size_t d = 0; d < answer.division.size(); ++d) {
-            const JointProgram::Division& own = program_.divisions()[d];
-            if (own.edge == e) {
-                used[own.of_class] += answer.division[d];
-            }
-        }
-        const auto most = std::max_element(used.begin(), used.end());
-        if (most != used.end() && *most < least) {
-            least = *most;
-            found = std::pair(e, static_cast<std::size_t>(most - used.begin()));
-        }
-    }
-    return found;
-}
-
-JointBranch::Found JointBranch::look(const Classes& allowed, std::int64_t target) {
+JointBranch::Found JointBranch::look(const DivisionSets& allowed, std::int64_t target) {
     if (nodes_left_-- <= 0 || effort_.is_spent()) {
         return Found::unknown;
     }
@@ -161,21 +139,25 @@ JointBranch::Found JointBranch::look(const Classes& allowed, std::int64_t target
         leaves_.push_back({allowed, answer.worths});
         return Found::no_plan;
     }
-    const auto branch = undecided(allowed, answer);
-    for (std::size_t turn = 0; turn < (branch ? 1 : turns_most); ++turn) {
+    auto fork = fork_by_class(allowed, answer);
+    for (std::size_t turn = 0; turn < (fork ? 1 : turns_most); ++turn) {
         if (dive(allowed, answer, turn, target)) {
             return Found::plan;
         }
     }
-    if (!branch) {
-        return Found::unknown;
-    }
+    fork = fork ? fork : fork_by_length(allowed, answer);
+    return fork ? look_at_both(allowed, *fork, answer.worths, target) : Found::unknown;
+}
+
+/// Each side of a fork. One that has no division needs no look: any worths will do for it.
+JointBranch::Found JointBranch::look_at_both(const DivisionSets& allowed, const Fork& fork,
+                                             const JointWorths& worths, std::int64_t target) {
     bool refuted = true;
-    for (const bool inside : {true, false}) {
-        Classes own = allowed;
-        const std::uint32_t bit = 1U << branch->second;
-        own[branch->first] = inside ? bit : allowed[branch->first] & ~bit;
-        if (own[branch->first] == 0) {
+    for (const DivisionSet& side : {fork.one, fork.other}) {
+        DivisionSets own = allowed;
+        own[fork.edge] = side;
+        if (!has_division(needs_, fork.edge, side)) {
+            leaves_.push_back({own, worths});
             continue;
         }
         const Found found = look(own, target);

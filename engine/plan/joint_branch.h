@@ -1,5 +1,5 @@
 // Plans within so many laps and unbalanced edges, looked for and refuted by branching on what class
-// of division each edge takes.
+// of division each edge takes, and inside a class on how long its pieces are.
 #pragma once
 
 #include <functional>
@@ -27,14 +27,24 @@ class JointBranch {
   private:
     enum class Found : std::uint8_t { plan, no_plan, unknown };
 
-    Found look(const Classes& allowed, std::int64_t target);
-    bool dive(const Classes& allowed, const JointProgram::Answer& from, std::size_t turn,
+    /// Two sets of one edge's divisions that leave none out.
+    struct Fork {
+        std::size_t edge = 0;
+        DivisionSet one, other;
+    };
+
+    Found look(const DivisionSets& allowed, std::int64_t target);
+    Found look_at_both(const DivisionSets& allowed, const Fork& fork, const JointWorths& worths,
+                       std::int64_t target);
+    bool dive(const DivisionSets& allowed, const JointProgram::Answer& from, std::size_t turn,
               std::int64_t target);
     bool try_most_used(const JointProgram::Answer& answer, std::int64_t target);
     [[nodiscard]] std::vector<std::ptrdiff_t> most_used(const JointProgram::Answer& answer) const;
     [[nodiscard]] std::vector<std::size_t> in_parts(const JointProgram::Answer& answer) const;
-    [[nodiscard]] std::optional<std::pair<std::size_t, std::size_t>> undecided(
-        const Classes& allowed, const JointProgram::Answer& answer) const;
+    [[nodiscard]] std::optional<Fork> fork_by_class(const DivisionSets& allowed,
+                                                    const JointProgram::Answer& answer) const;
+    [[nodiscard]] std::optional<Fork> fork_by_length(const DivisionSets& allowed,
+                                                     const JointProgram::Answer& answer) const;
 
     const JointNeeds& needs_;
     std::int64_t laps_, unbalanced_;

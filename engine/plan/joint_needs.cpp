@@ -15,6 +15,7 @@ std::vector<Length> uncut_of(const JointEdge& edge, const EdgeOption& option) {
             cuts.push_back(option.pieces[i].cut);
         }
     }
+    std::sort(cuts.begin(), cuts.end());
     return cuts;
 }
 
@@ -94,15 +95,47 @@ std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWa
     return needs;
 }
 
-Classes all_classes(const JointNeeds& needs) {
-    Classes all;
+DivisionSets all_divisions(const JointNeeds& needs) {
+    DivisionSets all;
     for (const EdgeNeeds& edge : needs.edges) {
-        all.push_back(0);
+        all.emplace_back();
         for (std::size_t c = 0; c < edge.size(); ++c) {
-            all.back() |= edge[c].ways.empty() && edge[c].pieces == 0 ? 0U : 1U << c;
+            all.back().classes |= edge[c].ways.empty() && edge[c].pieces == 0 ? 0U : 1U << c;
         }
     }
     return all;
+}
+
+bool in_ranges(const DivisionSet& set, const std::vector<Length>& rising, Length grid) {
+    for (std::size_t i = 0; i < set.ranges.size(); ++i) {
+        const Length own = i < rising.size() ? round_down_to(rising[i], grid) : Length();
+        if (own < set.ranges[i].least || own > set.ranges[i].most) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool has_division(const JointNeeds& needs, std::size_t edge, const DivisionSet& set) {
+    Length least, most;
+    for (const LengthRange& range : set.ranges) {
+        least += std::max(range.least, std::max(needs.sliver, needs.grid));
+        most += range.most;
+    }
+    for (std::size_t c = 0; c < needs.edges[edge].size(); ++c) {
+        const NeedClass& own = needs.edges[edge][c];
+        if ((set.classes >> c & 1U) == 0) {
+            continue;
+        }
+        const Length metal = round_down_to(own.metal, needs.grid);
+        if ((own.pieces > 0 && (set.ranges.empty() || (least <= metal && metal <= most))) ||
+            std::any_of(own.ways.begin(), own.ways.end(), [&](const std::vector<Length>& way) {
+                return in_ranges(set, way, needs.grid);
+            })) {
+            return true;
+        }
+    }
+    return false;
 }
 
 }  // namespace hemline

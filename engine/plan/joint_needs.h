@@ -12,16 +12,13 @@ namespace hemline {
 struct NeedClass {
     std::int64_t laps = 0;
     bool is_unbalanced = false;
-    std::vector<std::vector<Length>> ways;  ///< cuts
+    std::vector<std::vector<Length>> ways;  ///< cuts, rising
     std::int64_t pieces = 0;
     Length metal;
 };
 
 /// Classes by 2·laps + 1 where unbalanced; a class without ways and pieces is empty.
 using EdgeNeeds = std::vector<NeedClass>;
-
-/// Of each edge, one bit for each class that is allowed.
-using Classes = std::vector<std::uint32_t>;
 
 struct JointNeeds {
     std::vector<EdgeNeeds> edges;
@@ -36,6 +33,12 @@ std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWa
                                    std::int64_t laps_most);
 
 /// Every class that is not empty.
-Classes all_classes(const JointNeeds& needs);
+DivisionSets all_divisions(const JointNeeds& needs);
+
+/// True when the cuts, in rising order, lie in the set's ranges.
+bool in_ranges(const DivisionSet& set, const std::vector<Length>& rising, Length grid);
+
+/// True when the edge has a division in the set.
+bool has_division(const JointNeeds& needs, std::size_t edge, const DivisionSet& set);
 
 }  // namespace hemline

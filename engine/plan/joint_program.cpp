@@ -20,7 +20,7 @@ std::int64_t scaled(double price, std::int64_t scale) {
 struct JointProgram::Round {
     LinearProgram program;
     std::size_t edges = 0, lengths = 0;  ///< rows, in this order; then laps, unbalanced, stock
-    Classes allowed;
+    DivisionSets allowed;
     std::vector<std::optional<std::size_t>> fixed;
     std::int64_t laps = 0, unbalanced = 0;
     std::vector<std::ptrdiff_t> row_of_stock;
@@ -82,7 +82,10 @@ void JointProgram::know(Division division) {
 void JointProgram::add_division(Round& round, std::size_t index) const {
     const Division& own = divisions_[index];
     const auto& fixed = round.fixed[own.edge];
-    if (fixed ? *fixed != index : (round.allowed[own.edge] >> own.of_class & 1U) == 0) {
+    const DivisionSet& allowed = round.allowed[own.edge];
+    const bool is_allowed =
+        (allowed.classes >> own.of_class & 1U) != 0 && in_ranges(allowed, own.cuts, needs_.grid);
+    if (fixed ? *fixed != index : !is_allowed) {
         return;
     }
     std::vector<double> needed(lengths_.size(), 0);
@@ -167,10 +170,10 @@ bool JointProgram::price_edges(Round& round, JointWorths& worths, Effort& effort
     bool gained = false;
     std::int64_t sum = 0;
     for (std::size_t e = 0; e < needs_.edges.size(); ++e) {
-        if (round.allowed[e] == 0) {
+        if (round.allowed[e].classes == 0) {
             continue;
         }
-        Cheapest own = cheapest(needs_.edges[e], round.allowed[e], worths, least);
+        Cheapest own = cheapest(needs_.edges[e], round.allowed[e], worths, least, effort);
         sum += own.cost;
         const double cost = static_cast<double>(own.cost) / static_cast<double>(scale_);
         const double price = round.program.price(e);
@@ -187,13 +190,13 @@ bool JointProgram::price_edges(Round& round, JointWorths& worths, Effort& effort
     return gained;
 }
 
-JointProgram::Answer JointProgram::solve(const Classes& allowed,
+JointProgram::Answer JointProgram::solve(const DivisionSets& allowed,
                                          const std::vector<std::optional<std::size_t>>& fixed,
                                          std::int64_t laps, std::int64_t unbalanced,
                                          Effort& effort) {
     std::vector<double> lower, upper{static_cast<double>(laps), static_cast<double>(unbalanced)};
-    for (const std::uint32_t own : allowed) {
-        lower.push_back(own == 0 ? 0 : 1);
+    for (const DivisionSet& own : allowed) {
+        lower.push_back(own.classes == 0 ? 0 : 1);
     }
     lower.resize(allowed.size() + lengths_.size(), 0);
     std::vector<std::ptrdiff_t> row_of_stock;

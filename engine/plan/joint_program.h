@@ -28,7 +28,7 @@ class JointProgram {
     JointProgram(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths);
 
     /// The least sticks within what is allowed; `fixed`: the known division an edge takes, if any.
-    Answer solve(const Classes& allowed, const std::vector<std::optional<std::size_t>>& fixed,
+    Answer solve(const DivisionSets& allowed, const std::vector<std::optional<std::size_t>>& fixed,
                  std::int64_t laps, std::int64_t unbalanced, Effort& effort);
 
     /// All divisions met so far; they keep their place.

@@ -34,13 +34,12 @@ LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effor
     : grid_(needs.grid) {
     const auto units = [&](Length length) { return length.nm() / grid_.nm(); };
     const std::int64_t longest = units(round_up_to(needs.stick, grid_));
-    const std::int64_t sliver = units(round_down_to(needs.sliver, grid_));
+    shortest_ = std::max(units(round_down_to(needs.sliver, grid_)), std::int64_t{1});
     for (std::size_t j = 0; j <= worths.from.size(); ++j) {
         const bool last = j == worths.from.size();
         const std::int64_t next = last ? longest + 1 : units(round_up_to(worths.from[j], grid_));
         const std::int64_t top = std::min(next - 1, longest);
-        if (top >= std::max(sliver, std::int64_t{1}) &&
-            (steps_.empty() || top > steps_.back().top)) {
+        if (top >= shortest_ && (steps_.empty() || top > steps_.back().top)) {
             steps_.push_back({top, worth_of(worths, top * grid_)});
         }
     }
@@ -91,17 +90,78 @@ std::vector<Length> LeastWorth::cuts(std::int64_t pieces, Length metal) const {
     return cuts;
 }
 
-Cheapest cheapest(const EdgeNeeds& edge, std::uint32_t allowed, const JointWorths& worths,
-                  const LeastWorth& least) {
+/// Range by range: what the pieces so far cost at least that make up so much, where the ranges to
+/// come can make up the rest.
+Cheapest LeastWorth::within(const std::vector<LengthRange>& ranges, Length metal,
+                            Effort& effort) const {
+    const std::int64_t all = metal.nm() / grid_.nm();
+    std::vector<std::vector<Step>> choices;  // of each range
+    std::int64_t most_left = 0, least_left = 0;
+    for (const LengthRange& range : ranges) {
+        const std::int64_t least = std::max(range.least.nm() / grid_.nm(), shortest_);
+        const std::int64_t most = range.most.nm() / grid_.nm();
+        choices.emplace_back();
+        for (const Step& step : steps_) {
+            if (step.top >= least && (choices.back().empty() || choices.back().back().top < most)) {
+                choices.back().push_back({std::min(step.top, most), step.worth});
+            }
+        }
+        least_left += least;
+        most_left += most;
+        if (least > most) {
+            return {never, 0, {}};
+        }
+    }
+    if (least_left > all || most_left < all) {
+        return {never, 0, {}};
+    }
+    const auto width = static_cast<std::size_t>(all) + 1;
+    std::vector<std::int64_t> costs((ranges.size() + 1) * width, never);
+    costs[0] = 0;
+    for (std::size_t p = 0; p < ranges.size(); ++p) {
+        least_left -= std::max(ranges[p].least.nm() / grid_.nm(), shortest_);
+        most_left -= ranges[p].most.nm() / grid_.nm();
+        const std::int64_t from = std::max(all - most_left, std::int64_t{0});
+        for (std::int64_t s = from; s <= all - least_left; ++s) {
+            std::int64_t& own = costs[(p + 1) * width + static_cast<std::size_t>(s)];
+            for (const Step& step : choices[p]) {
+                const std::int64_t rest = std::max(s - step.top, std::int64_t{0});
+                own = std::min(own, costs[p * width + static_cast<std::size_t>(rest)] + step.worth);
+            }
+        }
+        effort.spend((all - least_left - from + 1) * static_cast<std::int64_t>(choices[p].size()) /
+                     16);
+    }
+    Cheapest best{costs.back(), 0, {}};
+    std::int64_t left = all;
+    for (std::size_t p = ranges.size(); p-- > 0;) {
+        for (const Step& step : choices[p]) {
+            const std::int64_t rest = std::max(left - step.top, std::int64_t{0});
+            if (costs[p * width + static_cast<std::size_t>(rest)] + step.worth ==
+                costs[(p + 1) * width + static_cast<std::size_t>(left)]) {
+                best.cuts.push_back(step.top * grid_);
+                left = rest;
+                break;
+            }
+        }
+    }
+    return best;
+}
+
+Cheapest cheapest(const EdgeNeeds& edge, const DivisionSet& allowed, const JointWorths& worths,
+                  const LeastWorth& least, Effort& effort) {
     Cheapest best{never, 0, {}};
     for (std::size_t c = 0; c < edge.size(); ++c) {
-        if ((allowed >> c & 1U) == 0) {
+        if ((allowed.classes >> c & 1U) == 0) {
             continue;
         }
         const NeedClass& own = edge[c];
         const std::int64_t priced =
             own.laps * worths.lap + (own.is_unbalanced ? worths.unbalanced : 0);
         for (const std::vector<Length>& way : own.ways) {
+            if (!in_ranges(allowed, way, least.grid())) {
+                continue;
+            }
             std::int64_t cost = priced;
             for (const Length cut : way) {
                 cost += worth_of(worths, cut);
@@ -110,7 +170,12 @@ Cheapest cheapest(const EdgeNeeds& edge, std::uint32_t allowed, const JointWorth
                 best = {cost, c, way};
             }
         }
-        if (own.pieces > 0 && least.of(own.pieces, own.metal) + priced < best.cost) {
+        if (own.pieces > 0 && !allowed.ranges.empty()) {
+            Cheapest within = least.within(allowed.ranges, own.metal, effort);
+            if (within.cost + priced < best.cost) {
+                best = {within.cost + priced, c, std::move(within.cuts)};
+            }
+        } else if (own.pieces > 0 && least.of(own.pieces, own.metal) + priced < best.cost) {
             best = {least.of(own.pieces, own.metal) + priced, c, least.cuts(own.pieces, own.metal)};
         }
     }

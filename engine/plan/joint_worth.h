@@ -10,6 +10,13 @@
 
 namespace hemline {
 
+/// A division, its cuts rising where it is listed, and what it costs.
+struct Cheapest {
+    std::int64_t cost = 0;
+    std::size_t of_class = 0;
+    std::vector<Length> cuts;
+};
+
 /// About the steps that the table of LeastWorth takes.
 std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
 
@@ -19,9 +26,13 @@ class LeastWorth {
   public:
     LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort);
 
+    [[nodiscard]] Length grid() const { return grid_; }
     [[nodiscard]] std::int64_t of(std::int64_t pieces, Length metal) const;
     /// The cuts of such a division; together at least the metal taken down to the grid.
     [[nodiscard]] std::vector<Length> cuts(std::int64_t pieces, Length metal) const;
+    /// The same of one piece in each range; cost and cuts, of no class.
+    [[nodiscard]] Cheapest within(const std::vector<LengthRange>& ranges, Length metal,
+                                  Effort& effort) const;
 
   private:
     struct Step {
@@ -30,22 +41,17 @@ class LeastWorth {
     [[nodiscard]] std::size_t place(std::int64_t pieces, Length metal) const;
 
     Length grid_;
+    std::int64_t shortest_ = 1;  ///< lawful, in grid units
     std::vector<Step> steps_;
     std::size_t width_ = 0;
     std::vector<std::int64_t> table_;  ///< by pieces, then metal in grid units
 };
 
-struct Cheapest {
-    std::int64_t cost = 0;
-    std::size_t of_class = 0;
-    std::vector<Length> cuts;
-};
-
 std::int64_t worth_of(const JointWorths& worths, Length piece);
 
-/// The division that costs least among the allowed classes of one edge.
-Cheapest cheapest(const EdgeNeeds& edge, std::uint32_t allowed, const JointWorths& worths,
-                  const LeastWorth& least);
+/// The division that costs least among those of one edge that are allowed.
+Cheapest cheapest(const EdgeNeeds& edge, const DivisionSet& allowed, const JointWorths& worths,
+                  const LeastWorth& least, Effort& effort);
 
 /// A cutting task with a piece of each length and as many as fit one stick; its sticks in the
 /// job's own supply.

@@ -63,10 +63,10 @@ Against compare_cutting(int jobs, int seconds) {
     return against;
 }
 
-Against compare_joint(int jobs, int seconds) {
+Against compare_joint(int first, int jobs, int seconds) {
     constexpr std::int64_t laps_more = 2;
     Against against;
-    for (int i = 0; i < jobs; ++i) {
+    for (int i = first; i < first + jobs; ++i) {
         const auto stock = i % 4 == 3 ? reference::Stock::mixed : reference::Stock::one_length;
         const std::uint64_t seed = static_cast<std::uint64_t>(i) + 1;
         const JointJob job =

@@ -15,7 +15,8 @@ struct Against {
 /// Every other job with kerf, several lengths and limited offcuts.
 Against compare_cutting(int jobs, int seconds);
 /// Roofs of up to 12 edges, every choice measured; every fourth with limited longer sticks and
-/// offcuts on hand, every fourth with few edges and rules at the ends of their ranges.
-Against compare_joint(int jobs, int seconds);
+/// offcuts on hand, every fourth with few edges and rules at the ends of their ranges. The same
+/// roofs in every run, from `first` on.
+Against compare_joint(int first, int jobs, int seconds);
 
 }  // namespace hemline

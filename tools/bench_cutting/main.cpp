@@ -14,16 +14,18 @@ namespace {
 using namespace hemline;
 
 struct Wanted {
-    int jobs = 200, races = 3, race_seconds = 10, cutting = 160, joint = 160, seconds = 60;
+    int jobs = 200, races = 3, race_seconds = 10, cutting = 160, joint = 160, first = 0,
+        seconds = 60;
 };
 
 constexpr const char* usage =
     "usage: bench_cutting [--jobs N] [--races N] [--race-seconds S] [--cutting N] [--joint N] "
-    "[--seconds S]\n"
+    "[--first N] [--seconds S]\n"
     "  --jobs          of each class, timed (200)\n"
     "  --races         of each class, against glpsol and cbc (3) within --race-seconds (10) each\n"
     "  --cutting       jobs whose count is compared with a reference (160), within --seconds (60)\n"
-    "  --joint         roofs whose every choice is compared (160), within --seconds\n";
+    "  --joint         roofs whose every choice is compared (160), within --seconds\n"
+    "  --first         of those roofs, counted from 0: the same roof in every run (0)\n";
 
 bool read(int count, char** words, Wanted& wanted) {
     for (int i = 1; i < count; i += 2) {
@@ -33,6 +35,7 @@ bool read(int count, char** words, Wanted& wanted) {
                    : name == "--race-seconds" ? &wanted.race_seconds
                    : name == "--cutting"      ? &wanted.cutting
                    : name == "--joint"        ? &wanted.joint
+                   : name == "--first"        ? &wanted.first
                    : name == "--seconds"      ? &wanted.seconds
                                               : nullptr;
         char* end = nullptr;
@@ -85,7 +88,7 @@ bool time_classes(const std::vector<JobClass>& classes) {
 
 bool compare_counts(const Wanted& wanted) {
     const Against cutting = compare_cutting(wanted.cutting, wanted.seconds);
-    const Against joint = compare_joint(wanted.joint, wanted.seconds);
+    const Against joint = compare_joint(wanted.first, wanted.joint, wanted.seconds);
     for (const auto& [name, own] :
          {std::pair{"cutting alone", cutting}, std::pair{"joint", joint}}) {
         std::printf(

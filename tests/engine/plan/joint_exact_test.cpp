@@ -258,7 +258,7 @@ TEST_CASE("A joint certificate that claims a stick more, or leaves a part out, i
             if (plan.proved) {
                 CHECK(is_refused([](JointPlan& p) { ++p.lower_bound; }));
             }
-            CHECK(is_refused([](JointPlan& p) { p.parts.back().classes.front() = 0; }));
+            CHECK(is_refused([](JointPlan& p) { p.parts.back().edges.front().classes = 0; }));
             CHECK(is_refused([](JointPlan& p) { --p.parts.back().worths.stick_worth.front(); }));
             CHECK(is_refused([](JointPlan& p) { p.parts.back().worths.share *= 2; }));
             ++tampered;

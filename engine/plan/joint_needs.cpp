@@ -118,8 +118,11 @@ bool in_ranges(const DivisionSet& set, const std::vector<Length>& rising, Length
 
 bool has_division(const JointNeeds& needs, std::size_t edge, const DivisionSet& set) {
     Length least, most;
+    bool any_in_each = true;
     for (const LengthRange& range : set.ranges) {
-        least += std::max(range.least, std::max(needs.sliver, needs.grid));
+        const Length own = std::max({range.least, needs.sliver, needs.grid});
+        any_in_each = any_in_each && own <= range.most;
+        least += own;
         most += range.most;
     }
     for (std::size_t c = 0; c < needs.edges[edge].size(); ++c) {
@@ -128,7 +131,9 @@ bool has_division(const JointNeeds& needs, std::size_t edge, const DivisionSet& 
             continue;
         }
         const Length metal = round_down_to(own.metal, needs.grid);
-        if ((own.pieces > 0 && (set.ranges.empty() || (least <= metal && metal <= most))) ||
+        const bool makes_up =
+            set.ranges.empty() || (any_in_each && least <= metal && metal <= most);
+        if ((own.pieces > 0 && makes_up) ||
             std::any_of(own.ways.begin(), own.ways.end(), [&](const std::vector<Length>& way) {
                 return in_ranges(set, way, needs.grid);
             })) {

@@ -13,6 +13,7 @@ namespace {
 struct ThingOf {
     Thing operator()(const JobStarted& /*f*/) const { return {Subject::job, "", {}, 0, ""}; }
     Thing operator()(const EdgeAdded& f) const { return {Subject::edge, f.edge.id, {}, 0, ""}; }
+    Thing operator()(const EdgeTakenOff& f) const { return {Subject::edge, f.edge, {}, 0, ""}; }
     Thing operator()(const ReadingTaken& f) const {
         return {f.of == ReadingOf::edge ? Subject::reading : Subject::remainder, f.edge, {}, 0, ""};
     }
@@ -52,8 +53,10 @@ bool is_setting(Subject subject) {
 }
 
 bool same_setting(const Fact& a, const Fact& b) {
-    if (const auto* edge = std::get_if<EdgeAdded>(&a)) {
-        return edge->edge == std::get<EdgeAdded>(b).edge;
+    const auto* const one = std::get_if<EdgeAdded>(&a);
+    const auto* const two = std::get_if<EdgeAdded>(&b);
+    if (one != nullptr && two != nullptr) {
+        return one->edge == two->edge;
     }
     return describe(a) == describe(b);
 }

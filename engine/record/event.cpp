@@ -139,6 +139,9 @@ struct Words {
     std::string operator()(const EdgeSentBack& f) const {
         return "Edge " + f.edge + " sent back: " + f.reason;
     }
+    std::string operator()(const EdgeTakenOff& f) const {
+        return "Edge " + f.edge + " taken off the job";
+    }
     std::string operator()(const EdgeFinished& f) const {
         return "Edge " + f.edge + " finished" + (f.remark.empty() ? "" : ": " + f.remark);
     }

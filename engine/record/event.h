@@ -108,6 +108,11 @@ struct EdgeSentBack {
     std::string edge;
     std::string reason;
 };
+/// An edge added by mistake is no longer on the job. Metal cut for it is not: cut on another tablet
+/// meanwhile, the edge stays. EdgeAdded puts it back.
+struct EdgeTakenOff {
+    std::string edge;
+};
 /// Id of the step that answers it, in every procedure.
 constexpr std::string_view mend_step = "mend";
 /// Undo: the target no longer counts; it stays in the record, shown as struck.
@@ -190,7 +195,7 @@ struct Unknown {
 using Fact = std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet,
                           PieceCut, PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown,
                           PlanChosen, MetalCounted, StickMeasured, StickSpoiled, StockChosen,
-                          SupplyChosen, LooksChosen, EdgeSentBack, SectionChosen>;
+                          SupplyChosen, LooksChosen, EdgeSentBack, SectionChosen, EdgeTakenOff>;
 
 struct Event {
     EventId id;

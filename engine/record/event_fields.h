@@ -57,6 +57,8 @@ template <>
 constexpr std::uint16_t kind_number<SectionChosen> = 30;
 template <>
 constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
+template <>
+constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
@@ -99,6 +101,8 @@ inline Fact blank_fact(std::uint16_t kind) {
             return LooksChosen{};
         case kind_number<EdgeSentBack>:
             return EdgeSentBack{};
+        case kind_number<EdgeTakenOff>:
+            return EdgeTakenOff{};
         case kind_number<SectionChosen>:
             return SectionChosen{};
         default:
@@ -312,6 +316,10 @@ template <class Bytes>
 void fields(Bytes& bytes, EdgeSentBack& fact) {
     bytes.text("edge", fact.edge);
     bytes.text("reason", fact.reason);
+}
+template <class Bytes>
+void fields(Bytes& bytes, EdgeTakenOff& fact) {
+    bytes.text("edge", fact.edge);
 }
 template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {

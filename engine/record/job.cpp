@@ -47,6 +47,7 @@ struct Fold {
     void operator()(const EdgeAdded& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge.id)) {
             work->edge = fact.edge;
+            work->taken_off = false;
             forget_chosen(*work);
         } else {
             job.edges.emplace_back().edge = fact.edge;
@@ -150,6 +151,11 @@ struct Fold {
                               work->steps.end());
         }
     }
+    void operator()(const EdgeTakenOff& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->taken_off = true;
+        }
+    }
     void operator()(const Struck& fact) const { job.struck.insert(fact.target); }
     void operator()(const PlanChosen& fact) const {
         job.prefer = fact.prefer;
@@ -206,6 +212,15 @@ struct Fold {
     void operator()(const Unknown& /*fact*/) const { ++job.unknown_events; }
 };
 
+void drop_taken_off(Job& job) {
+    const auto is_gone = [&](const EdgeWork& work) {
+        const auto is_edge = [](const Thing& thing) { return thing.subject == Subject::edge; };
+        return work.taken_off && !has_metal(job, work) &&
+               std::none_of(work.undecided.begin(), work.undecided.end(), is_edge);
+    };
+    job.edges.erase(std::remove_if(job.edges.begin(), job.edges.end(), is_gone), job.edges.end());
+}
+
 /// Whether an event still has its say though it is struck: a reading is shown as struck, and a
 /// strike cannot itself be struck (two that strike each other would have no answer).
 bool heard_when_struck(const Fact& fact) {
@@ -247,6 +262,12 @@ std::optional<Length> EdgeWork::remainder() const {
     return {};
 }
 
+bool has_metal(const Job& job, const EdgeWork& work) {
+    const auto of_it = [&](const auto& metal) { return metal.edge == work.edge.id; };
+    return !work.cut.empty() || work.spoiled > 0 ||
+           std::any_of(job.offcuts.begin(), job.offcuts.end(), of_it);
+}
+
 const EdgeWork* Job::find(std::string_view edge) const {
     const auto found = std::find_if(edges.begin(), edges.end(),
                                     [&](const EdgeWork& work) { return work.edge.id == edge; });
@@ -283,6 +304,7 @@ Job replay(std::span<const Event> events, const Practice& practice) {
             }
         }
     }
+    drop_taken_off(job);
     return job;
 }
 

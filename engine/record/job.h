@@ -57,6 +57,7 @@ struct EdgeWork {
     std::optional<EventId> finished;
     std::string finished_by;
     HybridTime finished_when;
+    bool taken_off = false;             ///< added by mistake: gone unless metal is cut for it
     std::optional<SentBack> sent_back;  ///< by the foreman, since the last tick
     std::vector<Thing> undecided;  ///< of this edge, and the rules: made apart, no one has picked
 
@@ -97,6 +98,9 @@ struct Job {
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
+
+/// Metal was cut, lost or counted for it: its pool is known by the edge, which stays on the job.
+bool has_metal(const Job& job, const EdgeWork& work);
 
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
 /// below 1) changes nothing. A Struck must have been folded before its target, and conflicts are

@@ -152,10 +152,11 @@ void App::go(Where where) {
     state_.where = std::move(where);
     state_.notice.clear();
     const bool naming_job = drafts_.naming_job;
-    const Edge edge = state_.where.place == Place::add_edge ? Edge{} : drafts_.edge;
     drafts_ = {};
     drafts_.naming_job = naming_job && state_.where.place == Place::person;
-    drafts_.edge = edge;
+    if (const EdgeWork* const there = edge_of(state_, state_.where.edge)) {
+        drafts_.edge = {there->edge, std::nullopt, false, false, ""};
+    }
     if (state_.where.place == Place::jobs) {
         list_jobs();
     } else if (state_.where.place == Place::roof) {

@@ -26,6 +26,9 @@ std::string stick_changes(const State& now, const Plan& before) {
 
 std::string plan_news(const State& now, const Fact& fact, const Plan& before,
                       std::int64_t sticks_before) {
+    if (const auto* const off = std::get_if<EdgeTakenOff>(&fact)) {
+        return "Edge " + off->edge + " is off the job. Undo puts it back with all that was read.";
+    }
     constexpr std::size_t said_most = 3;
     const auto* const read = std::get_if<ReadingTaken>(&fact);
     if (std::holds_alternative<PlanChosen>(fact) || std::holds_alternative<StyleChosen>(fact)) {

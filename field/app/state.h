@@ -10,6 +10,7 @@
 #include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
+#include "engine/work/edge_change.h"
 #include "engine/work/procedure.h"
 #include "engine/work/roof_outline.h"
 #include "field/app/outside.h"
@@ -126,6 +127,15 @@ struct SectionDraft {
     bool up = false;      ///< toward the upper face
 };
 
+/// An edge that is added, or changed: one thing is asked at a time.
+struct EdgeDraft {
+    Edge edge;
+    std::optional<EdgeField> asked = EdgeField::kind;  ///< none: all that is said of it is shown
+    bool one_by_one = true;  ///< the first questions lead from one to the next
+    bool choosing = false;   ///< which of the edges that are there is to change
+    std::string refused;     ///< why that may not change
+};
+
 struct Drafts {
     FoldedDraft folded;
     SectionDraft section;
@@ -138,11 +148,11 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
-    float px_per_mm = 0;              ///< of the screen being measured, 0: not begun
-    bool lay_card = true;             ///< it is measured by a bank card, or by the tape
-    bool digits_shown = false;        ///< where letters and digits take turns
-    bool naming_job = false;          ///< the name is a new job's, not a person's
-    Edge edge;                        ///< an edge being added
+    float px_per_mm = 0;        ///< of the screen being measured, 0: not begun
+    bool lay_card = true;       ///< it is measured by a bank card, or by the tape
+    bool digits_shown = false;  ///< where letters and digits take turns
+    bool naming_job = false;    ///< the name is a new job's, not a person's
+    EdgeDraft edge;
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
     std::optional<EventId> chosen;    ///< of what was made apart

@@ -1,8 +1,14 @@
-// A new edge: its two ends, the side fitted first, with a fascia wrap or without.
+// An edge that is added, or one that is there changed: one question after the other, then all that
+// is said of it, each thing to be touched and said anew.
 #include <algorithm>
 #include <string>
 #include <vector>
 
+#include "field/screens/draw_edge_sketch.h"
+#include "field/screens/edge_keyed.h"
+#include "field/screens/edge_page.h"
+#include "field/screens/edge_question.h"
+#include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
 
@@ -10,12 +16,12 @@ namespace hemline {
 
 namespace {
 
-constexpr End ends[] = {End::gable, End::corner_out, End::corner_in, End::wall, End::open};
+constexpr float row_mm = 11, gap_mm = 3;
 
-/// The first letter not yet used: A…Z, then A2, B2, …
+/// The first letter not yet used, I and O left out: A…Z, then A2, B2, …
 std::string free_id(const Job& job) {
     for (int round = 1; round < 100; ++round) {
-        for (char letter = 'A'; letter <= 'Z'; ++letter) {
+        for (const char letter : std::string("ABCDEFGHJKLMNPQRSTUVWXYZ")) {
             const std::string id =
                 std::string(1, letter) + (round == 1 ? "" : std::to_string(round));
             if (job.find(id) == nullptr) {
@@ -26,90 +32,132 @@ std::string free_id(const Job& job) {
     return "edge";
 }
 
-constexpr float gap_mm = 3, label_mm = 30;
-constexpr float low_mm = 80;  // a body as low has its labels beside the choices
-
-struct Choices {
-    Ui& ui;
-    Box rest;  ///< below what is drawn already
-    bool low;
-};
-
-/// As many columns as have room for the longest word.
-int columns_for(const Ui& ui, const std::vector<std::string>& words, float w) {
-    float widest = ui.mm(target_min);
-    for (const std::string& word : words) {
-        widest = std::max(widest, ui.label_width(word));
+/// What is asked after it of an edge that is new: its kind and ends, and where two pitches meet by
+/// their kind the second. All else is as usual until it is touched.
+std::optional<EdgeField> asked_after(EdgeField field, const Edge& edge) {
+    switch (field) {
+        case EdgeField::kind:
+            return EdgeField::left;
+        case EdgeField::left:
+            return EdgeField::right;
+        case EdgeField::right:
+            if (edge.kind == EdgeKind::transition) {
+                return EdgeField::other_pitch;
+            }
+            break;
+        default:
+            break;
     }
-    const float gap = ui.mm(gap_mm);
-    const int fit = static_cast<int>((w + gap) / (widest + gap));
-    return std::clamp(fit, 1, static_cast<int>(words.size()));
+    return {};
 }
 
-template <class Value, std::size_t N, class Words>
-void draw_choice(Choices& at, const char* label, const Value (&values)[N], Words words_of,
-                 Value& chosen) {
-    Ui& ui = at.ui;
-    const float gap = ui.mm(gap_mm);
-    const float row_h = ui.mm(at.low ? target_min : 12);
-    Box place = at.rest;
-    if (at.low) {
-        const Box head = take_left(place, ui.mm(label_mm));
-        const float h = ui.paragraph_height(head.w, label, Size::small);
-        ui.paragraph(head.x, head.y + (row_h - h) / 2, head.w, label, Size::small);
+void go_on(Drafts& drafts) {
+    EdgeDraft& draft = drafts.edge;
+    draft.asked = draft.one_by_one ? asked_after(*draft.asked, draft.edge) : std::nullopt;
+    draft.one_by_one = draft.one_by_one && draft.asked.has_value();
+    draft.refused.clear();
+    drafts.pitch_number.clear();
+    drafts.name.clear();
+}
+
+/// The edge with the end that is asked after, where there is room.
+void draw_end_asked(Ui& ui, const EdgeDraft& draft, Box& body) {
+    const bool left = draft.asked == EdgeField::left;
+    if ((left || draft.asked == EdgeField::right) && body.h > ui.mm(edge_page_low_mm)) {
+        const EdgeSketch sketch{draft.edge, left ? Side::left : Side::right, !left,
+                                left && !draft.one_by_one};
+        draw_edge_sketch(ui, sketch, take_top(body, ui.mm(edge_sketch_mm)));
+        take_top(body, ui.mm(gap_mm));
+    }
+}
+
+void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
+    EdgeDraft& draft = drafts.edge;
+    const EdgeField field = *draft.asked;
+    const Catalogue& catalogue = state.assets->catalogue;
+    const std::string stands = answer_of(field, draft.edge, catalogue);
+    const bool keyed = is_keyed(field);
+    const Result<Edge> as_keyed =
+        keyed ? edge_keyed(field, state, drafts) : Result<Edge>(draft.edge);
+    std::vector<Action> actions = {{"leave", "Roof"}};
+    if (field == EdgeField::kind && draft.one_by_one && !state.job.edges.empty()) {
+        actions.push_back({"change one", "Change one\nthat is there"});
+    }
+    if (keyed) {
+        actions.push_back({"go on", "Leave it:\n" + stands});
+        actions.push_back({"keep number", "Keep it", as_keyed ? Look::primary : Look::off});
     } else {
-        ui.text(place.x, place.y, label, Size::bold);
-        take_top(place, ui.line_height(Size::bold) + ui.mm(1));
+        actions.push_back({"go on", "Go on: " + stands, Look::primary});
     }
-    std::vector<std::string> words;
-    for (const Value value : values) {
-        words.emplace_back(words_of(value));
-    }
-    const int wide = columns_for(ui, words, place.w);
-    const Size largest =
-        ui.label_size(words, columns({place.x, place.y, place.w, row_h}, wide, gap).front());
-    for (std::size_t i = 0; i < N; ++i) {
-        const auto column = i % static_cast<std::size_t>(wide);
-        if (column == 0 && i > 0) {
-            take_top(place, row_h + gap);
-        }
-        const Box row{place.x, place.y, place.w, row_h};
-        if (ui.button(std::string(label) + " " + words[i], words[i],
-                      columns(row, wide, gap)[column],
-                      values[i] == chosen ? Look::chosen : Look::plain, largest)) {
-            chosen = values[i];
+    const Frame frame =
+        open_frame(ui, state, edge_page_title(state, draft.edge), actions, keys_for(field));
+    Box body = frame.body;
+    const Size size = keyed ? Size::bold : Size::title;
+    take_top(body, ui.paragraph(body.x, body.y, body.w, question_of(field, draft.edge), size) +
+                       ui.mm(gap_mm));
+    draw_end_asked(ui, draft, body);
+    std::optional<Edge> answered;
+    if (keyed) {
+        answered = draw_edge_keyed(ui, field, state, drafts, frame, body);
+    } else {
+        const std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, catalogue);
+        const bool long_words = field == EdgeField::trim || field == EdgeField::seam;
+        if (const auto* touched = draw_edge_answers(ui, answers, stands, long_words, body)) {
+            answered = touched->edge;
         }
     }
-    take_top(at.rest, place.y + row_h + gap - at.rest.y);
+    if (frame.tapped == "keep number" && as_keyed) {
+        answered = *as_keyed;
+    }
+    if (answered || frame.tapped == "go on") {
+        draft.edge = answered.value_or(draft.edge);
+        go_on(drafts);
+    } else if (frame.tapped == "change one") {
+        draft.choosing = true;
+    } else if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+}
+
+/// Which of the edges that are there.
+void draw_which(Ui& ui, const State& state, Wish& wish) {
+    const Frame frame =
+        open_frame(ui, state, "Change · which edge?", {{"leave", "Roof", Look::primary}});
+    Box list = ui.begin_scroll("which edge", frame.body);
+    const float top = list.y;
+    const int wide = ui.portrait() ? 2 : 3;
+    const auto& edges = state.job.edges;
+    for (std::size_t i = 0; i < edges.size();) {
+        for (const Box& place : columns(take_top(list, ui.mm(row_mm)), wide, ui.mm(gap_mm))) {
+            if (i < edges.size() &&
+                ui.button("change " + edges[i].edge.id, title_of(edges[i].edge), place)) {
+                wish.go = Where{Place::add_edge, edges[i].edge.id};
+            }
+            ++i;
+        }
+        take_top(list, ui.mm(gap_mm));
+    }
+    ui.end_scroll(list.y - top - ui.mm(gap_mm));
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
 }
 
 }  // namespace
 
 Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    drafts.edge.id = free_id(state.job);
-    const Frame frame =
-        open_frame(ui, state, "New eave " + drafts.edge.id + " · seen from outside",
-                   {{"leave", "Roof"}, {"keep edge", "Add this eave", Look::primary}});
-    const Box list = ui.begin_scroll("new edge", frame.body);
-    Choices at{ui, list, !ui.portrait() && frame.body.h < ui.mm(low_mm)};
-    const auto end_words = [](End end) { return spoken(end); };
-    draw_choice(at, "left end", ends, end_words, drafts.edge.left);
-    draw_choice(at, "right end", ends, end_words, drafts.edge.right);
-    constexpr Side sides[] = {Side::left, Side::right};
-    draw_choice(
-        at, "fitted first from the", sides, [](Side side) { return word_of(side); },
-        drafts.edge.first);
-    constexpr bool wraps[] = {false, true};
-    draw_choice(
-        at, "fascia wrap", wraps, [](bool wrap) { return wrap ? "with a wrap" : "no wrap"; },
-        drafts.edge.wrap);
-    ui.end_scroll(at.rest.y - list.y - ui.mm(gap_mm));
-    if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
-    } else if (frame.tapped == "keep edge") {
-        wish.fact = EdgeAdded{drafts.edge};
-        wish.go = Where{Place::reading, drafts.edge.id};
+    EdgeDraft& draft = drafts.edge;
+    const bool is_new = state.where.edge.empty();
+    if (is_new && (draft.edge.id.empty() || edge_of(state, draft.edge.id) != nullptr)) {
+        draft.edge.id = free_id(state.job);  // the first one, or another tablet took it meanwhile
+    }
+    if (draft.choosing) {
+        draw_which(ui, state, wish);
+    } else if (draft.asked) {
+        draw_question(ui, state, drafts, wish);
+    } else {
+        draw_edge_page(ui, state, drafts, wish);
     }
     return wish;
 }

@@ -200,7 +200,7 @@ Wish draw_roof(Ui& ui, const State& state) {
     const Frame frame =
         open_frame(ui, state, state.job.name,
                    {{"jobs", "Jobs"},
-                    {"add edge", "Add edge"},
+                    {"add edge", "Add, change\nan edge"},
                     {"history", "Record,\nundo"},
                     {"by", "Held by\n" + state.by},
                     {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});

@@ -14,6 +14,7 @@
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
 #include "tests/engine/record/sticks_record.h"
+#include "tests/engine/record/taken_off_record.h"
 
 namespace hemline {
 namespace {
@@ -107,7 +108,8 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
-    for (const auto& more : {sticks_record(), sections_record(), sent_back_record()}) {
+    for (const auto& more :
+         {sticks_record(), sections_record(), sent_back_record(), taken_off_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {

@@ -75,6 +75,7 @@ struct SameFact {
     bool operator()(const EdgeSentBack& a, const EdgeSentBack& b) const {
         return a.edge == b.edge && a.reason == b.reason;
     }
+    bool operator()(const EdgeTakenOff& a, const EdgeTakenOff& b) const { return a.edge == b.edge; }
     bool operator()(const SectionChosen& a, const SectionChosen& b) const {
         return a.trim == b.trim && a.legs == b.legs;
     }

@@ -79,7 +79,7 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
         w_, h_, px_per_mm_);
 }
 
-/// A thumb moves the list of edges, at the right of the page, until the one it looks for shows.
+/// A thumb moves the list, of edges at the right of the page, until the one it looks for shows.
 void Journey::scroll_to(std::string_view name) {
     constexpr int most = 60;
     for (int i = 0; i < most && !screen->has_target(name); ++i) {
@@ -89,7 +89,8 @@ void Journey::scroll_to(std::string_view name) {
 }
 
 void Journey::tap(std::string_view name) {
-    if (name.rfind("edge ", 0) == 0 && where().place == Place::roof) {
+    if ((name.rfind("edge ", 0) == 0 && where().place == Place::roof) ||
+        name.rfind("ask ", 0) == 0) {
         scroll_to(name);
     }
     const std::size_t before = state().events.size();

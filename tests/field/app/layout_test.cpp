@@ -32,9 +32,9 @@ bool is_key(const std::string& name) {
 
 bool is_primary(const std::string& name) {
     static const std::set<std::string> primaries = {
-        "demo", "next",      "keep",   "keep name",  "cut",          "answer",
-        "undo", "keep edge", "tick",   "to card",    "to reading",   "keep scale",
-        "done", "send",      "stands", "use folder", "put into file"};
+        "demo", "next",      "keep",   "keep name",  "cut",           "answer",
+        "undo", "keep edge", "tick",   "to card",    "to reading",    "keep scale",
+        "done", "send",      "stands", "use folder", "put into file", "keep number"};
     return primaries.count(name) > 0;
 }
 
@@ -136,7 +136,14 @@ void walk(Journey& crew) {
     crew.tap_all({"measure screen", "lay tape", "much longer", "lay card", "leave"});
     crew.tap_all({"screen size", "later", "by"});
     crew.tap_all({"leave", "new job", "letter A", "keep name"});
-    crew.tap_all({"left end gable", "fascia wrap with a wrap", "keep edge", "leave", "jobs"});
+    crew.tap_all({"kind transition", "left end inside corner", "right end open end"});
+    crew.tap_all({"notation degrees", "digit 3", "digit 0", "keep number"});
+    crew.tap_all({"ask Corner at the left", "digit 1", "digit 9", "digit 0"});
+    crew.tap_all({"back", "digit 5", "back", "back", "digit 9", "digit 5", "go on"});
+    crew.tap_all({"keep edge", "leave", "add edge", "change one", "change A", "ask Name"});
+    crew.tap_all({"ask Panels' seam", "seam snap-lock", "take off", "add edge"});
+    crew.tap_all({"go on", "go on", "go on", "ask Name", "letter Q", "keep number"});
+    crew.tap_all({"ask Trim", "go on", "keep edge", "leave", "jobs"});
     crew.tap("demo");
     crew.tap_all({"by", "letter Z", "letter O", "letter E", "keep name"});
     crew.tap("edge A");

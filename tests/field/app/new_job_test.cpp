@@ -15,8 +15,8 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
     REQUIRE(crew.where().place == Place::add_edge);
     const int to_name = crew.touches;
 
-    crew.tap_all({"left end gable", "right end outside corner", "fitted first from the right"});
-    crew.tap("keep edge");
+    crew.tap_all({"kind eave", "left end gable", "right end outside corner"});
+    crew.tap_all({"ask Fitted first", "fitted first from the right", "keep edge"});
     const Edge& edge = crew.work("A").edge;
     CHECK(edge.left == End::gable);
     CHECK(edge.right == End::corner_out);
@@ -55,8 +55,10 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
 
 TEST_CASE("A second eave is given the next letter, and the list shows both") {
     Journey crew;
-    crew.tap_all({"new job", "letter X", "keep name", "keep edge", "leave", "add edge"});
-    crew.tap_all({"fascia wrap with a wrap", "keep edge", "leave"});
+    crew.tap_all({"new job", "letter X", "keep name"});
+    crew.tap_all({"go on", "go on", "go on", "keep edge", "leave", "add edge"});
+    crew.tap_all({"go on", "go on", "go on", "ask Fascia wrap", "fascia wrap with a wrap"});
+    crew.tap_all({"keep edge", "leave"});
     CHECK(crew.state().job.edges.size() == 2);
     CHECK(crew.work("B").edge.wrap);
     CHECK_FALSE(crew.work("A").edge.wrap);

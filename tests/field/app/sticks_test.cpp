@@ -19,7 +19,7 @@ struct Eaves : Journey {
     explicit Eaves(const std::vector<Length>& lengths) {
         tap_all({"new job", "letter A", "keep name"});
         for (const Length length : lengths) {
-            tap_all({"left end gable", "right end gable", "keep edge"});
+            tap_all({"kind eave", "left end gable", "right end gable", "keep edge"});
             key_in(length);
             tap("keep");
             key_in(length);

@@ -1,0 +1,203 @@
+#include "engine/work/edge_change.h"
+
+#include <algorithm>
+
+#include "engine/roof/edge_shape.h"
+#include "engine/roof/outline_walk.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::int64_t straight = 180'000'000, full_turn = 360'000'000;
+
+bool is_corner(End end) { return end == End::corner_out || end == End::corner_in; }
+
+/// Whether an angle can be stated there: of the corner, of the eaves at the foot of a hip or
+/// valley, or of the walls where nothing else says how the outline turns.
+bool has_corner(const Edge& edge, Side side) {
+    if (edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley) {
+        return side == Side::left;
+    }
+    const End end = end_at(edge, side);
+    return is_corner(end) || (is_walked(edge.kind) && (end == End::wall || end == End::open));
+}
+
+/// The ends that most edges of the kind have.
+void give_usual_ends(Edge& edge) {
+    switch (edge.kind) {
+        case EdgeKind::eave:
+        case EdgeKind::high_eave:
+            edge.left = edge.right = End::open;
+            break;
+        case EdgeKind::ridge:
+        case EdgeKind::headwall:
+        case EdgeKind::transition:
+            edge.left = edge.right = End::gable;
+            break;
+        case EdgeKind::gable:
+        case EdgeKind::hip:
+        case EdgeKind::valley:
+            edge.left = End::eave;
+            edge.right = End::ridge;
+            break;
+        case EdgeKind::sidewall:
+            edge.left = End::eave;
+            edge.right = End::wall;
+            break;
+    }
+}
+
+std::string piece_words(const CutPiece& cut) {
+    const std::string number = std::to_string(cut.piece);
+    switch (cut.role) {
+        case TrimRole::wrap:
+            return "Fascia wrap piece " + number;
+        case TrimRole::cleat:
+            return "Cleat piece " + number;
+        case TrimRole::main:
+            break;
+    }
+    return "Piece " + number;
+}
+
+/// Whether the piece has the end of that side on it. A cleat's end is cut square whatever it meets.
+bool carries(const CutPiece& cut, Side side, const Edge& edge, const Plan& plan) {
+    if (cut.role == TrimRole::cleat) {
+        return false;
+    }
+    const Run* const run = find_run(plan, edge.id, cut.role);
+    if (run == nullptr || run->pieces.empty()) {
+        return true;
+    }
+    return cut.piece ==
+           (side == first_fitted(edge) ? run->pieces.front() : run->pieces.back()).number;
+}
+
+bool holds(const CutPiece& cut, EdgeField field, const Edge& edge, const Plan& plan) {
+    const bool main = cut.role == TrimRole::main;
+    const bool by_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
+    switch (field) {
+        case EdgeField::left:
+            return carries(cut, Side::left, edge, plan);
+        case EdgeField::right:
+            return carries(cut, Side::right, edge, plan);
+        case EdgeField::corner_left:  // a hip's is in the bend of every piece
+            return (by_foot && main) ||
+                   (is_corner(edge.left) && carries(cut, Side::left, edge, plan));
+        case EdgeField::corner_right:
+            return is_corner(edge.right) && carries(cut, Side::right, edge, plan);
+        case EdgeField::wrap:
+            return cut.role == TrimRole::wrap;
+        case EdgeField::trim:
+        case EdgeField::fascia:
+        case EdgeField::other_pitch:
+            return main;
+        case EdgeField::name:
+        case EdgeField::kind:
+        case EdgeField::first:
+            return true;
+        case EdgeField::seam:
+            break;
+    }
+    return false;
+}
+
+}  // namespace
+
+std::vector<EdgeField> fields_of(const Edge& edge, const Catalogue& catalogue) {
+    std::vector<EdgeField> fields = {EdgeField::kind, EdgeField::left, EdgeField::right};
+    const auto add = [&](EdgeField field, bool asked) {
+        if (asked) {
+            fields.push_back(field);
+        }
+    };
+    const bool around = edge.kind == EdgeKind::eave || edge.kind == EdgeKind::high_eave;
+    const bool turns = is_corner(edge.left) || is_corner(edge.right);
+    add(EdgeField::corner_left, has_corner(edge, Side::left));
+    add(EdgeField::corner_right, has_corner(edge, Side::right));
+    add(EdgeField::other_pitch, joins_two_roofs(edge.kind) || (around && turns));
+    add(EdgeField::first, !is_sloped(edge.kind));
+    add(EdgeField::wrap, catalogue.default_for(edge.kind, TrimRole::wrap) != nullptr);
+    add(EdgeField::trim, trims_for(edge.kind, catalogue).size() > 1);
+    add(EdgeField::fascia, around || edge.kind == EdgeKind::gable);
+    add(EdgeField::seam, true);
+    add(EdgeField::name, true);
+    return fields;
+}
+
+Edge made_to(Edge edge, EdgeKind kind, const Catalogue& catalogue) {
+    if (edge.kind == kind) {
+        return edge;
+    }
+    edge.kind = kind;
+    give_usual_ends(edge);
+    edge.corner_left_udeg.reset();
+    edge.corner_right_udeg.reset();
+    edge.pitch2.reset();
+    edge.trim.clear();
+    edge.face.reset();
+    edge.flange.reset();
+    edge.first = Side::left;
+    edge.fascia = Fascia::plumb;
+    edge.wrap = edge.wrap && catalogue.default_for(kind, TrimRole::wrap) != nullptr;
+    return edge;
+}
+
+Edge with_end(Edge edge, Side side, End end) {
+    if (end_at(edge, side) == end) {
+        return edge;
+    }
+    (side == Side::left ? edge.left : edge.right) = end;
+    const bool of_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
+    if (!of_foot) {
+        (side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg).reset();
+    }
+    return edge;
+}
+
+std::vector<const Trim*> trims_for(EdgeKind kind, const Catalogue& catalogue) {
+    std::vector<const Trim*> trims;
+    for (const Trim& trim : catalogue.trims()) {
+        if (serves(trim, kind) && trim.role == TrimRole::main) {
+            trims.push_back(&trim);
+        }
+    }
+    return trims;
+}
+
+std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t udeg) {
+    if (udeg <= 0 || udeg >= full_turn) {
+        return Problem{"That is no corner: both edges would lie on one another.",
+                       "Key in the angle inside the building, above 0 and below 360 degrees."};
+    }
+    const End end = end_at(edge, side);
+    const bool hip = edge.kind == EdgeKind::hip, valley = edge.kind == EdgeKind::valley;
+    if (!hip && !valley && !is_corner(end)) {
+        return {};
+    }
+    if (udeg == straight) {
+        return Problem{"At 180 degrees there is no corner: the wall runs straight on.",
+                       "Key in the angle inside the building."};
+    }
+    const bool out = hip || end == End::corner_out;
+    if (!valley && out != (udeg < straight)) {
+        return out ? Problem{"An outside corner is under 180 degrees inside the building.",
+                             "Key in that angle, or make it an inside corner."}
+                   : Problem{"An inside corner is over 180 degrees inside the building.",
+                             "Key in that angle, or make it an outside corner."};
+    }
+    return {};
+}
+
+std::string held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field) {
+    for (const CutPiece& cut : work.cut) {
+        if (holds(cut, field, work.edge, plan)) {
+            return piece_words(cut) +
+                   " is cut for it as it is. If that is wrong, mark the piece spoiled first.";
+        }
+    }
+    return "";
+}
+
+}  // namespace hemline

@@ -1,0 +1,22 @@
+// An edge as it is said to be: level or sloped, its ends by their words, and which side goes first.
+#pragma once
+
+#include <optional>
+
+#include "engine/roof/edge.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+/// What is marked as asked, and which ends have their words by now.
+struct EdgeSketch {
+    const Edge& edge;
+    std::optional<Side> asked = {};
+    bool left_said = true, right_said = true;
+};
+
+constexpr float edge_sketch_mm = 15;
+
+void draw_edge_sketch(Ui& ui, const EdgeSketch& sketch, Box box);
+
+}  // namespace hemline

@@ -1,0 +1,96 @@
+// An edge added by mistake is taken off the job, and undo puts it back with what was read.
+// tests/golden/taken_off.journal opens for ever, and taken_off.txt is what it gives.
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+#include "engine/record/event_bytes.h"
+#include "engine/record/job.h"
+#include "tests/engine/record/same_event.h"
+#include "tests/engine/record/taken_off_record.h"
+
+namespace hemline {
+namespace {
+
+struct Record {
+    std::vector<Event> events = taken_off_record();
+
+    EventId add(Fact fact, std::vector<EventId> supersedes = {}, std::uint64_t device = 1) {
+        const auto number = static_cast<std::uint32_t>(events.size() + 1);
+        events.push_back({{device, number},
+                          {1'790'000'000'000 + number, number % 3},
+                          "Ada",
+                          std::move(supersedes),
+                          std::move(fact)});
+        return events.back().id;
+    }
+    [[nodiscard]] Job job() const { return replay(events); }
+};
+
+std::string golden(const std::string& name) {
+    const char* const source = std::getenv("HEMLINE_SOURCE");
+    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
+                     std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+TEST_CASE("An edge taken off is not on the job, and the others stay") {
+    const Job job = Record().job();
+    CHECK(job.find("A2") == nullptr);
+    CHECK(job.find("A") != nullptr);
+}
+
+TEST_CASE("Undone, an edge taken off is back with its readings") {
+    Record record;
+    record.add(Struck{record.events.back().id, "undone"});
+    const Job job = record.job();
+    REQUIRE(job.find("A2") != nullptr);
+    CHECK(job.find("A2")->readings.size() == 1);
+}
+
+TEST_CASE("An edge added again after it was taken off is on the job") {
+    Record record;
+    Edge again = invented_eave();
+    again.id = "A2";
+    record.add(EdgeAdded{again}, {record.events.back().id});
+    const Job job = record.job();
+    CHECK(job.find("A2") != nullptr);
+}
+
+TEST_CASE("An edge that metal was cut for on another tablet meanwhile stays on the job") {
+    Record record;
+    record.add(PieceCut{"A2", TrimRole::main, 1, feet(9), {feet(10), {}}}, {}, 2);
+    const Job job = record.job();
+    REQUIRE(job.find("A2") != nullptr);
+    CHECK(job.sticks_opened == 1);
+}
+
+TEST_CASE("Changed on one tablet and taken off on another, apart: it waits for one word") {
+    Record record;
+    Edge changed = invented_eave();
+    changed.id = "A2";
+    changed.left = End::wall;
+    record.add(EdgeAdded{changed}, {record.events[1].id}, 2);
+    const Job job = record.job();
+    REQUIRE(job.conflicts.size() == 1);
+    CHECK(job.conflicts[0].thing.subject == Subject::edge);
+}
+
+TEST_CASE("The golden journal of an edge taken off gives its lines, its events and its bytes") {
+    const std::string text = golden("taken_off.journal");
+    const Bytes bytes(text.begin(), text.end());
+    const JournalRead read = read_journal(bytes);
+    CHECK(read.set_aside.empty());
+    CHECK(same_events(read.events, taken_off_record()));
+    CHECK(journal_of(taken_off_record()) == bytes);
+    std::string lines;
+    for (const Event& event : read.events) {
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+    }
+    CHECK(lines == golden("taken_off.txt"));
+}
+
+}  // namespace
+}  // namespace hemline

@@ -123,6 +123,11 @@ JointPlan plan_joint(const JointJob& job, Prefer prefer, const CuttingEffort& ef
 std::vector<JointPlan> choices(const JointJob& job, Prefer prefer,
                                const CuttingEffort& effort = {});
 
+/// Parts that show the plan's lower_bound by themselves, however it was found; none where the steps
+/// do not suffice, or edges differ in grid or stick.
+std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan,
+                                      const CuttingEffort& effort);
+
 /// The one of some choices that comes first; nullptr of none.
 const JointPlan* first_choice(const std::vector<JointPlan>& among, Prefer prefer);
 

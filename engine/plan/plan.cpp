@@ -66,8 +66,8 @@ std::string pool_of(const Edge& edge, const Trim& trim) {
 
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
     Plan plan;
-    const auto chosen =
-        divide_jointly(job, catalogue, options, draft_runs(job, catalogue, options), plan);
+    const auto chosen = first_choices(choices_by_pool(job, catalogue, options),
+                                      options.prefer.value_or(job.prefer), plan);
     for (const EdgeWork& work : job.edges) {
         judge_edge(work, job, catalogue, plan);
         plan_runs(work, job, catalogue, options, chosen, plan);
@@ -94,8 +94,13 @@ std::vector<PlanChoice> find_choices(const Job& job, const Catalogue& catalogue,
     options.effort = effort;
     options.choices = ListedChoices::all;
     Plan plan;
-    divide_jointly(open, catalogue, options, draft_runs(open, catalogue, options), plan);
+    first_choices(choices_by_pool(open, catalogue, options), open.prefer, plan);
     return plan.choices;
+}
+
+std::vector<PoolChoices> choices_by_pool(const Job& job, const Catalogue& catalogue,
+                                         const PlanOptions& options) {
+    return divide_pools(job, catalogue, options, draft_runs(job, catalogue, options));
 }
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role) {

@@ -122,6 +122,23 @@ Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& op
 std::vector<PlanChoice> find_choices(const Job& job, const Catalogue& catalogue,
                                      const CuttingEffort& effort);
 
+struct PoolRun {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+};
+
+/// A pool divided and cut as one problem, and the plans found for it.
+struct PoolChoices {
+    std::string pool, trim;
+    std::vector<PoolRun> runs;  ///< main trims and wraps; one for each edge of the job
+    JointJob job;
+    std::vector<JointPlan> plans;
+};
+
+/// What make_plan() chooses from with the same options.
+std::vector<PoolChoices> choices_by_pool(const Job& job, const Catalogue& catalogue,
+                                         const PlanOptions& options);
+
 /// The run rule of a trim on an edge: its lap (0 for a cleat) and what its two ends add.
 RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice);
 

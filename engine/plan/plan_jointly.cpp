@@ -12,12 +12,6 @@ namespace {
 /// a few edges more that can be balanced, and a better plan is looked for beside the hand.
 constexpr std::int64_t steps_of_planned_most = 600'000;
 
-struct JointPool {
-    std::string name, trim;
-    JointJob job;
-    std::vector<const Run*> runs;  ///< one for each edge of the job
-};
-
 Looks looks_of(const Edge& edge, Prefer prefer) {
     if (edge.looks != Looks::by_preference) {
         return edge.looks;
@@ -25,7 +19,7 @@ Looks looks_of(const Edge& edge, Prefer prefer) {
     return prefer == Prefer::sticks ? Looks::free : Looks::balanced;
 }
 
-void add_run(JointPool& pool, const Run& run, const Edge& edge, const Trim& trim,
+void add_run(PoolChoices& pool, const Run& run, const Edge& edge, const Trim& trim,
              const Practice& practice, Prefer prefer) {
     Length length;
     std::vector<std::optional<Length>> cut;
@@ -43,21 +37,21 @@ void add_run(JointPool& pool, const Run& run, const Edge& edge, const Trim& trim
     }
     const RunRule rule = run_rule(edge, trim, length, practice);
     pool.job.edges.push_back({rule, looks_of(edge, prefer), std::move(laid), std::move(cut)});
-    pool.runs.push_back(&run);
+    pool.runs.push_back({run.edge, run.role});
 }
 
-std::vector<JointPool> joint_pools(const Job& job, const Catalogue& catalogue, const Plan& draft,
-                                   Prefer prefer) {
-    std::vector<JointPool> pools;
+std::vector<PoolChoices> joint_pools(const Job& job, const Catalogue& catalogue, const Plan& draft,
+                                     Prefer prefer) {
+    std::vector<PoolChoices> pools;
     for (const Run& run : draft.runs) {
         const EdgeWork* work = job.find(run.edge);
         const Trim* trim = catalogue.find(run.trim);
         require(work != nullptr && trim != nullptr, "a run has its edge and its trim");
         const std::string name = pool_of(work->edge, *trim);
         auto pool = std::find_if(pools.begin(), pools.end(),
-                                 [&](const JointPool& p) { return p.name == name; });
+                                 [&](const PoolChoices& p) { return p.pool == name; });
         if (pool == pools.end()) {
-            pools.push_back({name, run.trim, {}, {}});
+            pools.push_back({name, run.trim, {}, {}, {}});
             pool = pools.end() - 1;
             pool->job.kerf = job.practice.kerf;
             pool->job.stock = stock_of(name, job, catalogue).lengths;
@@ -67,41 +61,47 @@ std::vector<JointPool> joint_pools(const Job& job, const Catalogue& catalogue, c
     return pools;
 }
 
-std::vector<ChosenDivision> divisions_in(const JointPlan& plan, const JointPool& pool) {
+std::vector<ChosenDivision> divisions_in(const JointPlan& plan, const PoolChoices& pool) {
     std::vector<ChosenDivision> divisions;
     for (std::size_t e = 0; e < pool.runs.size() && e < plan.divisions.size(); ++e) {
         if (!plan.divisions[e].pieces.empty()) {
-            divisions.push_back({pool.runs[e]->edge, pool.runs[e]->role, plan.divisions[e].pieces});
+            divisions.push_back({pool.runs[e].edge, pool.runs[e].role, plan.divisions[e].pieces});
         }
     }
     return divisions;
 }
 
-PlanChoice choice_of(const JointPlan& plan, const JointPool& pool) {
-    return {pool.trim,        pool.name,   plan.extra_laps, plan.unbalanced,         plan.sticks,
+PlanChoice choice_of(const JointPlan& plan, const PoolChoices& pool) {
+    return {pool.trim,        pool.pool,   plan.extra_laps, plan.unbalanced,         plan.sticks,
             plan.lower_bound, plan.proved, plan.bound_from, divisions_in(plan, pool)};
 }
 
 }  // namespace
 
-std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& catalogue,
-                                           const PlanOptions& options, const Plan& draft,
-                                           Plan& plan) {
-    std::vector<ChosenDivision> chosen;
+std::vector<PoolChoices> divide_pools(const Job& job, const Catalogue& catalogue,
+                                      const PlanOptions& options, const Plan& draft) {
     const Prefer prefer = options.prefer.value_or(job.prefer);
-    for (const JointPool& pool : joint_pools(job, catalogue, draft, prefer)) {
-        std::vector<JointPlan> plans;
+    std::vector<PoolChoices> pools = joint_pools(job, catalogue, draft, prefer);
+    for (PoolChoices& pool : pools) {
         if (options.choices == ListedChoices::all) {
-            plans = choices(pool.job, prefer, options.effort);
+            pool.plans = choices(pool.job, prefer, options.effort);
         } else {
             CuttingEffort effort = options.effort;
             effort.steps = std::min(effort.steps, steps_of_planned_most);
-            plans.push_back(plan_joint(pool.job, prefer, effort));
+            pool.plans.push_back(plan_joint(pool.job, prefer, effort));
         }
-        for (const JointPlan& own : plans) {
+    }
+    return pools;
+}
+
+std::vector<ChosenDivision> first_choices(const std::vector<PoolChoices>& pools, Prefer prefer,
+                                          Plan& plan) {
+    std::vector<ChosenDivision> chosen;
+    for (const PoolChoices& pool : pools) {
+        for (const JointPlan& own : pool.plans) {
             plan.choices.push_back(choice_of(own, pool));
         }
-        if (const JointPlan* first = first_choice(plans, prefer)) {
+        if (const JointPlan* first = first_choice(pool.plans, prefer)) {
             const auto divisions = divisions_in(*first, pool);
             chosen.insert(chosen.end(), divisions.begin(), divisions.end());
         }

@@ -11,12 +11,15 @@ const Trim* main_trim(const Edge& edge, const Catalogue& catalogue);
 /// Adds what keeps the edge from being planned well: readings that disagree, pitch, seam, trim.
 void judge_edge(const EdgeWork& work, const Job& job, const Catalogue& catalogue, Plan& plan);
 
-/// Divides the main and wrap runs of a draft, pool by pool, as one problem each, and adds the
-/// choices of each pool to the plan. A run keeps its division where a piece is cut, where its edge
-/// has its own style, and where the crew picked the plan.
-std::vector<ChosenDivision> divide_jointly(const Job& job, const Catalogue& catalogue,
-                                           const PlanOptions& options, const Plan& draft,
-                                           Plan& plan);
+/// Divides the main and wrap runs of a draft, pool by pool, as one problem each. A run keeps its
+/// division where a piece is cut, where its edge has its own style, and where the crew picked the
+/// plan.
+std::vector<PoolChoices> divide_pools(const Job& job, const Catalogue& catalogue,
+                                      const PlanOptions& options, const Plan& draft);
+
+/// The divisions of the first choice of each pool; adds all of them to the plan.
+std::vector<ChosenDivision> first_choices(const std::vector<PoolChoices>& pools, Prefer prefer,
+                                          Plan& plan);
 
 /// Adds the runs of one edge whose length is agreed, or the problems that keep them from being
 /// made.

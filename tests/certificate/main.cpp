@@ -1,9 +1,9 @@
-// read_certificate: checks a proof of the fewest sticks from outside.
+// read_certificate: checks a proof of the fewest sticks from outside, of `cut` or of `plan`.
 #include <fstream>
 #include <iostream>
 #include <iterator>
 
-#include "tests/certificate/reader.h"
+#include "tests/certificate/joint_file.h"
 
 namespace {
 
@@ -14,6 +14,14 @@ std::string read_file(const std::string& path) {
     }
     return {std::istreambuf_iterator<char>(file), {}};
 }
+
+constexpr const char* usage =
+    "usage: read_certificate nm|mm|in|16ths PIECES.csv CERTIFICATE.json PLAN.json\n"
+    "  the files of: hemline-cli cut PIECES.csv --unit UNIT --stock LENGTH --json "
+    "--certificate CERTIFICATE.json > PLAN.json\n"
+    "or: read_certificate --plan nm|mm|in|16ths READINGS.csv CERTIFICATE.json PLAN.json\n"
+    "  the files of: hemline-cli plan READINGS.csv --unit UNIT --json "
+    "--certificate CERTIFICATE.json > PLAN.json\n";
 
 /// Nanometres in one of a unit's names; 0 for no unit.
 certificate::Int unit_of(const std::string& name) {
@@ -27,23 +35,30 @@ certificate::Int unit_of(const std::string& name) {
 }  // namespace
 
 int main(int count, char** words) {
-    const certificate::Int unit = count == 5 ? unit_of(words[1]) : 0;
+    const std::vector<std::string> all(words + 1, words + count);
+    const bool of_plan = all.size() == 5 && all[0] == "--plan";
+    const certificate::Int unit = of_plan ? unit_of(all[1]) : all.size() == 4 ? unit_of(all[0]) : 0;
     if (unit == 0) {
-        std::cerr
-            << "usage: read_certificate nm|mm|in|16ths PIECES.csv CERTIFICATE.json PLAN.json\n"
-               "  the files of: hemline-cli cut PIECES.csv --unit UNIT --stock LENGTH --json "
-               "--certificate CERTIFICATE.json > PLAN.json\n";
+        std::cerr << usage;
         return 2;
     }
     try {
-        const auto pieces = certificate::read_pieces(read_file(words[2]), unit);
-        const auto shown = nlohmann::json::parse(read_file(words[3]));
-        const auto plan = nlohmann::json::parse(read_file(words[4]));
-        const auto wrong = certificate::wrong_with(pieces, shown, plan);
+        const std::string asked = read_file(all[of_plan ? 2 : 1]);
+        const auto shown = nlohmann::json::parse(read_file(all[of_plan ? 3 : 2]));
+        const auto plan = nlohmann::json::parse(read_file(all[of_plan ? 4 : 3]));
+        const auto wrong =
+            of_plan
+                ? certificate::wrong_with_plan(certificate::read_readings(asked, unit), shown, plan)
+                : certificate::wrong_with(certificate::read_pieces(asked, unit), shown, plan);
         for (const std::string& what : wrong) {
             std::cout << "wrong: " << what << '\n';
         }
-        if (wrong.empty()) {
+        if (wrong.empty() && of_plan) {
+            std::cout << "with " << shown["prefer"]
+                      << " first, every choice divides and cuts its edges as it must, and no plan "
+                         "within its laps and unbalanced edges uses fewer new sticks than its "
+                         "bound\n";
+        } else if (wrong.empty()) {
             std::cout << "every piece lies once on one stick, and no plan uses fewer than "
                       << plan["new_lower_bound"] << " new sticks\n";
         }

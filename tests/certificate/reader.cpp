@@ -2,9 +2,8 @@
 
 #include <algorithm>
 #include <map>
-#include <sstream>
-#include <stdexcept>
 
+#include "tests/certificate/table.h"
 #include "tests/certificate/task.h"
 
 namespace certificate {
@@ -13,18 +12,6 @@ namespace {
 
 using Json = nlohmann::json;
 __extension__ using Wide = __int128;
-
-std::vector<std::string> cells_of(const std::string& line) {
-    std::vector<std::string> cells;
-    std::istringstream text(line);
-    for (std::string cell; std::getline(text, cell, ',');) {
-        while (!cell.empty() && (cell.back() == '\r' || cell.back() == ' ')) {
-            cell.pop_back();
-        }
-        cells.push_back(cell);
-    }
-    return cells;
-}
 
 /// Lengths and how many of each.
 using Tally = std::map<Int, Int>;
@@ -144,30 +131,11 @@ void check_counts(const Json& said, const Laid& laid, Wrong& wrong) {
 }  // namespace
 
 Pieces read_pieces(const std::string& csv, Int unit_nm) {
-    std::istringstream text(csv);
-    std::string line;
-    std::getline(text, line);
-    const std::vector<std::string> header = cells_of(line);
-    const auto column = [&](const char* name) {
-        const auto at = std::find(header.begin(), header.end(), name);
-        if (at == header.end()) {
-            throw std::runtime_error(std::string("there is no column ") + name);
-        }
-        return static_cast<std::size_t>(at - header.begin());
-    };
-    const std::size_t length = column("length"), count = column("count");
+    const Table table = read_table(csv);
+    const std::size_t length = table.column("length"), count = table.column("count");
     Pieces pieces;
-    while (std::getline(text, line)) {
-        const std::vector<std::string> cells = cells_of(line);
-        if (cells.size() <= std::max(length, count)) {
-            throw std::runtime_error("a line without length and count: " + line);
-        }
-        std::size_t read = 0;
-        const Int own = std::stoll(cells[length], &read);
-        if (read != cells[length].size()) {
-            throw std::runtime_error("not a plain whole number: " + cells[length]);
-        }
-        pieces.emplace_back(own * unit_nm, std::stoll(cells[count]));
+    for (const std::vector<std::string>& row : table.rows) {
+        pieces.emplace_back(whole(row[length]) * unit_nm, whole(row[count]));
     }
     return pieces;
 }

@@ -23,6 +23,7 @@ struct DeskArguments {
     Prefer prefer = Prefer::looks;
     bool wrap = false;
     bool cleat = false;
+    std::string certificate;  ///< of `plan`: file to write the proof to; empty: none
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

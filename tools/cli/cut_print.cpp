@@ -4,9 +4,7 @@
 
 namespace hemline {
 
-Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
-    Json json;
-    std::int64_t sticks = 0, on_hand = 0;
+Json layouts_json(const CuttingJob& job, const CuttingPlan& plan) {
     Json layouts = Json::array();
     for (const Layout& layout : plan.layouts) {
         Json own;
@@ -18,6 +16,14 @@ Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
             own["cuts"].push_back(job.demand[cut].length.nm());
         }
         layouts.push_back(own);
+    }
+    return layouts;
+}
+
+Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
+    Json json;
+    std::int64_t sticks = 0, on_hand = 0;
+    for (const Layout& layout : plan.layouts) {
         sticks += layout.times;
         on_hand += job.stock[layout.stock].on_hand ? layout.times : 0;
     }
@@ -27,7 +33,7 @@ Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
     json["new_lower_bound"] = plan.lower_bound;
     json["proved"] = plan.proved;
     json["bound_from"] = plan.bound_from;
-    json["layouts"] = layouts;
+    json["layouts"] = layouts_json(job, plan);
     json["missing"] = Json::array();
     for (const CutDemand& missing : plan.missing) {
         json["missing"].push_back({{"length", missing.length.nm()}, {"count", missing.count}});

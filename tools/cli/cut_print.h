@@ -6,6 +6,9 @@
 
 namespace hemline {
 
+/// Which pieces lie on which stick: `[{"times","stock","on_hand","cuts":[…]}]`, lengths in nm.
+Json layouts_json(const CuttingJob& job, const CuttingPlan& plan);
+
 /// `{"sticks","new_sticks","lower_bound","proved","bound_from","layouts":[…],"missing":[…]}`,
 /// lengths in nm. `sticks` counts those on hand too; the bound is of new ones.
 Json cut_json(const CuttingJob& job, const CuttingPlan& plan);

@@ -99,6 +99,13 @@ std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths
     return facts;
 }
 
+PlanOptions options_of(const DeskArguments& arguments) {
+    PlanOptions options{arguments.wrap, arguments.cleat};
+    options.prefer = arguments.prefer;
+    options.choices = ListedChoices::all;
+    return options;
+}
+
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets) {
     const Result<Practice> practice = practice_for(arguments, assets.practice);
     if (!practice) {
@@ -122,10 +129,7 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     facts.insert(facts.begin(), edges.begin(), edges.end());
     Desk desk{
         replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit), assets.catalogue};
-    PlanOptions options{arguments.wrap, arguments.cleat};
-    options.prefer = arguments.prefer;
-    options.choices = ListedChoices::all;
-    desk.plan = make_plan(desk.job, assets.catalogue, options);
+    desk.plan = make_plan(desk.job, assets.catalogue, options_of(arguments));
     if (arguments.style) {
         desk.plan.choices.clear();  // each run is as asked for
     }

@@ -34,6 +34,9 @@ struct Desk {
     Catalogue catalogue = {};
 };
 
+/// How a readings file is planned: all choices, in the asked order.
+PlanOptions options_of(const DeskArguments& arguments);
+
 /// Reads the file, folds it into a job under the asked style and stock, and plans it; says on
 /// stderr what kept it from doing so. With `--unit mm` cuts lie on whole millimetres.
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);

@@ -180,6 +180,8 @@ void add_steps(CLI::App& steps, Asked& asked) {
 void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& plan = *app.add_subcommand("plan", "cut list, sticks and proof of a readings file");
     add_desk(plan, asked.plan);
+    plan.add_option("--certificate", asked.plan.certificate, "file for the proof (JSON)")
+        ->excludes(plan.get_option("--style"));
     plan.final_callback([&asked] { asked.exit = plan_readings(asked.plan); });
 
     add_cut(*app.add_subcommand("cut", "cut pieces from the fewest sticks, with the proof"), asked);

@@ -268,6 +268,25 @@ TEST_CASE("A joint certificate that claims a stick more, or leaves a part out, i
     CHECK(tampered >= 20);
 }
 
+TEST_CASE("Every bound of a hundred small roofs is shown by parts alone, wherever it came from") {
+    int from_elsewhere = 0, not_shown = 0;
+    for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+        const auto stock = seed % 4 == 0 ? reference::Stock::mixed : reference::Stock::one_length;
+        const JointJob job =
+            seed % 4 == 1 ? reference::odd_joint_job(seed) : reference::joint_job(seed, 12, stock);
+        for (JointPlan& plan : choices(job, Prefer::sticks)) {
+            from_elsewhere += plan.parts.empty() ? 1 : 0;
+            plan.parts = parts_of_bound(job, plan, {40'000'000, {}});
+            not_shown += plan.parts.empty() ? 1 : 0;
+            CAPTURE(seed);
+            CHECK((plan.parts.empty() || joint_checker::wrong_parts(job, plan) == ""));
+        }
+    }
+    MESSAGE(from_elsewhere << " bounds from elsewhere than parts; not shown: " << not_shown);
+    CHECK(from_elsewhere > 100);
+    CHECK(not_shown == 0);
+}
+
 TEST_CASE(
     "Looks and laps first are even edges at the fewest laps, from as few sticks as there are") {
     std::mt19937 random(4);

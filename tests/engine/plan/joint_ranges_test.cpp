@@ -75,7 +75,7 @@ std::optional<std::int64_t> cost_in(const reference::Way& way, std::size_t of_cl
         if (cut < ranges[i].least || cut > ranges[i].most) {
             return std::nullopt;
         }
-        cost += joint_checker::worth_of(worths, cut.nm());
+        cost += worth_of(worths, cut);
     }
     return cost;
 }

@@ -1,0 +1,29 @@
+// An independent reader of `plan --certificate FILE`: checks in whole numbers that every choice of
+// every pool divides its edges as it must, lies on its sticks, and that none within its laps and
+// unbalanced edges takes fewer. Shares no code with Hemline, and links none.
+#pragma once
+
+#include "tests/certificate/joint_task.h"
+#include "tests/certificate/reader.h"
+
+namespace certificate {
+
+/// An edge's name, its length in nanometres, and how it must look: balanced, free, or nothing.
+struct Reading {
+    std::string edge;
+    Int length = 0;
+    std::string looks;
+};
+using Readings = std::vector<Reading>;
+
+/// Reads the columns `edge,length`, plain whole numbers in units of `unit_nm`, and `looks` where
+/// there is one. Throws std::runtime_error where the others are not.
+Readings read_readings(const std::string& csv, Int unit_nm);
+
+/// Everything wrong with the certificate or the plan, in words; empty when all is shown. `plan`:
+/// what `plan --json` printed for the same readings.
+std::vector<std::string> wrong_with_plan(const Readings& readings,
+                                         const nlohmann::json& certificate,
+                                         const nlohmann::json& plan);
+
+}  // namespace certificate

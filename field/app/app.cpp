@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
+#include "engine/record/about_edge.h"
 #include "engine/work/job_sections.h"
 #include "field/app/demo.h"
 #include "field/app/draw_place.h"
@@ -12,25 +13,6 @@
 #include "field/store/folders.h"
 
 namespace hemline {
-
-namespace {
-
-/// The edge a fact is about; empty when it is about the job.
-std::string edge_in(const Fact& fact) {
-    return std::visit(
-        [](const auto& said) -> std::string {
-            if constexpr (requires {
-                              { said.edge } -> std::convertible_to<std::string>;
-                          }) {
-                return said.edge;
-            } else {
-                return {};
-            }
-        },
-        fact);
-}
-
-}  // namespace
 
 App::App(Assets assets, AppOptions options)
     : assets_(std::move(assets)),
@@ -45,6 +27,9 @@ App::App(Assets assets, AppOptions options)
     state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
     state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
+    if (!options_.screen.people.empty()) {
+        held_by(options_.screen.people.back());
+    }
     state_.promised = options_.promised;
     const Platform& platform = options_.platform;
     state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
@@ -95,9 +80,11 @@ void App::act(const Wish& wish) {
     if (wish.put_off_scale || wish.scale_by) {
         keep_scale(wish);
     }
-    if (wish.hold_by) {
-        state_.by = *wish.hold_by;
+    if (wish.hold) {
+        hold(options_.screen.people, *wish.hold);
+        held_by(*wish.hold);
         go({state_.job.name.empty() ? Place::jobs : Place::roof, {}});
+        keep_screen();
     }
     if (wish.open_job) {
         open_job(*wish.open_job);
@@ -167,6 +154,13 @@ void App::go(Where where) {
     if (state_.where.place == Place::choices && state_.choices.empty() && !state_.looking) {
         look_for_choices();
     }
+}
+
+/// Who writes from now on, and which way the screens are.
+void App::held_by(const Person& person) {
+    state_.by = person.name;
+    state_.way = person.way;
+    state_.people = options_.screen.people;
 }
 
 void App::keep_scale(const Wish& wish) {
@@ -246,8 +240,9 @@ void App::open_job(const std::filesystem::path& folder) {
     for (const FileSetAside& stretch : journal_->record().set_aside) {
         add_notice(explain(stretch));
     }
-    if (!state_.events.empty() && !state_.events.back().by.empty()) {
-        state_.by = state_.events.back().by;
+    const bool unknown_here = options_.screen.people.empty();
+    if (unknown_here && !state_.events.empty() && !state_.events.back().by.empty()) {
+        held_by({state_.events.back().by, usual_way(state_.events.back().by)});
     }
 }
 

@@ -111,6 +111,7 @@ class App {
     void list_jobs();
     void keep_scale(const Wish& wish);
     void keep_screen();
+    void held_by(const Person& person);
     // What lies outside the job, in hand_over.cpp.
     void carry();
     void hear_crew();
@@ -128,6 +129,7 @@ class App {
     void run(Errand errand, const Drafts& drafts);
     void back_up();
     bool give(const std::string& name, std::string_view kind, const Bytes& bytes);
+    void print_day(const Drafts& drafts);
     void put_on_paper(Errand errand, bool a4);
     void note_backup_age();
 

@@ -49,6 +49,10 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_section(ui, state, drafts);
         case Place::send_back:
             return draw_send_back(ui, state, drafts);
+        case Place::look:
+            return draw_look(ui, state);
+        case Place::day:
+            return draw_day(ui, state, drafts);
         case Place::apart:
             return draw_apart(ui, state, drafts);
         case Place::hand_over:

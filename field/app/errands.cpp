@@ -1,10 +1,12 @@
 // What a touch asks the machine for: a job as a file, a piece on paper or as a drawing.
+#include "engine/handover/day_page.h"
 #include "engine/handover/dxf.h"
 #include "engine/handover/piece_papers.h"
 #include "engine/handover/svg.h"
 #include "engine/work/piece_pattern.h"
 #include "field/app/app.h"
 #include "field/screens/edge_view.h"
+#include "field/store/clock.h"
 
 namespace hemline {
 
@@ -44,12 +46,24 @@ void App::run(Errand errand, const Drafts& drafts) {
                 platform.ask_promise();
             }
             break;
+        case Errand::print_day:
+            print_day(drafts);
+            break;
         case Errand::print_card:
         case Errand::print_templates:
         case Errand::give_svg:
         case Errand::give_dxf:
             put_on_paper(errand, drafts.paper_a4);
             break;
+    }
+}
+
+void App::print_day(const Drafts& drafts) {
+    if (options_.platform.print && drafts.day_ms) {
+        const DaySpan day = day_around(*drafts.day_ms);
+        options_.platform.print(day_page(day_sheet(state_.job, state_.events, day),
+                                         day_name({day.from_ms, 0}),
+                                         drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time));
     }
 }
 

@@ -15,6 +15,7 @@
 #include "engine/work/roof_outline.h"
 #include "field/app/outside.h"
 #include "field/store/assets.h"
+#include "field/store/people.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -32,6 +33,8 @@ enum class Place {
     spoiled,
     steps,
     send_back,
+    look,  ///< an edge's values against practice, for the foreman
+    day,   ///< what was done on one day
     history,
     person,
     calibrate,
@@ -81,7 +84,9 @@ struct State {
     bool looking = false;                ///< more of them may be found yet
     std::vector<Event> events;
     Where where;
-    std::string by;  ///< who holds the tablet
+    std::string by;              ///< who holds the tablet
+    Way way = Way::cut;          ///< and what for
+    std::vector<Person> people;  ///< who has held it, the latest last
     Saving saving = Saving::nothing;
     std::string saved;   ///< "saved 9:41", "saving", "not saved"
     std::string notice;  ///< one sentence from the app: a torn tail was set aside, …
@@ -148,10 +153,12 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
-    float px_per_mm = 0;        ///< of the screen being measured, 0: not begun
-    bool lay_card = true;       ///< it is measured by a bank card, or by the tape
-    bool digits_shown = false;  ///< where letters and digits take turns
-    bool naming_job = false;    ///< the name is a new job's, not a person's
+    std::optional<Way> way;              ///< what the person is to do, when it is chosen
+    std::optional<std::int64_t> day_ms;  ///< a time on the day that is looked at
+    float px_per_mm = 0;                 ///< of the screen being measured, 0: not begun
+    bool lay_card = true;                ///< it is measured by a bank card, or by the tape
+    bool digits_shown = false;           ///< where letters and digits take turns
+    bool naming_job = false;             ///< the name is a new job's, not a person's
     EdgeDraft edge;
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
@@ -168,6 +175,7 @@ enum class Errand {
     ask_promise,
     print_card,
     print_templates,
+    print_day,
     give_svg,
     give_dxf
 };
@@ -188,7 +196,7 @@ struct Wish {
     std::optional<EventId> pick;  ///< of what was made apart, this is to stand
     std::optional<OutsideWish> outside;
     std::optional<Errand> errand;
-    std::optional<std::string> hold_by;  ///< this person holds the tablet now
+    std::optional<Person> hold;  ///< this person holds the tablet now
 };
 
 }  // namespace hemline

@@ -1,5 +1,7 @@
 #include "field/screens/edge_view.h"
 
+#include <algorithm>
+
 #include "engine/work/order.h"
 #include "field/screens/frame.h"
 
@@ -26,29 +28,55 @@ TrimRole role_of(Each each) {
     return each == Each::cleat_piece ? TrimRole::cleat : TrimRole::main;
 }
 
-NextWork work_of_step(const EdgeWork& work, const Step& step) {
-    const std::string& id = work.edge.id;
+NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step) {
     const std::string name = title_of(work.edge);
     NextWork next;
-    next.where = {Place::steps, id, TrimRole::main, step.piece, ReadingOf::edge};
+    next.where = made_at(work, step);
     if (step.rule->asks == Asks::cut) {
-        next.where.place = Place::card;
-        next.where.role = role_of(step.rule->each);
         next.label = "Next cut";
         next.what = "Cut " + std::string(piece_word(next.where.role)) + std::to_string(step.piece) +
                     " of " + name;
     } else if (step.rule->asks == Asks::remainder) {
-        next.where = {Place::reading, id, TrimRole::main, step.piece, ReadingOf::remainder};
         next.label = "Measure what is left";
         next.what = name + ": measure for the last piece";
     } else {
         next.label = step.rule->asks == Asks::tick ? "Tick off" : "Next step";
         next.what = name + ": " + step.action;
     }
+    if (state.way == Way::learn) {
+        next.where.place = Place::steps;
+        next.label = "Show me how";
+    }
     return next;
 }
 
+/// The foreman's next: an edge to look at, what was made apart, and when there is neither the day.
+NextWork next_to_tick(const State& state) {
+    for (const EdgeWork& work : state.job.edges) {
+        if (status_on(state, work) == EdgeStatus::to_tick) {
+            const std::string name = title_of(work.edge);
+            return {{Place::look, work.edge.id}, "Look at it", name + " waits for your tick"};
+        }
+    }
+    if (!state.job.conflicts.empty()) {
+        return {{Place::apart, {}}, "Pick one", "Two tablets wrote one thing apart"};
+    }
+    return {{Place::day, {}}, "Day sheet", "No edge waits for your tick"};
+}
+
 }  // namespace
+
+Where made_at(const EdgeWork& work, const Step& step) {
+    Where where{Place::steps, work.edge.id, TrimRole::main, step.piece, ReadingOf::edge};
+    if (step.rule->asks == Asks::cut) {
+        where.place = Place::card;
+        where.role = role_of(step.rule->each);
+    } else if (step.rule->asks == Asks::remainder) {
+        where.place = Place::reading;
+        where.reading_of = ReadingOf::remainder;
+    }
+    return where;
+}
 
 const EdgeWork* edge_of(const State& state, std::string_view edge) { return state.job.find(edge); }
 
@@ -99,18 +127,31 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
     if (!next) {
         return {{Place::steps, id}, "Look at it", name + ": finished"};
     }
-    return work_of_step(work, steps[*next]);
+    return work_of_step(state, work, steps[*next]);
 }
 
 std::optional<NextWork> next_work(const State& state) {
+    if (state.way == Way::tick_off && !state.job.edges.empty()) {
+        return next_to_tick(state);
+    }
     const std::vector<EdgeNext> all =
         whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
     if (all.empty()) {
         return std::nullopt;
     }
-    NextWork next = next_work_on(state, *state.job.find(all.front().edge));
-    next.waits_for = all.front().waits_for;
+    const auto can_be_done = [](const EdgeNext& next) {
+        return next.waits_for.empty() && next.status != EdgeStatus::to_tick;
+    };
+    const auto first = std::find_if(all.begin(), all.end(), can_be_done);
+    const EdgeNext& chosen = first == all.end() ? all.front() : *first;
+    NextWork next = next_work_on(state, *state.job.find(chosen.edge));
+    next.waits_for = chosen.waits_for;
     return next;
+}
+
+Where opened(const State& state, const EdgeWork& work) {
+    return state.way == Way::tick_off ? Where{Place::look, work.edge.id}
+                                      : next_work_on(state, work).where;
 }
 
 }  // namespace hemline

@@ -26,8 +26,15 @@ struct NextWork {
     std::string what;            ///< one line: "Cut piece 2 of eave C"
     std::string waits_for = {};  ///< of the whole roof's next: why nothing can be done yet
 };
+/// Who learns stays with the steps, which lead to the card and the reading.
 NextWork next_work_on(const State& state, const EdgeWork& work);
-/// What comes next on the whole roof, in the order of fitting; nullopt when all is finished.
+/// Where the cut or the reading that a step asks for is made.
+Where made_at(const EdgeWork& work, const Step& step);
+/// What comes next on the whole roof, in the order of fitting, for who holds the tablet: the
+/// foreman looks at what waits for a tick, the others pass over it as long as there is other work.
+/// nullopt when all is finished.
 std::optional<NextWork> next_work(const State& state);
+/// Where a touch on the edge leads: the foreman to its values, the others to its next work.
+Where opened(const State& state, const EdgeWork& work);
 
 }  // namespace hemline

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 #include <cctype>
-#include <cstdio>
-#include <ctime>
 #include <string_view>
 
 #include "field/screens/key_grid.h"
@@ -205,22 +203,6 @@ std::string title_of(const Edge& edge) {
     return kind + " " + edge.id;
 }
 
-std::string clock_time(HybridTime when) {
-    const std::time_t seconds = static_cast<std::time_t>(when.wall_ms / 1000);
-    std::tm local{};
-    localtime_r(&seconds, &local);
-    char text[16];
-    std::snprintf(text, sizeof text, "%d:%02d", local.tm_hour, local.tm_min);
-    return text;
-}
-
-std::string day_and_time(HybridTime when) {
-    const std::time_t seconds = static_cast<std::time_t>(when.wall_ms / 1000);
-    std::tm local{};
-    localtime_r(&seconds, &local);
-    char text[32];
-    std::strftime(text, sizeof text, "%b %Y, ", &local);
-    return std::to_string(local.tm_mday) + " " + text + clock_time(when);
-}
+std::string day_and_time(HybridTime when) { return day_name(when) + ", " + clock_time(when); }
 
 }  // namespace hemline

@@ -13,6 +13,7 @@
 
 #include "field/app/state.h"
 #include "field/screens/actions.h"
+#include "field/store/clock.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -49,8 +50,6 @@ float band_height(const Ui& ui, const std::string& words, float w);
 
 /// "Eave C".
 std::string title_of(const Edge& edge);
-/// "9:41", local time of an event.
-std::string clock_time(HybridTime when);
 /// "4 May 2026, 9:41".
 std::string day_and_time(HybridTime when);
 

@@ -1,5 +1,5 @@
-// Who holds the tablet, or what a new job is called: a name by letters, by keyboard, or one used
-// before.
+// Who holds the tablet and what for, or what a new job is called: a name by letters, by keyboard,
+// or one used before.
 #include <algorithm>
 
 #include "field/screens/frame.h"
@@ -51,12 +51,34 @@ std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
     return tapped;
 }
 
+/// What the person is to do.
+Way way_chosen(const State& state, const Drafts& drafts) {
+    if (drafts.way) {
+        return *drafts.way;
+    }
+    return drafts.name.empty() ? state.way : way_of(state.people, drafts.name);
+}
+
+/// The three ways, as buttons.
+void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
+    const Way chosen = way_chosen(state, drafts);
+    const std::vector<Box> places = columns(row, static_cast<int>(ways.size()), ui.mm(3));
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        const std::string word(word_of(ways[i]));
+        if (ui.button("way " + word, word, places[i],
+                      ways[i] == chosen ? Look::chosen : Look::plain)) {
+            drafts.way = ways[i];
+        }
+    }
+}
+
 }  // namespace
 
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    const bool ready = !drafts.name.empty();
-    const char* const title = drafts.naming_job ? "New job · its name" : "Who holds the tablet?";
+    const bool ready = !drafts.name.empty() || drafts.way;
+    const char* const title =
+        drafts.naming_job ? "New job · its name" : "Who holds the tablet, and what for?";
     const Frame frame =
         open_frame(ui, state, title,
                    {{"leave", "Back"},
@@ -74,10 +96,15 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     } else {
         take_left(known, known.w * 0.4F);
     }
-    take_top(body, ui.mm(4));
-    ui.text(shown.x, shown.y + ui.mm(1), ready ? drafts.name : "…", Size::title);
-    if (const std::string name = draw_names(ui, names, known); !name.empty()) {
-        wish.hold_by = name;
+    take_top(body, ui.mm(3));
+    const std::string name = drafts.way && drafts.name.empty() ? state.by : drafts.name;
+    ui.text(shown.x, shown.y + ui.mm(1), ready ? name : "…", Size::title);
+    if (const std::string tapped = draw_names(ui, names, known); !tapped.empty()) {
+        wish.hold = Person{tapped, drafts.way.value_or(way_of(state.people, tapped))};
+    }
+    if (!drafts.naming_job) {
+        draw_ways(ui, state, drafts, take_top(body, ui.mm(target_min)));
+        take_top(body, ui.mm(3));
     }
     draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
     if (frame.tapped == "leave") {
@@ -88,7 +115,7 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
         if (drafts.naming_job) {
             wish.start_job = drafts.name;
         } else {
-            wish.hold_by = drafts.name;
+            wish.hold = Person{name, way_chosen(state, drafts)};
         }
     }
     return wish;

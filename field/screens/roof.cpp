@@ -7,85 +7,18 @@
 #include "field/screens/draw_roof_plan.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/roof_people.h"
+#include "field/screens/roof_rows.h"
 #include "field/screens/roof_ways.h"
 #include "field/screens/screens.h"
-#include "field/screens/status_mark.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 17;
 constexpr float low_mm = 75;  // a body as low scrolls whole
 constexpr float words_part = 0.24F, words_part_missed = 0.42F;
 constexpr float plan_part = 0.6F;  // of the list's height that the roof drawn takes, upright
-
-/// Its readings, when they were made apart; empty: they were not.
-std::string lengths_apart(const State& state, const EdgeWork& work) {
-    std::string words;
-    for (const Conflict& conflict : state.job.conflicts) {
-        if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
-            continue;
-        }
-        for (const RecordedReading& reading : work.readings) {
-            if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
-                words += (words.empty() ? "" : " or ") + print_length(reading.length, state.marks);
-            }
-        }
-    }
-    return words;
-}
-
-std::string length_words(const State& state, const EdgeWork& work) {
-    if (std::string apart = lengths_apart(state, work); !apart.empty()) {
-        return apart;
-    }
-    const std::optional<Length> length = work.length(state.job.practice);
-    if (length) {
-        return print_length(*length, state.marks);
-    }
-    for (const RecordedReading& reading : work.readings) {
-        if (reading.of == ReadingOf::edge && !reading.struck) {
-            return print_length(reading.length, state.marks) + ", once";
-        }
-    }
-    return "no reading";
-}
-
-/// What is wrong with an edge that is read and has its pitch; empty when nothing is.
-std::string problem_on(const State& state, const std::string& edge) {
-    for (const PlanProblem& problem : state.plan.problems) {
-        if (problem.edge == edge && problem.severity == Severity::problem &&
-            state.job.find(edge)->edge.pitch) {
-            return problem.what;
-        }
-    }
-    return "";
-}
-
-void draw_edge_row(Ui& ui, const State& state, const EdgeWork& work, Box row, Wish& wish) {
-    const EdgeStatus status = status_on(state, work);
-    if (ui.area("edge " + work.edge.id, row)) {
-        wish.go = next_work_on(state, work).where;
-    }
-    const float radius = ui.mm(5.5F);
-    const float cx = row.x + radius + ui.mm(1);
-    draw_status_mark(ui, cx, row.mid_y(), radius, status, work.edge.id);
-    const float x = row.x + 2 * radius + ui.mm(5);
-    const float line = ui.line_height(Size::bold);
-    const float top = row.mid_y() - line;
-    const float w = row.right() - x;
-    ui.text(x, top, ui.shortened(length_words(state, work), Size::bold, w), Size::bold);
-    const std::string problem = problem_on(state, work.edge.id);
-    const std::string under = std::string(spoken(status)) + " · " +
-                              (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
-                                                     std::string(spoken(work.edge.right))
-                                               : "! " + problem);
-    ui.text(x, top + line + ui.mm(0.5F), ui.shortened(under, Size::small, w), Size::small,
-            Align::left, ui.colours().soft);
-    ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
-                      ui.mm(0.2F));
-}
 
 std::int64_t pieces_to_cut(const Plan& plan) {
     std::int64_t left = 0;
@@ -133,20 +66,25 @@ float draw_sticks(Ui& ui, const State& state, Box box) {
 void draw_plan(Ui& ui, const State& state, Box box, Wish& wish) {
     const std::string touched = draw_roof_plan(ui, state, box);
     if (const EdgeWork* const work = edge_of(state, touched)) {
-        wish.go = next_work_on(state, *work).where;
+        wish.go = opened(state, *work);
     }
 }
 
 void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, Box& side) {
     const float top = side.y;
     float y = side.y;
-    y += ui.paragraph(side.x, y, side.w, "Next", Size::bold, ui.colours().soft);
+    if (state.way != Way::tick_off) {
+        y += ui.paragraph(side.x, y, side.w, "Next", Size::bold, ui.colours().soft);
+    }
     y += ui.paragraph(
         side.x, y, side.w,
         next ? next->what
              : (state.job.edges.empty() ? "Add the first edge" : "Every edge is finished"),
         Size::title);
-    y += ui.mm(5);
+    if (state.way == Way::tick_off) {
+        y += ui.paragraph(side.x, y, side.w, glance_words(state)) + ui.mm(1);
+    }
+    y += ui.mm(3);
     take_top(side, y - top);
 }
 
@@ -170,9 +108,7 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
         take_top(list, draw_roof_words(ui, state, list) + ui.mm(2));
     }
     take_top(list, draw_band(ui, hook_doubt(state.job), list));
-    for (const EdgeWork& work : state.job.edges) {
-        draw_edge_row(ui, state, work, take_top(list, ui.mm(row_mm)), wish);
-    }
+    draw_edge_rows(ui, state, list, wish);
     take_top(list, ui.mm(5));
     take_top(list, draw_sticks(ui, state, list));
     ui.end_scroll(list.y - top);
@@ -180,16 +116,20 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 
 void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
                Wish& wish) {
-    if (!ui.portrait() && state.outline) {
-        Box left = take_left(body, body.w * 0.5F);
-        take_left(body, ui.mm(6));
-        const bool missed = state.outline->outline.state == OutlineState::misses;
-        const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
-        take_bottom(left, ui.mm(1));
-        draw_plan(ui, state, left, wish);
-        ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));
+    if (ui.portrait() || !state.outline) {
+        draw_people(ui, state, body, wish);
+        draw_list(ui, state, next, body, state.outline.has_value(), wish);
+        return;
     }
-    draw_list(ui, state, next, body, ui.portrait() && state.outline, wish);
+    Box left = take_left(body, body.w * 0.5F);
+    take_left(body, ui.mm(6));
+    draw_people(ui, state, body.h < ui.mm(low_mm) ? body : left, wish);
+    const bool missed = state.outline->outline.state == OutlineState::misses;
+    const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
+    take_bottom(left, ui.mm(1));
+    draw_plan(ui, state, left, wish);
+    ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));
+    draw_list(ui, state, next, body, false, wish);
 }
 
 }  // namespace
@@ -202,7 +142,7 @@ Wish draw_roof(Ui& ui, const State& state) {
                    {{"jobs", "Jobs"},
                     {"add edge", "Add, change\nan edge"},
                     {"history", "Record,\nundo"},
-                    {"by", "Held by\n" + state.by},
+                    {"by", "Somebody\nelse"},
                     {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
     draw_body(ui, state, next, frame.body, wish);
     if (frame.tapped == "next" && next) {

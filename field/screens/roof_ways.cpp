@@ -7,16 +7,19 @@ namespace hemline {
 
 namespace {
 
-struct Way {
+struct Elsewhere {
     Place place;
     const char* name;
     std::string label;
 };
 
-std::vector<Way> ways_from(const State& state) {
-    std::vector<Way> ways;
+std::vector<Elsewhere> ways_from(const State& state) {
+    std::vector<Elsewhere> ways;
     if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
         ways.push_back({Place::apart, "apart", "! " + std::to_string(apart) + " made\napart"});
+    }
+    if (state.way == Way::tick_off) {
+        ways.push_back({Place::day, "day", "Day\nsheet"});
     }
     if (!state.plan.runs.empty()) {
         ways.push_back({Place::sticks, "sticks", "Sticks\nand plans"});
@@ -30,6 +33,22 @@ std::vector<Way> ways_from(const State& state) {
     return ways;
 }
 
+/// At most four beside one another.
+std::vector<Box> places_for(const Ui& ui, std::size_t count, Box& box) {
+    constexpr std::size_t wide_most = 4;
+    const std::size_t lines = (count + wide_most - 1) / wide_most;
+    const std::size_t wide = (count + lines - 1) / lines;
+    std::vector<Box> places;
+    for (std::size_t line = 0; line < lines; ++line) {
+        take_top(box, line > 0 ? ui.mm(3) : 0);
+        for (const Box& place :
+             columns(take_top(box, ui.mm(14)), static_cast<int>(wide), ui.mm(3))) {
+            places.push_back(place);
+        }
+    }
+    return places;
+}
+
 /// Beside the only way, or below several.
 void draw_backup_age(Ui& ui, const State& state, bool beside, Box place, Box& box) {
     const Box words = beside ? place : box;
@@ -41,16 +60,15 @@ void draw_backup_age(Ui& ui, const State& state, bool beside, Box place, Box& bo
 }  // namespace
 
 void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
-    const std::vector<Way> ways = ways_from(state);
+    const std::vector<Elsewhere> ways = ways_from(state);
     if (ways.empty()) {
         return;
     }
     const bool backup_alone = ways.size() == 1 && state.can.gives_files;
-    const int wide = backup_alone ? 2 : static_cast<int>(ways.size());
-    const std::vector<Box> places = columns(take_top(box, ui.mm(14)), wide, ui.mm(3));
+    const std::vector<Box> places = places_for(ui, backup_alone ? 2 : ways.size(), box);
     std::vector<std::string> labels;
     labels.reserve(ways.size());
-    for (const Way& way : ways) {
+    for (const Elsewhere& way : ways) {
         labels.push_back(way.label);
     }
     const Size largest = ui.label_size(labels, places.front());

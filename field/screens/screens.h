@@ -22,6 +22,10 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_calibrate(Ui& ui, const State& state, Drafts& drafts);
 /// The foreman says what is to mend.
 Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts);
+/// One edge's values against practice; the foreman ticks it off or sends it back.
+Wish draw_look(Ui& ui, const State& state);
+/// What was done on one day, by whom.
+Wish draw_day(Ui& ui, const State& state, Drafts& drafts);
 Wish draw_history(Ui& ui, const State& state);
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts);
 /// The sticks of one pool, drawn to scale, with their proof; where.edge and role say which pool.

@@ -59,7 +59,8 @@ Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
                        ui.mm(2));
     draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::steps, work->edge.id};
+        wish.go =
+            state.way == Way::tick_off ? opened(state, *work) : Where{Place::steps, work->edge.id};
     } else if (frame.tapped == "send" && ready) {
         reason = drafts.name;
     }

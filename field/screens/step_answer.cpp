@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "engine/work/edge_values.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/keypad.h"
 #include "field/screens/readback.h"
@@ -49,38 +50,6 @@ Answer answer_of(const State& state, const Step& step, const Drafts& drafts, boo
             break;
     }
     return answer;
-}
-
-std::string limits_of(const Step& step, Marks marks) {
-    std::string words;
-    if (step.length_least) {
-        words = "at least " + print_length(*step.length_least, marks);
-    }
-    if (step.length_most) {
-        words +=
-            (words.empty() ? "at most " : ", at most ") + print_length(*step.length_most, marks);
-    }
-    if (step.count_least) {
-        words = "at least " + std::to_string(*step.count_least);
-    }
-    if (step.count_most) {
-        words += (words.empty() ? "at most " : ", at most ") + std::to_string(*step.count_most);
-    }
-    return words.empty() ? "" : "Practice: " + words + ".";
-}
-
-std::string value_of(const Answer& answer, Marks marks) {
-    switch (answer.kind) {
-        case AnswerKind::length:
-            return print_length(answer.length, marks);
-        case AnswerKind::count:
-            return std::to_string(answer.count);
-        case AnswerKind::seen:
-            return answer.seen;
-        case AnswerKind::done:
-            break;
-    }
-    return "done";
 }
 
 void press_count(Drafts& drafts, char key) {
@@ -184,18 +153,17 @@ float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& dr
         return draw_band(ui, refused, box);
     }
     const std::string limits = limits_of(step, state.marks);
-    return limits.empty() ? 0 : ui.paragraph(box.x, box.y, box.w, limits) + ui.mm(2);
+    return limits.empty()
+               ? 0
+               : ui.paragraph(box.x, box.y, box.w, "Practice: " + limits + ".") + ui.mm(2);
 }
 
 Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
                  const Step& step, Drafts& drafts) {
     Wish wish;
     const std::string& id = work.edge.id;
-    if (tapped == "to card") {
-        const NextWork next = next_work_on(state, work);
-        wish.go = next.where;
-    } else if (tapped == "to reading") {
-        wish.go = Where{Place::reading, id, TrimRole::main, step.piece, ReadingOf::remainder};
+    if (tapped == "to card" || tapped == "to reading") {
+        wish.go = made_at(work, step);
     } else if (tapped == "send back") {
         wish.go = Where{Place::send_back, id};
     } else if (tapped == "tick") {
@@ -215,34 +183,6 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
                              answer, outside,       outside.empty() ? "" : state.by};
     }
     return wish;
-}
-
-void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
-    const std::vector<Step> steps = steps_on(state, work);
-    Box list = ui.begin_scroll("values " + work.edge.id, box);
-    const float top = list.y;
-    for (const DoneStep& done : work.steps) {
-        if (done.step.answer.kind == AnswerKind::done && done.step.exception.empty()) {
-            continue;
-        }
-        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& candidate) {
-            return candidate.rule->id == done.step.step && candidate.piece == done.step.piece;
-        });
-        const std::string action = step == steps.end() ? done.step.step : step->action;
-        const std::string who = done.by + " " + clock_time(done.when);
-        ui.text(list.x, list.y, value_of(done.step.answer, state.marks), Size::bold);
-        ui.text(list.right(), list.y + ui.mm(1), who, Size::small, Align::right, ui.colours().soft);
-        take_top(list, ui.line_height(Size::bold));
-        take_top(list, ui.paragraph(list.x, list.y, list.w, action, Size::small));
-        if (!done.step.exception.empty()) {
-            take_top(list, ui.paragraph(list.x, list.y, list.w,
-                                        "! " + done.step.exception + " Noted by " +
-                                            done.step.exception_by + ".",
-                                        Size::small));
-        }
-        take_top(list, ui.mm(1.5F));
-    }
-    ui.end_scroll(list.y - top);
 }
 
 }  // namespace hemline

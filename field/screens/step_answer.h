@@ -37,7 +37,4 @@ float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& dr
 Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
                  const Step& step, Drafts& drafts);
 
-/// Every answer of the edge beside its rule, exceptions by name.
-void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box);
-
 }  // namespace hemline

@@ -10,6 +10,7 @@
 #include "field/screens/readback.h"
 #include "field/screens/screens.h"
 #include "field/screens/step_answer.h"
+#include "field/screens/values.h"
 
 namespace hemline {
 

@@ -29,6 +29,10 @@ bool take_line(const std::string& line, ScreenScale& scale) {
         scale.put_off = true;
         return true;
     }
+    if (const std::optional<Person> person = person_of(line)) {
+        hold(scale.people, *person);
+        return true;
+    }
     float px = 0;
     int end = 0;
     const bool read = std::sscanf(line.c_str(), "%12f px/mm%n", &px, &end) == 1 &&
@@ -62,7 +66,13 @@ std::string print(const ScreenScale& scale) {
     } else if (scale.put_off) {
         text = "later\n";
     }
-    return text + (scale.left_hand ? "left hand\n" : "right hand\n");
+    text += scale.left_hand ? "left hand\n" : "right hand\n";
+    for (const Person& person : scale.people) {
+        if (const std::string line = print_person(person); person_of(line)) {
+            text += line + "\n";
+        }
+    }
+    return text;
 }
 
 /// Writes the draft beside the file and puts it in its place.

@@ -1,24 +1,27 @@
-// How this device's screen is set: pixels in a millimetre, and whose hand works it. Part of no job.
+// How this device's screen is set: pixels in a millimetre, whose hand works it, and who has held
+// it. Part of no job.
 #pragma once
 
 #include <filesystem>
 #include <optional>
 
 #include "engine/result.h"
+#include "field/store/people.h"
 
 namespace hemline {
 
 constexpr float px_per_mm_least = 2, px_per_mm_most = 40;
 
 struct ScreenScale {
-    std::optional<float> px_per_mm;  ///< of window pixels; nothing when nobody measured it
-    bool put_off = false;            ///< the crew was asked, and said not now
-    bool left_hand = false;          ///< the left thumb works it
+    std::optional<float> px_per_mm;   ///< of window pixels; nothing when nobody measured it
+    bool put_off = false;             ///< the crew was asked, and said not now
+    bool left_hand = false;           ///< the left thumb works it
+    std::vector<Person> people = {};  ///< who has held it, the latest last
 };
 
 /// What …/hemline/screen says; nothing known where there is no such file. Problem: it cannot be
 /// read, or has other lines than "N px/mm" (2 to 40), "later",
-/// "left hand" and "right hand".
+/// "left hand", "right hand", and people like "cut Ada".
 Result<ScreenScale> read_screen_scale();
 
 /// Writes it there, whole or not at all. Problem: it cannot be written.

@@ -128,6 +128,13 @@ struct StepsArguments {
     Output output = Output::text;
 };
 
+struct DayArguments {
+    std::string job, day;
+    std::string html;  ///< file to write; empty: none
+    Paper paper = Paper::letter;
+    Output output = Output::text;
+};
+
 struct ShowArguments {
     std::string job;
     std::optional<BareUnit> unit;

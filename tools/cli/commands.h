@@ -44,6 +44,8 @@ Exit unpack_file(const JobFileArguments& arguments);
 Exit carry_job(const CarryArguments& arguments);
 /// Of what two tablets wrote apart, lets one stand: the others are struck.
 Exit pick_event(const PickArguments& arguments);
+/// What was done on one day of a job, by whom.
+Exit show_day(const DayArguments& arguments);
 /// Edges, readings, status and next cut of a job.
 Exit show_job(const ShowArguments& arguments);
 

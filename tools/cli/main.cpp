@@ -79,6 +79,7 @@ struct Asked {
     NewArguments start;
     TakeArguments take;
     ShowArguments show;
+    DayArguments day;
     MergeArguments merge;
     JobFileArguments pack, unpack;
     CarryArguments carry;
@@ -279,6 +280,14 @@ void add_job_commands(CLI::App& app, Asked& asked) {
     add_unit(show, asked.show.unit);
     add_json(show, asked.show.output);
     show.final_callback([&asked] { asked.exit = show_job(asked.show); });
+
+    auto& day = *app.add_subcommand("day", "what was done on one day of a job, by whom");
+    day.add_option("JOB", asked.day.job, "folder of the job")->required();
+    day.add_option("DAY", asked.day.day, "as 2026-05-04, by the clocks of this place")->required();
+    day.add_option("--html", asked.day.html, "page to print, a file to write");
+    add_words(day, "--paper", asked.day.paper, paper_words, "in the printer (letter)");
+    add_json(day, asked.day.output);
+    day.final_callback([&asked] { asked.exit = show_day(asked.day); });
 }
 
 }  // namespace

@@ -165,8 +165,7 @@ TEST_CASE("What is keyed in stays on the screen while the crew's events come in"
 TEST_CASE("Two readings made apart are both shown, the edge waits, and the one picked stands") {
     TwoApart two;
     two.a.read("A", feet(24));
-    two.b.hand.tap("by");
-    two.b.hand.tap("name Foreman");
+    two.b.hand.tap_all({"by", "way cut", "name Foreman"});
     two.b.read("A", feet(26));
     two.join_up();
     for (Tablet* tablet : {&two.a, &two.b}) {

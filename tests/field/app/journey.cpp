@@ -56,6 +56,7 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     options.wall_ms = [this] { return wall_ms += 1000; };
     options.job = std::move(job_opened);
     options.ask_scale = ask_scale_;
+    options.screen = scale_kept.value_or(ScreenScale{});
     ask_scale_ = false;
     options.keep_scale = [this](const ScreenScale& scale) {
         scale_kept = scale;
@@ -157,7 +158,16 @@ void Journey::answer(const Step& step) {
     } else if (step.rule->asks == Asks::count) {
         key_in(step.count_least.value_or(0));
     }
-    tap(step.rule->asks == Asks::tick ? "tick" : "answer");
+    switch (step.rule->asks) {
+        case Asks::cut:
+            return tap("to card");
+        case Asks::remainder:
+            return tap("to reading");
+        case Asks::tick:
+            return tap("tick");
+        default:
+            return tap("answer");
+    }
 }
 
 void Journey::do_next() {

@@ -130,6 +130,13 @@ void tap_in_vain(Journey& crew, std::string_view name) {
     crew.tap(name);
 }
 
+/// Edge A is sent back; B is not read.
+void walk_as_foreman(Journey& crew) {
+    crew.tap_all({"person Foreman", "edge B", "leave", "day", "leave", "edge A", "work"});
+    crew.tap_all({"answer", "leave", "next", "tick", "edge A", "send back", "leave", "leave"});
+    crew.tap_all({"person Foreman", "way learn", "way cut", "leave", "person Apprentice"});
+}
+
 /// Passes every screen there is.
 void walk(Journey& crew) {
     const Length length = feet(46) + sixteenths(4);
@@ -177,7 +184,8 @@ void walk(Journey& crew) {
     crew.tap("answer");
     crew.finish_edge("A");
     crew.tap_all({"edge A", "send back", "letter L", "leave", "send back", "reason bead missing"});
-    crew.tap_all({"edge A", "leave", "history"});
+    crew.tap_all({"edge A", "leave", "history", "leave"});
+    walk_as_foreman(crew);
 }
 
 /// The first stick of the list.

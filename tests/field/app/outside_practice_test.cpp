@@ -14,7 +14,7 @@ const Length edge_length = feet(15) + inches(8) + sixteenths(8);
 /// Edge C read, the tablet in the foreman's hand, and that step before the crew.
 struct AtStep : Journey {
     explicit AtStep(std::string_view step) {
-        tap_all({"demo", "by", "name Foreman"});
+        tap_all({"demo", "by", "way cut", "name Foreman"});
         read_edge("C", edge_length, edge_length, "5");
         reach_step("C", step);
         before = state().events.size();

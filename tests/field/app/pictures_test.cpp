@@ -66,9 +66,17 @@ void walk(Journey& crew, const std::string& after) {
     crew.tap("cut");
     crew.reach_step("C", "hook", 1);
     see("step");
+    crew.key_in(sixteenths(2));
+    crew.tap_all({"answer", "answer"});  // over practice, noted
     crew.finish_edge("C");
     crew.tap("edge C");
     see("finished");
+    crew.tap_all({"leave", "person Foreman"});
+    see("roof_foreman");
+    crew.tap("edge C");
+    see("look");
+    crew.tap_all({"leave", "day"});
+    see("day");
 }
 
 }  // namespace

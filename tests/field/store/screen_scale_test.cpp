@@ -65,6 +65,14 @@ TEST_CASE("The left hand is kept beside the scale, and alone") {
     CHECK_FALSE(read_screen_scale()->left_hand);
 }
 
+TEST_CASE("Who held the tablet is kept beside the scale, the latest last") {
+    const Home home;
+    const std::vector<Person> people = {{"Ada", Way::cut}, {"Ben", Way::tick_off}};
+    REQUIRE_FALSE(keep_screen_scale({6.5F, false, false, people}));
+    CHECK(read_screen_scale()->people == people);
+    CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.5));
+}
+
 TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
     const Home home;
     for (const char* const text : {"", "5.9", "5.9 px/mm", "5.9 px/mm\n\n", "1.9 px/mm\n",

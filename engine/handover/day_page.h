@@ -1,0 +1,16 @@
+// The day sheet as one printable HTML page.
+#pragma once
+
+#include <functional>
+#include <string>
+
+#include "engine/handover/template_page.h"
+#include "engine/work/day_sheet.h"
+
+namespace hemline {
+
+/// `day`: its name for people; `clock`: the time of day as the crew's clocks show it.
+std::string day_page(const DaySheet& sheet, const std::string& day, Paper paper,
+                     const std::function<std::string(HybridTime)>& clock);
+
+}  // namespace hemline

@@ -1,0 +1,173 @@
+#include "engine/work/day_sheet.h"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+
+#include "engine/work/edge_values.h"
+
+namespace hemline {
+namespace {
+
+/// Whether the event took a new stick from the pile.
+bool opens_stick(const Event& event) {
+    if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
+        return !cut->metal.offcut;
+    }
+    if (const auto* spoiled = std::get_if<PieceSpoiled>(&event.fact)) {
+        return event.supersedes.empty() && !spoiled->metal.offcut;  // else its cut had opened it
+    }
+    if (const auto* measured = std::get_if<StickMeasured>(&event.fact)) {
+        return !measured->metal.offcut;
+    }
+    const auto* whole = std::get_if<StickSpoiled>(&event.fact);
+    return whole != nullptr && !whole->metal.offcut;
+}
+
+bool is_spoiling(const Fact& fact) {
+    return std::holds_alternative<PieceSpoiled>(fact) || std::holds_alternative<StickSpoiled>(fact);
+}
+
+/// Sorts the day's events into the sheet.
+struct Sorter {
+    const Job& job;
+    DaySheet& sheet;
+    std::map<std::string, PersonDay> people = {};
+
+    void take(const Event& event);
+    void take_step(const Event& event, const StepDone& done, PersonDay& person);
+};
+
+void Sorter::take_step(const Event& event, const StepDone& done, PersonDay& person) {
+    const EdgeWork* const work = job.find(done.edge);
+    const bool stands =
+        work != nullptr && std::any_of(work->steps.begin(), work->steps.end(),
+                                       [&](const DoneStep& step) { return step.id == event.id; });
+    ++person.steps;
+    if (stands && !done.exception.empty()) {
+        ++person.exceptions;
+        sheet.exceptions.push_back(event);
+    }
+}
+
+void Sorter::take(const Event& event) {
+    PersonDay& person = people[event.by];
+    person.name = event.by;
+    const std::int64_t sticks = opens_stick(event) ? 1 : 0;
+    person.sticks_opened += sticks;
+    sheet.sticks_opened += sticks;
+    if (std::holds_alternative<PieceCut>(event.fact) && job.spoiled_cuts.count(event.id) == 0) {
+        ++person.cut;
+        sheet.cut.push_back(event);
+    } else if (is_spoiling(event.fact)) {
+        ++person.spoiled;
+        sheet.spoiled.push_back(event);
+    } else if (std::holds_alternative<ReadingTaken>(event.fact)) {
+        ++person.readings;
+    } else if (const auto* done = std::get_if<StepDone>(&event.fact)) {
+        take_step(event, *done, person);
+    } else if (std::holds_alternative<EdgeSentBack>(event.fact)) {
+        ++person.sent_back;
+        sheet.sent_back.push_back(event);
+    } else if (const auto* finished = std::get_if<EdgeFinished>(&event.fact)) {
+        const EdgeWork* const work = job.find(finished->edge);
+        if (work != nullptr && work->finished == event.id) {
+            ++person.finished;
+            sheet.finished.push_back(event);
+        }
+    }
+}
+
+std::string number_of(std::int64_t count, const std::string& one, const std::string& more) {
+    return std::to_string(count) + " " + (count == 1 ? one : more);
+}
+
+std::string words_of(const PersonDay& person) {
+    struct Part {
+        std::int64_t count;
+        const char *one, *more;
+    };
+    const Part parts[] = {{person.finished, "edge finished", "edges finished"},
+                          {person.cut, "piece cut", "pieces cut"},
+                          {person.sticks_opened, "stick opened", "sticks opened"},
+                          {person.spoiled, "spoiled", "spoiled"},
+                          {person.readings, "reading", "readings"},
+                          {person.steps, "step answered", "steps answered"},
+                          {person.exceptions, "exception", "exceptions"},
+                          {person.sent_back, "edge sent back", "edges sent back"}};
+    std::string words = person.name.empty() ? "Nobody named" : person.name;
+    const char* before = ": ";
+    for (const Part& part : parts) {
+        if (part.count > 0) {
+            words += before + number_of(part.count, part.one, part.more);
+            before = ", ";
+        }
+    }
+    return words + ".";
+}
+
+DayLine line_of(const Event& event) {
+    DayLine line{describe(event.fact), event.by, event.when};
+    if (const auto* done = std::get_if<StepDone>(&event.fact)) {
+        const std::string piece = done->piece > 0 ? ", piece " + std::to_string(done->piece) : "";
+        line.words = "Edge " + done->edge + piece + ", step " + done->step + ": " +
+                     exception_words(*done) + " Noted by " + done->exception_by + ".";
+    }
+    return line;
+}
+
+void add_part(std::vector<DayPart>& parts, const std::string& heading,
+              const std::vector<Event>& events) {
+    DayPart part{heading, {}};
+    std::transform(events.begin(), events.end(), std::back_inserter(part.lines), line_of);
+    if (!part.lines.empty()) {
+        parts.push_back(part);
+    }
+}
+
+}  // namespace
+
+DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
+    DaySheet sheet;
+    sheet.job = job.name;
+    sheet.conflicts = job.conflicts;
+    Sorter sorter{job, sheet};
+    for (const Event& event : events) {
+        if (day.holds(event.when) && job.struck.count(event.id) == 0) {
+            sorter.take(event);
+        }
+    }
+    for (const auto& [name, person] : sorter.people) {
+        sheet.people.push_back(person);
+    }
+    return sheet;
+}
+
+std::vector<DayPart> parts_of(const DaySheet& sheet) {
+    std::vector<DayPart> parts;
+    DayPart people{"Who did what", {}};
+    for (const PersonDay& person : sheet.people) {
+        people.lines.push_back({words_of(person), "", {}});
+    }
+    if (people.lines.empty()) {
+        people.lines.push_back({"Nothing was written on this day.", "", {}});
+    }
+    parts.push_back(people);
+    DayPart apart{"Made apart, not decided", {}};
+    for (const Conflict& conflict : sheet.conflicts) {
+        apart.lines.push_back({conflict.what(), "", {}});
+    }
+    if (!apart.lines.empty()) {
+        parts.push_back(apart);
+    }
+    add_part(parts, "Edges finished", sheet.finished);
+    add_part(parts, "Sent back", sheet.sent_back);
+    add_part(parts, "Outside practice, noted by name", sheet.exceptions);
+    add_part(parts, "Spoiled", sheet.spoiled);
+    add_part(parts,
+             "Pieces cut, " + number_of(sheet.sticks_opened, "stick opened", "sticks opened"),
+             sheet.cut);
+    return parts;
+}
+
+}  // namespace hemline

@@ -1,0 +1,58 @@
+// The day sheet: what was done on one day and by whom, read from the journal as it stands now.
+//
+//   Finished: C (Ben 15:40)      Cut: C piece 2, 9 ft 4 in (Ada 10:12)     Spoiled · Exceptions ·
+//   Sent back · Made apart, not decided: of any day
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/record/job.h"
+
+namespace hemline {
+
+/// From one midnight of the tablet to the next, which is no more of it: Unix ms.
+struct DaySpan {
+    std::int64_t from_ms = 0, to_ms = 0;
+
+    [[nodiscard]] bool holds(HybridTime when) const {
+        return when.wall_ms >= from_ms && when.wall_ms < to_ms;
+    }
+    bool operator==(const DaySpan&) const = default;
+};
+
+/// What one person did that day, counted.
+struct PersonDay {
+    std::string name;  ///< empty: nobody named
+    std::int64_t finished = 0, cut = 0, sticks_opened = 0, spoiled = 0;
+    std::int64_t readings = 0, steps = 0, exceptions = 0, sent_back = 0;
+};
+
+/// Everything is counted once, as it stands now: what was struck since is not there, a piece that
+/// was spoiled later is no piece cut, a tick that was sent back later is no edge finished. A stick
+/// stays opened whatever became of its piece.
+struct DaySheet {
+    std::string job;
+    std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in order of time
+    std::int64_t sticks_opened = 0;
+    std::vector<PersonDay> people;    ///< by name
+    std::vector<Conflict> conflicts;  ///< open now, of any day
+};
+
+/// `events` are the job's, in_order().
+DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day);
+
+/// The sheet in parts to print or draw: a heading, and under it lines with who and when.
+struct DayLine {
+    std::string words, by;
+    HybridTime when;  ///< where `by` is not empty
+};
+struct DayPart {
+    std::string heading;
+    std::vector<DayLine> lines;
+};
+std::vector<DayPart> parts_of(const DaySheet& sheet);
+
+}  // namespace hemline

@@ -1,0 +1,252 @@
+#include "engine/work/edge_values.h"
+
+#include <algorithm>
+
+#include "engine/record/about_edge.h"
+#include "engine/work/readiness.h"
+
+namespace hemline {
+namespace {
+
+/// Everything that the values of one edge are read from.
+struct Reader {
+    const ValuesOf& of;
+    const EdgeWork& work;
+    const std::vector<Step>& steps;
+    Marks marks;
+    std::vector<EdgeValue> values = {};
+
+    void add_readings();
+    void add_pitch();
+    void add_pieces();
+    void add_answers();
+    void add_problems();
+
+    void add_cut(const CutPiece& cut);
+    void signed_by(EdgeValue& value, EventId id) const;
+    [[nodiscard]] std::string print(Length length) const { return print_length(length, marks); }
+};
+
+void Reader::signed_by(EdgeValue& value, EventId id) const {
+    const auto event = std::find_if(of.events.begin(), of.events.end(),
+                                    [&](const Event& other) { return other.id == id; });
+    if (event != of.events.end()) {
+        value.by = event->by;
+        value.when = event->when;
+    }
+}
+
+void Reader::add_readings() {
+    for (const RecordedReading& reading : work.readings) {
+        if (reading.struck) {
+            continue;
+        }
+        EdgeValue value;
+        value.what = reading.of == ReadingOf::edge ? "Reading of the length"
+                                                   : "Reading of what is left for the last piece";
+        value.value = print(reading.length);
+        value.by = reading.by;
+        value.when = reading.when;
+        values.push_back(value);
+    }
+    const Verdict verdict = work.verdict(of.job.practice);
+    EdgeValue value;
+    value.what = "Length to work with";
+    value.value = verdict.length ? print(*verdict.length) : "none agreed";
+    value.wanted =
+        "two readings at most " +
+        print_length(verdict.allowed,
+                     marks == Marks::millimetre ? Marks::millimetre : Marks::thirty_second) +
+        " apart";
+    if (verdict.agreement == Agreement::none || verdict.agreement == Agreement::once) {
+        value.wanted = "two readings";
+    }
+    if (!verdict.length) {
+        value.outside = verdict.agreement == Agreement::none   ? "Nobody has read it."
+                        : verdict.agreement == Agreement::once ? "It was read only once."
+                                                               : explain(verdict);
+    }
+    values.push_back(value);
+}
+
+std::string pitch_limits(const Trim& trim) {
+    if (trim.least && trim.most) {
+        return "at least " + print_slope(*trim.least) + ", at most " + print_slope(*trim.most);
+    }
+    return trim.least  ? "at least " + print_slope(*trim.least)
+           : trim.most ? "at most " + print_slope(*trim.most)
+                       : "";
+}
+
+void Reader::add_pitch() {
+    EdgeValue value;
+    value.what = "Pitch";
+    value.value = work.edge.pitch ? print_slope(*work.edge.pitch) : "not taken";
+    if (const Trim* const trim = of.catalogue.of(work.edge)) {
+        value.wanted = pitch_limits(*trim);
+    }
+    for (const PlanProblem& problem : of.plan.problems) {
+        if (problem.edge == work.edge.id && problem.field == "pitch" &&
+            problem.severity != Severity::note && work.edge.pitch) {
+            value.outside = problem.what;
+        }
+    }
+    for (const Event& event : of.events) {
+        const auto* taken = std::get_if<PitchTaken>(&event.fact);
+        if (taken != nullptr && taken->edge == work.edge.id && of.job.struck.count(event.id) == 0) {
+            value.by = event.by;
+            value.when = event.when;
+        }
+    }
+    values.push_back(value);
+}
+
+std::string_view name_of(TrimRole role) {
+    switch (role) {
+        case TrimRole::wrap:
+            return "Fascia wrap";
+        case TrimRole::cleat:
+            return "Cleat";
+        case TrimRole::main:
+            break;
+    }
+    return "Trim";
+}
+
+void Reader::add_cut(const CutPiece& cut) {
+    EdgeValue value;
+    value.what = std::string(name_of(cut.role)) + ", piece " + std::to_string(cut.piece) + " cut";
+    value.value = print(cut.cut);
+    signed_by(value, cut.id);
+    values.push_back(value);
+}
+
+void Reader::add_pieces() {
+    for (const Run& run : of.plan.runs) {
+        if (run.edge != work.edge.id) {
+            continue;
+        }
+        EdgeValue value;
+        value.what = std::string(name_of(run.role)) + ", pieces cut";
+        const auto cut = std::count_if(work.cut.begin(), work.cut.end(),
+                                       [&](const CutPiece& one) { return one.role == run.role; });
+        value.value = std::to_string(cut);
+        value.wanted = std::to_string(run.pieces.size()) + " planned";
+        values.push_back(value);
+        for (const CutPiece& one : work.cut) {
+            if (one.role == run.role) {
+                add_cut(one);
+            }
+        }
+    }
+    if (work.spoiled > 0) {
+        EdgeValue value;
+        value.what = "Pieces spoiled";
+        value.value = std::to_string(work.spoiled);
+        values.push_back(value);
+    }
+}
+
+void Reader::add_answers() {
+    for (const DoneStep& done : work.steps) {
+        const StepDone& said = done.step;
+        if (said.answer.kind == AnswerKind::done && said.exception.empty()) {
+            continue;
+        }
+        EdgeValue value;
+        value.what = said.step;
+        value.value = print_answer(said.answer, marks);
+        value.outside = exception_words(said);
+        value.noted_by = said.exception_by;
+        value.by = done.by;
+        value.when = done.when;
+        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& one) {
+            return one.rule->id == said.step && one.piece == said.piece;
+        });
+        if (step != steps.end()) {
+            value.what = step->action;
+            value.wanted = limits_of(*step, marks);
+            if (value.outside.empty()) {
+                value.outside = outside_practice(*step, said.answer);
+            }
+        }
+        values.push_back(value);
+    }
+}
+
+void Reader::add_problems() {
+    for (const PlanProblem& problem : of.plan.problems) {
+        if (problem.edge == work.edge.id && problem.field != "pitch" &&
+            problem.severity == Severity::problem) {
+            EdgeValue value;
+            value.what = "The plan";
+            value.value = "does not work out";
+            value.outside = problem.what;
+            values.push_back(value);
+        }
+    }
+}
+
+}  // namespace
+
+std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
+                                   const std::vector<Step>& steps, Marks marks) {
+    Reader reader{of, work, steps, marks};
+    reader.add_readings();
+    reader.add_pitch();
+    reader.add_problems();
+    reader.add_pieces();
+    reader.add_answers();
+    return reader.values;
+}
+
+std::string exception_words(const StepDone& done) {
+    // Of what was seen the exception says what to do about it, not what is wrong.
+    return done.exception.empty() || done.answer.kind != AnswerKind::seen
+               ? done.exception
+               : "It is " + done.answer.seen + ".";
+}
+
+std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {
+    std::vector<const DoneStep*> exceptions;
+    for (const DoneStep& done : work.steps) {
+        if (!done.step.exception.empty()) {
+            exceptions.push_back(&done);
+        }
+    }
+    return exceptions;
+}
+
+std::string limits_of(const Step& step, Marks marks) {
+    std::string words;
+    if (step.length_least) {
+        words = "at least " + print_length(*step.length_least, marks);
+    }
+    if (step.length_most) {
+        words +=
+            (words.empty() ? "at most " : ", at most ") + print_length(*step.length_most, marks);
+    }
+    if (step.count_least) {
+        words = "at least " + std::to_string(*step.count_least);
+    }
+    if (step.count_most) {
+        words += (words.empty() ? "at most " : ", at most ") + std::to_string(*step.count_most);
+    }
+    return words;
+}
+
+std::string print_answer(const Answer& answer, Marks marks) {
+    switch (answer.kind) {
+        case AnswerKind::length:
+            return print_length(answer.length, marks);
+        case AnswerKind::count:
+            return std::to_string(answer.count);
+        case AnswerKind::seen:
+            return answer.seen;
+        case AnswerKind::done:
+            break;
+    }
+    return "done";
+}
+
+}  // namespace hemline

@@ -1,0 +1,49 @@
+// The values of one edge against practice, as the foreman looks at them before he ticks it off.
+//
+//   what                          value        wanted            outside            by, when
+//   Length, of readings           31 ft 7 in   1/8 in apart      …                  Ada, 9:41
+//   Hook piece 1 on the cleat …   1/8 in       at most 1/16 in   over the most: …   Ada, 10:12
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/work/procedure.h"
+
+namespace hemline {
+
+struct EdgeValue {
+    std::string what, value;
+    std::string wanted;    ///< practice or the plan; empty: nothing to compare it with
+    std::string outside;   ///< why it is not what practice wants, a sentence; empty: it is
+    std::string noted_by;  ///< who accepted that; empty: nobody
+    std::string by;        ///< who measured, cut or looked; empty: the program worked it out
+    HybridTime when;       ///< where `by` is not empty
+};
+
+/// What the values are read from; `events` are the job's, in_order().
+struct ValuesOf {
+    const Job& job;
+    const Plan& plan;
+    const Catalogue& catalogue;
+    std::span<const Event> events;
+};
+
+/// In the order of work: readings, pitch, pieces planned and cut, what was left, then every step
+/// that was answered with a value. A value that practice no longer accepts is outside it though
+/// nobody noted it.
+std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
+                                   const std::vector<Step>& steps, Marks marks);
+
+/// Why the answer was no good, a sentence; empty when it was within practice.
+std::string exception_words(const StepDone& done);
+/// The answers that someone accepted outside practice.
+std::vector<const DoneStep*> exceptions_on(const EdgeWork& work);
+
+/// "at least 6 in, at most 7 in"; empty when the step has no limits.
+std::string limits_of(const Step& step, Marks marks);
+/// "6 1/4 in", "9", what was seen, or "done".
+std::string print_answer(const Answer& answer, Marks marks);
+
+}  // namespace hemline

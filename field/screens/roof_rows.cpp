@@ -1,0 +1,210 @@
+#include "field/screens/roof_rows.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/record/about_edge.h"
+#include "engine/work/edge_values.h"
+#include "engine/work/order.h"
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+#include "field/screens/status_mark.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 17, noted_mm = 6;
+
+/// Its readings, when they were made apart; empty: they were not.
+std::string lengths_apart(const State& state, const EdgeWork& work) {
+    std::string words;
+    for (const Conflict& conflict : state.job.conflicts) {
+        if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
+            continue;
+        }
+        for (const RecordedReading& reading : work.readings) {
+            if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
+                words += (words.empty() ? "" : " or ") + print_length(reading.length, state.marks);
+            }
+        }
+    }
+    return words;
+}
+
+std::string length_words(const State& state, const EdgeWork& work) {
+    if (std::string apart = lengths_apart(state, work); !apart.empty()) {
+        return apart;
+    }
+    const std::optional<Length> length = work.length(state.job.practice);
+    if (length) {
+        return print_length(*length, state.marks);
+    }
+    for (const RecordedReading& reading : work.readings) {
+        if (reading.of == ReadingOf::edge && !reading.struck) {
+            return print_length(reading.length, state.marks) + ", once";
+        }
+    }
+    return "no reading";
+}
+
+/// What is wrong with an edge that is read and has its pitch; empty when nothing is.
+std::string problem_on(const State& state, const std::string& edge) {
+    for (const PlanProblem& problem : state.plan.problems) {
+        if (problem.edge == edge && problem.severity == Severity::problem &&
+            state.job.find(edge)->edge.pitch) {
+            return problem.what;
+        }
+    }
+    return "";
+}
+
+std::string number_of(std::size_t count, const std::string& word) {
+    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+}
+
+/// What the foreman sees of every edge at a glance.
+struct Glance {
+    std::vector<EdgeNext> next;
+    std::map<std::string, const Event*> last;
+};
+
+/// The edge's status, its ends or what is wrong with it.
+std::string under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
+    const std::string problem = problem_on(state, work.edge.id);
+    return std::string(spoken(status)) + " · " +
+           (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
+                                  std::string(spoken(work.edge.right))
+                            : "! " + problem);
+}
+
+/// The status, and what the edge waits for or what comes next on it.
+std::string waits_words(const State& state, const Glance& glance, const EdgeWork& work,
+                        EdgeStatus status) {
+    std::string words(spoken(status));
+    if (const std::string problem = problem_on(state, work.edge.id); !problem.empty()) {
+        return words + " · ! " + problem;
+    }
+    const auto next = std::find_if(glance.next.begin(), glance.next.end(),
+                                   [&](const EdgeNext& one) { return one.edge == work.edge.id; });
+    if (next == glance.next.end() || status == EdgeStatus::to_tick) {
+        return words;
+    }
+    return words + " · " + (next->waits_for.empty() ? next->what : "waits: " + next->waits_for);
+}
+
+std::string who_did(const Glance& glance, const EdgeWork& work) {
+    const auto last = glance.last.find(work.edge.id);
+    if (work.finished) {
+        return work.finished_by + " " + clock_time(work.finished_when);
+    }
+    return last == glance.last.end() || last->second->by.empty()
+               ? ""
+               : last->second->by + " " + clock_time(last->second->when);
+}
+
+/// What was accepted outside practice, and by whom; empty when nothing was.
+std::string noted_words(const EdgeWork& work) {
+    const std::vector<const DoneStep*> exceptions = exceptions_on(work);
+    std::string names;
+    for (const DoneStep* const done : exceptions) {
+        if (names.find(done->step.exception_by) == std::string::npos) {
+            names += (names.empty() ? "" : ", ") + done->step.exception_by;
+        }
+    }
+    return exceptions.empty()
+               ? ""
+               : "! " + number_of(exceptions.size(), "exception") + ", noted by " + names;
+}
+
+struct Row {
+    std::string length, who, under, noted;
+};
+
+Row row_of(const State& state, const Glance* glance, const EdgeWork& work, EdgeStatus status) {
+    if (glance == nullptr) {
+        return {length_words(state, work), "", under_words(state, work, status), ""};
+    }
+    return {length_words(state, work), who_did(*glance, work),
+            waits_words(state, *glance, work, status), noted_words(work)};
+}
+
+void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus status, Box row) {
+    const float radius = ui.mm(5.5F);
+    const float cx = row.x + radius + ui.mm(1);
+    const float line = ui.line_height(Size::bold);
+    const float mid = row.y + ui.mm(row_mm) / 2;
+    draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
+    const float x = row.x + 2 * radius + ui.mm(5);
+    const float w = row.right() - x;
+    const float who_w = said.who.empty() ? 0 : ui.text_width(said.who, Size::small) + ui.mm(3);
+    float y = mid - line;
+    ui.text(x, y, ui.shortened(said.length, Size::bold, w - who_w), Size::bold);
+    if (!said.who.empty()) {
+        ui.text(row.right(), y + ui.mm(1), said.who, Size::small, Align::right, ui.colours().soft);
+    }
+    y += line + ui.mm(0.5F);
+    ui.text(x, y, ui.shortened(said.under, Size::small, w), Size::small, Align::left,
+            ui.colours().soft);
+    if (!said.noted.empty()) {
+        y += ui.line_height(Size::small);
+        ui.text(x, y, ui.shortened(said.noted, Size::small, w), Size::small);
+    }
+    ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
+                      ui.mm(0.2F));
+}
+
+/// In the order of the job; for the foreman what waits for him comes before.
+std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) {
+    std::vector<std::pair<EdgeStatus, const EdgeWork*>> edges;
+    for (const EdgeWork& work : state.job.edges) {
+        edges.emplace_back(status_on(state, work), &work);
+    }
+    if (state.way == Way::tick_off) {
+        std::stable_partition(edges.begin(), edges.end(), [](const auto& edge) {
+            return edge.first == EdgeStatus::to_tick || edge.first == EdgeStatus::undecided;
+        });
+    }
+    return edges;
+}
+
+}  // namespace
+
+void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
+    std::optional<Glance> glance;
+    if (state.way == Way::tick_off) {
+        glance = {
+            whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue),
+            last_on_edges(state.events, state.job)};
+    }
+    for (const auto& [status, edge] : in_turn(state)) {
+        const EdgeWork& work = *edge;
+        const Row said = row_of(state, glance ? &*glance : nullptr, work, status);
+        const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
+        if (ui.area("edge " + work.edge.id, row)) {
+            wish.go = opened(state, work);
+        }
+        draw_edge_row(ui, said, work, status, row);
+    }
+}
+
+std::string glance_words(const State& state) {
+    std::size_t finished = 0, to_tick = 0, exceptions = 0;
+    for (const EdgeWork& work : state.job.edges) {
+        const EdgeStatus status = status_on(state, work);
+        finished += status == EdgeStatus::finished ? 1 : 0;
+        to_tick += status == EdgeStatus::to_tick ? 1 : 0;
+        exceptions += exceptions_on(work).size();
+    }
+    std::string words = std::to_string(finished) + " of " +
+                        number_of(state.job.edges.size(), "edge") + " finished, " +
+                        std::to_string(to_tick) + " to tick, " + number_of(exceptions, "exception");
+    if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
+        words += ", " + std::to_string(apart) + " made apart";
+    }
+    return words + ".";
+}
+
+}  // namespace hemline

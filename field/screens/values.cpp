@@ -1,0 +1,77 @@
+#include "field/screens/values.h"
+
+#include <algorithm>
+
+#include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float mark_mm = 7, gap_mm = 2;
+constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
+
+std::string noted(const EdgeValue& value) {
+    return value.outside +
+           (value.noted_by.empty() ? " Nobody noted it." : " Noted by " + value.noted_by + ".");
+}
+
+std::string what_words(const EdgeValue& value) {
+    const bool has_stop = !value.what.empty() && value.what.back() == '.';
+    return value.what + (has_stop ? "" : ".") +
+           (value.wanted.empty() ? "" : " Practice: " + value.wanted + ".");
+}
+
+/// The value, what it is of, and who said it: beside one another, or below.
+float draw_words(Ui& ui, const EdgeValue& value, Box words) {
+    const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.when);
+    if (words.w < ui.mm(wide_mm)) {
+        float y = words.y + ui.paragraph(words.x, words.y, words.w, value.value, Size::bold);
+        y += ui.paragraph(words.x, y, words.w, what_words(value), Size::small);
+        if (!who.empty()) {
+            y += ui.paragraph(words.x, y, words.w, who, Size::small, ui.colours().soft);
+        }
+        return y - words.y;
+    }
+    const Box left = take_left(words, ui.mm(value_mm)), right = take_right(words, ui.mm(who_mm));
+    const float small_y = words.y + ui.mm(0.8F);  // on the line of the larger letters
+    const float value_h = ui.paragraph(left.x, left.y, left.w, value.value, Size::bold);
+    const float what_h = ui.paragraph(words.x, small_y, words.w, what_words(value), Size::small);
+    ui.text(right.right(), small_y, ui.shortened(who, Size::small, right.w), Size::small,
+            Align::right, ui.colours().soft);
+    return std::max(value_h, what_h + ui.mm(0.8F));
+}
+
+/// Returns the height used.
+float draw_value(Ui& ui, const EdgeValue& value, Box row) {
+    const bool is_outside = !value.outside.empty();
+    Box words = row;
+    const Box mark = take_left(words, ui.mm(mark_mm));
+    if (is_outside || !value.wanted.empty()) {
+        ui.text(mark.x, row.y, is_outside ? "!" : "✓", Size::bold);
+    }
+    float h = draw_words(ui, value, words);
+    if (is_outside) {
+        h += draw_band(ui, noted(value), {words.x, row.y + h, words.w, 0});
+    }
+    return h + ui.mm(gap_mm);
+}
+
+}  // namespace
+
+void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
+    std::vector<EdgeValue> values =
+        edge_values({state.job, state.plan, state.assets->catalogue, state.events}, work,
+                    steps_on(state, work), state.marks);
+    std::stable_partition(values.begin(), values.end(),
+                          [](const EdgeValue& value) { return !value.outside.empty(); });
+    Box list = ui.begin_scroll("values " + work.edge.id, box);
+    const float top = list.y;
+    for (const EdgeValue& value : values) {
+        take_top(list, draw_value(ui, value, list));
+    }
+    ui.end_scroll(list.y - top);
+}
+
+}  // namespace hemline

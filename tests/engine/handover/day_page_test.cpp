@@ -1,0 +1,20 @@
+#include "engine/handover/day_page.h"
+
+#include <doctest/doctest.h>
+
+using namespace hemline;
+
+TEST_CASE("A printed day sheet has each deed with who and when, and no word breaks the page") {
+    DaySheet sheet;
+    sheet.job = "Boat<house>";
+    sheet.people = {{"Ben & son", 1}};
+    sheet.finished = {{{1, 1}, {0, 0}, "Ben & son", {}, EdgeFinished{"A\"<b>", ""}}};
+    const std::string page =
+        day_page(sheet, "4 May 2026", Paper::a4, [](HybridTime) { return std::string("15:40"); });
+    const auto has = [&](const char* words) { return page.find(words) != std::string::npos; };
+    CHECK(has("<h1>Day sheet, 4 May 2026</h1>"));
+    CHECK(has("Boat&lt;house&gt;"));
+    CHECK(has("<td>Edge A&quot;&lt;b&gt; finished</td><td class=\"who\">Ben &amp; son 15:40</td>"));
+    CHECK(has("@page{size:A4"));
+    CHECK_FALSE(has("<b>"));
+}

@@ -1,0 +1,131 @@
+// The foreman's table of one invented eave. Limits: common practice, no published source.
+#include "engine/work/edge_values.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "eave_job.h"
+
+using namespace hemline_test;
+
+namespace {
+
+struct Tablet {
+    Catalogue catalogue = invented_catalogue();
+    std::vector<StepRule> procedure;
+    std::vector<Event> events;
+    Job job;
+    Plan plan;
+
+    Tablet() {
+        const auto read = read_procedure(assets_file("procedures/eave.csv"));
+        REQUIRE(read.ok());
+        procedure = *read;
+        keep("Ada", EdgeAdded{eave("A", End::gable, End::gable)});
+    }
+    EventId keep(const std::string& by, const Fact& fact) {
+        const EventId id{1, static_cast<std::uint32_t>(events.size()) + 1};
+        events.push_back({id, {static_cast<std::int64_t>(events.size()), 0}, by, {}, fact});
+        job = replay(events);
+        plan = make_plan(job, catalogue);
+        return id;
+    }
+    [[nodiscard]] std::vector<EdgeValue> values() const {
+        const EdgeWork& work = job.edges.front();
+        return edge_values({job, plan, catalogue, events}, work,
+                           steps_of(work, plan, job.practice, procedure, catalogue),
+                           Marks::sixteenth);
+    }
+    [[nodiscard]] EdgeValue value_of(const std::string& what) const {
+        const auto all = values();
+        const auto found = std::find_if(all.begin(), all.end(), [&](const EdgeValue& value) {
+            return value.what.rfind(what, 0) == 0;
+        });
+        REQUIRE_MESSAGE(found != all.end(), what);
+        return *found;
+    }
+    void read_twice() {
+        keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(15)});
+        keep("Ben", ReadingTaken{"A", ReadingOf::edge, feet(15) + sixteenths(1)});
+    }
+};
+
+StepDone hooked(Length gap, const std::string& exception, const std::string& by) {
+    return {"A", "hook", 1, {AnswerKind::length, gap, 0, ""}, exception, by};
+}
+
+}  // namespace
+
+TEST_CASE("A length read once, or by readings that disagree, is outside practice") {
+    Tablet tablet;
+    CHECK(tablet.value_of("Length to work with").outside == "Nobody has read it.");
+    tablet.keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(15)});
+    CHECK(tablet.value_of("Length to work with").outside == "It was read only once.");
+    tablet.keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(16)});
+    CHECK(tablet.value_of("Length to work with").value == "none agreed");
+    CHECK(tablet.value_of("Length to work with").outside.find("1 ft") != std::string::npos);
+    tablet.keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(15)});
+    CHECK(tablet.value_of("Length to work with").outside.empty());
+}
+
+TEST_CASE("Every reading, the pitch and every cut stand with who made them") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Cy", PitchTaken{"A", rise_in_12(5)});
+    tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
+    const auto values = tablet.values();
+    CHECK(values[0].by == "Ada");
+    CHECK(values[1].by == "Ben");
+    CHECK(values[1].value == "15 ft 0 1/16 in");
+    const EdgeValue pitch = tablet.value_of("Pitch");
+    CHECK(pitch.value == "5/12");
+    CHECK(pitch.wanted == "at most 6/12");
+    CHECK(pitch.by == "Cy");
+    CHECK(pitch.outside.empty());
+    CHECK(tablet.value_of("Trim, pieces cut").value == "1");
+    CHECK(tablet.value_of("Trim, piece 1 cut").by == "Dee");
+}
+
+TEST_CASE("A pitch that the trim does not serve is outside practice") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Cy", PitchTaken{"A", rise_in_12(9)});
+    CHECK_FALSE(tablet.value_of("Pitch").outside.empty());
+}
+
+TEST_CASE("An answer stands beside its limit; an exception names who noted it") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
+    tablet.keep("Ada", hooked(sixteenths(1), "", ""));
+    CHECK(tablet.value_of("Hook piece 1").wanted == "at most 1/16 in");
+    CHECK(tablet.value_of("Hook piece 1").outside.empty());
+    tablet.keep("Ada", hooked(sixteenths(2), "Too wide.", "Ben"));
+    CHECK(tablet.value_of("Hook piece 1").outside == "Too wide.");
+    CHECK(tablet.value_of("Hook piece 1").noted_by == "Ben");
+    CHECK(exceptions_on(tablet.job.edges.front()).size() == 1);
+}
+
+TEST_CASE("What was seen not as it should be is outside practice in those words") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Ada", StepDone{"A",
+                                "tug",
+                                0,
+                                {AnswerKind::seen, Length(), 0, "not as it should be"},
+                                "Mend it and look again. If it must stay so, note it.",
+                                "Ben"});
+    CHECK(tablet.value_of("Tug the face").outside == "It is not as it should be.");
+    CHECK(tablet.value_of("Tug the face").noted_by == "Ben");
+}
+
+TEST_CASE("A value that practice accepts no longer is outside it though nobody noted it") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
+    tablet.keep("Ada", hooked(sixteenths(2), "", ""));
+    const EdgeValue value = tablet.value_of("Hook piece 1");
+    CHECK(value.outside.find("1/8 in is over the most, 1/16 in") != std::string::npos);
+    CHECK(value.noted_by.empty());
+}

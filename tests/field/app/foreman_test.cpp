@@ -1,0 +1,110 @@
+// The foreman's way: the roof at a glance, an edge's values against practice, the tick, sending
+// back, and the day sheet.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "field/screens/roof_rows.h"
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+const Length edge_length = feet(15) + inches(8);
+
+bool shows(const Journey& crew, std::string_view words) {
+    const auto& said = crew.screen->ui().words();
+    return std::any_of(said.begin(), said.end(), [&](const Words& one) {
+        return one.words.find(words) != std::string::npos;
+    });
+}
+
+/// Edge C fitted by the installer, with a hook gap over practice that he noted.
+struct Fitted : Journey {
+    Fitted() {
+        tap("demo");
+        read_edge("C", edge_length, edge_length, "5");
+        reach_step("C", "hook", 1);
+        key_in(sixteenths(2));
+        tap_all({"answer", "answer"});
+        reach_step("C", "tick");
+        tap_all({"leave", "person Foreman"});
+    }
+};
+
+}  // namespace
+
+TEST_CASE(
+    "The roof tells the foreman at a glance what is finished, who did it, and what is noted") {
+    Fitted crew;
+    CHECK(glance_words(crew.state()) == "0 of 27 edges finished, 1 to tick, 1 exception.");
+    CHECK(shows(crew, "Eave C waits for your tick"));
+    CHECK(shows(crew, "! 1 exception, noted by Installer"));
+    crew.tap_all({"next", "tick"});
+    CHECK(crew.last<EdgeFinished>().edge == "C");
+    CHECK(crew.state().events.back().by == "Foreman");
+    CHECK(crew.where().place == Place::roof);
+    CHECK(glance_words(crew.state()) == "1 of 27 edges finished, 0 to tick, 1 exception.");
+}
+
+TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside practice above") {
+    Fitted crew;
+    crew.touches = 0;
+    crew.tap("edge C");
+    CHECK(crew.where().place == Place::look);
+    CHECK(shows(crew, "It waits for your tick"));
+    CHECK(shows(crew, "1/8 in is over the most, 1/16 in"));
+    CHECK(shows(crew, "Noted by Installer"));
+    CHECK(crew.screen->ui().words().size() > 10);
+    crew.tap("tick");
+    CHECK(crew.touches == 2);
+    CHECK(crew.status("C") == EdgeStatus::finished);
+}
+
+TEST_CASE("An edge that is not ready says what it waits for, and cannot be ticked") {
+    Fitted crew;
+    crew.tap("edge A");
+    CHECK(crew.where().place == Place::look);
+    CHECK(shows(crew, "Not ready to tick. "));
+    CHECK(shows(crew, "Nobody has read it."));
+    CHECK_FALSE(crew.screen->has_target("tick"));
+    CHECK_FALSE(crew.screen->has_target("send back"));
+    crew.tap("work");
+    CHECK(crew.where().place == Place::reading);
+}
+
+TEST_CASE("What the foreman sends back is the installer's next step, and his again when mended") {
+    Fitted crew;
+    crew.tap_all({"edge C", "send back", "leave"});
+    CHECK(crew.where().place == Place::look);
+    crew.tap_all({"send back", "reason bead missing", "person Installer", "edge C"});
+    CHECK(crew.step("C").action == "Mend: bead missing");
+    crew.tap_all({"answer", "leave", "person Foreman", "edge C"});
+    CHECK(shows(crew, "It waits for your tick"));
+    crew.tap("tick");
+    CHECK(crew.status("C") == EdgeStatus::finished);
+    crew.tap("edge C");
+    CHECK(shows(crew, "Finished, ticked off by Foreman"));
+}
+
+TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last day of work") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    Fitted crew;
+    crew.tap_all({"edge C", "tick"});
+    crew.wall_ms += 24 * 3'600'000;  // the next morning
+    crew.tap_all({"person Installer", "edge A"});
+    crew.key_in(feet(31));
+    crew.tap_all({"keep", "leave", "person Foreman"});
+    CHECK(shows(crew, "No edge waits for your tick"));
+    crew.tap("next");
+    CHECK(crew.where().place == Place::day);
+    CHECK(shows(crew, "Installer: 1 reading."));
+    CHECK_FALSE(crew.screen->has_target("day after"));
+    crew.tap("day before");
+    CHECK(shows(crew, "Foreman: 1 edge finished."));
+    CHECK(shows(crew, "Outside practice, noted by name"));
+    CHECK_FALSE(crew.screen->has_target("day before"));
+    crew.tap_all({"day after", "leave", "day", "leave"});
+    CHECK(crew.where().place == Place::roof);
+}

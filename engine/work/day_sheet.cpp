@@ -82,6 +82,7 @@ std::string number_of(std::int64_t count, const std::string& one, const std::str
     return std::to_string(count) + " " + (count == 1 ? one : more);
 }
 
+/// Empty when there is nothing to count: an edge added, a plan chosen.
 std::string words_of(const PersonDay& person) {
     struct Part {
         std::int64_t count;
@@ -95,15 +96,15 @@ std::string words_of(const PersonDay& person) {
                           {person.steps, "step answered", "steps answered"},
                           {person.exceptions, "exception", "exceptions"},
                           {person.sent_back, "edge sent back", "edges sent back"}};
-    std::string words = person.name.empty() ? "Nobody named" : person.name;
-    const char* before = ": ";
+    std::string words;
     for (const Part& part : parts) {
         if (part.count > 0) {
-            words += before + number_of(part.count, part.one, part.more);
-            before = ", ";
+            words += (words.empty() ? "" : ", ") + number_of(part.count, part.one, part.more);
         }
     }
-    return words + ".";
+    return words.empty()
+               ? ""
+               : (person.name.empty() ? "Nobody named" : person.name) + ": " + words + ".";
 }
 
 DayLine line_of(const Event& event) {
@@ -147,10 +148,12 @@ std::vector<DayPart> parts_of(const DaySheet& sheet) {
     std::vector<DayPart> parts;
     DayPart people{"Who did what", {}};
     for (const PersonDay& person : sheet.people) {
-        people.lines.push_back({words_of(person), "", {}});
+        if (const std::string words = words_of(person); !words.empty()) {
+            people.lines.push_back({words, "", {}});
+        }
     }
     if (people.lines.empty()) {
-        people.lines.push_back({"Nothing was written on this day.", "", {}});
+        people.lines.push_back({"Nothing was measured, cut or fitted on this day.", "", {}});
     }
     parts.push_back(people);
     DayPart apart{"Made apart, not decided", {}};

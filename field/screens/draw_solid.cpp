@@ -114,7 +114,8 @@ void draw_facet(const Sheet& sheet, const Facet& facet, const SolidPart& part) {
     // Light from above and from the left: level metal is the lightest.
     const auto shade =
         static_cast<float>(0.12 - 0.11 * std::abs(facet.normal.z) + 0.05 * facet.normal.x);
-    const Colour ground = part.other ? p.good : p.metal;
+    const bool worked = part.worked && facet.is_tab;
+    const Colour ground = worked ? p.chalk : part.other ? p.good : p.metal;
     const Colour dark = part.other ? IM_COL32_BLACK : p.ink;
     const Colour fill = painted ? mixed(ground, dark, std::max(0.0F, shade)) : p.paper;
     ui.ink()->AddConvexPolyFilled(shape.data(), static_cast<int>(shape.size()), fill);
@@ -166,9 +167,10 @@ void draw_leg_names(Ui& ui, const Sheet& sheet, const std::vector<Facet>& facets
 }  // namespace
 
 void draw_solid(Ui& ui, const std::vector<SolidPart>& parts, const std::vector<LegName>& legs,
-                const SolidView& view, Box box) {
-    const Sheet sheet =
-        sheet_for(ui, parts, view, inset(box, std::min(ui.mm(22), box.w / 5), ui.mm(3)));
+                const SolidView& view, Box box, const std::vector<SolidPart>& room_for) {
+    const float beside = legs.empty() ? ui.mm(1) : std::min(ui.mm(22), box.w / 5);  // for names
+    const Sheet sheet = sheet_for(ui, room_for.empty() ? parts : room_for, view,
+                                  inset(box, beside, ui.mm(legs.empty() ? 1 : 3)));
     // One order for all parts: each facet remembers whose it is by its leg.
     std::vector<Facet> all;
     constexpr std::size_t part_step = 1000;

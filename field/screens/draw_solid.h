@@ -15,13 +15,15 @@ struct SolidView {
 struct SolidPart {
     std::vector<Facet> facets;
     Painted painted = Painted::upper;
-    bool other = false;  ///< the piece that this one meets: on the ground of a finished thing
+    bool other = false;   ///< the piece that this one meets: on the ground of a finished thing
+    bool worked = false;  ///< its tabs are what is being folded: in chalk
 };
 
 /// Draws all parts as large as the box allows, with the names of the legs where the first part is
-/// broken off.
+/// broken off. `room_for`: in the scale that these parts want, so that pictures side by side keep
+/// one; none: the parts themselves.
 void draw_solid(Ui& ui, const std::vector<SolidPart>& parts, const std::vector<LegName>& legs,
-                const SolidView& view, Box box);
+                const SolidView& view, Box box, const std::vector<SolidPart>& room_for = {});
 
 /// Which fill is which side, in words; returns the height used.
 float draw_solid_key(Ui& ui, bool with_other, Box box);

@@ -2,6 +2,7 @@
 // turned with a finger, to be compared with the metal in hand.
 #include <algorithm>
 
+#include "engine/work/folded_end.h"
 #include "engine/work/piece_meeting.h"
 #include "field/screens/draw_solid.h"
 #include "field/screens/edge_view.h"
@@ -14,8 +15,6 @@ namespace {
 
 constexpr float button_mm = 12, gap_mm = 3, degrees_a_mm = 1.5F, column_mm = 54;
 constexpr double raised_at_first = 28, turned_at_first = 38, raised_most = 89;
-constexpr Length shown_past = inches(4);  // plain metal past the end's work
-constexpr Length shown_least = inches(9);
 
 struct StepRow {
     const char *name, *label, *says;
@@ -35,47 +34,17 @@ struct Shown {
     std::string says;
 };
 
-Side end_shown(const Card& card, const FoldedDraft& draft) {
-    if (draft.end) {
-        return *draft.end;
-    }
-    const bool left_plain = card.left == EndWork::square || card.left == EndWork::overlap;
-    return left_plain ? Side::right : Side::left;
-}
-
-/// As much of the end as its marks reach, and some plain metal.
-Length reach_of(const Card& card, Side side) {
-    Length reach;
-    for (const Mark& mark : card.marks) {
-        if (mark.toward == side && mark.kind != MarkKind::end_cut) {
-            reach = std::max(reach, side == Side::left ? mark.at : card.cut - mark.at);
-        }
-    }
-    return std::min(card.cut, std::max(shown_least, reach + shown_past));
-}
-
-Falls falls_on(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
-}
-
-/// The roof behind the edge; a wrap or a cleat has no leg on it, and its face is plumb.
-Slope slope_under(const EdgeWork& work, const Card& card) {
-    constexpr Slope plumb{SlopeNotation::degrees, 89'999'999};
-    return card.role == TrimRole::main ? work.edge.pitch.value_or(rise_in_12(6)) : plumb;
-}
-
 Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& card,
                        const FlatPattern& pattern, Side side, int step) {
     const Section* const section = state.assets->sections.find(card.trim);
     const Painted painted = section == nullptr ? Painted::none : section->painted;
-    const Length reach = reach_of(card, side);
     Shown shown;
     shown.says = steps[step].says;
     if (step == meeting_step) {
         const auto meeting =
             piece_meeting({state.job, state.plan, state.assets->catalogue, state.assets->sections,
                            state.outline ? &*state.outline : nullptr},
-                          card, side, reach);
+                          card, side, reach_of(card, side));
         if (!meeting) {
             return meeting.problem();
         }
@@ -84,12 +53,9 @@ Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& car
         shown.says = "Put together with " + meeting->other_name + ".";
         return shown;
     }
-    const FlatPattern end = near_end(pattern, side, reach);
-    const std::int64_t broken = side == Side::left ? reach.nm() : pattern.length.nm() - reach.nm();
     constexpr FoldStep folds[] = {FoldStep::as_cut, FoldStep::tabs_half, FoldStep::finished};
-    const Placing root = resting(end, slope_under(work, card), falls_on(card.kind));
     shown.parts = {
-        {facets_of(end, fold_up(end, step_of(folds[step]), root), broken), painted, false}};
+        {folded_end(card, work.edge, pattern, side, step_of(folds[step])), painted, false}};
     shown.faults = tab_faults(pattern);
     return shown;
 }
@@ -184,7 +150,7 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         ui, state, title_of(work->edge) + " · piece " + std::to_string(card->piece) + " folded",
         actions);
     FoldedDraft& draft = drafts.folded;
-    const Side side = end_shown(*card, draft);
+    const Side side = draft.end.value_or(end_worked(*card));
     Box body = frame.body;
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state.assets->sections);
     if (!pattern) {

@@ -4,7 +4,9 @@
 #include <algorithm>
 
 #include "engine/work/order.h"
+#include "engine/work/step_pictures.h"
 #include "field/screens/draw_section.h"
+#include "field/screens/draw_step_pictures.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/readback.h"
@@ -17,7 +19,8 @@ namespace hemline {
 namespace {
 
 constexpr float picture_mm_least = 20;
-constexpr float low_mm = 45;      // words as low are set smaller
+constexpr float section_mm = 33, reasons_mm = 16;  // of who learns
+constexpr float low_mm = 45;                       // words as low are set smaller
 constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
 
 void draw_caution(Ui& ui, const std::string& caution, Box& body) {
@@ -107,6 +110,22 @@ void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& 
                       box);
 }
 
+/// For who learns: the pictures of this step's own metal, or the edge in section; returns the
+/// height used.
+float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                 const Step& step, float room, Box box) {
+    const auto pictures =
+        step_pictures({state.job, state.plan, state.assets->catalogue, state.assets->sections,
+                       state.outline ? &*state.outline : nullptr},
+                      step, work, state.marks);
+    if (pictures) {
+        return draw_step_pictures(ui, state, *pictures, room, box);
+    }
+    box.h = ui.mm(section_mm);
+    draw_picture(ui, state, work, step, steps, box);
+    return box.h + ui.mm(2);
+}
+
 /// The caution, the action and its answer; then why. Where it is narrow, the answer stands still
 /// just above the keys, and the words scroll.
 void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
@@ -142,11 +161,18 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     if (!pinned || !is_refused(drafts)) {
         take_top(words, draw_limits(ui, state, step, drafts, words));
     }
+    const bool learns = state.way == Way::learn;
+    if (learns) {
+        const float room = body.h - (words.y - top) - ui.mm(reasons_mm);
+        take_top(words, draw_folds(ui, state, work, steps, step, room, words));
+    }
     take_top(words, draw_reasons(ui, step, words));
     const float used = words.y - top;
-    take_top(words, ui.mm(3));
-    words.h = body.h - used - ui.mm(3);
-    draw_picture(ui, state, work, step, steps, words);
+    if (!learns) {
+        take_top(words, ui.mm(3));
+        words.h = body.h - used - ui.mm(3);
+        draw_picture(ui, state, work, step, steps, words);
+    }
     ui.end_scroll(used);
 }
 

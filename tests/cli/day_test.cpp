@@ -41,7 +41,7 @@ TEST_CASE("day says what each person did on that day") {
     CHECK(json["people"][1]["name"] == "Ben");
     CHECK(json["people"][1]["readings"] == 1);
     CHECK(json["finished"].empty());
-    CHECK(desk.run({"day", "job", "2001-01-01"}).out.find("Nothing was written") !=
+    CHECK(desk.run({"day", "job", "2001-01-01"}).out.find("Nothing was measured") !=
           std::string::npos);
 }
 

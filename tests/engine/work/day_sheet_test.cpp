@@ -101,9 +101,11 @@ TEST_CASE("Midnight begins the next day, and a day without work says so") {
     const Journal journal = two_days();
     CHECK(journal.sheet({2 * day_ms, 3 * day_ms}).cut.size() == 1);
     CHECK(journal.sheet(first_day).cut.empty());
+    // On the first day the job was begun, and nothing was done that is counted.
+    CHECK(parts_of(journal.sheet(first_day)).size() == 1);
     const std::vector<DayPart> empty = parts_of(journal.sheet({5 * day_ms, 6 * day_ms}));
     REQUIRE(empty.size() == 1);
-    CHECK(empty.front().lines.front().words == "Nothing was written on this day.");
+    CHECK(empty.front().lines.front().words == "Nothing was measured, cut or fitted on this day.");
 }
 
 TEST_CASE("The parts of a day sheet name the person and the time of every deed") {

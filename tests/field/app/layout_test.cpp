@@ -326,6 +326,23 @@ TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, u
     CHECK(inspection.seen.size() > 15);
 }
 
+TEST_CASE("Every step that is learnt has room for a glove, from 7 to 13 in, upright and lying") {
+    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
+    std::vector<Size2> sizes;
+    for (const Size2 page : pages_mm) {
+        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
+        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
+    }
+    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    crew.on_screen = [&] { inspection.look(); };
+    crew.tap_all({"demo", "person Apprentice"});
+    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+    crew.reach_step("C", "tick");
+    CHECK(inspection.seen.size() > 25);
+}
+
 // A crew with the least of screens, by touches alone: nothing is out of reach of a thumb.
 TEST_CASE("An eave is finished on a 7 in screen, upright and lying") {
     for (const Size2 size : {Size2{885, 531}, Size2{531, 885}}) {

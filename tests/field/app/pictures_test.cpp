@@ -89,6 +89,22 @@ TEST_CASE("The main screens look as they did when they were found good, lying an
     walk(upright, "_upright");
 }
 
+TEST_CASE("What the apprentice sees looks as it did when it was found good, lying and upright") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    for (const bool upright : {false, true}) {
+        Journey crew(upright ? h : w, upright ? w : h, px_per_mm);
+        const std::string after = upright ? "_upright" : "";
+        crew.tap_all({"demo", "person Apprentice"});
+        crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+        crew.reach_step("C", "cut", 1);
+        compare(crew, "learn_cut" + after);
+        crew.reach_step("C", "slide", 2);
+        compare(crew, "learn_lap" + after);
+        crew.reach_step("C", "ends");
+        compare(crew, "learn_ends" + after);
+    }
+}
+
 TEST_CASE("The cut card by night looks as it did when it was found good") {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     Journey crew(w, h, px_per_mm);

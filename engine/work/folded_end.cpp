@@ -1,0 +1,48 @@
+#include "engine/work/folded_end.h"
+
+#include <algorithm>
+
+namespace hemline {
+
+namespace {
+
+constexpr Length shown_past = inches(4);  // plain metal past the end's work
+constexpr Length shown_least = inches(9);
+
+Falls falls_on(EdgeKind kind) {
+    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
+}
+
+/// The roof behind the edge; a wrap or a cleat has no leg on it, and its face is plumb.
+Slope slope_under(const Edge& edge, const Card& card) {
+    constexpr Slope plumb{SlopeNotation::degrees, 89'999'999};
+    return card.role == TrimRole::main ? edge.pitch.value_or(rise_in_12(6)) : plumb;
+}
+
+}  // namespace
+
+Side end_worked(const Card& card) {
+    const bool left_plain = card.left == EndWork::square || card.left == EndWork::overlap;
+    return left_plain ? Side::right : Side::left;
+}
+
+Length reach_of(const Card& card, Side side) {
+    Length reach;
+    for (const Mark& mark : card.marks) {
+        if (mark.toward == side && mark.kind != MarkKind::end_cut) {
+            reach = std::max(reach, side == Side::left ? mark.at : card.cut - mark.at);
+        }
+    }
+    return std::min(card.cut, std::max(shown_least, reach + shown_past));
+}
+
+std::vector<Facet> folded_end(const Card& card, const Edge& edge, const FlatPattern& pattern,
+                              Side side, const FoldProgress& progress) {
+    const Length reach = reach_of(card, side);
+    const FlatPattern end = near_end(pattern, side, reach);
+    const std::int64_t broken = side == Side::left ? reach.nm() : pattern.length.nm() - reach.nm();
+    const Placing root = resting(end, slope_under(edge, card), falls_on(card.kind));
+    return facets_of(end, fold_up(end, progress, root), broken);
+}
+
+}  // namespace hemline

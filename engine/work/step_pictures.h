@@ -1,0 +1,46 @@
+// The pictures of a step that cuts, folds or laps: this piece with its own numbers, before, during
+// and done.
+//
+//      cut:   the stick        cut at the marks    its end folded      end work of one piece
+//      tabs:  tab flat         half folded         folded              what a step does at an end
+//      bend:  flat strip       half bent           bent                the section's own bend
+//      lap:   the neighbour    coming to it        lapped
+#pragma once
+
+#include <array>
+
+#include "engine/work/folded_end.h"
+#include "engine/work/piece_meeting.h"
+#include "engine/work/procedure.h"
+
+namespace hemline {
+
+/// Which metal a step is about, and what is done to it.
+enum class Shows { nothing, cut, tabs, bend, lap };
+struct StepMetal {
+    Shows shows = Shows::nothing;
+    TrimRole role = TrimRole::main;
+    int piece = 0;
+    Side side = Side::left;
+};
+
+/// Nothing for a step that folds, cuts and laps no metal, such as tying off. A step of an end of
+/// the edge is about the piece that lies there.
+StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan);
+
+struct StepPicture {
+    std::string says;  ///< one sentence, with its numbers
+    std::vector<Facet> own, other;
+};
+struct StepPictures {
+    std::array<StepPicture, 3> before_during_done;
+    std::vector<LegName> legs;  ///< of the piece
+    std::string trim;           ///< id
+    Side side = Side::left;     ///< the end that is shown
+};
+
+/// Problem: why there is nothing to show.
+Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work,
+                                   Marks marks);
+
+}  // namespace hemline

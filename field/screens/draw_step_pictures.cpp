@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/work/procedure_words.h"
 #include "field/screens/draw_solid.h"
 
 namespace hemline {
@@ -12,6 +13,11 @@ constexpr float narrow_mm = 90, row_mm = 32, gap_mm = 4;
 constexpr float beside_mm = 33, beside_part = 0.26F, words_mm = 24;
 constexpr double raised = 28, turned = 38;
 constexpr const char* headings[] = {"Before", "During", "Done"};
+
+Painted painted_on(const State& state, const std::string& trim) {
+    const Section* const section = state.assets->sections.find(trim);
+    return section == nullptr ? Painted::none : section->painted;
+}
 
 /// The parts of one picture, or of all three.
 void add_parts(std::vector<SolidPart>& parts, const StepPicture& picture, Painted painted) {
@@ -24,8 +30,7 @@ void add_parts(std::vector<SolidPart>& parts, const StepPicture& picture, Painte
 }
 
 void draw_metal(Ui& ui, const State& state, const StepPictures& pictures, std::size_t i, Box box) {
-    const Section* const section = state.assets->sections.find(pictures.trim);
-    const Painted painted = section == nullptr ? Painted::none : section->painted;
+    const Painted painted = painted_on(state, pictures.trim);
     std::vector<SolidPart> parts, all;
     add_parts(parts, pictures.before_during_done[i], painted);
     for (const StepPicture& picture : pictures.before_during_done) {
@@ -43,6 +48,25 @@ float draw_words(Ui& ui, std::size_t i, const StepPicture& picture, Box box) {
 }
 
 }  // namespace
+
+void draw_finished_piece(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
+                         Box box) {
+    if (step.piece == 0) {
+        return;
+    }
+    const Result<Card> card = make_card(state.job, state.plan, state.assets->catalogue,
+                                        work.edge.id, role_of(step.rule->each), step.piece);
+    const auto pattern = card ? piece_pattern(*card, work.edge, state.assets->sections)
+                              : Result<FlatPattern>(card.problem());
+    if (!pattern) {
+        return;
+    }
+    const Side side = end_worked(*card);
+    const std::vector<Facet> facets =
+        folded_end(*card, work.edge, *pattern, side, step_of(FoldStep::finished));
+    draw_solid(ui, {{facets, painted_on(state, card->trim), false, true}}, pattern->legs.names,
+               {side == Side::right ? turned : -turned, raised}, box);
+}
 
 float draw_step_pictures(Ui& ui, const State& state, const StepPictures& pictures, float room,
                          Box box) {

@@ -94,11 +94,15 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
     return layer;
 }
 
-/// The eave in section with what this step puts on it.
+/// An eave in section with what this step puts on it; of other edges the piece that the step is of.
 void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
                   const std::vector<Step>& steps, Box box) {
     const Trim* const trim = state.assets->catalogue.of(work.edge);
     if (trim == nullptr || !work.edge.pitch || box.h < ui.mm(picture_mm_least)) {
+        return;
+    }
+    if (work.edge.kind != EdgeKind::eave) {
+        draw_finished_piece(ui, state, work, step, box);
         return;
     }
     draw_eave_section(ui,
@@ -120,6 +124,9 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
                       step, work, state.marks);
     if (pictures) {
         return draw_step_pictures(ui, state, *pictures, room, box);
+    }
+    if (work.edge.kind != EdgeKind::eave && step.piece == 0) {
+        return 0;
     }
     box.h = ui.mm(section_mm);
     draw_picture(ui, state, work, step, steps, box);

@@ -39,19 +39,20 @@ std::vector<Length> lengths_told_apart(const JointNeeds& needs) {
     return lengths;
 }
 
-JointBranch::JointBranch(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths,
-                         std::int64_t laps, std::int64_t unbalanced, Try try_plan, Effort& effort)
+JointBranch::JointBranch(const JointNeeds& needs, JointProgram& program, std::int64_t laps,
+                         std::int64_t unbalanced, Try try_plan, Effort& effort)
     : needs_(needs),
+      program_(program),
       laps_(laps),
       unbalanced_(unbalanced),
       try_plan_(std::move(try_plan)),
-      effort_(effort),
-      program_(job, needs, std::move(lengths)) {}
+      effort_(effort) {}
 
 void JointBranch::close_gap(std::int64_t sticks) {
     const DivisionSets all = all_divisions(needs_);
     const std::vector<std::optional<std::size_t>> none(needs_.edges.size());
-    const JointProgram::Answer root = program_.solve(all, none, laps_, unbalanced_, effort_);
+    const JointProgram::Answer root =
+        program_.solve(all, none, laps_, unbalanced_, sticks, effort_);
     bound_ = root.worths.bound;
     parts_ = {{all, root.worths}};
     while (bound_ < sticks && !effort_.is_spent()) {
@@ -121,7 +122,7 @@ bool JointBranch::dive(const DivisionSets& allowed, const JointProgram::Answer& 
         }
         fixed[program_.divisions()[parts[turn]].edge] = parts[turn];
         turn = 0;
-        answer = program_.solve(allowed, fixed, laps_, unbalanced_, effort_);
+        answer = program_.solve(allowed, fixed, laps_, unbalanced_, target + 1, effort_);
         if (answer.value > static_cast<double>(target) + 1e-6) {
             return false;
         }
@@ -134,7 +135,8 @@ JointBranch::Found JointBranch::look(const DivisionSets& allowed, std::int64_t t
         return Found::unknown;
     }
     const std::vector<std::optional<std::size_t>> none(needs_.edges.size());
-    const JointProgram::Answer answer = program_.solve(allowed, none, laps_, unbalanced_, effort_);
+    const JointProgram::Answer answer =
+        program_.solve(allowed, none, laps_, unbalanced_, target + 1, effort_);
     if (answer.worths.bound > target) {
         leaves_.push_back({allowed, answer.worths});
         return Found::no_plan;

@@ -14,8 +14,9 @@ class JointBranch {
     /// plan known within what is allowed.
     using Try = std::function<std::int64_t(const std::vector<const JointProgram::Division*>&)>;
 
-    JointBranch(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths,
-                std::int64_t laps, std::int64_t unbalanced, Try try_plan, Effort& effort);
+    /// Divisions and fillings that the program has met serve the next branch too.
+    JointBranch(const JointNeeds& needs, JointProgram& program, std::int64_t laps,
+                std::int64_t unbalanced, Try try_plan, Effort& effort);
 
     /// Raises the bound while it is below `sticks`, which plans found on the way bring down.
     void close_gap(std::int64_t sticks);
@@ -47,10 +48,10 @@ class JointBranch {
                                                      const JointProgram::Answer& answer) const;
 
     const JointNeeds& needs_;
+    JointProgram& program_;
     std::int64_t laps_, unbalanced_;
     Try try_plan_;
     Effort& effort_;
-    JointProgram program_;
     std::int64_t bound_ = 0;
     int nodes_left_ = 0;
     std::vector<JointPart> parts_, leaves_;

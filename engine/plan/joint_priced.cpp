@@ -7,10 +7,15 @@ namespace hemline {
 
 namespace {
 
-/// Branching pays where so many rounds of pricing are a small part of the effort.
-constexpr std::int64_t rounds_least = 20, parts_of_the_effort = 8;
-/// Where nothing else bounds but the metal, of a larger part.
-constexpr std::int64_t parts_without_relaxations = 3;
+/// Of all steps that are left, what one bound may take, and what it must seem to take at most where
+/// it begins from nothing. Where nothing else bounds but the metal it may take more, but plans come
+/// from elsewhere too, and first.
+struct Parts {
+    std::int64_t taken, seeming;
+};
+constexpr Parts with_relaxations{4, 4}, without_relaxations{3, 12};
+/// Of pricing, where a program begins from nothing.
+constexpr std::int64_t rounds_most = 4;
 
 }  // namespace
 
@@ -59,27 +64,47 @@ std::size_t JointSearch::option_for(const JointProgram::Division& division) {
     return lawful ? add_option(ways, std::move(option)) : ways.even.front();
 }
 
+JointSearch::Priced::Priced(const JointJob& job, JointNeeds own)
+    : needs(std::move(own)),
+      program(job, needs, lengths_told_apart(needs)),
+      lengths(lengths_told_apart(needs).size()) {}
+
+JointSearch::Priced* JointSearch::priced(std::int64_t extra_laps) {
+    const auto known = priced_.find(extra_laps);
+    if (known != priced_.end()) {
+        return known->second.get();
+    }
+    auto needs = needs_of(job_, ways_, extra_laps);
+    auto own = needs ? std::make_unique<Priced>(job_, std::move(*needs)) : nullptr;
+    return priced_.emplace(extra_laps, std::move(own)).first->second.get();
+}
+
+/// About the steps of one solution: the first time some rounds of pricing, and a program of so many
+/// rows from nothing; then its columns are known.
+std::int64_t JointSearch::steps_of(const Priced& priced) {
+    const std::int64_t pricing = steps_of_pricing(priced.needs, priced.lengths);
+    const auto rows = static_cast<std::int64_t>(priced.needs.edges.size() + priced.lengths);
+    return priced.is_warm ? pricing : rounds_most * pricing + rows * rows * rows / 8;
+}
+
 AllowedBound JointSearch::branch(Allowed allowed) {
-    const auto needs = needs_of(job_, ways_, allowed.extra_laps);
-    if (!needs || !fewest(allowed)) {
+    Priced* const own = fewest(allowed) ? priced(allowed.extra_laps) : nullptr;
+    const Parts parts = can_relax_ ? with_relaxations : without_relaxations;
+    if (own == nullptr || steps_of(*own) > effort_.left() / parts.seeming) {
         return {};
     }
+    own->is_warm = true;
     const auto try_plan = [&](const std::vector<const JointProgram::Division*>& divisions) {
         Chosen chosen;
-        for (const JointProgram::Division* own : divisions) {
-            chosen.push_back(own == nullptr ? 0 : option_for(*own));
+        for (const JointProgram::Division* division : divisions) {
+            chosen.push_back(division == nullptr ? 0 : option_for(*division));
         }
         try_chosen(chosen);
         return *fewest(allowed);
     };
-    const std::int64_t parts = can_relax_ ? parts_of_the_effort : parts_without_relaxations;
-    Effort own(effort_, effort_.left() / parts);
-    std::vector<Length> lengths = lengths_told_apart(*needs);
-    if (rounds_least * steps_of_pricing(*needs, lengths.size()) > own.left()) {
-        return {};
-    }
-    JointBranch branch(job_, *needs, std::move(lengths), allowed.extra_laps, allowed.unbalanced,
-                       try_plan, own);
+    Effort effort(effort_, effort_.left() / parts.taken);
+    JointBranch branch(own->needs, own->program, allowed.extra_laps, allowed.unbalanced, try_plan,
+                       effort);
     branch.close_gap(*fewest(allowed));
     return {branch.bound(), "prices of pieces and edges", {}, branch.parts()};
 }

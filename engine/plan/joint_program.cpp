@@ -193,7 +193,7 @@ bool JointProgram::price_edges(Round& round, JointWorths& worths, Effort& effort
 JointProgram::Answer JointProgram::solve(const DivisionSets& allowed,
                                          const std::vector<std::optional<std::size_t>>& fixed,
                                          std::int64_t laps, std::int64_t unbalanced,
-                                         Effort& effort) {
+                                         std::int64_t enough, Effort& effort) {
     std::vector<double> lower, upper{static_cast<double>(laps), static_cast<double>(unbalanced)};
     for (const DivisionSet& own : allowed) {
         lower.push_back(own.classes == 0 ? 0 : 1);
@@ -229,7 +229,7 @@ JointProgram::Answer JointProgram::solve(const DivisionSets& allowed,
         }
         answer.value = round.program.value();
         answer.is_solved = !more_fillings && !more_divisions;
-        if (answer.is_solved || effort.is_spent()) {
+        if (answer.is_solved || answer.worths.bound >= enough || effort.is_spent()) {
             break;
         }
     }

@@ -28,8 +28,9 @@ class JointProgram {
     JointProgram(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths);
 
     /// The least sticks within what is allowed; `fixed`: the known division an edge takes, if any.
+    /// A bound of `enough` ends the search for a better one.
     Answer solve(const DivisionSets& allowed, const std::vector<std::optional<std::size_t>>& fixed,
-                 std::int64_t laps, std::int64_t unbalanced, Effort& effort);
+                 std::int64_t laps, std::int64_t unbalanced, std::int64_t enough, Effort& effort);
 
     /// All divisions met so far; they keep their place.
     [[nodiscard]] const std::vector<Division>& divisions() const { return divisions_; }

@@ -14,6 +14,8 @@ namespace {
 constexpr std::int64_t steps_of_one = 300'000;
 /// Where there is only one, a large part of all.
 constexpr std::int64_t parts_of_the_effort = 4;
+/// All relaxations of one bound.
+constexpr std::int64_t parts_of_looking = 16;
 /// More ways to share laps out are left to the metal in all.
 constexpr std::size_t shares_most = 30;
 constexpr std::int64_t relaxations_most = 3000;
@@ -112,6 +114,7 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
 
 AllowedBound JointSearch::look_through(Allowed allowed) {
     AllowedBound found;
+    const std::int64_t kept_back = effort_.left() - effort_.left() / parts_of_looking;
     const auto visit = [&](const Relaxation& relaxation) {
         const bool is_first = allowed.extra_laps == laps_least_ && allowed.unbalanced == 0;
         const std::int64_t steps = is_first ? effort_.left() / parts_of_the_effort : steps_of_one;
@@ -124,7 +127,7 @@ AllowedBound JointSearch::look_through(Allowed allowed) {
         if (relaxed.bound.sticks < fewest(allowed).value_or(relaxed.bound.sticks + 1)) {
             try_relaxed(relaxed);
         }
-        return is_first || !effort_.is_spent();
+        return is_first || effort_.left() > kept_back;
     };
     // A lap no shorter than a sliver leaves room for small ends with two laps more.
     const bool small_ends_only_once =
@@ -230,6 +233,7 @@ void JointSearch::find_first(Prefer prefer) {
 
 void JointSearch::find_choices() {
     find_even();
+    look_at_laps(laps_least_);
     find_fewest_sticks();
     const std::int64_t laps_most = laps_least_ + (can_relax_ ? laps_more_most : 0);
     for (std::int64_t laps = laps_least_; laps <= laps_most && !effort_.is_spent(); ++laps) {

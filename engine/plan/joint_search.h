@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <memory>
 #include <set>
 
 #include "engine/plan/joint_branch.h"
@@ -53,6 +54,17 @@ class JointSearch {
     AllowedBound look_through(Allowed allowed);
     /// Prices divisions and fillings together, whatever the stock.
     AllowedBound branch(Allowed allowed);
+    /// What its prices are asked of, with so many laps; none where edges differ too much.
+    struct Priced {
+        Priced(const JointJob& job, JointNeeds own);
+
+        JointNeeds needs;
+        JointProgram program;
+        std::size_t lengths = 0;
+        bool is_warm = false;  ///< it has met the columns of one branch
+    };
+    Priced* priced(std::int64_t extra_laps);
+    static std::int64_t steps_of(const Priced& priced);
     std::size_t option_for(const JointProgram::Division& division);
 
     const JointJob& job_;
@@ -64,6 +76,7 @@ class JointSearch {
     std::vector<Kept> kept_;
     std::set<Chosen> tried_;
     std::set<Chosen> turned_;  ///< whose single edges have been turned to other options
+    std::map<std::int64_t, std::unique_ptr<Priced>> priced_;
     std::map<std::int64_t, AllowedBound> of_free_;
     std::map<std::pair<std::int64_t, std::int64_t>, AllowedBound> bounds_;
 };

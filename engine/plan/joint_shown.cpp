@@ -45,8 +45,8 @@ std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan
         return {std::move(metal)};
     }
     const auto no_better = [&](const auto&) { return plan.sticks; };
-    JointBranch branch(job, *needs, lengths_told_apart(*needs), plan.extra_laps, plan.unbalanced,
-                       no_better, own);
+    JointProgram program(job, *needs, lengths_told_apart(*needs));
+    JointBranch branch(*needs, program, plan.extra_laps, plan.unbalanced, no_better, own);
     branch.close_gap(plan.lower_bound);
     return branch.bound() >= plan.lower_bound ? branch.parts() : std::vector<JointPart>();
 }

@@ -27,7 +27,7 @@ std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths) {
     for (std::size_t p = 1; p < needs.metal_least.size(); ++p) {
         places += static_cast<std::int64_t>(p) * stick - needs.metal_least[p] + 1;
     }
-    return places * static_cast<std::int64_t>(lengths) / 16;
+    return places * static_cast<std::int64_t>(lengths) / 40;
 }
 
 LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort)

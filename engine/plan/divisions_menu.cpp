@@ -76,16 +76,19 @@ std::vector<Covers> balanced_divisions(const RunRule& rule, std::int64_t count) 
     return found;
 }
 
-/// As near to balanced as so many pieces can be: both ends about half, or one a full stick.
+/// As near to balanced as so many pieces can be: both ends about half, or one held at a full stick
+/// or at a sliver.
 std::vector<Covers> nearest_to_balanced(const RunRule& rule, std::int64_t count) {
-    const Length first_extra = bounds_of(rule, 0, count).extra;
-    const Length last_extra = bounds_of(rule, count - 1, count).extra;
+    const PieceBounds first_bounds = bounds_of(rule, 0, count);
+    const PieceBounds last_bounds = bounds_of(rule, count - 1, count);
+    const Length extra = first_bounds.extra;
     const Length ends = rule.edge - (count - 2) * (rule.stock - rule.lap);
-    const Length full_last = ends - (rule.stock - last_extra) + first_extra;
-    const Length half = round_down_to(nanometres(ends.nm() / 2) + first_extra, rule.grid);
+    const Length half = round_down_to(nanometres(ends.nm() / 2) + extra, rule.grid);
+    const Length least = std::max(first_bounds.least, ends - last_bounds.most) + extra;
+    const Length most = std::min(first_bounds.most, ends - last_bounds.least) + extra;
     std::vector<Covers> nearest;
-    for (const Length first :
-         {half, half + rule.grid, rule.stock, round_up_to(full_last, rule.grid)}) {
+    for (const Length first : {half, half + rule.grid, rule.stock, round_up_to(least, rule.grid),
+                               round_down_to(most, rule.grid)}) {
         const Covers covers = with_first(rule, count, first);
         const auto differ = [](const Covers& c) { return absolute(c.front() - c.back()); };
         const bool known = std::find(nearest.begin(), nearest.end(), covers) != nearest.end();

@@ -123,3 +123,45 @@ TEST_CASE("Two lengths of new stock and offcuts on hand are proved on the grid o
     CHECK(plan.proved);
     CHECK(!plan.parts.empty());
 }
+
+// Unequal allowances at the ends, slivers that hold one end off the middle: every first cut tried.
+TEST_CASE("An edge that cannot be balanced is divided as near to it as any division comes") {
+    std::mt19937 random(12);
+    const auto between = [&](int low, int high) {
+        return low + static_cast<int>(random() % static_cast<unsigned>(high - low + 1));
+    };
+    int cannot = 0, at_sliver = 0;
+    for (int round = 0; round < 4000; ++round) {
+        const int stick = between(12, 40);
+        const RunRule rule{sixteenths(between(4, 3 * stick)),
+                           sixteenths(between(0, 9)),
+                           sixteenths(between(0, 9)),
+                           sixteenths(stick),
+                           sixteenths(between(0, stick / 3)),
+                           sixteenths(between(0, stick / 2)),
+                           sixteenths(1)};
+        const auto pieces = static_cast<std::size_t>(joint_checker::edge_of(rule).fewest);
+        const auto nearest = joint_checker::nearest_covers(rule, pieces);
+        if (nearest.empty() || joint_checker::can_balance(rule, pieces)) {
+            continue;
+        }
+        ++cannot;
+        CAPTURE(round);
+        std::set<std::vector<std::int64_t>> menu;
+        for (const EdgeOption& option : divisions_menu(rule)) {
+            std::vector<std::int64_t> covers;
+            for (const Division& piece : option.pieces) {
+                covers.push_back(piece.covers.nm());
+            }
+            menu.insert(covers);
+        }
+        for (const auto& covers : nearest) {
+            CHECK(menu.count(covers) == 1);
+            const std::int64_t last = covers.back() + rule.allowance_last.nm();
+            at_sliver += last == rule.sliver.nm() ? 1 : 0;
+        }
+    }
+    MESSAGE(cannot << " edges that cannot be balanced, " << at_sliver << " with a last sliver");
+    CHECK(cannot > 100);
+    CHECK(at_sliver > 10);
+}

@@ -7,6 +7,7 @@
 
 #include "tools/bench_cutting/against.h"
 #include "tools/bench_cutting/replan.h"
+#include "tools/bench_cutting/roofs.h"
 #include "tools/bench_cutting/timing.h"
 
 namespace {
@@ -15,16 +16,17 @@ using namespace hemline;
 
 struct Wanted {
     int jobs = 200, races = 3, race_seconds = 10, cutting = 160, joint = 160, first = 0,
-        seconds = 60;
+        seconds = 60, steps = 4;
 };
 
 constexpr const char* usage =
     "usage: bench_cutting [--jobs N] [--races N] [--race-seconds S] [--cutting N] [--joint N] "
-    "[--first N] [--seconds S]\n"
+    "[--first N] [--steps N] [--seconds S]\n"
     "  --jobs          of each class, timed (200)\n"
     "  --races         of each class, against glpsol and cbc (3) within --race-seconds (10) each\n"
     "  --cutting       jobs whose count is compared with a reference (160), within --seconds (60)\n"
     "  --joint         roofs whose every choice is compared (160), within --seconds\n"
+    "  --steps         millions, for the choices of nine roofs on a fine grid (4)\n"
     "  --first         of those roofs, counted from 0: the same roof in every run (0)\n";
 
 bool read(int count, char** words, Wanted& wanted) {
@@ -36,6 +38,7 @@ bool read(int count, char** words, Wanted& wanted) {
                    : name == "--cutting"      ? &wanted.cutting
                    : name == "--joint"        ? &wanted.joint
                    : name == "--first"        ? &wanted.first
+                   : name == "--steps"        ? &wanted.steps
                    : name == "--seconds"      ? &wanted.seconds
                                               : nullptr;
         char* end = nullptr;
@@ -115,6 +118,8 @@ int main(int count, char** words) {
     bool fine = wanted.jobs == 0 || time_classes(classes);
     std::printf("\nreplan after an event, roof of 70 edges\n");
     fine = tell("16 ms at the median", time_replans()) && fine;
+    std::printf("\nchoices of nine generated roofs, %d million steps each\n", wanted.steps);
+    time_roofs(std::int64_t{1'000'000} * wanted.steps);
     std::printf("\nthe same jobs by general solvers, within %d s each\n", wanted.race_seconds);
     int differ = 0;
     for (const JobClass& own : classes) {

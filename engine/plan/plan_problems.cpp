@@ -123,6 +123,9 @@ void judge_ends(const Edge& edge, Plan& plan) {
 }  // namespace
 
 void judge_edge(const EdgeWork& work, const Job& job, const Catalogue& catalogue, Plan& plan) {
+    if (!has_run(work.edge.kind)) {
+        return;
+    }
     judge_readings_of(work, job.practice, plan);
     const Trim* trim = main_trim(work.edge, catalogue);
     if (trim == nullptr) {

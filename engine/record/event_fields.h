@@ -148,7 +148,7 @@ void fields(Bytes& bytes, Edge& edge) {
         bytes.number("corner angle", value, std::int64_t{0}, std::int64_t{360'000'000});
     };
     bytes.text("edge", edge.id);
-    bytes.choice("kind", edge.kind, EdgeKind::high_eave);
+    bytes.choice("kind", edge.kind, EdgeKind::penetration);
     bytes.text("trim", edge.trim);
     bytes.choice("left", edge.left, End::valley);
     bytes.choice("right", edge.right, End::valley);

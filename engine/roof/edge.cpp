@@ -13,7 +13,7 @@ struct Word {
     std::string_view written, said;
 };
 
-constexpr std::array<Word<EdgeKind>, 9> edge_kinds = {{
+constexpr std::array<Word<EdgeKind>, 10> edge_kinds = {{
     {EdgeKind::eave, "eave", "eave"},
     {EdgeKind::gable, "gable", "gable"},
     {EdgeKind::ridge, "ridge", "ridge"},
@@ -23,6 +23,7 @@ constexpr std::array<Word<EdgeKind>, 9> edge_kinds = {{
     {EdgeKind::headwall, "headwall", "headwall"},
     {EdgeKind::transition, "transition", "transition"},
     {EdgeKind::high_eave, "high_eave", "high eave"},
+    {EdgeKind::penetration, "penetration", "penetration"},
 }};
 
 constexpr std::array<Word<End>, 9> ends = {{

@@ -25,6 +25,7 @@ enum class EdgeKind : std::uint8_t {
     headwall = 6,
     transition = 7,
     high_eave = 8,
+    penetration = 9,  ///< a pipe or curb through the roof: no line, and no run
 };
 
 /// What stands at an end of an edge.

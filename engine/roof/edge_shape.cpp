@@ -6,6 +6,7 @@ namespace hemline {
 
 namespace {
 
+constexpr End of_no_line[] = {End::open};
 constexpr End around_the_house[] = {End::gable, End::corner_out, End::corner_in, End::wall,
                                     End::open};
 constexpr End of_ridge[] = {End::gable, End::wall, End::open, End::ridge, End::hip, End::valley};
@@ -59,6 +60,8 @@ std::span<const End> ends_of(EdgeKind kind, Side side) {
             return foot ? std::span<const End>(foot_of_valley) : top_of_valley;
         case EdgeKind::sidewall:
             return foot ? std::span<const End>(foot_of_sidewall) : top_of_sidewall;
+        case EdgeKind::penetration:
+            return of_no_line;
         case EdgeKind::headwall:
         case EdgeKind::transition:
             break;

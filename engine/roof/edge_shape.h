@@ -18,6 +18,9 @@ constexpr bool is_sloped(EdgeKind kind) {
            kind == EdgeKind::sidewall;
 }
 
+/// A penetration has steps, and nothing is read along it, divided or cut from sticks.
+constexpr bool has_run(EdgeKind kind) { return kind != EdgeKind::penetration; }
+
 /// The side fitted first. A sloped edge is fitted from its foot whatever was stated, so that each
 /// piece laps over the one below it and the laps shed water (common practice, no published source).
 constexpr Side first_fitted(const Edge& edge) {

@@ -69,6 +69,8 @@ Result<FoldAngle> fold_of(const FoldAsked& asked) {
         case EdgeKind::hip:
         case EdgeKind::valley:
             return hip_or_valley_fold(asked);
+        case EdgeKind::penetration:
+            return Problem{"A penetration has no fold along it.", "Ask for the fold of an edge."};
     }
     stop("an edge kind without its fold");
 }

@@ -169,6 +169,8 @@ EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice
         case EdgeKind::hip:
         case EdgeKind::valley:
             return up_the_corner(at);
+        case EdgeKind::penetration:
+            return {};
         case EdgeKind::ridge:
         case EdgeKind::sidewall:
         case EdgeKind::headwall:

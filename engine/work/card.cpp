@@ -117,8 +117,9 @@ std::optional<Side> hand_of(const Found& found) {
     if (first == last) {
         return {};
     }
-    const Side side = first_fitted(found.work->edge);
-    return first ? side : other(side);
+    const Side begins = first_fitted(found.work->edge);
+    const Side side = first ? begins : other(begins);
+    return lies_mirrored(*found.work) ? other(side) : side;
 }
 
 /// A mitre that cannot be marked keeps the piece waiting: it would be cut by guess.
@@ -150,8 +151,9 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     }
     const Found& found = *all;
     const Practice& practice = job.practice;
-    const EndMetal left = end_of_piece(found, Side::left, practice);
-    const EndMetal right = end_of_piece(found, Side::right, practice);
+    const Side at_left = lies_mirrored(*found.work) ? Side::right : Side::left;
+    const EndMetal left = end_of_piece(found, at_left, practice);
+    const EndMetal right = end_of_piece(found, other(at_left), practice);
     const auto laps = [](const EndMetal& end) {
         return end.work == EndWork::underlap || end.work == EndWork::overlap;
     };

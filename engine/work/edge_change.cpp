@@ -28,6 +28,7 @@ void give_usual_ends(Edge& edge) {
     switch (edge.kind) {
         case EdgeKind::eave:
         case EdgeKind::high_eave:
+        case EdgeKind::penetration:
             edge.left = edge.right = End::open;
             break;
         case EdgeKind::ridge:
@@ -106,6 +107,9 @@ bool holds(const CutPiece& cut, EdgeField field, const Edge& edge, const Plan& p
 }  // namespace
 
 std::vector<EdgeField> fields_of(const Edge& edge, const Catalogue& catalogue) {
+    if (!has_run(edge.kind)) {
+        return {EdgeField::kind, EdgeField::name};
+    }
     std::vector<EdgeField> fields = {EdgeField::kind, EdgeField::left, EdgeField::right};
     const auto add = [&](EdgeField field, bool asked) {
         if (asked) {

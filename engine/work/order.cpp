@@ -96,6 +96,7 @@ int turn_of(EdgeKind kind) {
         case EdgeKind::sidewall:
         case EdgeKind::headwall:
         case EdgeKind::transition:
+        case EdgeKind::penetration:
             return 2;
         case EdgeKind::gable:
             return 3;

@@ -1,7 +1,7 @@
 // The whole roof: what must be on before what, and what comes next on every edge.
 //
-//   eave ─▶ valley ─▶ panels ─▶ sidewall, headwall, transition ─▶ gable ─▶ high eave ─▶ hip ─▶
-//   ridge
+//   eave ─▶ valley ─▶ panels ─▶ sidewall, headwall, transition, penetration
+//        ─▶ gable ─▶ high eave ─▶ hip ─▶ ridge
 #pragma once
 
 #include <map>

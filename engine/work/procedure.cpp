@@ -222,14 +222,16 @@ const Run* run_of_part(const Ground& ground, const std::string& part) {
 std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practice& practice,
                            const std::vector<StepRule>& procedure, const Catalogue& catalogue) {
     const Ground ground{work, plan, practice, procedure, catalogue};
-    const Run* main = ground.run(TrimRole::main);
+    const Run none;
+    const bool runs = has_run(work.edge.kind);
+    const Run* main = runs ? ground.run(TrimRole::main) : &none;
     std::vector<Step> steps;
-    if (main == nullptr || main->pieces.empty()) {
+    if (main == nullptr || (runs && main->pieces.empty())) {
         return steps;
     }
     for (auto rule = procedure.begin(); rule != procedure.end();) {
         if (!is_of_pieces(rule->each)) {
-            if (run_of_part(ground, rule->part) != nullptr && has_cause(ground, *rule)) {
+            if ((!runs || run_of_part(ground, rule->part) != nullptr) && has_cause(ground, *rule)) {
                 steps.push_back(step_of(*rule, 0, ground, *main, false));
             }
             ++rule;

@@ -19,8 +19,8 @@ namespace hemline {
 /// foreman sent the edge back.
 enum class Each { edge, wrap_piece, cleat_piece, trim_piece, trim_lap, last_trim_piece, sent_back };
 /// What the step is answered with. cut: the cut card; remainder: the reading for the last piece;
-/// tick: the foreman's.
-enum class Asks { done, length, count, seen, cut, remainder, tick };
+/// tick: the foreman's; side: left or right.
+enum class Asks { done, length, count, seen, cut, remainder, tick, side };
 
 struct StepRule {
     std::string id, part;

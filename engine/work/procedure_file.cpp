@@ -149,7 +149,7 @@ Result<StepRule> read_rule(const Row& row) {
     const std::optional<Asks> asks = asks_of(row["asks"].text);
     if (!asks) {
         return problem_at(row["asks"], "\"" + row["asks"].text + "\" is not what a step can ask.",
-                          "Use done, length, count, seen, cut, remainder or tick.");
+                          "Use done, length, count, seen, cut, remainder, tick or side.");
     }
     if ((*asks == Asks::cut && !is_of_pieces(*each)) ||
         (*asks == Asks::remainder && *each != Each::last_trim_piece) ||

@@ -20,7 +20,7 @@ constexpr std::pair<std::string_view, Each> each_words[] = {
 constexpr std::pair<std::string_view, Asks> asks_words[] = {
     {"done", Asks::done}, {"length", Asks::length}, {"count", Asks::count},
     {"seen", Asks::seen}, {"cut", Asks::cut},       {"remainder", Asks::remainder},
-    {"tick", Asks::tick},
+    {"tick", Asks::tick}, {"side", Asks::side},
 };
 
 constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
+
 namespace hemline {
 namespace {
 
@@ -29,6 +31,9 @@ std::string reading_missing(const EdgeWork& work, const Practice& practice) {
     if (!work.undecided.empty()) {
         return Conflict{work.undecided.front(), {}, false}.what();
     }
+    if (!has_run(work.edge.kind)) {
+        return "";
+    }
     const std::string edge = "edge " + work.edge.id;
     switch (work.verdict(practice).agreement) {
         case Agreement::none:
@@ -43,6 +48,17 @@ std::string reading_missing(const EdgeWork& work, const Practice& practice) {
             break;
     }
     return work.edge.pitch ? "" : "Take the pitch of " + edge + " first.";
+}
+
+Side foot_of(const EdgeWork& work) {
+    const auto said = std::find_if(work.steps.begin(), work.steps.end(), [](const DoneStep& done) {
+        return done.step.step == hand_step && done.step.answer.seen == word_of(Side::right);
+    });
+    return said == work.steps.end() ? Side::left : Side::right;
+}
+
+bool lies_mirrored(const EdgeWork& work) {
+    return is_sloped(work.edge.kind) && foot_of(work) == Side::right;
 }
 
 const PlannedPiece* find_piece(const Run& run, int piece) {

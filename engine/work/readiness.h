@@ -13,6 +13,16 @@ namespace hemline {
 /// reading waits for.
 constexpr std::string_view fasten_step = "fasten";
 
+/// The step which says at which side of a sloped edge its foot is, by its id in the procedures; it
+/// is answered with a word of the sides.
+constexpr std::string_view hand_step = "hand";
+
+/// The side of the foot, seen from outside: left until the step says right. The metal of one is the
+/// mirror of the other's.
+Side foot_of(const EdgeWork& work);
+/// An edge's left is its foot: its pieces lie the other way round where that is at the right.
+bool lies_mirrored(const EdgeWork& work);
+
 /// What must be read before anything is cut on the edge: an agreed length, the pitch, and a pick
 /// between what two tablets wrote apart. One
 /// sentence that says what to do; empty when all is there.

@@ -202,6 +202,9 @@ StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan) {
         const Side side = first_fitted(work.edge);
         metal = {Shows::bend, TrimRole::main, piece_at(main, work.edge, side), side};
     }
+    if (lies_mirrored(work)) {
+        metal.side = other(metal.side);
+    }
     return metal;
 }
 

@@ -1,6 +1,7 @@
 // Where an edge stands, and the next cut of the whole job.
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/work/order.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"
@@ -25,6 +26,11 @@ EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
     if (work.finished) {
         return EdgeStatus::finished;
     }
+    const std::optional<std::size_t> next = next_step(steps);
+    const bool left_to_tick = !steps.empty() && (!next || steps[*next].rule->asks == Asks::tick);
+    if (!has_run(work.edge.kind)) {
+        return left_to_tick ? EdgeStatus::to_tick : EdgeStatus::fitting;
+    }
     switch (work.verdict(practice).agreement) {
         case Agreement::none:
             return EdgeStatus::no_reading;
@@ -39,8 +45,7 @@ EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
     if (!work.edge.pitch) {
         return EdgeStatus::pitch_missing;
     }
-    const std::optional<std::size_t> next = next_step(steps);
-    if (!steps.empty() && (!next || steps[*next].rule->asks == Asks::tick)) {
+    if (left_to_tick) {
         return EdgeStatus::to_tick;
     }
     if (std::any_of(steps.begin(), steps.end(), is_fitting)) {

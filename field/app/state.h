@@ -10,6 +10,7 @@
 #include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
+#include "engine/trim/section.h"
 #include "engine/work/edge_change.h"
 #include "engine/work/procedure.h"
 #include "engine/work/roof_outline.h"
@@ -125,9 +126,10 @@ struct FoldedDraft {
     float turned = 0, raised = 0;  ///< degrees, by the finger
 };
 
-/// The leg or bend that is being keyed in, of the section's.
+/// The leg, bend or hem that is being said anew, of the section's.
 struct SectionDraft {
-    int leg = -1, bend = -1;
+    int leg = -1, bend = -1, hem = -1;  ///< a hem by its leg
+    Hem hem_kind = Hem::open;
     std::string degrees;  ///< digits of the bend
     bool up = false;      ///< toward the upper face
 };
@@ -163,6 +165,7 @@ struct Drafts {
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
     std::optional<EventId> chosen;    ///< of what was made apart
+    bool striking = false;        ///< the last reading: no key lies beside the touch that does it
     bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
     bool paper_a4 = false;        ///< templates on A4, not letter
     std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name

@@ -7,7 +7,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, other_mm = 10, primary_mm = 14, tall_mm = 15;
+constexpr float gap_mm = 3, far_mm = 13, other_mm = 10, primary_mm = 14, tall_mm = 15;
 constexpr float primary_w_mm = 24, other_w_mm = 13;
 constexpr float roomy_mm = 123;    // of the page's height: buttons may be tall
 constexpr float upright_mm = 180;  // in portrait
@@ -25,7 +25,11 @@ float at_hand(const Ui& ui, Box box, float used, float w) {
 }  // namespace
 
 ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w)
-    : actions_(actions), w_(w), gap_(ui.mm(gap_mm)), other_most_(ui.mm(other_w_mm_most)) {
+    : actions_(actions),
+      w_(w),
+      gap_(ui.mm(gap_mm)),
+      far_(ui.mm(far_mm)),
+      other_most_(ui.mm(other_w_mm_most)) {
     if (actions.empty()) {
         return;
     }
@@ -36,8 +40,10 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
     const bool roomy = is_roomy(ui);
     const float primary_h = ui.mm(roomy ? tall_mm : primary_mm);
     const std::size_t last = actions.size() - 1;
-    const float all =
-        std::accumulate(least_.begin(), least_.end(), static_cast<float>(last) * gap_);
+    float all = std::accumulate(least_.begin(), least_.end(), 0.0F);
+    for (std::size_t i = 0; i < last; ++i) {
+        all += gap_after(i);
+    }
     const bool column = (last > 1 && w < ui.mm(column_mm)) || (ui.portrait() && roomy);
     if (last == 0 || (all <= w && !column)) {
         rows_.push_back({0, last + 1, primary_h});
@@ -46,20 +52,35 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
     const float other_h = ui.mm(roomy ? tall_mm : other_mm);
     float used = 0;
     for (std::size_t i = 0; i < last; ++i) {
-        if (rows_.empty() || used + gap_ + least_[i] > w) {
+        const float gap = i == 0 ? 0 : gap_after(i - 1);
+        if (rows_.empty() || used + gap + least_[i] > w) {
             rows_.push_back({i, i, other_h});
-            used = -gap_;
+            used = least_[i];
+        } else {
+            used += gap + least_[i];
         }
-        used += gap_ + least_[i];
         rows_.back().to = i + 1;
     }
     rows_.push_back({last, last + 1, primary_h});
 }
 
+float ActionRows::gap_after(std::size_t action) const {
+    return actions_[action].discards || actions_[action + 1].discards ? far_ : gap_;
+}
+
+float ActionRows::gap_below(std::size_t row) const {
+    for (std::size_t i = rows_[row].from; i < rows_[row + 1].to; ++i) {
+        if (actions_[i].discards) {
+            return far_;
+        }
+    }
+    return gap_;
+}
+
 float ActionRows::height() const {
-    float h = rows_.empty() ? 0 : -gap_;
-    for (const Row& row : rows_) {
-        h += row.h + gap_;
+    float h = 0;
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        h += rows_[i].h + (i + 1 < rows_.size() ? gap_below(i) : 0);
     }
     return h;
 }
@@ -69,7 +90,10 @@ std::vector<float> ActionRows::widths(const Row& row) const {
     std::vector<float> w(least_.begin() + static_cast<std::ptrdiff_t>(row.from),
                          least_.begin() + static_cast<std::ptrdiff_t>(row.to));
     const auto count = static_cast<float>(w.size());
-    float left = w_ - gap_ * (count - 1) - std::accumulate(w.begin(), w.end(), 0.0F);
+    float left = w_ - std::accumulate(w.begin(), w.end(), 0.0F);
+    for (std::size_t i = row.from; i + 1 < row.to; ++i) {
+        left -= gap_after(i);
+    }
     if (row.to == actions_.size() && w.size() > 1) {
         const float more = std::clamp(w_ * primary_share - w.back(), 0.0F, std::max(0.0F, left));
         w.back() += more;
@@ -92,7 +116,8 @@ std::vector<float> ActionRows::widths(const Row& row) const {
 std::string ActionRows::draw(Ui& ui, Box box) const {
     std::string tapped;
     float y = box.y;
-    for (const Row& row : rows_) {
+    for (std::size_t r = 0; r < rows_.size(); ++r) {
+        const Row& row = rows_[r];
         const std::vector<float> wide = widths(row);
         float used = 0;
         Size largest = Size::bold;
@@ -107,9 +132,9 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
                           action.look, i + 1 < actions_.size() ? largest : Size::title)) {
                 tapped = action.name;
             }
-            used += w + gap_;
+            used += w + (i + 1 < row.to ? gap_after(i) : 0);
         }
-        y += row.h + gap_;
+        y += row.h + (r + 1 < rows_.size() ? gap_below(r) : 0);
     }
     return tapped;
 }

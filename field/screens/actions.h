@@ -16,6 +16,7 @@ struct Action {
     std::string name;
     std::string label;
     Look look = Look::plain;
+    bool discards = false;  ///< work: it stands apart from its neighbours
 };
 
 /// The rows in which actions lie, for a width in pixels.
@@ -32,11 +33,13 @@ class ActionRows {
         float h = 0;
     };
     [[nodiscard]] std::vector<float> widths(const Row& row) const;
+    [[nodiscard]] float gap_after(std::size_t action) const;
+    [[nodiscard]] float gap_below(std::size_t row) const;
 
     const std::vector<Action>& actions_;
     std::vector<float> least_;  // width of each
     std::vector<Row> rows_;
-    float w_, gap_, other_most_;
+    float w_, gap_, far_, other_most_;
 };
 
 }  // namespace hemline

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/roof/edge_shape.h"
 #include "field/screens/draw_edge_sketch.h"
 #include "field/screens/edge_keyed.h"
 #include "field/screens/edge_page.h"
@@ -37,7 +38,7 @@ std::string free_id(const Job& job) {
 std::optional<EdgeField> asked_after(EdgeField field, const Edge& edge) {
     switch (field) {
         case EdgeField::kind:
-            return EdgeField::left;
+            return has_run(edge.kind) ? std::optional(EdgeField::left) : std::nullopt;
         case EdgeField::left:
             return EdgeField::right;
         case EdgeField::right:

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/work/readiness.h"
 #include "field/screens/draw_piece.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
@@ -18,6 +19,9 @@ std::string title_for(const EdgeWork& work, const Card& card) {
         title += card.trim_name + " ";
     }
     title += "piece " + std::to_string(card.piece) + " of " + std::to_string(card.pieces);
+    if (work.edge.kind == EdgeKind::gable || work.edge.kind == EdgeKind::sidewall) {
+        title += foot_of(work) == Side::left ? " · foot at the left" : " · foot at the right";
+    }
     if (card.hand) {
         title += " · " + std::string(word_of(*card.hand)) + " end, " +
                  std::string(spoken(*card.hand == Side::left ? card.left : card.right));
@@ -104,8 +108,8 @@ Wish draw_card(Ui& ui, const State& state) {
         {{"leave", "Roof"},
          {"run", "The run"},
          {"folded", "Folded"},
-         {"spoiled", "Spoiled", can_cut ? Look::plain : Look::off},
          {"differently", "Cut\ndifferently", can_cut ? Look::plain : Look::off},
+         {"spoiled", "Spoiled", can_cut ? Look::plain : Look::off, true},
          {"cut", can_cut ? "Cut as shown" : "Waits", can_cut ? Look::primary : Look::off}});
     Box body = ui.begin_scroll("card " + title_for(*work, *card), frame.body);
     const float top = body.y;

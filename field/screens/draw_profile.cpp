@@ -10,7 +10,8 @@ namespace hemline {
 namespace {
 
 constexpr float line_mm = 1.1F, tick_mm = 1.6F, touch_w_mm = 22, touch_h_mm = 11, gap_mm = 3;
-constexpr double hem_shown_degrees = 171;  // so that its two layers are told apart
+constexpr float beside_hem = 0.58F;        // room for its round end
+constexpr double hem_shown_degrees = 171;  // its leg's far end, about which its width stands
 
 double mm_of(Length length) { return static_cast<double>(length.nm()) / 1e6; }
 
@@ -35,14 +36,20 @@ std::vector<ImVec2> path_of(const ProfileAsked& asked) {
     return path;
 }
 
-std::vector<ImVec2> placed(const std::vector<ImVec2>& path, Box box) {
-    ImVec2 low = path[0], high = path[0];
-    for (const ImVec2& p : path) {
+/// As large as the box allows; a hem that is asked about with the leg it is folded on alone.
+std::vector<ImVec2> placed(const std::vector<ImVec2>& path, int hem, Box box) {
+    const std::size_t last = path.size() - 1;
+    const std::size_t begins = hem <= 0 ? 0 : std::min(static_cast<std::size_t>(hem), last) - 1;
+    const std::size_t ends = hem == 0 ? std::min<std::size_t>(2, last) : last;
+    ImVec2 low = path[begins], high = path[begins];
+    for (std::size_t i = begins; i <= ends; ++i) {
+        const ImVec2& p = path[i];
         low = {std::min(low.x, p.x), std::min(low.y, p.y)};
         high = {std::max(high.x, p.x), std::max(high.y, p.y)};
     }
-    const float scale =
+    const float whole =
         std::min(box.w / std::max(1.0F, high.x - low.x), box.h / std::max(1.0F, high.y - low.y));
+    const float scale = hem < 0 ? whole : whole * beside_hem;
     std::vector<ImVec2> on_page;
     on_page.reserve(path.size());
     for (const ImVec2& p : path) {
@@ -50,6 +57,48 @@ std::vector<ImVec2> placed(const std::vector<ImVec2>& path, Box box) {
                              box.mid_y() + (p.y - (low.y + high.y) / 2) * scale);
     }
     return on_page;
+}
+
+/// A hem in its own shape from the fold on: the gap between its two layers there, and at its free
+/// end, as parts of its width.
+struct HemShape {
+    float at_fold, at_end;
+};
+HemShape shape_of(Hem hem) {
+    switch (hem) {
+        case Hem::open:
+            return {0.36F, 0.36F};
+        case Hem::tear_drop:
+            return {0.5F, 0.1F};
+        case Hem::closed:
+        case Hem::none:
+            break;
+    }
+    return {0.1F, 0.1F};
+}
+
+/// `from`: where the leg that it is folded on begins; `fold`, where it ends; `end`: the side on
+/// which the hem lies.
+void draw_hem(const Ui& ui, Hem hem, ImVec2 from, ImVec2 fold, ImVec2 end, Colour colour,
+              float thick) {
+    const float length = std::max(0.1F, std::hypot(fold.x - from.x, fold.y - from.y));
+    const ImVec2 out{(fold.x - from.x) / length, (fold.y - from.y) / length};
+    const float turn = out.x * (end.y - fold.y) - out.y * (end.x - fold.x) < 0 ? -1.0F : 1.0F;
+    const ImVec2 aside{-out.y * turn, out.x * turn};
+    const float width = std::hypot(end.x - fold.x, end.y - fold.y);
+    const HemShape shape = shape_of(hem);
+    const float r = width * shape.at_fold / 2;
+    constexpr int arc_parts = 12;
+    for (int i = 0; i <= arc_parts; ++i) {
+        const float a = 3.14159265F * static_cast<float>(i) / arc_parts;
+        const float along = r * std::sin(a), across = r * (1 - std::cos(a));
+        ui.ink()->PathLineTo(
+            {fold.x + out.x * along + aside.x * across, fold.y + out.y * along + aside.y * across});
+    }
+    const float gap = width * shape.at_end;
+    ui.ink()->PathLineTo(
+        {fold.x - out.x * width + aside.x * gap, fold.y - out.y * width + aside.y * gap});
+    ui.ink()->PathStroke(colour, 0, thick);
 }
 
 bool is_free(Box place, const std::vector<Box>& taken, float gap) {
@@ -100,19 +149,29 @@ bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, ImVec2 a, 
 
 Picked draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
     const std::vector<ImVec2> path =
-        placed(path_of(asked),
+        placed(path_of(asked), asked.hem,
                inset(box, ui.mm(touch_w_mm + 3), std::min(ui.mm(touch_h_mm), box.h * 0.08F)));
     const Palette& p = ui.colours();
+    ui.ink()->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {
         const bool chosen = asked.leg == static_cast<int>(i);
-        ui.ink()->AddLine(path[i], path[i + 1], chosen ? p.chalk : p.ink,
-                          ui.mm(chosen ? 2 * line_mm : line_mm));
+        const Colour colour = chosen ? p.chalk : p.ink;
+        const float thick = ui.mm(chosen ? 1.6F * line_mm : line_mm);
+        const Hem hem = asked.section.legs[i].hem;
+        if (hem == Hem::none || path.size() < 3) {
+            ui.ink()->AddLine(path[i], path[i + 1], colour, thick);
+        } else if (i > 0) {
+            draw_hem(ui, hem, path[i - 1], path[i], path[i + 1], colour, thick);
+        } else {
+            draw_hem(ui, hem, path[2], path[1], path[0], colour, thick);
+        }
     }
     for (std::size_t i = 1; i + 1 < path.size(); ++i) {
         const bool chosen = asked.bend == static_cast<int>(i) - 1;
         ui.ink()->AddCircleFilled(path[i], ui.mm(chosen ? tick_mm : 0.9F),
                                   chosen ? p.chalk : p.ink);
     }
+    ui.ink()->PopClipRect();
     std::vector<Box> taken;
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {  // no width stands on a leg
         const ImVec2 a = path[i], b = path[i + 1];

@@ -15,11 +15,12 @@ struct ProfileAsked {
     double deck_degrees = 0;  ///< the deck's fall, seen with the building at the left
     int leg = -1, bend = -1;  ///< what is being keyed in: in chalk
     Marks marks = Marks::sixteenth;
+    int hem = -1;  ///< the leg of the hem that is asked about: shown large
 };
 
 /// What a finger picked of it.
 struct Picked {
-    int leg = -1, bend = -1;
+    int leg = -1, bend = -1, hem = -1;  ///< a hem by its leg
 };
 
 /// Draws it as large as the box allows. A leg can be touched where its width stands.

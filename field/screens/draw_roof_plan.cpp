@@ -15,6 +15,7 @@ namespace hemline {
 namespace {
 
 constexpr float mark_mm = 5.5F, touch_mm = 11, gap_mm = 3, corner_mm = 2.4F;
+constexpr float away_mm_most = 9;  // of words from the middle of the letter they go with
 constexpr std::size_t suspects_most = 3;
 
 ImVec2 between(ImVec2 a, ImVec2 b, float t) {
@@ -198,37 +199,90 @@ bool draw_touch(Plan2& plan, const Drawn& one, ImVec2 mark) {
     return false;
 }
 
-/// The length so far and the word of its status, inside the roof where there is room, else outside.
+bool is_clear_of_lines(const Plan2& plan, Box place) {
+    return std::none_of(plan.lines.begin(), plan.lines.end(), [&](const Drawn& line) {
+        return is_crossed(place, line.from.x, line.from.y, line.to.x, line.to.y);
+    });
+}
+
+float distance_to(const Drawn& line, ImVec2 at) {
+    const float x = at.x - line.from.x, y = at.y - line.from.y;
+    const float t = std::clamp(x * line.along.x + y * line.along.y, 0.0F, line.length);
+    return std::hypot(x - line.along.x * t, y - line.along.y * t);
+}
+
+/// Whether words there would be taken for this edge's: no other lies nearer.
+bool is_nearest(const Plan2& plan, const Drawn& one, ImVec2 at) {
+    return std::all_of(plan.lines.begin(), plan.lines.end(), [&](const Drawn& other) {
+        return distance_to(one, at) <= distance_to(other, at) + 1;
+    });
+}
+
+/// A place for so large words at the mark: inside the roof, then outside, beside the mark or along
+/// the edge from it, then farther out. None where all of them are taken.
+std::optional<Box> words_place(const Plan2& plan, const Drawn& one, ImVec2 mark, ImVec2 size,
+                               Box page, bool on_lines) {
+    const float off = plan.ui.mm(mark_mm + 1);
+    for (const float out : {1.0F, 1.7F}) {
+        for (const float side : {1.0F, -1.0F}) {
+            for (const float shift : {0.0F, 1.0F, -1.0F, 2.0F, -2.0F}) {
+                const float across = side * out, along = shift * out;
+                const ImVec2 way{one.inside.x * across + one.along.x * along,
+                                 one.inside.y * across + one.along.y * along};
+                const ImVec2 middle{mark.x + one.inside.x * across * off + way.x * size.x / 2,
+                                    mark.y + one.inside.y * across * off + way.y * size.y / 2};
+                const Box place{middle.x - size.x / 2, middle.y - size.y / 2, size.x, size.y};
+                const Box seen = common_of(place, page);
+                const bool astray = out > 1 || shift != 0;  // not right beside the mark
+                const float away = std::hypot(std::clamp(mark.x, place.x, place.right()) - mark.x,
+                                              std::clamp(mark.y, place.y, place.bottom()) - mark.y);
+                if (astray && (on_lines || !is_nearest(plan, one, middle) ||
+                               away > plan.ui.mm(away_mm_most))) {
+                    continue;
+                }
+                if (seen.w > place.w - 1 && seen.h > place.h - 1 &&
+                    plan.is_free(place, plan.taken, plan.ui.mm(0.5F)) &&
+                    (on_lines || is_clear_of_lines(plan, inset(place, -plan.ui.mm(0.6F))))) {
+                    return place;
+                }
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// The length so far and the word of its status, clear of every line; where nothing is, on a ground
+/// of the paper's colour; the length goes where there is no room for both.
 void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
     Ui& ui = plan.ui;
     const std::string status(spoken(one.status));
-    const std::string length = one.line->length == LengthIs::read
+    const bool sloped = one.work->edge.kind == EdgeKind::gable;
+    const std::string length = one.line->length == LengthIs::read && !sloped
                                    ? print_length(one.line->plan, plan.state.marks)
                                    : std::string();
-    const bool sloped = one.work->edge.kind == EdgeKind::gable;
-    std::string both = sloped || length.empty() ? std::string() : length + "\n";
-    both += status;
-    for (const std::string& words : {both, status}) {
-        const std::size_t cut = words.find('\n');
-        const std::string first = words.substr(0, cut);
-        const std::string second = cut == std::string::npos ? "" : words.substr(cut + 1);
-        const float w =
-            std::max(ui.text_width(first, Size::small), ui.text_width(second, Size::small));
-        const float h = ui.line_height(Size::small) * (second.empty() ? 1.0F : 2.0F);
-        for (const float side : {1.0F, -1.0F}) {
-            const float off = ui.mm(mark_mm + 1);
-            const ImVec2 in{one.inside.x * side, one.inside.y * side};
-            const ImVec2 middle{mark.x + in.x * (off + w / 2), mark.y + in.y * (off + h / 2)};
-            const Box place{middle.x - w / 2, middle.y - h / 2, w, h};
-            const Box seen = common_of(place, page);
-            if (seen.w < place.w - 1 || seen.h < place.h - 1 ||
-                !plan.is_free(place, plan.taken, ui.mm(0.5F))) {
-                continue;
+    const float line = ui.line_height(Size::small);
+    for (const bool with_length : {true, false}) {
+        if (with_length && length.empty()) {
+            continue;
+        }
+        const float w = std::max(with_length ? ui.text_width(length, Size::small) : 0.0F,
+                                 ui.text_width(status, Size::small));
+        const ImVec2 size{w, with_length ? 2 * line : line};
+        auto place = words_place(plan, one, mark, size, page, false);
+        if (!place && with_length) {
+            place = words_place(plan, one, mark, size, page, true);
+            if (place) {
+                ui.ink()->AddRectFilled({place->x, place->y}, {place->right(), place->bottom()},
+                                        ui.colours().paper);
             }
-            ui.text(place.mid_x(), place.y, first, Size::small, Align::centre);
-            ui.text(place.mid_x(), place.y + ui.line_height(Size::small), second, Size::small,
-                    Align::centre, ui.colours().soft);
-            plan.taken.push_back(place);
+        }
+        if (place) {
+            if (with_length) {
+                ui.text(place->mid_x(), place->y, length, Size::small, Align::centre);
+            }
+            ui.text(place->mid_x(), place->bottom() - line, status, Size::small, Align::centre,
+                    with_length ? ui.colours().soft : ui.colours().ink);
+            plan.taken.push_back(*place);
             return;
         }
     }

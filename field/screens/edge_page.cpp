@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
 #include "field/screens/draw_edge_sketch.h"
 #include "field/screens/edge_question.h"
 #include "field/screens/edge_view.h"
@@ -12,11 +13,12 @@ namespace hemline {
 namespace {
 
 constexpr float row_mm = 11, gap_mm = 3;
+constexpr float apart_mm = 13;  // of the list from what takes the edge off
 
 /// All that is said of it, in rows to touch.
 void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft, Box body) {
     take_top(body, draw_band(ui, draft.refused, body));
-    if (body.h > ui.mm(edge_page_low_mm)) {
+    if (has_run(draft.edge.kind) && body.h > ui.mm(edge_page_low_mm)) {
         draw_edge_sketch(ui, {draft.edge}, take_top(body, ui.mm(edge_sketch_mm)));
         take_top(body, ui.mm(gap_mm));
     }
@@ -60,14 +62,16 @@ void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
         draft.edge.pitch = work->edge.pitch;  // said on screens of their own
         draft.edge.looks = work->edge.looks;
         const bool changed = !(draft.edge == work->edge);
-        actions.push_back({"take off", "Take it\noff"});
+        actions.push_back({"take off", "Take it\noff", Look::plain, true});
         actions.push_back({"keep edge", "Keep it so", changed ? Look::primary : Look::off});
     } else {
         actions.push_back(
             {"keep edge", "Add this " + std::string(spoken(draft.edge.kind)), Look::primary});
     }
     const Frame frame = open_frame(ui, state, edge_page_title(state, draft.edge), actions);
-    draw_all(ui, state, work, draft, frame.body);
+    Box body = frame.body;
+    take_bottom(body, work == nullptr ? 0 : ui.mm(apart_mm - gap_mm));
+    draw_all(ui, state, work, draft, body);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "take off" && has_metal(state.job, *work)) {
@@ -78,7 +82,8 @@ void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "keep edge") {
         wish.fact = EdgeAdded{draft.edge};
-        wish.go = work == nullptr ? Where{Place::reading, draft.edge.id} : Where{Place::roof, {}};
+        const Place begins = has_run(draft.edge.kind) ? Place::reading : Place::steps;
+        wish.go = work == nullptr ? Where{begins, draft.edge.id} : Where{Place::roof, {}};
     }
 }
 

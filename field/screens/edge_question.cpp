@@ -12,9 +12,10 @@ namespace {
 
 constexpr float answer_mm = 14, gap_mm = 3;
 
-constexpr EdgeKind kinds[] = {EdgeKind::eave,     EdgeKind::gable,      EdgeKind::ridge,
-                              EdgeKind::hip,      EdgeKind::valley,     EdgeKind::sidewall,
-                              EdgeKind::headwall, EdgeKind::transition, EdgeKind::high_eave};
+constexpr EdgeKind kinds[] = {EdgeKind::eave,       EdgeKind::gable,      EdgeKind::ridge,
+                              EdgeKind::hip,        EdgeKind::valley,     EdgeKind::sidewall,
+                              EdgeKind::headwall,   EdgeKind::transition, EdgeKind::high_eave,
+                              EdgeKind::penetration};
 
 Side side_of(EdgeField field) {
     return field == EdgeField::left || field == EdgeField::corner_left ? Side::left : Side::right;
@@ -108,7 +109,7 @@ std::string question_of(EdgeField field, const Edge& edge) {
         case EdgeField::name:
             return "What is it called?";
         case EdgeField::kind:
-            return "What kind of edge is it?";
+            return "What is it?";
         case EdgeField::left:
         case EdgeField::right:
             return is_sloped(edge.kind)

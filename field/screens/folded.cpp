@@ -15,6 +15,7 @@ namespace {
 
 constexpr float button_mm = 12, gap_mm = 3, degrees_a_mm = 1.5F, column_mm = 54;
 constexpr double raised_at_first = 28, turned_at_first = 38, raised_most = 89;
+constexpr double before_the_corner = 45;  // both faces of a corner put together are seen
 
 struct StepRow {
     const char *name, *label, *says;
@@ -32,6 +33,7 @@ struct Shown {
     std::vector<SolidPart> parts;
     std::vector<FoldFault> faults;
     std::string says;
+    std::optional<double> seen_from = {};  ///< turned at first, where not toward its end
 };
 
 Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& card,
@@ -51,6 +53,10 @@ Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& car
         shown.parts = {{meeting->own, painted, false}, {meeting->other, painted, true}};
         shown.faults = meeting->faults;
         shown.says = "Put together with " + meeting->other_name + ".";
+        const EndWork work_there = side == Side::left ? card.left : card.right;
+        if (work_there == EndWork::corner_tab || work_there == EndWork::corner_mitre) {
+            shown.seen_from = before_the_corner;
+        }
         return shown;
     }
     constexpr FoldStep folds[] = {FoldStep::as_cut, FoldStep::tabs_half, FoldStep::finished};
@@ -77,7 +83,7 @@ void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& 
         if (ui.button("end " + word, (end == Side::left ? "Left end" : "Right end"), box,
                       end == side ? Look::chosen : Look::plain)) {
             draft.end = end;
-            draft.turned = draft.raised = 0;
+            draft.turned = draft.raised = 0;  // looked at anew
         }
     };
     if (ui.portrait()) {
@@ -118,7 +124,8 @@ void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDr
     const Ui::Moved moved = ui.dragged(body);
     draft.turned -= moved.x / ui.mm(1) * degrees_a_mm;
     draft.raised += moved.y / ui.mm(1) * degrees_a_mm;
-    const double from = side == Side::right ? turned_at_first : -turned_at_first;
+    const double from =
+        shown.seen_from.value_or(side == Side::right ? turned_at_first : -turned_at_first);
     draft.raised = std::clamp(draft.raised, static_cast<float>(-raised_most - raised_at_first),
                               static_cast<float>(raised_most - raised_at_first));
     const float line = ui.line_height(Size::small);

@@ -46,7 +46,7 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
                                    {"light", "Day or\nnight"},
                                    {"screen size", "Screen\nsize"}};
     if (state.outside.there) {
-        actions.push_back({"hand over", "Hand\nover"});
+        actions.push_back({"hand over", "Hand over"});
     }
     actions.push_back({"new job", "New job"});
     actions.push_back({"demo", "Demo roof", Look::primary});

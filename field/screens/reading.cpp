@@ -98,6 +98,27 @@ std::string question(const Drafts& drafts, const std::string& doubt) {
     return drafts.doubt_shown ? doubt : "";
 }
 
+/// The last reading, large, before it is struck: a strike is not undone, it is read again.
+Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& drafts) {
+    Wish wish;
+    const RecordedReading last = standing(work, state.where.reading_of).back();
+    const Frame frame =
+        open_frame(ui, state, title_of(work.edge) + " · strike the last reading",
+                   {{"stays", "Let it\nstand"}, {"strike", "Strike it", Look::primary, true}});
+    Box body = frame.body;
+    ui.figure(body.x, body.y, last.length, state.marks);
+    take_top(body, ui.figure_height() + ui.mm(3));
+    ui.paragraph(body.x, body.y, body.w,
+                 last.by + " read it at " + clock_time(last.when) +
+                     ". Struck, it stays in the record and counts no more.");
+    if (frame.tapped == "strike") {
+        wish.fact = Struck{last.id, "struck by hand"};
+    } else if (frame.tapped == "stays") {
+        drafts.striking = false;
+    }
+    return wish;
+}
+
 }  // namespace
 
 Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
@@ -106,6 +127,9 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     if (work == nullptr) {
         wish.go = Where{Place::roof, {}};
         return wish;
+    }
+    if (drafts.striking && !standing(*work, state.where.reading_of).empty()) {
+        return draw_strike(ui, state, *work, drafts);
     }
     const bool metric = state.marks == Marks::millimetre;
     const ReadingOf of = state.where.reading_of;
@@ -122,7 +146,7 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame =
         open_frame(ui, state, title_for(*work, of),
                    {{"leave", "Roof"},
-                    {"strike", "Strike\nthe last", before.empty() ? Look::off : Look::plain},
+                    {"strike last", "Strike\nthe last", before.empty() ? Look::off : Look::plain},
                     {"clear", can_put_back ? "Put it\nback" : "Start\nagain",
                      is_empty(drafts.length) && !can_put_back ? Look::off : Look::plain},
                     {"keep", questioned ? "Keep it all the same" : "Keep this reading",
@@ -167,8 +191,8 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
             drafts.cleared = drafts.length;
             drafts.length = {};
         }
-    } else if (frame.tapped == "strike" && !before.empty()) {
-        wish.fact = Struck{before.back().id, "struck by hand"};
+    } else if (frame.tapped == "strike last" && !before.empty()) {
+        drafts.striking = true;
     } else if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     }

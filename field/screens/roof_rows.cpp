@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/record/about_edge.h"
+#include "engine/roof/edge_shape.h"
 #include "engine/work/edge_values.h"
 #include "engine/work/order.h"
 #include "field/screens/edge_view.h"
@@ -35,6 +36,9 @@ std::string lengths_apart(const State& state, const EdgeWork& work) {
 }
 
 std::string length_words(const State& state, const EdgeWork& work) {
+    if (!has_run(work.edge.kind)) {
+        return std::string(spoken(work.edge.kind));
+    }
     if (std::string apart = lengths_apart(state, work); !apart.empty()) {
         return apart;
     }
@@ -74,6 +78,9 @@ struct Glance {
 /// The edge's status, its ends or what is wrong with it.
 std::string under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
     const std::string problem = problem_on(state, work.edge.id);
+    if (problem.empty() && !has_run(work.edge.kind)) {
+        return std::string(spoken(status));
+    }
     return std::string(spoken(status)) + " · " +
            (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
                                   std::string(spoken(work.edge.right))

@@ -22,13 +22,13 @@ std::vector<Elsewhere> ways_from(const State& state) {
         ways.push_back({Place::day, "day", "Day\nsheet"});
     }
     if (!state.plan.runs.empty()) {
-        ways.push_back({Place::sticks, "sticks", "Sticks\nand plans"});
+        ways.push_back({Place::sticks, "sticks", "Sticks and plans"});
     }
     if (state.outside.there) {
-        ways.push_back({Place::hand_over, "hand over", "Hand\nover"});
+        ways.push_back({Place::hand_over, "hand over", "Hand over"});
     }
     if (state.can.gives_files) {
-        ways.push_back({Place::backup, "backup", "Backup\nto a file"});
+        ways.push_back({Place::backup, "backup", "Backup to a file"});
     }
     return ways;
 }

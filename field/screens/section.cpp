@@ -38,6 +38,11 @@ Section as_keyed(Section section, const Drafts& drafts, bool metric) {
                 std::nullopt, draft.up ? -*udeg : *udeg};
         }
     }
+    if (draft.hem >= 0) {
+        for (SectionLeg& leg : section.legs) {  // both hems of a cap are of one kind
+            leg.hem = leg.hem == Hem::none ? Hem::none : draft.hem_kind;
+        }
+    }
     return section;
 }
 
@@ -79,11 +84,21 @@ float draw_findings(Ui& ui, const State& state, const Section& section,
     return box.y - top;
 }
 
-std::string bend_words(const SectionLeg& leg, double bend) {
-    if (std::abs(bend) >= 180) {
-        return leg.hem == Hem::tear_drop ? "hem, tear-drop"
-                                         : "hem, " + std::string(word_of(leg.hem));
+const char* words_of(Hem hem) {
+    switch (hem) {
+        case Hem::open:
+            return "open hem";
+        case Hem::closed:
+            return "closed hem";
+        case Hem::tear_drop:
+            return "tear-drop hem";
+        case Hem::none:
+            break;
     }
+    return "no hem";
+}
+
+std::string bend_words(const SectionLeg& leg, double bend) {
     return "bend " + degrees_words(bend) + (bend < 0 ? " up" : " down") +
            (leg.bend.fold_of ? ", by the roof" : "");
 }
@@ -96,10 +111,17 @@ Picked draw_rows(Ui& ui, const State& state, const Section& section,
     const float top = list.y;
     for (std::size_t i = 0; i < section.legs.size(); ++i) {
         const SectionLeg& leg = section.legs[i];
-        if (i > 0) {
-            const bool fixed = !leg.bend.fold_of && std::abs(bends[i - 1]) < 180;
+        if (i > 0 && std::abs(bends[i - 1]) >= 180) {
+            const std::size_t hem = leg.hem != Hem::none ? i : i - 1;
+            if (ui.button("hem " + std::to_string(hem), words_of(section.legs[hem].hem),
+                          take_top(list, ui.mm(row_mm)))) {
+                picked.hem = static_cast<int>(hem);
+            }
+            take_top(list, ui.mm(gap_mm));
+        } else if (i > 0) {
             if (ui.button("bend " + std::to_string(i - 1), bend_words(leg, bends[i - 1]),
-                          take_top(list, ui.mm(row_mm)), fixed ? Look::plain : Look::off)) {
+                          take_top(list, ui.mm(row_mm)),
+                          leg.bend.fold_of ? Look::off : Look::plain)) {
                 picked.bend = static_cast<int>(i) - 1;
             }
             take_top(list, ui.mm(gap_mm));
@@ -126,11 +148,25 @@ void key_degrees(SectionDraft& draft, char key) {
     }
 }
 
-void pick(Drafts& drafts, const Picked& picked) {
-    if (picked.leg >= 0 || picked.bend >= 0) {
-        drafts.section = {picked.leg, picked.bend, "", picked.bend >= 0};
+void pick(Drafts& drafts, const Section& section, const Picked& picked) {
+    if (picked.leg >= 0 || picked.bend >= 0 || picked.hem >= 0) {
+        const Hem hem =
+            picked.hem < 0 ? Hem::open : section.legs[static_cast<std::size_t>(picked.hem)].hem;
+        drafts.section = {picked.leg, picked.bend, picked.hem, hem, "", picked.bend >= 0};
         drafts.length = {};
         drafts.length.field = 1;  // no leg is a foot wide
+    }
+}
+
+/// The three kinds of hem; a touch draws the section with it.
+void draw_hems(Ui& ui, SectionDraft& draft, Box row) {
+    constexpr Hem hems[] = {Hem::open, Hem::closed, Hem::tear_drop};
+    const auto places = columns(row, 3, ui.mm(gap_mm));
+    for (std::size_t i = 0; i < 3; ++i) {
+        if (ui.button(words_of(hems[i]), words_of(hems[i]), places[i],
+                      draft.hem_kind == hems[i] ? Look::chosen : Look::plain)) {
+            draft.hem_kind = hems[i];
+        }
     }
 }
 
@@ -193,10 +229,10 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
     const Section section = as_keyed(*standing, drafts, metric);
     const auto bends = bends_of(section, roof_at(work->edge));
     const SectionDraft now = drafts.section;
-    const bool keying = now.leg >= 0 || now.bend >= 0;
+    const bool keying = now.leg >= 0 || now.bend >= 0 || now.hem >= 0;
     const bool good =
         bends && !check_section(section) && blank_of(section, *bends) && section != *standing;
-    const KeysWanted keys = !keying ? KeysWanted{}
+    const KeysWanted keys = !keying || now.hem >= 0 ? KeysWanted{}
                             : now.bend >= 0
                                 ? KeysWanted{digit_keys, above_keys_mm}
                                 : KeysWanted{metric ? digit_keys : sixteenth_keys, above_keys_mm};
@@ -218,6 +254,10 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
         ui.text(body.x, body.y, (now.degrees.empty() ? "…" : now.degrees) + "° bend", Size::title);
         take_top(body, ui.line_height(Size::title) + ui.mm(gap_mm));
     }
+    if (now.hem >= 0) {
+        draw_hems(ui, drafts.section, take_top(body, ui.mm(row_mm)));
+        take_top(body, ui.mm(gap_mm));
+    }
     if (!bends) {
         ui.paragraph(body.x, body.y, body.w, bends.problem().what + " " + bends.problem().mend);
     } else {
@@ -225,13 +265,15 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
                                      : take_right(body, ui.mm(column_mm));
             ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(drafts, draw_rows(ui, state, section, *bends, rows));
+            pick(drafts, section, draw_rows(ui, state, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
-        const Picked picked = draw_profile(
-            ui, {section, *bends, deck_fall(section, work->edge), now.leg, now.bend, state.marks},
-            body);
-        pick(drafts, picked);
+        const Picked picked =
+            draw_profile(ui,
+                         {section, *bends, deck_fall(section, work->edge),
+                          now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
+                         body);
+        pick(drafts, section, picked);
         ui.end_scroll(
             draw_findings(ui, state, section, *bends, ui.begin_scroll("section words", words)));
     }

@@ -95,6 +95,9 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
             }
             return {{{"answer wrong", "Not as it\nshould be"},
                      {"answer", "It is as it should be", Look::primary}}};
+        case Asks::side:
+            return {
+                {{"answer left", "Left", Look::primary}, {"answer right", "Right", Look::primary}}};
         case Asks::cut:
             return {{{"to card", "To the cut card", Look::primary}}};
         case Asks::remainder:
@@ -170,6 +173,10 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
         wish.fact = EdgeFinished{id, ""};
     } else if (tapped == "look again") {
         drafts.exception_asked.clear();
+    } else if (tapped == "answer left" || tapped == "answer right") {
+        const Side side = tapped == "answer left" ? Side::left : Side::right;
+        const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
+        wish.fact = StepDone{id, step.rule->id, step.piece, said, "", ""};
     } else if (tapped == "answer" || tapped == "answer wrong") {
         const Answer answer = answer_of(state, step, drafts, tapped == "answer");
         const std::string outside = tapped == "answer wrong"

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/work/order.h"
 #include "engine/work/step_pictures.h"
 #include "field/screens/draw_section.h"
@@ -223,7 +224,8 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const AnswerActions answers = answers_of(state, step, drafts);
     const KeysWanted keys = keys_for(state, step);
     std::vector<Action> actions = {{"leave", "Roof"}};
-    if (!keys_stand_aside(ui,
+    if (has_run(work->edge.kind) &&
+        !keys_stand_aside(ui,
                           keys)) {  // there the words need the room; the run is on the roof's way
         actions.push_back({"run", "The run"});
     }

@@ -12,10 +12,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array<EdgeKind, 9> kinds{
-    EdgeKind::eave,     EdgeKind::gable,      EdgeKind::ridge,
-    EdgeKind::hip,      EdgeKind::valley,     EdgeKind::sidewall,
-    EdgeKind::headwall, EdgeKind::transition, EdgeKind::high_eave};
+constexpr std::array<EdgeKind, 10> kinds{
+    EdgeKind::eave,      EdgeKind::gable,      EdgeKind::ridge,    EdgeKind::hip,
+    EdgeKind::valley,    EdgeKind::sidewall,   EdgeKind::headwall, EdgeKind::transition,
+    EdgeKind::high_eave, EdgeKind::penetration};
 
 /// Reads a file and gives its text to `parse`; a problem in it gets the file's name.
 template <class Parse>
@@ -62,7 +62,7 @@ Result<Assets> read_assets(const fs::path& folder) {
         problem.what = shown(folder / "practice.csv") + ": " + problem.what;
         return problem;
     }
-    Assets assets{*catalogue, *rules, *practice, {}, {}, *sections};
+    Assets assets{*catalogue, *rules, *practice, {}, *sections};
     for (const EdgeKind kind : kinds) {
         auto procedure = read_steps(folder, word_of(kind));
         if (!procedure) {
@@ -72,11 +72,6 @@ Result<Assets> read_assets(const fs::path& folder) {
             assets.procedures.emplace(kind, std::move(*procedure));
         }
     }
-    auto penetration = read_steps(folder, "penetration");
-    if (!penetration) {
-        return penetration.problem();
-    }
-    assets.penetration = std::move(*penetration);
     return assets;
 }
 

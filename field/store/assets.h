@@ -18,14 +18,11 @@ struct Assets {
     std::vector<PracticeRule> rules;
     Practice practice;                                     ///< the rules, set
     std::map<EdgeKind, std::vector<StepRule>> procedures;  ///< only of kinds that have one
-    std::vector<StepRule>
-        penetration;  ///< a pipe or curb through the roof, on no edge; may be empty
     Sections sections;
 };
 
 /// Reads FOLDER/catalogue/trims.csv and sections.csv, FOLDER/practice.csv and
-/// FOLDER/procedures/KIND.csv and penetration.csv. Problem: names the file, and what is wrong in
-/// it.
+/// FOLDER/procedures/KIND.csv. Problem: names the file, and what is wrong in it.
 Result<Assets> read_assets(const std::filesystem::path& folder);
 
 }  // namespace hemline

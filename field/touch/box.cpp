@@ -67,4 +67,20 @@ Box common_of(Box a, Box b) {
             std::max(0.0F, std::min(a.bottom(), b.bottom()) - y)};
 }
 
+bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y) {
+    // The part of the line that lies between the box's sides, then between its top and bottom.
+    float from = 0, to = 1;
+    const auto keep_between = [&](float at, float way, float low, float high) {
+        if (way == 0) {
+            return low <= at && at <= high;
+        }
+        const float a = (low - at) / way, b = (high - at) / way;
+        from = std::max(from, std::min(a, b));
+        to = std::min(to, std::max(a, b));
+        return from <= to;
+    };
+    return keep_between(from_x, to_x - from_x, box.x, box.right()) &&
+           keep_between(from_y, to_y - from_y, box.y, box.bottom());
+}
+
 }  // namespace hemline

@@ -33,5 +33,7 @@ std::vector<Box> columns(Box box, int n, float gap);
 std::vector<Box> rows(Box box, int n, float gap);
 /// What both cover; width or height 0 where they do not meet.
 Box common_of(Box a, Box b);
+/// Whether the straight line from one point to the other passes through the box.
+bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y);
 
 }  // namespace hemline

@@ -10,11 +10,9 @@ namespace {
 
 /// The steps of that name; nullptr where the assets have none.
 const std::vector<StepRule>* steps_named(const Assets& assets, const std::string& work) {
-    if (const auto kind = edge_kind_of(work)) {
-        const auto found = assets.procedures.find(*kind);
-        return found == assets.procedures.end() ? nullptr : &found->second;
-    }
-    return assets.penetration.empty() ? nullptr : &assets.penetration;
+    const auto kind = edge_kind_of(work);
+    const auto found = kind ? assets.procedures.find(*kind) : assets.procedures.end();
+    return found == assets.procedures.end() ? nullptr : &found->second;
 }
 
 Json step_json(const StepRule& rule) {

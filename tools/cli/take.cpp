@@ -5,6 +5,7 @@
 #include "engine/plan/plan.h"
 #include "engine/quote.h"
 #include "engine/work/hook_doubt.h"
+#include "engine/work/job_sections.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
@@ -103,7 +104,7 @@ Exit take_reading(const TakeArguments& arguments) {
         return complain(arguments.job, 0, 0, event.problem().what, event.problem().mend);
     }
     const Job after = replay((*journal)->record().events, assets->practice);
-    say_doubts(before, after, assets->catalogue, reading);
+    say_doubts(before, after, catalogue_on(assets->catalogue, assets->sections, before), reading);
     std::cout << "Edge " << on_one_line(arguments.edge) << ' '
               << print_length(*length, marks_for(arguments.unit)) << " saved "
               << print_event_id(event->id) << '\n';

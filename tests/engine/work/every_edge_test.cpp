@@ -187,6 +187,33 @@ TEST_CASE("left and right hand of every level trim are exact mirrors, whatever p
     }
 }
 
+TEST_CASE("a gable and a sidewall whose foot is at the right have the mirror of the metal") {
+    const Catalogue catalogue = own_catalogue();
+    for (const char* id : {"gable", "sidewall"}) {
+        CAPTURE(id);
+        CHECK(rc::check([&] {
+            const Edge edge = random_edge(*catalogue.find(id));
+            const Job left = job_of(edge, sixteenths(*rc::gen::inRange(576, 9600)));
+            Job right = left;
+            const Answer said{AnswerKind::seen, {}, 0, "right"};
+            right.edges[0].steps.push_back(
+                {{}, {}, "", {"A", std::string(hand_step), 0, said, "", ""}});
+            const Plan plan = make_plan(left, catalogue);
+            const Run* run = find_run(plan, "A", TrimRole::main);
+            RC_ASSERT(run != nullptr);
+            for (const PlannedPiece& piece : run->pieces) {
+                const Card a = card_of(left, plan, catalogue, TrimRole::main, piece.number);
+                const Card b = card_of(right, plan, catalogue, TrimRole::main, piece.number);
+                RC_ASSERT(a.cut == b.cut);
+                RC_ASSERT(a.left == b.right);
+                RC_ASSERT(a.right == b.left);
+                RC_ASSERT(rows_of(a, false) == rows_of(b, true));
+                RC_ASSERT((!a.hand || *a.hand == other(*b.hand)));
+            }
+        }));
+    }
+}
+
 TEST_CASE("a hip and a valley swap their legs' marks when their two roofs are exchanged") {
     const Catalogue catalogue = own_catalogue();
     for (const char* id : {"hip_cap", "valley"}) {

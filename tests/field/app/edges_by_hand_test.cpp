@@ -240,3 +240,34 @@ TEST_CASE("An edge added by mistake is taken off, and undo puts it back with its
     crew.tap_all({"history", "undo"});
     CHECK(crew.work("A").readings.size() == 1);
 }
+
+TEST_CASE("A penetration is added, flashed step by step, and ticked off") {
+    Journey crew;
+    start_job(crew);
+    crew.tap_all({"kind penetration", "keep edge"});
+    REQUIRE(crew.where().place == Place::steps);
+    CHECK_FALSE(crew.screen->has_target("run"));
+    crew.finish_edge("A");
+    CHECK(crew.status("A") == EdgeStatus::finished);
+    CHECK(crew.work("A").finished);
+}
+
+TEST_CASE("The side a gable's foot is said to be on is its card's hand") {
+    for (const bool right : {false, true}) {
+        Journey crew;
+        start_job(crew);
+        const auto rows = rows_of(
+            "edge,kind,trim,length,left,right,pitch\nA,gable,,23 ft 4 in,eave,ridge,5/12\n");
+        add_by_hand(crew, rows[0].edge);
+        read_by_hand(crew, rows[0]);
+        crew.tap("next");
+        crew.reach_step("A", "hand");
+        crew.tap(right ? "answer right" : "answer left");
+        CHECK(crew.work("A").steps.back().step.answer.seen == (right ? "right" : "left"));
+        crew.reach_card("A", TrimRole::main, 1);
+        const auto card = card_in_hand(crew.state(), crew.where());
+        REQUIRE(card.ok());
+        CHECK(card->hand == (right ? Side::right : Side::left));
+        CHECK((right ? card->right : card->left) == EndWork::eave_return);
+    }
+}

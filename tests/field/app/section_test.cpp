@@ -75,6 +75,23 @@ TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
     CHECK(crew.where().place == Place::folded);
 }
 
+TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
+    Journey crew;
+    reach_section(crew);
+    crew.tap_all({"hem 3", "closed hem"});
+    CHECK(says(crew, "Girth"));
+    crew.tap("keep");
+    const auto& legs = crew.last<SectionChosen>().legs;
+    REQUIRE(legs.size() == 4);
+    CHECK(legs[3].hem == Hem::closed);
+    CHECK(legs[3].width == sixteenths(8));
+    CHECK(crew.state().assets->sections.find("eave_rolled")->legs[3].hem == Hem::closed);
+    crew.tap_all({"hem 3", "open hem", "drop"});
+    CHECK(crew.last<SectionChosen>().legs[3].hem == Hem::closed);
+    crew.tap("as catalogue");
+    CHECK(crew.state().assets->sections.find("eave_rolled")->legs[3].hem == Hem::tear_drop);
+}
+
 TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
     Journey crew;
     reach_section(crew);

@@ -54,3 +54,16 @@ TEST_CASE("Boxes that do not meet have nothing in common") {
     CHECK(corner.w == 4);
     CHECK(corner.h == 3);
 }
+
+TEST_CASE("A line crosses a box that it passes through, ends in or touches, and no other") {
+    const Box box{10, 10, 20, 10};
+    CHECK(is_crossed(box, 0, 15, 50, 15));
+    CHECK(is_crossed(box, 15, 0, 15, 50));
+    CHECK(is_crossed(box, 0, 0, 40, 30));
+    CHECK(is_crossed(box, 12, 12, 14, 14));
+    CHECK(is_crossed(box, 0, 15, 12, 15));
+    CHECK_FALSE(is_crossed(box, 0, 15, 8, 15));
+    CHECK_FALSE(is_crossed(box, 0, 5, 50, 5));
+    CHECK_FALSE(is_crossed(box, 0, 20, 10, 40));
+    CHECK_FALSE(is_crossed(box, 35, 0, 35, 50));
+}

@@ -1,22 +1,28 @@
 // A value, or a Problem said in the fitter's words with what to do about it.
 #pragma once
 
-#include <string>
 #include <utility>
 #include <variant>
 
 #include "engine/require.h"
+#include "engine/text.h"
 
 namespace hemline {
 
 /// What is wrong in the world outside the program, and the mend.
 struct Problem {
-    std::string what;  ///< one sentence: what is wrong
-    std::string mend;  ///< one sentence: what to do about it
-    int at = -1;       ///< byte offset in the text that was read; -1 where there is no text
+    Text what;    ///< one sentence: what is wrong
+    Text mend;    ///< one sentence: what to do about it
+    int at = -1;  ///< byte offset in the text that was read; -1 where there is no text
 
     bool operator==(const Problem&) const = default;
 };
+
+/// What is wrong, and the mend.
+template <class WithMend>
+Text said(const WithMend& problem) {
+    return joined({problem.what, problem.mend}, " ");
+}
 
 /// Holds a T or the Problem that kept it from being made.
 template <class T>

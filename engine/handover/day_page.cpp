@@ -8,7 +8,7 @@ namespace {
 
 std::string row_of(const DayLine& line, const std::function<std::string(HybridTime)>& clock) {
     const std::string who = line.by.empty() ? "" : line.by + " " + clock(line.when);
-    return "<tr><td>" + xml_text(line.words) + "</td><td class=\"who\">" + xml_text(who) +
+    return "<tr><td>" + xml_text(line.words.english()) + "</td><td class=\"who\">" + xml_text(who) +
            "</td></tr>\n";
 }
 
@@ -27,7 +27,7 @@ std::string day_page(const DaySheet& sheet, const std::string& day, Paper paper,
         ".who{text-align:right;white-space:nowrap}tr{break-inside:avoid}</style></head><body>\n";
     html += "<h1>" + xml_text(title) + "</h1>\n<p>" + xml_text(sheet.job) + "</p>\n";
     for (const DayPart& part : parts_of(sheet)) {
-        html += "<h2>" + xml_text(part.heading) + "</h2>\n<table>\n";
+        html += "<h2>" + xml_text(part.heading.english()) + "</h2>\n<table>\n";
         for (const DayLine& line : part.lines) {
             html += row_of(line, clock);
         }

@@ -16,8 +16,8 @@ using View = std::span<const std::uint8_t>;
 constexpr std::string_view journal_folder = "journals/", journal_ending = ".journal",
                            aside_folder = "aside/", aside_ending = ".bytes",
                            manifest_name = "manifest.csv";
-constexpr const char* mend_again = "Ask for the file again: it did not arrive whole.";
-constexpr const char* mend_newer = "Bring this program up to date, then open the file.";
+
+Text mend_again() { return say("Ask for the file again: it did not arrive whole."); }
 
 bool begins(std::string_view text, std::string_view with) {
     return text.substr(0, with.size()) == with;
@@ -96,14 +96,13 @@ using Manifest = std::map<std::string, Row>;
 Result<Manifest> read_manifest(const Entries& entries) {
     const auto found = entries.find(std::string(manifest_name));
     if (found == entries.end()) {
-        return Problem{"The file holds no manifest.csv: it is no job file.",
-                       "Choose a job file that this program packed."};
+        return Problem{say("The file holds no manifest.csv: it is no job file."),
+                       say("Choose a job file that this program packed.")};
     }
     const auto read = read_table(std::string_view(
         reinterpret_cast<const char*>(found->second.data()), found->second.size()));
     if (const auto* wrong = std::get_if<TableProblem>(&read)) {
-        return Problem{"manifest.csv, line " + std::to_string(wrong->line) + ": " + wrong->what,
-                       mend_again};
+        return Problem{say("manifest.csv, line {1}: {2}", wrong->line, wrong->what), mend_again()};
     }
     const Table& table = std::get<Table>(read);
     const auto version = table.column("version"), file = table.column("file"),
@@ -111,21 +110,23 @@ Result<Manifest> read_manifest(const Entries& entries) {
                crc = table.column("crc32");
     if (version && !table.rows.empty() &&
         table.rows[0][*version].text != std::to_string(job_file_version)) {
-        return Problem{"The job file was packed by a newer program: its version is " +
-                           quoted(table.rows[0][*version].text) + ", this one reads " +
-                           std::to_string(job_file_version) + ".",
-                       mend_newer};
+        return Problem{
+            say("The job file was packed by a newer program: its version is {1}, this one "
+                "reads {2}.",
+                quoted(table.rows[0][*version].text), job_file_version),
+            say("Bring this program up to date, then open the file.")};
     }
     if (!version || !file || !bytes || !events || !crc) {
-        return Problem{"manifest.csv lacks one of version, file, bytes, events, crc32.",
-                       mend_again};
+        return Problem{say("manifest.csv lacks one of version, file, bytes, events, crc32."),
+                       mend_again()};
     }
     Manifest manifest;
     for (const auto& row : table.rows) {
         if (!manifest
                  .emplace(row[*file].text, Row{row[*bytes].text, row[*events].text, row[*crc].text})
                  .second) {
-            return Problem{"manifest.csv names " + quoted(row[*file].text) + " twice.", mend_again};
+            return Problem{say("manifest.csv names {1} twice.", quoted(row[*file].text)),
+                           mend_again()};
         }
     }
     return manifest;
@@ -136,20 +137,21 @@ std::optional<Problem> compare(const Manifest& manifest, const Entries& entries)
     for (const auto& [name, row] : manifest) {
         const auto entry = entries.find(name);
         if (entry == entries.end()) {
-            return Problem{"The entry " + quoted(name) + " that manifest.csv names is missing.",
-                           mend_again};
+            return Problem{say("The entry {1} that manifest.csv names is missing.", quoted(name)),
+                           mend_again()};
         }
         if (row.bytes != std::to_string(entry->second.size()) ||
             row.crc != crc_text(entry->second)) {
-            return Problem{"The entry " + quoted(name) + " is not what manifest.csv says: " +
-                               row.bytes + " bytes with checksum " + quoted(row.crc) + ".",
-                           mend_again};
+            return Problem{
+                say("The entry {1} is not what manifest.csv says: {2} bytes with checksum {3}.",
+                    quoted(name), row.bytes, quoted(row.crc)),
+                mend_again()};
         }
     }
     for (const auto& [name, bytes] : entries) {
         if (name != manifest_name && manifest.count(name) == 0) {
-            return Problem{"The entry " + quoted(name) + " is not named in manifest.csv.",
-                           mend_again};
+            return Problem{say("The entry {1} is not named in manifest.csv.", quoted(name)),
+                           mend_again()};
         }
     }
     return {};
@@ -160,20 +162,22 @@ std::optional<Problem> check_journal(const std::string& name, View bytes,
     std::size_t events = 0;
     for (std::size_t at = 0; at < bytes.size();) {
         const View frame = frame_here(bytes, at);
-        const std::string where = quoted(name) + ", byte " + std::to_string(at) + ": ";
         if (frame.empty()) {
-            return Problem{where + "no whole event stands there.", mend_again};
+            return Problem{say("{1}, byte {2}: no whole event stands there.", quoted(name), at),
+                           mend_again()};
         }
         if (const std::string why = why_no_event(frame); !why.empty()) {
-            return Problem{where + "the event cannot be read (" + why + ").", mend_again};
+            return Problem{
+                say("{1}, byte {2}: the event cannot be read ({3}).", quoted(name), at, why),
+                mend_again()};
         }
         at += frame.size();
         ++events;
     }
     if (count != std::to_string(events)) {
-        return Problem{quoted(name) + " holds " + std::to_string(events) +
-                           " events, and manifest.csv says " + quoted(count) + ".",
-                       mend_again};
+        return Problem{say("{1} holds {2} events, and manifest.csv says {3}.", quoted(name), events,
+                           quoted(count)),
+                       mend_again()};
     }
     return {};
 }
@@ -210,10 +214,9 @@ Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std
         size += bytes.size();
     }
     entries[std::string(manifest_name)] = Bytes(manifest.begin(), manifest.end());
-    const Problem too_large{
-        "The job is larger than a job file can hold: " + std::to_string(size >> 20U) + " MiB of " +
-            std::to_string(job_file_limits.unpacked >> 20U) + ".",
-        "Carry it with a crew folder, or copy its folder."};
+    const Problem too_large{say("The job is larger than a job file can hold: {1} MiB of {2}.",
+                                size >> 20U, job_file_limits.unpacked >> 20U),
+                            say("Carry it with a crew folder, or copy its folder.")};
     if (size + manifest.size() > job_file_limits.unpacked ||
         entries.size() > job_file_limits.entries) {
         return too_large;
@@ -246,7 +249,7 @@ Result<Journals> unpack_job(View file) {
         }
     }
     if (journals.of_device.empty()) {
-        return Problem{"The file holds no journal: there is no job in it.", mend_again};
+        return Problem{say("The file holds no journal: there is no job in it."), mend_again()};
     }
     return journals;
 }

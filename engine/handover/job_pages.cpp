@@ -67,7 +67,7 @@ std::string edges_html(const Job& job) {
                     print_length(cut.cut);
         }
         html +=
-            "<tr>" + cell(work.edge.id) + cell(spoken(work.edge.kind)) +
+            "<tr>" + cell(work.edge.id) + cell(spoken(work.edge.kind).english()) +
             cell(length && work.undecided.empty() ? print_length(*length) : "none") + cell(cuts) +
             cell(work.finished ? print_minute(work.finished_when) + " UTC by " + work.finished_by
                                : "") +
@@ -93,7 +93,7 @@ std::string readings_html(const Job& job) {
 std::string conflicts_html(const Job& job) {
     std::string html;
     for (const Conflict& conflict : job.conflicts) {
-        html += "<li>" + escaped(conflict.what()) + " (";
+        html += "<li>" + escaped(conflict.what().english()) + " (";
         for (const EventId id : conflict.sides) {
             html += (html.back() == '(' ? "" : ", ") + print_event_id(id);
         }
@@ -106,7 +106,7 @@ std::string events_html(std::span<const Event> events) {
     std::string html = table_head({"event", "time (UTC)", "by", "what"});
     for (const Event& event : events) {
         html += "<tr>" + cell(print_event_id(event.id)) + cell(print_minute(event.when)) +
-                cell(event.by) + cell(describe(event.fact)) + "</tr>\n";
+                cell(event.by) + cell(describe(event.fact).english()) + "</tr>\n";
     }
     return html + "</table>\n";
 }
@@ -133,7 +133,7 @@ std::string events_csv(std::span<const Event> events) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
         csv += row_of({print_event_id(event.id), print_minute(event.when), event.by,
-                       describe(event.fact), seen});
+                       describe(event.fact).english(), seen});
     }
     return csv;
 }

@@ -64,8 +64,9 @@ std::string marks_table(const Card& card, Marks marks) {
         const Mark& mark = card.marks[i];
         html += "<tr><td>" + std::to_string(i + 1) + "</td><td><b>" +
                 xml_text(print_length(mark.at, marks)) + "</b></td><td>" +
-                xml_text(spoken(mark.kind)) + "</td><td>" + xml_text(deed_of(mark.kind)) +
-                "</td><td>to the " + std::string(word_of(mark.toward)) + "</td></tr>\n";
+                xml_text(spoken(mark.kind).english()) + "</td><td>" +
+                xml_text(deed_of(mark.kind).english()) + "</td><td>to the " +
+                std::string(word_of(mark.toward)) + "</td></tr>\n";
     }
     return html + "</table>\n";
 }
@@ -90,7 +91,7 @@ std::string title_of(const Card& card, Marks marks) {
                         ", " + card.trim + ", cut " + print_length(card.cut, marks) +
                         ", upper face up";
     if (!card.waits_for.empty()) {
-        title = "NOT YET TO CUT: " + on_one_line(card.waits_for) + " " + title;
+        title = "NOT YET TO CUT: " + on_one_line(card.waits_for.english()) + " " + title;
     }
     return title;
 }
@@ -119,11 +120,13 @@ std::string card_page(const Card& card, const std::optional<FlatPattern>& patter
         "td,th{padding:1mm 4mm 1mm 0;text-align:left;border-bottom:0.2mm solid #777}" +
         std::string(svg_style()) +
         ".metal path{vector-effect:non-scaling-stroke;stroke-width:1px}</style></head><body>\n";
-    html += "<h2>" +
-            xml_text("Edge " + on_one_line(card.edge) + ", " + card.trim_name + ", piece " +
-                     std::to_string(card.piece) + " of " + std::to_string(card.pieces)) +
-            "</h2>\n<h1>Cut " + xml_text(print_length(card.cut, marks)) + "</h1>\n";
-    html += paragraph(card.waits_for.empty() ? "" : "NOT YET TO CUT: " + card.waits_for, "h2");
+    html +=
+        "<h2>" +
+        xml_text("Edge " + on_one_line(card.edge) + ", " + card.trim_name.english() + ", piece " +
+                 std::to_string(card.piece) + " of " + std::to_string(card.pieces)) +
+        "</h2>\n<h1>Cut " + xml_text(print_length(card.cut, marks)) + "</h1>\n";
+    html += paragraph(card.waits_for.empty() ? "" : "NOT YET TO CUT: " + card.waits_for.english(),
+                      "h2");
     html += paragraph((card.offcut ? "Take the offcut of " : "Take a stick of ") +
                       print_length(card.stick_length, marks) + ". Hook the tape on the " +
                       std::string(word_of(card.hooks)) + " end, face toward you.");

@@ -69,7 +69,7 @@ std::optional<Length> read_length(Row& row, std::string_view column) {
     }
     const Result<Length> length = parse_length(text, row.bare);
     if (!length) {
-        row.refuse(column, length.problem().what, length.problem().mend);
+        row.refuse(column, length.problem().what.english(), length.problem().mend.english());
         return {};
     }
     if (*length == Length()) {
@@ -86,7 +86,7 @@ std::optional<Slope> read_slope(Row& row, std::string_view column) {
     }
     const Result<Slope> slope = parse_slope(text);
     if (!slope) {
-        row.refuse(column, slope.problem().what, slope.problem().mend);
+        row.refuse(column, slope.problem().what.english(), slope.problem().mend.english());
         return {};
     }
     return *slope;
@@ -98,7 +98,7 @@ std::string kinds_served(const Catalogue& catalogue) {
     for (int i = 0; i <= static_cast<int>(EdgeKind::high_eave); ++i) {
         const auto kind = static_cast<EdgeKind>(i);
         if (catalogue.default_for(kind) != nullptr) {
-            kinds += (kinds.empty() ? "" : ", ") + std::string(spoken(kind)) + "s";
+            kinds += (kinds.empty() ? "" : ", ") + spoken(kind).english() + "s";
         }
     }
     return kinds.empty() ? "nothing" : kinds;
@@ -159,7 +159,7 @@ void read_trim(Row& row, Edge& edge) {
     } else if (!serves(*trim, edge.kind)) {
         row.refuse("trim",
                    quoted(edge.trim) + " is a trim of another kind of edge (" +
-                       std::string(spoken(trim->kind)) + ").",
+                       spoken(trim->kind).english() + ").",
                    mend);
     }
 }
@@ -179,8 +179,7 @@ std::string ends_listed(EdgeKind kind, Side side) {
 
 /// "the foot of a gable", "an end of a ridge".
 std::string end_named(EdgeKind kind, Side side) {
-    const std::string of =
-        (kind == EdgeKind::eave ? " of an " : " of a ") + std::string(spoken(kind));
+    const std::string of = (kind == EdgeKind::eave ? " of an " : " of a ") + spoken(kind).english();
     return (!is_sloped(kind) ? "an end" : side == Side::left ? "the foot" : "the top") + of;
 }
 
@@ -211,7 +210,7 @@ std::optional<std::int64_t> read_angle(Row& row, std::string_view column) {
     }
     const Result<std::int64_t> angle = parse_degrees(text);
     if (!angle) {
-        row.refuse(column, angle.problem().what, angle.problem().mend);
+        row.refuse(column, angle.problem().what.english(), angle.problem().mend.english());
         return {};
     }
     if (*angle == 0) {

@@ -23,12 +23,12 @@ using Archive = std::unique_ptr<zip_t, Discard>;
 using OpenEntry = std::unique_ptr<zip_file_t, Discard>;
 using Source = std::unique_ptr<zip_source_t, Discard>;
 
-constexpr const char* mend_damaged = "Ask for the file again: it did not arrive whole.";
-constexpr const char* mend_foreign = "Choose a job file that this program packed.";
+Text mend_damaged() { return say("Ask for the file again: it did not arrive whole."); }
+Text mend_foreign() { return say("Choose a job file that this program packed."); }
 
 Problem not_written() {
-    return {"The job file cannot be put together: the zip library gave up.",
-            "Carry the job with a crew folder, or copy its folder."};
+    return {say("The job file cannot be put together: the zip library gave up."),
+            say("Carry the job with a crew folder, or copy its folder.")};
 }
 
 std::size_t little_endian_16(std::span<const std::uint8_t> at) {
@@ -53,17 +53,18 @@ std::optional<Problem> check_ends(std::span<const std::uint8_t> file, std::size_
         found = true;
         if (little_endian_16(tail.subspan(at + 8)) > entries_most ||
             little_endian_16(tail.subspan(at + 10)) > entries_most) {
-            return Problem{"The file says that it holds more than " + std::to_string(entries_most) +
-                               " entries: no job file does.",
-                           mend_foreign};
+            return Problem{
+                say("The file says that it holds more than {1} entries: no job file does.",
+                    entries_most),
+                mend_foreign()};
         }
     }
     if (!found) {
-        return Problem{"The file is no zip container, or its end is missing.", mend_damaged};
+        return Problem{say("The file is no zip container, or its end is missing."), mend_damaged()};
     }
     if (text.find(zip64_mark) != std::string_view::npos) {
-        return Problem{"The file is a container for huge files (zip64): no job file is.",
-                       mend_foreign};
+        return Problem{say("The file is a container for huge files (zip64): no job file is."),
+                       mend_foreign()};
     }
     return {};
 }
@@ -82,11 +83,11 @@ std::optional<Problem> read_entry(zip_t* archive, zip_uint64_t index, const std:
         have += static_cast<std::size_t>(got);
     }
     if (opened && have > size) {
-        return Problem{"The entry " + shown + " is larger than it says.", mend_damaged};
+        return Problem{say("The entry {1} is larger than it says.", shown), mend_damaged()};
     }
     if (!opened || got < 0 || have != size) {
-        return Problem{"The entry " + shown + " is damaged: its size or checksum (CRC) is wrong.",
-                       mend_damaged};
+        return Problem{say("The entry {1} is damaged: its size or checksum (CRC) is wrong.", shown),
+                       mend_damaged()};
     }
     bytes.resize(size);
     return {};
@@ -100,16 +101,16 @@ Result<std::size_t> size_of_entry(zip_t* archive, zip_uint64_t index, const std:
     constexpr zip_uint64_t wanted =
         ZIP_STAT_SIZE | ZIP_STAT_COMP_METHOD | ZIP_STAT_ENCRYPTION_METHOD;
     if (zip_stat_index(archive, index, 0, &about) != 0 || (about.valid & wanted) != wanted) {
-        return Problem{"The entry " + shown + " does not say what it is.", mend_damaged};
+        return Problem{say("The entry {1} does not say what it is.", shown), mend_damaged()};
     }
     if (about.encryption_method != ZIP_EM_NONE ||
         (about.comp_method != ZIP_CM_STORE && about.comp_method != ZIP_CM_DEFLATE)) {
-        return Problem{"The entry " + shown + " is encrypted or packed in another way.",
-                       mend_foreign};
+        return Problem{say("The entry {1} is encrypted or packed in another way.", shown),
+                       mend_foreign()};
     }
     if (about.size > left) {
-        return Problem{"The entry " + shown + " makes the job larger than a job file can hold.",
-                       mend_foreign};
+        return Problem{say("The entry {1} makes the job larger than a job file can hold.", shown),
+                       mend_foreign()};
     }
     return static_cast<std::size_t>(about.size);
 }
@@ -164,9 +165,8 @@ Result<Bytes> zip_of(const Entries& entries) {
 std::optional<Problem> unzip(std::span<const std::uint8_t> file, ZipLimits limits,
                              bool (*is_known)(const std::string& name), Entries& entries) {
     if (file.size() > limits.file) {
-        return Problem{"The file is larger than " + std::to_string(limits.file >> 20U) +
-                           " MiB: no job file is.",
-                       mend_foreign};
+        return Problem{say("The file is larger than {1} MiB: no job file is.", limits.file >> 20U),
+                       mend_foreign()};
     }
     if (auto problem = check_ends(file, limits.entries)) {
         return *problem;
@@ -180,7 +180,7 @@ std::optional<Problem> unzip(std::span<const std::uint8_t> file, ZipLimits limit
         const std::string why = zip_error_strerror(&error);
         zip_error_fini(&error);
         zip_source_free(source);
-        return Problem{"The file is no whole zip container: " + why + ".", mend_damaged};
+        return Problem{say("The file is no whole zip container: {1}.", why), mend_damaged()};
     }
     std::size_t left = limits.unpacked;
     const zip_int64_t count = zip_get_num_entries(archive.get(), 0);
@@ -190,10 +190,10 @@ std::optional<Problem> unzip(std::span<const std::uint8_t> file, ZipLimits limit
         const std::string name = raw == nullptr ? "" : raw;
         const std::string shown = quoted(name);
         if (!is_known(name)) {
-            return Problem{"The entry " + shown + " has no place in a job file.", mend_foreign};
+            return Problem{say("The entry {1} has no place in a job file.", shown), mend_foreign()};
         }
         if (entries.count(name) > 0) {
-            return Problem{"The entry " + shown + " is there twice.", mend_foreign};
+            return Problem{say("The entry {1} is there twice.", shown), mend_foreign()};
         }
         const Result<std::size_t> size = size_of_entry(archive.get(), index, shown, left);
         if (!size) {

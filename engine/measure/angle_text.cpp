@@ -8,7 +8,7 @@ namespace hemline {
 namespace {
 
 constexpr std::int64_t one = 1'000'000;
-constexpr std::string_view example = "Write degrees, as 90 or 112.5.";
+Text example() { return say("Write degrees, as 90 or 112.5."); }
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_space(char c) { return c == ' ' || c == '\t'; }
@@ -28,9 +28,9 @@ bool is_unit(std::string_view text) {
 Result<std::int64_t> parse_degrees(std::string_view text) {
     const PlainNotation plain = plain_notation(text);
     const std::string_view from = plain.text;
-    const auto refuse = [&](std::size_t at, std::string_view why, std::string_view mend) {
-        return Problem{quoted(text) + " " + std::string(why) + ".", std::string(mend),
-                       plain.from[at]};
+    const auto refuse = [&](std::size_t at, Text what, Text mend) {
+        what.values.insert(what.values.begin(), quoted(text));
+        return Problem{std::move(what), std::move(mend), plain.from[at]};
     };
     std::size_t at = 0;
     pass_spaces(from, at);
@@ -39,22 +39,24 @@ Result<std::int64_t> parse_degrees(std::string_view text) {
     for (; at < from.size() && is_digit(from[at]); ++at) {
         angle = angle * 10 + (from[at] - '0') * one;
         if (angle >= 360 * one) {
-            return refuse(figure, "is no angle below 360 degrees", example);
+            return refuse(figure, say("{1} is no angle below 360 degrees."), example());
         }
     }
     if (at == figure) {
-        return refuse(at, at == from.size() ? "holds no angle" : "is no angle", example);
+        return refuse(at, at == from.size() ? say("{1} holds no angle.") : say("{1} is no angle."),
+                      example());
     }
     if (at < from.size() && from[at] == '.') {
         const std::size_t point = at++;
         for (std::int64_t worth = one / 10; at < from.size() && is_digit(from[at]); worth /= 10) {
             if (worth == 0) {
-                return refuse(at, "has more than six decimals", "Write fewer decimals.");
+                return refuse(at, say("{1} has more than six decimals."),
+                              say("Write fewer decimals."));
             }
             angle += (from[at++] - '0') * worth;
         }
         if (at == point + 1) {
-            return refuse(at, "lacks a figure behind the point", example);
+            return refuse(at, say("{1} lacks a figure behind the point."), example());
         }
     }
     pass_spaces(from, at);
@@ -63,7 +65,7 @@ Result<std::int64_t> parse_degrees(std::string_view text) {
         unit.remove_suffix(1);
     }
     if (!is_unit(unit)) {
-        return refuse(at, "has a character that no angle has", example);
+        return refuse(at, say("{1} has a character that no angle has."), example());
     }
     return angle;
 }

@@ -8,8 +8,9 @@
 
 namespace hemline {
 
-Problem LengthReader::refuse(int at, std::string_view why, std::string_view mend) const {
-    return {quoted(text) + " " + std::string(why) + ".", std::string(mend), at};
+Problem LengthReader::refuse(int at, Text what, Text mend) const {
+    what.values.insert(what.values.begin(), quoted(text));
+    return {std::move(what), std::move(mend), at};
 }
 
 bool is_whole(const Token& token) {
@@ -39,13 +40,14 @@ std::optional<Problem> read_fraction(LengthReader& reader, LengthFigure& figure)
     const Token& slash = reader.peek(1);
     const Token& denominator = reader.peek(2);
     if (!is_whole(numerator)) {
-        return reader.refuse(numerator.at, "has a fraction that does not start with a whole number",
-                             "Write the fraction with whole numbers, as in 7 5/8 in.");
+        return reader.refuse(numerator.at,
+                             say("{1} has a fraction that does not start with a whole number."),
+                             say("Write the fraction with whole numbers, as in 7 5/8 in."));
     }
     if (slash.spaced || denominator.spaced || !is_whole(denominator)) {
         return reader.refuse(slash.spaced ? slash.at : denominator.at,
-                             "has a fraction that is not finished",
-                             "Write the fraction without spaces, as in 5/8.");
+                             say("{1} has a fraction that is not finished."),
+                             say("Write the fraction without spaces, as in 5/8."));
     }
     figure.numerator = small_number(numerator.whole);
     figure.denominator = small_number(denominator.whole);
@@ -53,12 +55,13 @@ std::optional<Problem> read_fraction(LengthReader& reader, LengthFigure& figure)
     figure.fraction_at = numerator.at;
     const int parts = figure.denominator;
     if (parts < 2 || parts > 64 || (parts & (parts - 1)) != 0) {
-        return reader.refuse(denominator.at, "has a fraction that no tape is marked in",
-                             "Write halves, quarters, 8ths, 16ths, 32nds, 64ths, or decimals.");
+        return reader.refuse(
+            denominator.at, say("{1} has a fraction that no tape is marked in."),
+            say("Write halves, quarters, 8ths, 16ths, 32nds, 64ths, or decimals."));
     }
     if (figure.numerator >= parts) {
-        return reader.refuse(denominator.at, "has a fraction that is not less than one",
-                             "Read the tape again: the fraction lies between two inch marks.");
+        return reader.refuse(denominator.at, say("{1} has a fraction that is not less than one."),
+                             say("Read the tape again: the fraction lies between two inch marks."));
     }
     reader.next += 3;
     return {};
@@ -71,8 +74,8 @@ Result<LengthFigure> read_figure(LengthReader& reader) {
     const Token& first = reader.peek();
     figure.at = first.at;
     if (first.kind != TokenKind::number) {
-        return reader.refuse(first.at, "has no figure where one belongs",
-                             "Write the figure first and its unit after it.");
+        return reader.refuse(first.at, say("{1} has no figure where one belongs."),
+                             say("Write the figure first and its unit after it."));
     }
     std::size_t joint = 0;
     if (!fraction_at(reader, 0)) {
@@ -86,8 +89,8 @@ Result<LengthFigure> read_figure(LengthReader& reader) {
         }
         if (!is_whole(figure.whole)) {
             return reader.refuse(reader.peek(joint).at,
-                                 "has a fraction after decimals or grouped thousands",
-                                 "Write either decimals or a fraction, not both.");
+                                 say("{1} has a fraction after decimals or grouped thousands."),
+                                 say("Write either decimals or a fraction, not both."));
         }
     }
     reader.next += joint;
@@ -99,14 +102,15 @@ Result<LengthFigure> read_figure(LengthReader& reader) {
 
 Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
                          std::int64_t unit_nm) {
-    const Problem longer =
-        reader.refuse(figure.at, "is longer than any roof",
-                      "Check the unit and the number of digits; at most 1 km is read.");
+    const auto longer = [&] {
+        return reader.refuse(figure.at, say("{1} is longer than any roof."),
+                             say("Check the unit and the number of digits; at most 1 km is read."));
+    };
     std::int64_t whole = 0;
     for (const char digit : figure.whole.whole) {
         whole = whole * 10 + (digit - '0');
         if (whole > longest_readable().nm() / unit_nm) {
-            return longer;
+            return longer();
         }
     }
     std::string decimals = figure.whole.decimals;
@@ -120,13 +124,13 @@ Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
         parts *= 10;
     }
     if (too_many || part * unit_nm % parts != 0) {
-        return reader.refuse(figure.at, "is finer than a nanometre can hold",
-                             "Write fewer decimals.");
+        return reader.refuse(figure.at, say("{1} is finer than a nanometre can hold."),
+                             say("Write fewer decimals."));
     }
     const Length length = Length::of_nm(whole * unit_nm + part * unit_nm / parts +
                                         figure.numerator * unit_nm / figure.denominator);
     if (length > longest_readable()) {
-        return longer;
+        return longer();
     }
     return length;
 }

@@ -31,8 +31,8 @@ struct LengthReader {
         const std::size_t index = next + ahead;
         return index < tokens.size() ? tokens[index] : tokens.back();
     }
-    /// "<the text> <why>.", the mend, and where.
-    [[nodiscard]] Problem refuse(int at, std::string_view why, std::string_view mend) const;
+    /// What is wrong, with the text as its {1}; the mend; and where.
+    [[nodiscard]] Problem refuse(int at, Text what, Text mend) const;
 };
 
 /// A number without decimals and without groups.

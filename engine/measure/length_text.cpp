@@ -13,19 +13,18 @@ namespace {
 
 Result<Length> inches_of(const LengthReader& reader, const LengthFigure& figure) {
     if (figure.whole.grouped) {
-        return reader.refuse(figure.at, "has inches with a space between digits",
-                             "Write inches without a space, and a fraction with its slash.");
+        return reader.refuse(figure.at, say("{1} has inches with a space between digits."),
+                             say("Write inches without a space, and a fraction with its slash."));
     }
     return length_of(reader, figure, inches(1).nm());
 }
 
 /// Refuses whatever still stands after a whole length.
-std::optional<Problem> refuse_rest(const LengthReader& reader, std::string_view why,
-                                   std::string_view mend) {
+std::optional<Problem> refuse_rest(const LengthReader& reader, Text what, Text mend) {
     if (reader.peek().kind == TokenKind::end) {
         return {};
     }
-    return reader.refuse(reader.peek().at, why, mend);
+    return reader.refuse(reader.peek().at, std::move(what), std::move(mend));
 }
 
 /// The inches after whole feet, and their optional unit, to the end.
@@ -39,18 +38,19 @@ Result<Length> read_inches_after(LengthReader& reader, Length whole_feet) {
         return length.problem();
     }
     if (*length >= feet(1)) {
-        return reader.refuse(figure->at, "has twelve inches or more beside its feet",
-                             "Carry them over: twelve inches are a foot.");
+        return reader.refuse(figure->at, say("{1} has twelve inches or more beside its feet."),
+                             say("Carry them over: twelve inches are a foot."));
     }
     if (reader.peek().kind == TokenKind::inch) {
         ++reader.next;
     }
-    if (const auto problem = refuse_rest(reader, "goes on where the inches should end",
-                                         "Write feet, then inches and a fraction, and no more.")) {
+    if (const auto problem =
+            refuse_rest(reader, say("{1} goes on where the inches should end."),
+                        say("Write feet, then inches and a fraction, and no more."))) {
         return *problem;
     }
     if (whole_feet + *length > longest_readable()) {
-        return reader.refuse(0, "is longer than any roof", "At most 1 km is read.");
+        return reader.refuse(0, say("{1} is longer than any roof."), say("At most 1 km is read."));
     }
     return whole_feet + *length;
 }
@@ -58,8 +58,8 @@ Result<Length> read_inches_after(LengthReader& reader, Length whole_feet) {
 /// "31' …", the mark already passed.
 Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure) {
     if (figure.fraction) {
-        return reader.refuse(figure.fraction_at, "has a fraction of a foot",
-                             "Write feet and inches, or decimals, as in 31.5 ft.");
+        return reader.refuse(figure.fraction_at, say("{1} has a fraction of a foot."),
+                             say("Write feet and inches, or decimals, as in 31.5 ft."));
     }
     const Result<Length> whole_feet = length_of(reader, figure, feet(1).nm());
     if (!whole_feet) {
@@ -69,8 +69,8 @@ Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure)
         return *whole_feet;
     }
     if (!is_whole(figure.whole)) {
-        return reader.refuse(reader.peek().at, "has inches after feet that are not whole",
-                             "Keep decimals to the last figure, as in 31 ft 6.25 in.");
+        return reader.refuse(reader.peek().at, say("{1} has inches after feet that are not whole."),
+                             say("Keep decimals to the last figure, as in 31 ft 6.25 in."));
     }
     const bool dashed =
         reader.peek().kind == TokenKind::dash && !reader.peek().spaced && !reader.peek(1).spaced;
@@ -84,8 +84,8 @@ Result<Length> read_dashed(LengthReader& reader, const LengthFigure& whole_feet)
     const Token& after = reader.peek(1);
     if (!is_whole(whole_feet.whole) || whole_feet.fraction || dash.spaced || after.spaced ||
         !is_whole(after)) {
-        return reader.refuse(dash.at, "has a dash where none belongs",
-                             "Write feet and inches, as in 31 ft 7 5/8 in.");
+        return reader.refuse(dash.at, say("{1} has a dash where none belongs."),
+                             say("Write feet and inches, as in 31 ft 7 5/8 in."));
     }
     const Result<Length> head = length_of(reader, whole_feet, feet(1).nm());
     if (!head) {
@@ -98,8 +98,9 @@ Result<Length> read_dashed(LengthReader& reader, const LengthFigure& whole_feet)
         return figure.problem();
     }
     if (!figure->fraction) {
-        return reader.refuse(reader.peek().at, "may be feet and inches, or an unfinished fraction",
-                             "Write the units, as in 31 ft 7 in.");
+        return reader.refuse(reader.peek().at,
+                             say("{1} may be feet and inches, or an unfinished fraction."),
+                             say("Write the units, as in 31 ft 7 in."));
     }
     reader.next = inches_from;
     return read_inches_after(reader, *head);
@@ -123,16 +124,17 @@ std::int64_t nm_of(BareUnit unit) {
 Result<Length> read_bare(const LengthReader& reader, const LengthFigure& figure,
                          std::optional<BareUnit> bare) {
     if (figure.fraction && bare.value_or(BareUnit::inch) != BareUnit::inch) {
-        return reader.refuse(figure.fraction_at,
-                             "has a fraction of an inch, where bare numbers have another unit",
-                             "Write in after it, or leave the fraction out.");
+        return reader.refuse(
+            figure.fraction_at,
+            say("{1} has a fraction of an inch, where bare numbers have another unit."),
+            say("Write in after it, or leave the fraction out."));
     }
     if (figure.fraction || bare == BareUnit::inch) {
         return inches_of(reader, figure);
     }
     if (!bare) {
-        return reader.refuse(reader.peek().at, "does not say which unit it has",
-                             "Write ft, in, m, cm or mm after the figure.");
+        return reader.refuse(reader.peek().at, say("{1} does not say which unit it has."),
+                             say("Write ft, in, m, cm or mm after the figure."));
     }
     return length_of(reader, figure, nm_of(*bare));
 }
@@ -141,12 +143,13 @@ Result<Length> read_bare(const LengthReader& reader, const LengthFigure& figure,
 Result<Length> read_metric(LengthReader& reader, const LengthFigure& figure) {
     const TokenKind unit = reader.peek().kind;
     if (figure.fraction) {
-        return reader.refuse(figure.fraction_at, "has a fraction of a metric unit",
-                             "Write decimals, as in 9.65 m.");
+        return reader.refuse(figure.fraction_at, say("{1} has a fraction of a metric unit."),
+                             say("Write decimals, as in 9.65 m."));
     }
     ++reader.next;
-    if (const auto problem = refuse_rest(reader, "goes on after its metric unit",
-                                         "Write one metric figure with one unit, as in 9650 mm.")) {
+    if (const auto problem =
+            refuse_rest(reader, say("{1} goes on after its metric unit."),
+                        say("Write one metric figure with one unit, as in 9650 mm."))) {
         return *problem;
     }
     const std::int64_t mm = unit == TokenKind::metre        ? 1000
@@ -158,8 +161,9 @@ Result<Length> read_metric(LengthReader& reader, const LengthFigure& figure) {
 /// "7 5/8 in", standing on the unit.
 Result<Length> read_inches_alone(LengthReader& reader, const LengthFigure& figure) {
     ++reader.next;
-    if (const auto problem = refuse_rest(reader, "goes on after its inches",
-                                         "Write feet before inches, and nothing after them.")) {
+    if (const auto problem =
+            refuse_rest(reader, say("{1} goes on after its inches."),
+                        say("Write feet before inches, and nothing after them."))) {
         return *problem;
     }
     return inches_of(reader, figure);
@@ -167,11 +171,12 @@ Result<Length> read_inches_alone(LengthReader& reader, const LengthFigure& figur
 
 Result<Length> read_length(LengthReader& reader, std::optional<BareUnit> bare) {
     if (reader.peek().kind == TokenKind::end) {
-        return reader.refuse(0, "holds no length", "Write a length, as in 31 ft 7 5/8 in.");
+        return reader.refuse(0, say("{1} holds no length."),
+                             say("Write a length, as in 31 ft 7 5/8 in."));
     }
     if (reader.peek().kind == TokenKind::dash) {
-        return reader.refuse(reader.peek().at, "is negative",
-                             "Leave the minus out: a length is never below zero.");
+        return reader.refuse(reader.peek().at, say("{1} is negative."),
+                             say("Leave the minus out: a length is never below zero."));
     }
     const Result<LengthFigure> figure = read_figure(reader);
     if (!figure) {
@@ -195,8 +200,8 @@ Result<Length> read_length(LengthReader& reader, std::optional<BareUnit> bare) {
         case TokenKind::slash:
             break;
     }
-    return reader.refuse(reader.peek().at, "has two figures with no unit between them",
-                         "Write the units, as in 31 ft 7 5/8 in.");
+    return reader.refuse(reader.peek().at, say("{1} has two figures with no unit between them."),
+                         say("Write the units, as in 31 ft 7 5/8 in."));
 }
 
 }  // namespace

@@ -51,8 +51,10 @@ struct Place {
     [[nodiscard]] int at() const { return plain.from[next]; }
 };
 
-Problem refused(const Place& place, int at, std::string_view why, std::string_view mend) {
-    return {quoted(place.original) + " " + std::string(why) + ".", std::string(mend), at};
+/// `what` gets the text as its {1}.
+Problem refused(const Place& place, int at, Text what, Text mend) {
+    what.values.insert(what.values.begin(), quoted(place.original));
+    return {std::move(what), std::move(mend), at};
 }
 
 std::string digits_from(Place& place) {
@@ -74,13 +76,14 @@ Result<Token> number_token(Place& place) {
         return token;
     }
     if (!is_digit(place.peek(1))) {
-        return refused(place, place.at(), "has a point with no digit after it",
-                       "Write the digits after the point, or leave the point out.");
+        return refused(place, place.at(), say("{1} has a point with no digit after it."),
+                       say("Write the digits after the point, or leave the point out."));
     }
     ++place.next;
     token.decimals = digits_from(place);
     if (place.peek() == '.') {
-        return refused(place, place.at(), "has two points in one number", "Keep one point.");
+        return refused(place, place.at(), say("{1} has two points in one number."),
+                       say("Keep one point."));
     }
     return token;
 }
@@ -105,8 +108,8 @@ Result<Token> word_token(Place& place) {
         }
         return token;
     }
-    return refused(place, token.at, "has " + quoted(word) + " where a unit belongs",
-                   "Write ft, in, m, cm or mm.");
+    return refused(place, token.at, say("{1} has {2} where a unit belongs.", quoted(word)),
+                   say("Write ft, in, m, cm or mm."));
 }
 
 /// One of ' " / -, or a refusal of what can never be right.
@@ -132,14 +135,14 @@ Result<Token> sign_token(Place& place) {
             token.kind = TokenKind::dash;
             break;
         case ',':
-            return refused(place, token.at, "has a comma, which is read two ways",
-                           "Write a point for decimals, and no comma between thousands.");
+            return refused(place, token.at, say("{1} has a comma, which is read two ways."),
+                           say("Write a point for decimals, and no comma between thousands."));
         case '.':
-            return refused(place, token.at, "has a point with no digit before it",
-                           "Write the figure before the point, as in 0.5 in.");
+            return refused(place, token.at, say("{1} has a point with no digit before it."),
+                           say("Write the figure before the point, as in 0.5 in."));
         default:
-            return refused(place, token.at, "has a character that no length has",
-                           "Use only digits, a fraction, and ft, in, m, cm or mm.");
+            return refused(place, token.at, say("{1} has a character that no length has."),
+                           say("Use only digits, a fraction, and ft, in, m, cm or mm."));
     }
     ++place.next;
     return token;

@@ -28,10 +28,10 @@ struct Source {
     std::string_view original;
     PlainNotation plain;
 
-    [[nodiscard]] Problem refuse(const Stretch& stretch, std::string_view why,
-                                 std::string_view mend) const {
-        return {quoted(original) + " " + std::string(why) + ".", std::string(mend),
-                plain.from[stretch.from]};
+    /// `what` gets the text as its {1}.
+    [[nodiscard]] Problem refuse(const Stretch& stretch, Text what, Text mend) const {
+        what.values.insert(what.values.begin(), quoted(original));
+        return {std::move(what), std::move(mend), plain.from[stretch.from]};
     }
 };
 
@@ -64,8 +64,9 @@ Result<std::int64_t> read_number(const Source& source, const Stretch& stretch) {
             decimal_worth = one;
             digit_before = false;
         } else if (!is_digit(c)) {
-            return source.refuse(here, c == '-' ? "is negative" : "has a character no slope has",
-                                 "Write a slope as 5/12, 22.6deg or 41%.");
+            return source.refuse(
+                here, c == '-' ? say("{1} is negative.") : say("{1} has a character no slope has."),
+                say("Write a slope as 5/12, 22.6deg or 41%."));
         } else if (decimal_worth == 0) {
             value = value * 10 + (c - '0') * one;
             digit_before = true;
@@ -74,15 +75,18 @@ Result<std::int64_t> read_number(const Source& source, const Stretch& stretch) {
             digit_before = true;
             value += (c - '0') * decimal_worth;
             if (decimal_worth == 0) {
-                return source.refuse(here, "has more than six decimals", "Write fewer decimals.");
+                return source.refuse(here, say("{1} has more than six decimals."),
+                                     say("Write fewer decimals."));
             }
         }
         if (value >= one * one) {
-            return source.refuse(stretch, "is steeper than any roof", "Check the figures.");
+            return source.refuse(stretch, say("{1} is steeper than any roof."),
+                                 say("Check the figures."));
         }
     }
     if (!digit_before) {
-        return source.refuse(stretch, "lacks a figure", "Write a slope as 5/12, 22.6deg or 41%.");
+        return source.refuse(stretch, say("{1} lacks a figure."),
+                             say("Write a slope as 5/12, 22.6deg or 41%."));
     }
     return value;
 }
@@ -103,8 +107,8 @@ Result<std::int64_t> read_fraction(const Source& source, const Stretch& stretch)
             return *above / parts;
         }
     }
-    return source.refuse(stretch, "has a fraction that no tape is marked in",
-                         "Write a fraction below one, in halves to 64ths, or decimals.");
+    return source.refuse(stretch, say("{1} has a fraction that no tape is marked in."),
+                         say("Write a fraction below one, in halves to 64ths, or decimals."));
 }
 
 /// "5", "4.5", "4 1/2", "4-1/2" or "1/2" in millionths.
@@ -126,8 +130,8 @@ Result<std::int64_t> read_rise(const Source& source, const Stretch& stretch) {
         return whole.problem();
     }
     if (*whole % one != 0) {
-        return source.refuse(stretch, "has a fraction after decimals",
-                             "Write either decimals or a fraction, not both.");
+        return source.refuse(stretch, say("{1} has a fraction after decimals."),
+                             say("Write either decimals or a fraction, not both."));
     }
     return *whole + *fraction;
 }
@@ -140,19 +144,22 @@ Result<Slope> read_rise_over_run(const Source& source, const Stretch& rise_text,
         return run.problem();
     }
     if (*run == 0) {
-        return source.refuse(run_text, "has a run of nothing", "Write the run, as in 5/12.");
+        return source.refuse(run_text, say("{1} has a run of nothing."),
+                             say("Write the run, as in 5/12."));
     }
     const auto rise = read_rise(source, rise_text);
     if (!rise) {
         return rise.problem();
     }
     if (*rise > rise_most) {
-        return source.refuse(rise_text, "is steeper than any roof", "Check the figures.");
+        return source.refuse(rise_text, say("{1} is steeper than any roof."),
+                             say("Check the figures."));
     }
     // rise ≤ 10¹⁰ millionths, so the product stays below 1.3·10¹⁷.
     const std::int64_t doubled = 2 * *rise * 12 * one / *run;
     if (doubled / 2 > rise_most) {
-        return source.refuse(rise_text, "is steeper than any roof", "Check the figures.");
+        return source.refuse(rise_text, say("{1} is steeper than any roof."),
+                             say("Check the figures."));
     }
     return Slope{SlopeNotation::rise_in_12, (doubled + 1) / 2};
 }
@@ -189,10 +196,12 @@ Result<Slope> read_with_ending(const Source& source, const Stretch& whole, const
     }
     const bool degrees = ending.notation == SlopeNotation::degrees;
     if (degrees && *value >= 90 * one) {
-        return source.refuse(figure, "is not below 90 degrees", "Check the level's display.");
+        return source.refuse(figure, say("{1} is not below 90 degrees."),
+                             say("Check the level's display."));
     }
     if (!degrees && *value / 100 * 12 > rise_most) {
-        return source.refuse(figure, "is steeper than any roof", "Check the figures.");
+        return source.refuse(figure, say("{1} is steeper than any roof."),
+                             say("Check the figures."));
     }
     return Slope{ending.notation, *value};
 }
@@ -225,7 +234,8 @@ Result<Slope> parse_slope(std::string_view text) {
     }
     const Stretch whole = trimmed({source.plain.text, 0});
     if (whole.text.empty()) {
-        return source.refuse(whole, "holds no slope", "Write a slope as 5/12, 22.6deg or 41%.");
+        return source.refuse(whole, say("{1} holds no slope."),
+                             say("Write a slope as 5/12, 22.6deg or 41%."));
     }
     if (const auto ending = ending_of(whole.text)) {
         return read_with_ending(source, whole, *ending);
@@ -240,8 +250,8 @@ Result<Slope> parse_slope(std::string_view text) {
         return number.problem();
     }
     return source.refuse({{}, whole.from + whole.text.size()},
-                         "does not say whether it is a rise, degrees or percent",
-                         "Write a slope as 5/12, 22.6deg or 41%.");
+                         say("{1} does not say whether it is a rise, degrees or percent."),
+                         say("Write a slope as 5/12, 22.6deg or 41%."));
 }
 
 }  // namespace hemline

@@ -58,13 +58,14 @@ double spread_of(std::span<const TiltSample> samples) {
 
 Result<Tilt> tilt_of(std::span<const TiltSample> first, std::span<const TiltSample> turned) {
     if (first.size() < tilt_samples || turned.size() < tilt_samples) {
-        return Problem{"The sensor has not been read long enough.",
-                       "Leave the tablet lying until it has been read."};
+        return Problem{say("The sensor has not been read long enough."),
+                       say("Leave the tablet lying until it has been read.")};
     }
     Tilt tilt;
     tilt.spread = std::max(spread_of(first), spread_of(turned));
     if (tilt.spread > spread_most) {
-        return Problem{"The tablet moved while it was read.", "Lay it down and take it again."};
+        return Problem{say("The tablet moved while it was read."),
+                       say("Lay it down and take it again.")};
     }
     const Up one = mean_of(first);
     const Up two = mean_of(turned);
@@ -73,8 +74,8 @@ Result<Tilt> tilt_of(std::span<const TiltSample> first, std::span<const TiltSamp
     tilt.own_error =
         std::asin(std::min(1.0, std::hypot(one[0] + two[0], one[1] + two[1]) / 2)) / radians;
     if (tilt.own_error > own_error_most) {
-        return Problem{"The two readings do not mirror one another.",
-                       "Turn the tablet end for end on the same spot, then take it again."};
+        return Problem{say("The two readings do not mirror one another."),
+                       say("Turn the tablet end for end on the same spot, then take it again.")};
     }
     return tilt;
 }

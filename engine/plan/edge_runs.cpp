@@ -104,6 +104,24 @@ std::optional<Length> edge_by_remainder(const EdgeWork& work, const RunRule& rul
     return nearest;
 }
 
+Text off_words(Length off, bool longer, bool used) {
+    const std::string by = print_length(off);
+    if (used) {
+        return longer ? say("What is left for the last piece makes the edge {1} longer than it was "
+                            "read.",
+                            by)
+                      : say("What is left for the last piece makes the edge {1} shorter than it "
+                            "was read.",
+                            by);
+    }
+    return longer ? say("What is left for the last piece makes the edge {1} longer than it was "
+                        "read, so it is not used.",
+                        by)
+                  : say("What is left for the last piece makes the edge {1} shorter than it was "
+                        "read, so it is not used.",
+                        by);
+}
+
 /// The edge to divide: as the remainder says where one was read, else as its readings agree.
 Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
                  const Practice& practice, Plan& plan) {
@@ -113,10 +131,8 @@ Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
     if (off > allowed_difference(rule.edge, practice.tape)) {
         plan.problems.push_back(
             {work.edge.id, "remainder", Severity::measure_again,
-             "What is left for the last piece makes the edge " + print_length(off) +
-                 (*by_remainder > rule.edge ? " longer" : " shorter") + " than it was read" +
-                 (used ? "." : ", so it is not used."),
-             "Measure again from the end of the fixed piece to the end of the edge."});
+             off_words(off, *by_remainder > rule.edge, used),
+             say("Measure again from the end of the fixed piece to the end of the edge.")});
     }
     return used ? by_remainder.value_or(rule.edge) : rule.edge;
 }
@@ -191,9 +207,10 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
         return;
     }
     if (!is_readable(*length)) {
-        plan.problems.push_back({work.edge.id, "length", Severity::problem,
-                                 "A length of " + print_length(*length) + " is no edge of a roof.",
-                                 "Strike the reading and read the edge again."});
+        plan.problems.push_back(
+            {work.edge.id, "length", Severity::problem,
+             say("A length of {1} is no edge of a roof.", print_length(*length)),
+             say("Strike the reading and read the edge again.")});
         return;
     }
     const Practice& practice = job.practice;
@@ -208,9 +225,10 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
             add_run(work, *wrap, lap, divide_laid(work, *wrap, *length, practice, chosen, plan),
                     plan);
         } else {
-            plan.problems.push_back({work.edge.id, "wrap", Severity::problem,
-                                     "The catalogue has no wrap for this kind of edge.",
-                                     "Add one to the catalogue, or plan the edge without a wrap."});
+            plan.problems.push_back(
+                {work.edge.id, "wrap", Severity::problem,
+                 say("The catalogue has no wrap for this kind of edge."),
+                 say("Add one to the catalogue, or plan the edge without a wrap.")});
         }
     }
     const Trim* cleat = catalogue.default_for(work.edge.kind, TrimRole::cleat);

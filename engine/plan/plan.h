@@ -68,7 +68,7 @@ enum class Severity { problem, measure_again, note };
 struct PlanProblem {
     std::string edge, field;
     Severity severity = Severity::problem;
-    std::string what, mend;
+    Text what, mend;
 };
 
 /// How one run is divided in a plan, in fitting order.

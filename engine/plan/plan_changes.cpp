@@ -44,16 +44,18 @@ std::int64_t sticks_in_all(const Job& job, const Plan& plan) {
                            [](std::int64_t sum, const Proof& proof) { return sum + proof.sticks; });
 }
 
-std::string describe(const PieceChange& change, Marks marks) {
-    const std::string part = change.role == TrimRole::main   ? "Piece "
-                             : change.role == TrimRole::wrap ? "Wrap piece "
-                                                             : "Cleat piece ";
-    const std::string name = part + change.edge + "/" + std::to_string(change.piece);
+Text describe(const PieceChange& change, Marks marks) {
+    const std::string number = change.edge + "/" + std::to_string(change.piece);
+    const Text piece = change.role == TrimRole::main   ? say("Piece {1}", number)
+                       : change.role == TrimRole::wrap ? say("Wrap piece {1}", number)
+                                                       : say("Cleat piece {1}", number);
     if (!change.after) {
-        return name + " is no longer needed.";
+        return say("{1} is no longer needed.", piece);
     }
-    return name + ": " + print_length(*change.after, marks) +
-           (change.before ? ", not " + print_length(*change.before, marks) + "." : ", new.");
+    const std::string after = print_length(*change.after, marks);
+    return change.before
+               ? say("{1}: {2}, not {3}.", piece, after, print_length(*change.before, marks))
+               : say("{1}: {2}, new.", piece, after);
 }
 
 }  // namespace hemline

@@ -10,27 +10,27 @@ namespace hemline {
 namespace {
 
 /// "eave_rolled or eave_two_part": the main trims of this kind.
-std::string trims_for(EdgeKind kind, const Catalogue& catalogue) {
-    std::string list;
+Text trims_for(EdgeKind kind, const Catalogue& catalogue) {
+    std::vector<Text> ids;
     for (const Trim& trim : catalogue.trims()) {
         if (serves(trim, kind) && trim.role == TrimRole::main) {
-            list += (list.empty() ? "" : " or ") + trim.id;
+            ids.emplace_back(trim.id);
         }
     }
-    return list;
+    return listed(ids, say("{1} or {2}"));
 }
 
 PlanProblem trim_problem(const Edge& edge, const Catalogue& catalogue) {
-    const std::string known = trims_for(edge.kind, catalogue);
-    const std::string kind(spoken(edge.kind));
+    const Text known = trims_for(edge.kind, catalogue);
     if (known.empty()) {
         return {edge.id, "kind", Severity::problem,
-                "The catalogue has no trim for this edge: " + kind + ".",
-                "Add one to the catalogue, or change the kind of the edge."};
+                say("The catalogue has no trim for this edge: {1}.", spoken(edge.kind)),
+                say("Add one to the catalogue, or change the kind of the edge.")};
     }
     return {edge.id, "trim", Severity::problem,
-            "The catalogue has no trim " + quoted(edge.trim) + " for this edge: " + kind + ".",
-            "Choose " + known + ", or leave it empty."};
+            say("The catalogue has no trim {1} for this edge: {2}.", quoted(edge.trim),
+                spoken(edge.kind)),
+            say("Choose {1}, or leave it empty.", known)};
 }
 
 void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& plan) {
@@ -40,8 +40,8 @@ void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& pla
         plan.problems.push_back(
             {work.edge.id, "length", third ? Severity::measure_again : Severity::problem,
              explain(verdict),
-             third ? "Read the edge a third time."
-                   : "Read the edge again, and strike the readings that are wrong."});
+             third ? say("Read the edge a third time.")
+                   : say("Read the edge again, and strike the readings that are wrong.")});
     }
 }
 
@@ -55,26 +55,23 @@ void judge_pitch(const Edge& edge, Slope pitch, const std::string& field, const 
         const bool seam_suits =
             edge.seam == Seam::unknown ||
             std::find(trim.seams.begin(), trim.seams.end(), edge.seam) != trim.seams.end();
-        std::string serves;
-        for (const std::string& id : check.serves) {
-            serves += (serves.empty() ? "" : " or ") + id;
-        }
+        const Text serves = listed({check.serves.begin(), check.serves.end()}, say("{1} or {2}"));
         plan.problems.push_back({edge.id, seam_suits ? field : "seam", Severity::problem,
                                  refused->reason,
-                                 serves.empty() ? "Choose panels whose seam serves this pitch."
-                                                : "Choose the trim " + serves + "."});
+                                 serves.empty() ? say("Choose panels whose seam serves this pitch.")
+                                                : say("Choose the trim {1}.", serves)});
     }
     if (!check.measure_again.empty()) {
         plan.problems.push_back({edge.id, field, Severity::measure_again, check.measure_again,
-                                 "Measure the pitch again, over a longer level."});
+                                 say("Measure the pitch again, over a longer level.")});
     }
 }
 
 void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogue, Plan& plan) {
     if (!edge.pitch) {
         plan.problems.push_back({edge.id, "pitch", Severity::problem,
-                                 "The pitch behind this edge is not known.",
-                                 "Take the pitch, such as 5/12, 22.6deg or 41%."});
+                                 say("The pitch behind this edge is not known."),
+                                 say("Take the pitch, such as 5/12, 22.6deg or 41%.")});
         return;
     }
     judge_pitch(edge, *edge.pitch, "pitch", trim, catalogue, plan);
@@ -90,10 +87,11 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
     const bool transition = edge.kind == EdgeKind::transition;
     plan.problems.push_back(
         {edge.id, "pitch2", transition ? Severity::problem : Severity::note,
-         transition ? "The pitch of the upper roof is not known, and the fold depends on it."
-                    : "The pitch of the other roof is not stated: taken as " +
-                          print_slope(*edge.pitch) + ", the same as this one's.",
-         "Write the other roof's pitch in pitch2."});
+         transition ? say("The pitch of the upper roof is not known, and the fold depends on it.")
+                    : say("The pitch of the other roof is not stated: taken as {1}, the same as "
+                          "this one's.",
+                          print_slope(*edge.pitch)),
+         say("Write the other roof's pitch in pitch2.")});
 }
 
 /// Fitted from the top, each piece would lie under the one above it and the laps would let water
@@ -101,21 +99,20 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
 void judge_first(const Edge& edge, Plan& plan) {
     if (is_sloped(edge.kind) && edge.first == Side::right) {
         plan.problems.push_back({edge.id, "first", Severity::problem,
-                                 "A " + std::string(spoken(edge.kind)) +
-                                     " fitted from its top sheds into its laps; it is planned from "
-                                     "its foot.",
-                                 "Leave first empty, or write left: the foot."});
+                                 say("A {1} fitted from its top sheds into its laps; it is planned "
+                                     "from its foot.",
+                                     spoken(edge.kind)),
+                                 say("Leave first empty, or write left: the foot.")});
     }
 }
 
 void judge_ends(const Edge& edge, Plan& plan) {
     for (const Side side : {Side::left, Side::right}) {
         if (!can_end_at(edge.kind, side, end_at(edge, side))) {
-            plan.problems.push_back(
-                {edge.id, std::string(word_of(side)), Severity::problem,
-                 "An end at " + std::string(spoken(end_at(edge, side))) +
-                     " does not go with this edge: " + std::string(spoken(edge.kind)) + ".",
-                 "Add the edge again with the end that it has."});
+            plan.problems.push_back({edge.id, std::string(word_of(side)), Severity::problem,
+                                     say("An end at {1} does not go with this edge: {2}.",
+                                         spoken(end_at(edge, side)), spoken(edge.kind)),
+                                     say("Add the edge again with the end that it has.")});
         }
     }
 }

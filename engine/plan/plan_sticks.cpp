@@ -136,19 +136,18 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, cons
 
 /// Which pieces no stick yields, edge by edge.
 PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan) {
-    std::string pieces;
+    std::vector<Text> pieces;
     for (const Place& place : pool.places) {
         const Run& run = plan.runs[place.run];
         if (!run.pieces[place.piece].source) {
-            pieces += (pieces.empty() ? "" : ", ") + run.edge + "/" +
-                      std::to_string(run.pieces[place.piece].number);
+            pieces.emplace_back(run.edge + "/" + std::to_string(run.pieces[place.piece].number));
         }
     }
     const bool only_on_hand = stock.lengths.front().supply.has_value();
     return {plan.runs[pool.places.front().run].edge, "stock", Severity::problem,
-            "No stick for these pieces of " + pool.trim + ": " + pieces + ".",
-            only_on_hand ? "Count more sticks on hand, or let new ones be had."
-                         : "Set a longer stock."};
+            say("No stick for these pieces of {1}: {2}.", pool.trim, joined(pieces, ", ")),
+            only_on_hand ? say("Count more sticks on hand, or let new ones be had.")
+                         : say("Set a longer stock.")};
 }
 
 }  // namespace

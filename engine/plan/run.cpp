@@ -13,26 +13,29 @@ using Covers = std::vector<Length>;
 
 std::optional<Problem> problem_with(const RunRule& rule) {
     if (rule.edge <= Length()) {
-        return Problem{"The edge has no length to cover.", "Take the reading of the edge again."};
+        return Problem{say("The edge has no length to cover."),
+                       say("Take the reading of the edge again.")};
     }
     if (rule.grid <= Length()) {
-        return Problem{"The grid of the cuts is not above 0.", "Set cut_grid, such as 1/16 in."};
+        return Problem{say("The grid of the cuts is not above 0."),
+                       say("Set cut_grid, such as 1/16 in.")};
     }
     if (rule.allowance_first < Length() || rule.allowance_last < Length() || rule.lap < Length() ||
         rule.sliver < Length()) {
-        return Problem{"A lap, an end allowance or the shortest piece is below 0.",
-                       "Set lap, tab and sliver to 0 or more."};
+        return Problem{say("A lap, an end allowance or the shortest piece is below 0."),
+                       say("Set lap, tab and sliver to 0 or more.")};
     }
     if (rule.lap >= rule.stock) {
-        return Problem{"The lap of " + print_length(rule.lap) +
-                           " is not shorter than the stick of " + print_length(rule.stock) + ".",
-                       "Set a longer stock or a shorter lap."};
+        return Problem{say("The lap of {1} is not shorter than the stick of {2}.",
+                           print_length(rule.lap), print_length(rule.stock)),
+                       say("Set a longer stock or a shorter lap.")};
     }
     const Length extra = std::max(rule.allowance_first + rule.lap, rule.allowance_last);
     if (extra + rule.grid > rule.stock) {
-        return Problem{"Lap and end allowance leave nothing of the stick of " +
-                           print_length(rule.stock) + " to cover the edge.",
-                       "Set a longer stock, or a shorter lap or tab."};
+        return Problem{
+            say("Lap and end allowance leave nothing of the stick of {1} to cover the edge.",
+                print_length(rule.stock)),
+            say("Set a longer stock, or a shorter lap or tab.")};
     }
     return std::nullopt;
 }
@@ -178,8 +181,8 @@ Result<std::vector<Division>> divide_run(const RunRule& rule, Style style) {
     }
     const std::int64_t fewest = fewest_pieces(rule);
     if (fewest >= pieces_most) {
-        return Problem{"The edge would take " + std::to_string(fewest) + " pieces.",
-                       "Set a longer stock or a shorter lap."};
+        return Problem{say("The edge would take {1} pieces.", fewest),
+                       say("Set a longer stock or a shorter lap.")};
     }
     Covers covers = covers_at(rule, style, fewest);
     const Length bearable = std::max(rule.lap, sixteenths(1));
@@ -192,9 +195,9 @@ Result<std::vector<Division>> divide_run(const RunRule& rule, Style style) {
         }
     }
     if (covers.empty()) {
-        return Problem{"No division keeps every piece between " + print_length(rule.sliver) +
-                           " and the stick of " + print_length(rule.stock) + ".",
-                       "Set a longer stock, or a shorter sliver."};
+        return Problem{say("No division keeps every piece between {1} and the stick of {2}.",
+                           print_length(rule.sliver), print_length(rule.stock)),
+                       say("Set a longer stock, or a shorter sliver.")};
     }
     std::vector<Division> run;
     const auto count = static_cast<std::int64_t>(covers.size());

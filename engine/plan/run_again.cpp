@@ -93,9 +93,9 @@ void hide_spare(Attempt& attempt) {
 std::optional<Problem> problem_with_cuts(const Attempt& attempt, Cuts cut) {
     for (std::size_t i = 0; i < attempt.run.size(); ++i) {
         if (is_cut(cut, i) && attempt.run[i].covers <= Length()) {
-            return Problem{"Piece " + std::to_string(i + 1) + " was cut " + print_length(*cut[i]) +
-                               ", which its lap and end allowance use up.",
-                           "Mark it spoiled and cut it again."};
+            return Problem{say("Piece {1} was cut {2}, which its lap and end allowance use up.",
+                               i + 1, print_length(*cut[i])),
+                           say("Mark it spoiled and cut it again.")};
         }
     }
     return std::nullopt;
@@ -115,8 +115,8 @@ Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const
                                             Cuts cut) {
     const std::size_t numbered = pieces_numbered(cut);
     if (numbered > static_cast<std::size_t>(pieces_most)) {
-        return Problem{"Piece " + std::to_string(numbered) + " is past any run.",
-                       "Strike the cut of that piece."};
+        return Problem{say("Piece {1} is past any run.", numbered),
+                       say("Strike the cut of that piece.")};
     }
     std::size_t count = std::max({planned.size(), numbered, std::size_t{1}});
     Attempt attempt = keep_and_shift(rule, planned, cut, count);
@@ -134,8 +134,8 @@ Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const
         return *problem;
     }
     if (attempt.rest > Length()) {
-        return Problem{"The run needs more than " + std::to_string(pieces_most) + " pieces.",
-                       "Set a longer stock or a shorter lap."};
+        return Problem{say("The run needs more than {1} pieces.", pieces_most),
+                       say("Set a longer stock or a shorter lap.")};
     }
     hide_spare(attempt);
     return attempt.run;

@@ -46,8 +46,8 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
     if (edge <= Length() || stock <= Length() || grid <= Length() || clear < Length() ||
         lap < Length()) {
         return Problem{
-            "The cleat's edge, stick or grid is not above 0, or a clearance is below it.",
-            "Set stock and cut_grid above 0, lap and cleat_clear to 0 or more."};
+            say("The cleat's edge, stick or grid is not above 0, or a clearance is below it."),
+            say("Set stock and cut_grid above 0, lap and cleat_clear to 0 or more.")};
     }
     const std::vector<Barred> barred = barred_by(trim, clear, lap);
     // A shorter end of cleat would lie within reach of one lap only.
@@ -61,8 +61,8 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
     while (at < edge) {
         const std::size_t piece = run.size();
         if (piece >= static_cast<std::size_t>(pieces_most)) {
-            return Problem{"The cleat needs more than " + std::to_string(pieces_most) + " pieces.",
-                           "Set a longer stock."};
+            return Problem{say("The cleat needs more than {1} pieces.", pieces_most),
+                           say("Set a longer stock.")};
         }
         if (piece < cut.size() && cut[piece] && *cut[piece] > Length()) {
             run.push_back({*cut[piece], std::min(*cut[piece], edge - at)});
@@ -78,9 +78,10 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
         const Length own = end_would_be_short ? round_down_to(left_for_end, grid) : stock;
         const Length clear_own = cut_clear(at, own, barred, grid);
         if (clear_own <= Length()) {
-            return Problem{"A stick of " + print_length(stock) +
-                               " is too short to carry its joint clear of the trim's laps.",
-                           "Set a longer stock, or a smaller cleat_clear."};
+            return Problem{
+                say("A stick of {1} is too short to carry its joint clear of the trim's laps.",
+                    print_length(stock)),
+                say("Set a longer stock, or a smaller cleat_clear.")};
         }
         add(clear_own);
     }

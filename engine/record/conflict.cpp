@@ -39,11 +39,16 @@ struct ThingOf {
     }
 };
 
-std::string piece_words(const Thing& thing) {
-    const std::string role = thing.role == TrimRole::wrap    ? "fascia wrap "
-                             : thing.role == TrimRole::cleat ? "cleat "
-                                                             : "";
-    return role + "piece " + std::to_string(thing.piece) + " on edge " + thing.name;
+Text piece_words(const Thing& thing) {
+    switch (thing.role) {
+        case TrimRole::main:
+            break;
+        case TrimRole::wrap:
+            return say("fascia wrap piece {1} on edge {2}", thing.piece, thing.name);
+        case TrimRole::cleat:
+            return say("cleat piece {1} on edge {2}", thing.piece, thing.name);
+    }
+    return say("piece {1} on edge {2}", thing.piece, thing.name);
 }
 
 /// Two that chose the same are of one mind; two readings or ticks remain two.
@@ -115,31 +120,31 @@ bool operator<(const Thing& a, const Thing& b) {
 
 Thing thing_of(const Fact& fact) { return std::visit(ThingOf{}, fact); }
 
-std::string name_of(const Thing& thing) {
+Text name_of(const Thing& thing) {
     switch (thing.subject) {
         case Subject::none:
-            return "one number";
+            return say("one number");
         case Subject::job:
-            return "the job's name";
+            return say("the job's name");
         case Subject::rule:
-            return "the rule \"" + thing.name + "\"";
+            return say("the rule \"{1}\"", thing.name);
         case Subject::edge:
-            return "what edge " + thing.name + " is";
+            return say("what edge {1} is", thing.name);
         case Subject::reading:
-            return "the length of edge " + thing.name;
+            return say("the length of edge {1}", thing.name);
         case Subject::remainder:
-            return "what is left for the last piece of edge " + thing.name;
+            return say("what is left for the last piece of edge {1}", thing.name);
         case Subject::pitch:
-            return "the pitch of edge " + thing.name;
+            return say("the pitch of edge {1}", thing.name);
         case Subject::style:
-            return "the run of edge " + thing.name;
+            return say("the run of edge {1}", thing.name);
         case Subject::piece:
-            return "the cut of " + piece_words(thing);
+            return say("the cut of {1}", piece_words(thing));
         case Subject::step:
-            return "the step \"" + thing.step + "\" of " +
-                   (thing.piece > 0 ? piece_words(thing) : "edge " + thing.name);
+            return say("the step \"{1}\" of {2}", thing.step,
+                       thing.piece > 0 ? piece_words(thing) : say("edge {1}", thing.name));
         case Subject::finish:
-            return "the finish of edge " + thing.name;
+            return say("the finish of edge {1}", thing.name);
     }
     return {};
 }
@@ -150,15 +155,18 @@ bool is_on(const Thing& thing, std::string_view edge) {
     return !of_job && thing.name == edge;
 }
 
-std::string Conflict::what() const {
+Text Conflict::what() const {
     if (number_twice) {
-        return "A tablet was copied or put back from a backup: event " +
-               print_event_id(sides.front()) + " was written twice, differently. Both are kept.";
+        return say(
+            "A tablet was copied or put back from a backup: event {1} was written twice, "
+            "differently. Both are kept.",
+            print_event_id(sides.front()));
     }
     const bool measured = thing.subject == Subject::reading ||
                           thing.subject == Subject::remainder || thing.subject == Subject::pitch;
-    return "Two tablets wrote " + name_of(thing) + " apart: pick one" +
-           (measured ? ", or measure again." : ", or enter it again.");
+    return measured
+               ? say("Two tablets wrote {1} apart: pick one, or measure again.", name_of(thing))
+               : say("Two tablets wrote {1} apart: pick one, or enter it again.", name_of(thing));
 }
 
 std::vector<Conflict> find_conflicts(std::span<const Event> events) {
@@ -205,8 +213,8 @@ Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, Even
                    std::count(conflict.sides.begin(), conflict.sides.end(), chosen) > 0;
         });
     if (found == conflicts.end()) {
-        return Problem{print_event_id(chosen) + " stands against no other event.",
-                       "Pick one of the events that are shown as a conflict."};
+        return Problem{say("{1} stands against no other event.", print_event_id(chosen)),
+                       say("Pick one of the events that are shown as a conflict.")};
     }
     const auto twice = first_numbers_twice(events);
     const std::vector<std::size_t> of_thing = events_by_thing(events)[found->thing];
@@ -226,8 +234,8 @@ Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, Even
         }
     }
     if (winner.size() > 1 || strikes.empty()) {
-        return Problem{"The number of that event stands for two events: it cannot be picked.",
-                       "Measure or enter it again."};
+        return Problem{say("The number of that event stands for two events: it cannot be picked."),
+                       say("Measure or enter it again.")};
     }
     return strikes;
 }

@@ -48,7 +48,7 @@ bool operator<(const Thing& a, const Thing& b);
 /// What the fact is about.
 Thing thing_of(const Fact& fact);
 /// "the length of edge A", "the cut of piece 2 on edge A".
-std::string name_of(const Thing& thing);
+Text name_of(const Thing& thing);
 /// Whether the thing is of that edge: not the job's name, a rule, or one number used twice.
 bool is_on(const Thing& thing, std::string_view edge);
 
@@ -57,7 +57,7 @@ struct Conflict {
     std::vector<EventId> sides;  ///< what stands against each other, in order
     bool number_twice = false;   ///< a copied tablet: one device and sequence, different bytes
     /// One sentence for people, with what to do.
-    [[nodiscard]] std::string what() const;
+    [[nodiscard]] Text what() const;
 };
 
 /// All conflicts of events that are in_order(), in the order of their first sides. Things of an

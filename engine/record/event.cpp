@@ -12,192 +12,197 @@ namespace {
 constexpr std::string_view hex_digits = "0123456789abcdef";
 constexpr std::size_t device_digits = 16;
 
-std::string role_words(TrimRole role, int piece) {
-    const std::string number = std::to_string(piece);
-    switch (role) {
-        case TrimRole::main:
-            return "piece " + number;
-        case TrimRole::wrap:
-            return "fascia wrap piece " + number;
-        case TrimRole::cleat:
-            return "cleat piece " + number;
-    }
-    return "piece " + number;
-}
-
-std::string metal_words(const MetalTaken& metal) {
-    if (metal.offcut) {
-        return "from the offcut of " + print_event_id(*metal.offcut);
-    }
-    return "from a new stick of " + print_length(metal.stick);
-}
-
-std::string part_words(TrimRole role) {
+Text piece_words(TrimRole role, int piece) {
     switch (role) {
         case TrimRole::main:
             break;
         case TrimRole::wrap:
-            return ", fascia wrap";
+            return say("fascia wrap piece {1}", piece);
         case TrimRole::cleat:
-            return ", cleat";
+            return say("cleat piece {1}", piece);
     }
-    return "";
+    return say("piece {1}", piece);
 }
 
-std::string counted(std::int64_t count, const std::string& word) {
-    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+Text metal_words(const MetalTaken& metal) {
+    return metal.offcut ? say("from the offcut of {1}", print_event_id(*metal.offcut))
+                        : say("from a new stick of {1}", print_length(metal.stick));
 }
 
-std::string looks_words(Looks looks) {
-    switch (looks) {
-        case Looks::by_preference:
-            return ": looks as the job prefers";
-        case Looks::balanced:
-            return " must be balanced";
-        case Looks::free:
-            return " may run out to one side";
+/// The edge, or the part of it that has metal of its own.
+Text part_words(const std::string& edge, TrimRole role) {
+    switch (role) {
+        case TrimRole::main:
+            break;
+        case TrimRole::wrap:
+            return say("{1}, fascia wrap", edge);
+        case TrimRole::cleat:
+            return say("{1}, cleat", edge);
     }
-    return "";
+    return edge;
 }
 
-std::string answer_words(const Answer& answer) {
+Text answer_words(const Answer& answer) {
     switch (answer.kind) {
         case AnswerKind::done:
-            return "done";
+            break;
         case AnswerKind::length:
             return print_length(answer.length);
         case AnswerKind::count:
             return std::to_string(answer.count);
         case AnswerKind::seen:
-            return "seen: " + answer.seen;
+            return say("seen: {1}", answer.seen);
     }
-    return "done";
+    return say("done");
 }
 
-std::string_view words_of(Style style) {
+Text words_of(Style style) {
     switch (style) {
         case Style::balanced:
-            return "balanced";
+            break;
         case Style::equal:
-            return "equal pieces";
+            return say("equal pieces");
         case Style::full:
-            return "full sticks from one side";
+            return say("full sticks from one side");
     }
-    return "balanced";
+    return say_of("run", "balanced");
+}
+
+Text leg_words(const LegChosen& leg) {
+    const std::string width = print_length(leg.width);
+    const Text bent =
+        leg.bend_udeg ? say("bend {1} to {2}", print_degrees(*leg.bend_udeg), width) : Text(width);
+    return leg.hem == Hem::none ? bent : say("{1} {2} hem", bent, spoken(leg.hem));
 }
 
 struct Words {
-    std::string operator()(const JobStarted& f) const {
-        return "Job \"" + f.name + "\" started" +
-               (f.practice.empty() ? "" : ", practice \"" + f.practice + "\"");
+    Text operator()(const JobStarted& f) const {
+        return f.practice.empty()
+                   ? say("Job \"{1}\" started", f.name)
+                   : say("Job \"{1}\" started, practice \"{2}\"", f.name, f.practice);
     }
-    std::string operator()(const EdgeAdded& f) const {
-        std::string words = "Edge " + f.edge.id + ": ";
-        words += spoken(f.edge.kind);
-        words += ", left ";
-        words += spoken(f.edge.left);
-        words += ", right ";
-        words += spoken(f.edge.right);
-        if (f.edge.pitch) {
-            words += ", pitch " + print_slope(*f.edge.pitch);
-        }
-        return words;
+    Text operator()(const EdgeAdded& f) const {
+        const Text kind = spoken(f.edge.kind);
+        const Text left = spoken(f.edge.left), right = spoken(f.edge.right);
+        return f.edge.pitch
+                   ? say("Edge {1}: {2}, left {3}, right {4}, pitch {5}", f.edge.id, kind, left,
+                         right, print_slope(*f.edge.pitch))
+                   : say("Edge {1}: {2}, left {3}, right {4}", f.edge.id, kind, left, right);
     }
-    std::string operator()(const ReadingTaken& f) const {
-        return "Edge " + f.edge +
-               (f.of == ReadingOf::edge ? " read: " : ", what is left for the last piece read: ") +
-               print_length(f.length);
+    Text operator()(const ReadingTaken& f) const {
+        const std::string length = print_length(f.length);
+        return f.of == ReadingOf::edge
+                   ? say("Edge {1} read: {2}", f.edge, length)
+                   : say("Edge {1}, what is left for the last piece read: {2}", f.edge, length);
     }
-    std::string operator()(const PitchTaken& f) const {
-        return "Edge " + f.edge + ", pitch read: " + print_slope(f.pitch);
+    Text operator()(const PitchTaken& f) const {
+        return say("Edge {1}, pitch read: {2}", f.edge, print_slope(f.pitch));
     }
-    std::string operator()(const StyleChosen& f) const {
-        return "Edge " + f.edge + ", run chosen: " + std::string(words_of(f.style));
+    Text operator()(const StyleChosen& f) const {
+        return say("Edge {1}, run chosen: {2}", f.edge, words_of(f.style));
     }
-    std::string operator()(const RuleSet& f) const {
-        return "Practice: " + f.key + " set to " + f.value;
+    Text operator()(const RuleSet& f) const {
+        return say("Practice: {1} set to {2}", f.key, f.value);
     }
-    std::string operator()(const PieceCut& f) const {
-        return "Edge " + f.edge + ", " + role_words(f.role, f.piece) + " cut at " +
-               print_length(f.cut) + " " + metal_words(f.metal);
+    Text operator()(const PieceCut& f) const {
+        return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece),
+                   print_length(f.cut), metal_words(f.metal));
     }
-    std::string operator()(const PieceSpoiled& f) const {
-        return "Edge " + f.edge + ", " + role_words(f.role, f.piece) +
-               " spoiled: " + print_length(f.lost) + " lost " + metal_words(f.metal);
+    Text operator()(const PieceSpoiled& f) const {
+        return say("Edge {1}, {2} spoiled: {3} lost {4}", f.edge, piece_words(f.role, f.piece),
+                   print_length(f.lost), metal_words(f.metal));
     }
-    std::string operator()(const StepDone& f) const {
-        std::string words = "Edge " + f.edge;
-        if (f.piece > 0) {
-            words += ", piece " + std::to_string(f.piece);
-        }
-        words += ", step " + f.step + ": " + answer_words(f.answer);
-        if (!f.exception.empty()) {
-            words += " (exception: " + f.exception + ", accepted by " + f.exception_by + ")";
-        }
-        return words;
+    Text operator()(const StepDone& f) const {
+        const Text answer = answer_words(f.answer);
+        const Text words =
+            f.piece > 0 ? say("Edge {1}, piece {2}, step {3}: {4}", f.edge, f.piece, f.step, answer)
+                        : say("Edge {1}, step {2}: {3}", f.edge, f.step, answer);
+        return f.exception.empty() ? words
+                                   : say("{1} (exception: {2}, accepted by {3})", words,
+                                         f.exception, f.exception_by);
     }
-    std::string operator()(const EdgeSentBack& f) const {
-        return "Edge " + f.edge + " sent back: " + f.reason;
+    Text operator()(const EdgeSentBack& f) const {
+        return say("Edge {1} sent back: {2}", f.edge, f.reason);
     }
-    std::string operator()(const EdgeTakenOff& f) const {
-        return "Edge " + f.edge + " taken off the job";
+    Text operator()(const EdgeTakenOff& f) const {
+        return say("Edge {1} taken off the job", f.edge);
     }
-    std::string operator()(const EdgeFinished& f) const {
-        return "Edge " + f.edge + " finished" + (f.remark.empty() ? "" : ": " + f.remark);
+    Text operator()(const EdgeFinished& f) const {
+        return f.remark.empty() ? say("Edge {1} finished", f.edge)
+                                : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
-    std::string operator()(const Struck& f) const {
-        return "Struck " + print_event_id(f.target) + (f.reason.empty() ? "" : ": " + f.reason);
+    Text operator()(const Struck& f) const {
+        return f.reason.empty() ? say("Struck {1}", print_event_id(f.target))
+                                : say("Struck {1}: {2}", print_event_id(f.target), f.reason);
     }
-    std::string operator()(const PlanChosen& f) const {
-        return "Plan chosen for " + f.trim + ": " + counted(f.sticks, "stick") + ", " +
-               counted(f.extra_laps, "extra lap") + ", " + counted(f.unbalanced, "unbalanced edge");
+    Text operator()(const PlanChosen& f) const {
+        return say("Plan chosen for {1}: {2}, {3}, {4}", f.trim,
+                   say_count("{1} stick", "{1} sticks", f.sticks),
+                   say_count("{1} extra lap", "{1} extra laps", f.extra_laps),
+                   say_count("{1} unbalanced edge", "{1} unbalanced edges", f.unbalanced));
     }
-    std::string operator()(const MetalCounted& f) const {
-        return "On hand for edge " + f.edge + part_words(f.role) + ": " + std::to_string(f.count) +
-               " of " + print_length(f.length);
+    Text operator()(const MetalCounted& f) const {
+        return say("On hand for edge {1}: {2} of {3}", part_words(f.edge, f.role), f.count,
+                   print_length(f.length));
     }
-    std::string operator()(const StickMeasured& f) const {
-        return "For edge " + f.edge + part_words(f.role) + ", a piece of metal " +
-               metal_words(f.metal) + " is only " + print_length(f.length);
+    Text operator()(const StickMeasured& f) const {
+        return say("For edge {1}, a piece of metal {2} is only {3}", part_words(f.edge, f.role),
+                   metal_words(f.metal), print_length(f.length));
     }
-    std::string operator()(const StickSpoiled& f) const {
-        return "For edge " + f.edge + part_words(f.role) +
-               ", metal spoiled whole: " + metal_words(f.metal);
+    Text operator()(const StickSpoiled& f) const {
+        return say("For edge {1}, metal spoiled whole: {2}", part_words(f.edge, f.role),
+                   metal_words(f.metal));
     }
-    std::string operator()(const StockChosen& f) const {
-        std::string words;
+    Text operator()(const StockChosen& f) const {
+        std::vector<Text> lengths;
         for (const Length length : f.lengths) {
-            words += (words.empty() ? "" : ", ") + print_length(length);
+            lengths.emplace_back(print_length(length));
         }
-        return "New sticks come in " + (words.empty() ? "no length" : words);
+        return lengths.empty() ? say("New sticks come in no length")
+                               : say("New sticks come in {1}", joined(lengths, ", "));
     }
-    std::string operator()(const SupplyChosen& f) const {
-        return "For edge " + f.edge + part_words(f.role) +
-               (f.supply == Supply::as_wanted ? ": new sticks can be had"
-                                              : ": only the sticks on hand today");
+    Text operator()(const SupplyChosen& f) const {
+        const Text part = part_words(f.edge, f.role);
+        return f.supply == Supply::as_wanted
+                   ? say("For edge {1}: new sticks can be had", part)
+                   : say("For edge {1}: only the sticks on hand today", part);
     }
-    std::string operator()(const SectionChosen& f) const {
+    Text operator()(const SectionChosen& f) const {
         if (f.legs.empty()) {
-            return "section of " + f.trim + " as the catalogue has it";
+            return say("section of {1} as the catalogue has it", f.trim);
         }
-        std::string words = "section of " + f.trim + ":";
+        std::vector<Text> legs;
         for (const LegChosen& leg : f.legs) {
-            words += (&leg == &f.legs.front() ? " " : ", ") +
-                     (leg.bend_udeg ? "bend " + print_degrees(*leg.bend_udeg) + " to " : "") +
-                     print_length(leg.width) +
-                     (leg.hem == Hem::none ? "" : " " + std::string(word_of(leg.hem)) + " hem");
+            legs.push_back(leg_words(leg));
         }
-        return words;
+        return say("section of {1}: {2}", f.trim, joined(legs, ", "));
     }
-    std::string operator()(const LooksChosen& f) const {
-        return "Edge " + f.edge + looks_words(f.looks);
+    Text operator()(const LooksChosen& f) const {
+        switch (f.looks) {
+            case Looks::by_preference:
+                break;
+            case Looks::balanced:
+                return say("Edge {1} must be balanced", f.edge);
+            case Looks::free:
+                return say("Edge {1} may run out to one side", f.edge);
+        }
+        return say("Edge {1}: looks as the job prefers", f.edge);
     }
-    std::string operator()(const Unknown& f) const {
-        return "An event of kind " + std::to_string(f.kind) +
-               " that a newer program wrote; kept as it is (" + std::to_string(f.payload.size()) +
-               " bytes)";
+    Text operator()(const Unknown& f) const {
+        return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
+                   f.kind, f.payload.size());
     }
 };
+
+/// What people typed on one line: a line break or a terminal's control code becomes a space.
+void put_on_one_line(Text& text) {
+    std::replace_if(
+        text.key.begin(), text.key.end(), [](char c) { return (c >= 0 && c < ' ') || c == 0x7F; },
+        ' ');
+    for (Text& value : text.values) {
+        put_on_one_line(value);
+    }
+}
 
 /// Digits only, no sign, no leading zero, 1 to 4294967295.
 std::optional<std::uint32_t> parse_sequence(std::string_view text) {
@@ -258,11 +263,9 @@ std::optional<EventId> parse_event_id(std::string_view text) {
     return EventId{*device, *sequence};
 }
 
-std::string describe(const Fact& fact) {
-    std::string words = std::visit(Words{}, fact);
-    // One line whatever the texts hold: a line break or a terminal's control code becomes a space.
-    std::replace_if(
-        words.begin(), words.end(), [](char c) { return (c >= 0 && c < ' ') || c == 0x7F; }, ' ');
+Text describe(const Fact& fact) {
+    Text words = std::visit(Words{}, fact);
+    put_on_one_line(words);
     return words;
 }
 

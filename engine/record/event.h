@@ -213,6 +213,6 @@ std::string print_event_id(EventId id);
 std::optional<EventId> parse_event_id(std::string_view text);
 
 /// One line for the history screen and `journal`: what happened, in words, with its values.
-std::string describe(const Fact& fact);
+Text describe(const Fact& fact);
 
 }  // namespace hemline

@@ -13,6 +13,7 @@
 
 #include "engine/record/event.h"
 #include "engine/result.h"
+#include "engine/text.h"
 
 namespace hemline {
 
@@ -35,7 +36,7 @@ std::variant<Event, std::string> event_in(std::uint16_t kind,
 struct SetAside {
     std::size_t offset = 0;
     std::size_t size = 0;
-    std::string why;
+    Text why;
 };
 
 struct JournalRead {

@@ -15,9 +15,9 @@ void read_frame(View frame, std::size_t at, JournalRead& read) {
     const FrameHeader header = header_at(frame);
     if (header.version != frame_version) {
         read.set_aside.push_back({at, frame.size(),
-                                  "written by another version of the program (format " +
-                                      std::to_string(header.version) + ", this one reads " +
-                                      std::to_string(frame_version) + ")"});
+                                  say("written by another version of the program (format {1}, this "
+                                      "one reads {2})",
+                                      header.version, frame_version)});
         return;
     }
     auto found = event_in(header.kind, frame.subspan(frame_header_size));
@@ -25,9 +25,8 @@ void read_frame(View frame, std::size_t at, JournalRead& read) {
         read.events.push_back(std::move(*event));
     } else {
         read.set_aside.push_back({at, frame.size(),
-                                  "an event of kind " + std::to_string(header.kind) +
-                                      " that this program cannot read (" +
-                                      std::get<std::string>(found) + ")"});
+                                  say("an event of kind {1} that this program cannot read ({2})",
+                                      header.kind, std::get<std::string>(found))});
     }
 }
 
@@ -39,14 +38,14 @@ JournalRead read_journal(View bytes) {
     while (const std::optional<FramePlace> found = search.next()) {
         if (found->at > read.whole_size) {
             read.set_aside.push_back({read.whole_size, found->at - read.whole_size,
-                                      "damaged: no whole event can be read here"});
+                                      say("damaged: no whole event can be read here")});
         }
         read_frame(bytes.subspan(found->at, found->size), found->at, read);
         read.whole_size = found->at + found->size;
     }
     if (bytes.size() > read.whole_size) {
         read.set_aside.push_back({read.whole_size, bytes.size() - read.whole_size,
-                                  "torn: the last write was not finished, or was damaged"});
+                                  say("torn: the last write was not finished, or was damaged")});
     }
     return read;
 }

@@ -13,8 +13,8 @@ constexpr double radians_in_degree = std::numbers::pi / 180.0;
 
 Result<Length> on_a_roof(double nm) {
     if (!(std::abs(nm) <= static_cast<double>(longest_readable().nm()))) {
-        return Problem{"This cut would be longer than any roof.",
-                       "Look at the pitches and the corner again."};
+        return Problem{say("This cut would be longer than any roof."),
+                       say("Look at the pitches and the corner again.")};
     }
     return nearest_nm(nm);
 }

@@ -6,59 +6,59 @@ namespace hemline {
 
 namespace {
 
-/// A value with its word in files and its word for people.
+/// A value with its word in files.
 template <class T>
 struct Word {
     T value;
-    std::string_view written, said;
+    std::string_view written;
 };
 
 constexpr std::array<Word<EdgeKind>, 10> edge_kinds = {{
-    {EdgeKind::eave, "eave", "eave"},
-    {EdgeKind::gable, "gable", "gable"},
-    {EdgeKind::ridge, "ridge", "ridge"},
-    {EdgeKind::hip, "hip", "hip"},
-    {EdgeKind::valley, "valley", "valley"},
-    {EdgeKind::sidewall, "sidewall", "sidewall"},
-    {EdgeKind::headwall, "headwall", "headwall"},
-    {EdgeKind::transition, "transition", "transition"},
-    {EdgeKind::high_eave, "high_eave", "high eave"},
-    {EdgeKind::penetration, "penetration", "penetration"},
+    {EdgeKind::eave, "eave"},
+    {EdgeKind::gable, "gable"},
+    {EdgeKind::ridge, "ridge"},
+    {EdgeKind::hip, "hip"},
+    {EdgeKind::valley, "valley"},
+    {EdgeKind::sidewall, "sidewall"},
+    {EdgeKind::headwall, "headwall"},
+    {EdgeKind::transition, "transition"},
+    {EdgeKind::high_eave, "high_eave"},
+    {EdgeKind::penetration, "penetration"},
 }};
 
 constexpr std::array<Word<End>, 9> ends = {{
-    {End::gable, "gable", "gable"},
-    {End::corner_out, "corner_out", "outside corner"},
-    {End::corner_in, "corner_in", "inside corner"},
-    {End::wall, "wall", "wall"},
-    {End::open, "open", "open end"},
-    {End::eave, "eave", "eave"},
-    {End::ridge, "ridge", "ridge"},
-    {End::hip, "hip", "hip"},
-    {End::valley, "valley", "valley"},
+    {End::gable, "gable"},
+    {End::corner_out, "corner_out"},
+    {End::corner_in, "corner_in"},
+    {End::wall, "wall"},
+    {End::open, "open"},
+    {End::eave, "eave"},
+    {End::ridge, "ridge"},
+    {End::hip, "hip"},
+    {End::valley, "valley"},
 }};
 
 constexpr std::array<Word<Side>, 2> sides = {{
-    {Side::left, "left", "left"},
-    {Side::right, "right", "right"},
+    {Side::left, "left"},
+    {Side::right, "right"},
 }};
 
 constexpr std::array<Word<Seam>, 4> seams = {{
-    {Seam::unknown, "", "not stated"},
-    {Seam::snap_lock, "snap_lock", "snap-lock"},
-    {Seam::mechanical, "mechanical", "mechanically seamed"},
-    {Seam::nail_strip, "nail_strip", "nail-strip"},
+    {Seam::unknown, ""},
+    {Seam::snap_lock, "snap_lock"},
+    {Seam::mechanical, "mechanical"},
+    {Seam::nail_strip, "nail_strip"},
 }};
 
 constexpr std::array<Word<Looks>, 3> all_looks = {{
-    {Looks::by_preference, "", "by preference"},
-    {Looks::balanced, "balanced", "balanced"},
-    {Looks::free, "free", "free"},
+    {Looks::by_preference, ""},
+    {Looks::balanced, "balanced"},
+    {Looks::free, "free"},
 }};
 
 constexpr std::array<Word<Fascia>, 2> fascias = {{
-    {Fascia::plumb, "plumb", "plumb"},
-    {Fascia::square_cut, "square", "square-cut"},
+    {Fascia::plumb, "plumb"},
+    {Fascia::square_cut, "square"},
 }};
 
 template <class Words, class T>
@@ -97,8 +97,71 @@ std::optional<Seam> seam_of(std::string_view word) { return value_of(seams, word
 std::optional<Looks> looks_of(std::string_view word) { return value_of(all_looks, word); }
 std::optional<Fascia> fascia_of(std::string_view word) { return value_of(fascias, word); }
 
-std::string_view spoken(EdgeKind kind) { return entry(edge_kinds, kind).said; }
-std::string_view spoken(End end) { return entry(ends, end).said; }
-std::string_view spoken(Seam seam) { return entry(seams, seam).said; }
+Text spoken(EdgeKind kind) {
+    switch (kind) {
+        case EdgeKind::eave:
+            return say("eave");
+        case EdgeKind::gable:
+            return say("gable");
+        case EdgeKind::ridge:
+            return say("ridge");
+        case EdgeKind::hip:
+            return say("hip");
+        case EdgeKind::valley:
+            return say("valley");
+        case EdgeKind::sidewall:
+            return say("sidewall");
+        case EdgeKind::headwall:
+            return say("headwall");
+        case EdgeKind::transition:
+            return say("transition");
+        case EdgeKind::high_eave:
+            return say("high eave");
+        case EdgeKind::penetration:
+            return say("penetration");
+    }
+    stop("an edge kind without its word");
+}
+
+Text spoken(End end) {
+    switch (end) {
+        case End::gable:
+            return say("gable");
+        case End::corner_out:
+            return say("outside corner");
+        case End::corner_in:
+            return say("inside corner");
+        case End::wall:
+            return say("wall");
+        case End::open:
+            return say("open end");
+        case End::eave:
+            return say("eave");
+        case End::ridge:
+            return say("ridge");
+        case End::hip:
+            return say("hip");
+        case End::valley:
+            return say("valley");
+    }
+    stop("an end without its word");
+}
+
+Text spoken(Side side) { return side == Side::left ? say("left") : say("right"); }
+Text end_spoken(Side side) { return side == Side::left ? say("left end") : say("right end"); }
+
+Text spoken(Seam seam) {
+    switch (seam) {
+        case Seam::unknown:
+            return say("not stated");
+        case Seam::snap_lock:
+            return say("snap-lock");
+        case Seam::mechanical:
+            return say("mechanically seamed");
+        case Seam::nail_strip:
+            return say("nail-strip");
+    }
+    stop("a seam without its word");
+}
 
 }  // namespace hemline

@@ -12,6 +12,7 @@
 
 #include "engine/measure/length.h"
 #include "engine/measure/slope.h"
+#include "engine/text.h"
 
 namespace hemline {
 
@@ -91,8 +92,11 @@ std::optional<Looks> looks_of(std::string_view word);
 std::optional<Fascia> fascia_of(std::string_view word);
 
 /// The same for people: "outside corner", "snap-lock", "square-cut".
-std::string_view spoken(EdgeKind);
-std::string_view spoken(End);
-std::string_view spoken(Seam);
+Text spoken(EdgeKind);
+Text spoken(End);
+Text spoken(Side);
+Text spoken(Seam);
+/// "left end".
+Text end_spoken(Side);
 
 }  // namespace hemline

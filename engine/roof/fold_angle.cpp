@@ -18,8 +18,9 @@ FoldAngle face_down(double tilt_degrees) { return bent(90 - tilt_degrees, Toward
 
 Result<FoldAngle> transition_fold(const FoldAsked& asked) {
     if (!asked.pitch2) {
-        return Problem{"A transition lies between two pitches, and the upper roof's is missing.",
-                       "Give the lower roof's pitch first and the upper roof's as the second."};
+        return Problem{
+            say("A transition lies between two pitches, and the upper roof's is missing."),
+            say("Give the lower roof's pitch first and the upper roof's as the second.")};
     }
     const double turn = degrees_of(*asked.pitch2) - degrees_of(asked.pitch);
     return bent(std::abs(turn), turn < 0 ? Toward::down : Toward::up);
@@ -33,12 +34,13 @@ Result<FoldAngle> hip_or_valley_fold(const FoldAsked& asked) {
     const std::int64_t inside = corner.inside_udeg;
     if (inside <= 0 || inside >= 2 * half_turn || inside == half_turn ||
         (hip && inside > half_turn)) {
-        return Problem{"A " + std::string(spoken(asked.kind)) + " does not stand at a corner of " +
-                           print_degrees(inside) + ".",
-                       hip ? "Give the plan angle inside the building, above 0 and below 180: 90 "
-                             "at a square corner."
-                           : "Give the plan angle inside the building, above 180 and below 360: "
-                             "270 at a square corner."};
+        return Problem{
+            hip ? say("A hip does not stand at a corner of {1}.", print_degrees(inside))
+                : say("A valley does not stand at a corner of {1}.", print_degrees(inside)),
+            hip ? say("Give the plan angle inside the building, above 0 and below 180: 90 at a "
+                      "square corner.")
+                : say("Give the plan angle inside the building, above 180 and below 360: 270 at a "
+                      "square corner.")};
     }
     return bent(bend_across_degrees(corner), hip ? Toward::down : Toward::up);
 }
@@ -70,11 +72,15 @@ Result<FoldAngle> fold_of(const FoldAsked& asked) {
         case EdgeKind::valley:
             return hip_or_valley_fold(asked);
         case EdgeKind::penetration:
-            return Problem{"A penetration has no fold along it.", "Ask for the fold of an edge."};
+            return Problem{say("A penetration has no fold along it."),
+                           say("Ask for the fold of an edge.")};
     }
     stop("an edge kind without its fold");
 }
 
 std::string_view word_of(Toward toward) { return toward == Toward::up ? "up" : "down"; }
+Text spoken(Toward toward) {
+    return toward == Toward::up ? say_of("fold", "up") : say_of("fold", "down");
+}
 
 }  // namespace hemline

@@ -49,5 +49,6 @@ Result<FoldAngle> fold_of(const FoldAsked& asked);
 
 /// "up" or "down".
 std::string_view word_of(Toward);
+Text spoken(Toward);
 
 }  // namespace hemline

@@ -45,14 +45,16 @@ double bend_across_degrees(const RoofCorner& corner) {
 Result<HipLine> hip_line(const RoofCorner& corner) {
     const std::int64_t inside = corner.inside_udeg;
     if (inside <= 0 || inside >= 2 * half_turn_udeg || inside == half_turn_udeg) {
-        return Problem{"At a corner of " + print_degrees(inside) + " two roofs meet in no line.",
-                       "Give the plan angle inside the building: under 180 at an outside corner, "
-                       "over 180 at an inside one."};
+        return Problem{
+            say("At a corner of {1} two roofs meet in no line.", print_degrees(inside)),
+            say("Give the plan angle inside the building: under 180 at an outside corner, "
+                "over 180 at an inside one.")};
     }
     const Rise one = rise_of(corner.pitch1);
     const Rise two = rise_of(corner.pitch2);
     if (one.tan <= 0 || two.tan <= 0) {
-        return Problem{"A flat roof has no hip and no valley.", "Give both roofs a pitch above 0."};
+        return Problem{say("A flat roof has no hip and no valley."),
+                       say("Give both roofs a pitch above 0.")};
     }
     const double angle = radians_of(inside);
     // The line rises into the building: at an inside corner the other way from the eaves' own.
@@ -85,8 +87,8 @@ Result<Length> jack_difference(Length spacing, const RoofCorner& corner) {
     const double nm = static_cast<double>(spacing.nm()) * slope_factor_of(corner.pitch1) *
                       std::tan(line->from_eave1_degrees / degrees_in_radian);
     if (std::abs(nm) > static_cast<double>(longest_readable().nm())) {
-        return Problem{"The jacks of this corner are longer than any roof.",
-                       "Look at the pitches and the corner again."};
+        return Problem{say("The jacks of this corner are longer than any roof."),
+                       say("Look at the pitches and the corner again.")};
     }
     return nearest_nm(nm);
 }

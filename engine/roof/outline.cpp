@@ -83,19 +83,21 @@ void add_corner_note(std::vector<OutlineNote>& notes, const Walk& walk, std::siz
     }
     const Edge& edge = walk.edges[*side.edge].edge;
     const std::string end(word_of(finish_of(side)));
-    const std::string between =
-        edge.id + "'s " + end + " end and the start of " + row_after(walk, i).id;
+    const Text finish = end_spoken(finish_of(side));
+    const std::string& next = row_after(walk, i).id;
     if (!side.after.inside_udeg) {
         notes.push_back({edge.id, "corner_" + end,
-                         "The corner between " + between + " is not known.",
-                         "Write the plan angle inside the building in corner_" + end + "."});
+                         say("The corner between {1}'s {2} and the start of {3} is not known.",
+                             edge.id, finish, next),
+                         say("Write the plan angle inside the building in {1}.", "corner_" + end)});
         return;
     }
     notes.push_back({edge.id, end,
-                     "The rows contradict one another at the corner between " + between + ": " +
-                         print_degrees(*side.after.inside_udeg) + " against " +
-                         print_degrees(*side.after.against_udeg) + ".",
-                     "Look at that corner and write the same on both rows."});
+                     say("The rows contradict one another at the corner between {1}'s {2} and the "
+                         "start of {3}: {4} against {5}.",
+                         edge.id, finish, next, print_degrees(*side.after.inside_udeg),
+                         print_degrees(*side.after.against_udeg)),
+                     say("Look at that corner and write the same on both rows.")});
 }
 
 bool is_contradictory(const Walk& walk) {
@@ -120,22 +122,23 @@ std::vector<OutlineNote> notes_of(const Walk& walk, const Closing& closing, Tape
         if (side.edge && walk.edges[*side.edge].edge.kind == EdgeKind::gable &&
             !walk.edges[*side.edge].edge.pitch) {
             notes.push_back({walk.edges[*side.edge].edge.id, "pitch",
-                             "This gable's pitch is not known, so its slope length says nothing "
-                             "of the plan.",
-                             "Read the pitch."});
+                             say("This gable's pitch is not known, so its slope length says "
+                                 "nothing of the plan."),
+                             say("Read the pitch.")});
         }
         add_corner_note(notes, walk, i);
     }
     constexpr std::int64_t turn = 360'000'000;
     const std::string& first = walk.edges.front().edge.id;
     if (goes_clockwise(walk, closing, tape)) {
-        notes.push_back({first, "edge", "The rows go round clockwise, the building on the right.",
-                         "List the rows the other way, the building on the left."});
+        notes.push_back({first, "edge",
+                         say("The rows go round clockwise, the building on the right."),
+                         say("List the rows the other way, the building on the left.")});
     } else if (closing.turn_left_udeg && !closing.turns_close) {
         notes.push_back({first, "left",
-                         "The turns of the walk make " +
-                             print_degrees(turn - *closing.turn_left_udeg) + ", not 360°.",
-                         "Look at each corner: outside or inside?"});
+                         say("The turns of the walk make {1}, not 360°.",
+                             print_degrees(turn - *closing.turn_left_udeg)),
+                         say("Look at each corner: outside or inside?")});
     }
     return notes;
 }
@@ -154,13 +157,13 @@ OutlineState state_of(const Walk& walk, const Closing& closing) {
 Result<Outline> trace_outline(std::span<const WalkedEdge> edges, Tape tape) {
     const Walk walk = lay_walk(edges, tape);
     if (walk.edges.empty()) {
-        return Problem{"No eave and no gable is there to walk along.",
-                       "List the eaves and gables in walking order, the building on the left."};
+        return Problem{
+            say("No eave and no gable is there to walk along."),
+            say("List the eaves and gables in walking order, the building on the left.")};
     }
     if (walk.edges.size() > outline_edges_most) {
-        return Problem{"An outline of more than " + std::to_string(outline_edges_most) +
-                           " edges is no roof's.",
-                       "Give each roof's outline a file of its own."};
+        return Problem{say("An outline of more than {1} edges is no roof's.", outline_edges_most),
+                       say("Give each roof's outline a file of its own.")};
     }
     const Closing closing = close_walk(walk);
     Outline outline;

@@ -53,7 +53,7 @@ struct OutlineLine {
 struct OutlineNote {
     std::string edge;  ///< id
     std::string field;
-    std::string what, mend;
+    Text what, mend;
 };
 
 struct Outline {

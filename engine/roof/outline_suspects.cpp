@@ -237,26 +237,26 @@ std::string_view word_of(SuspectKind kind) {
     stop("a suspect without its word");
 }
 
-std::string_view spoken(SuspectKind kind) {
+Text spoken(SuspectKind kind) {
     switch (kind) {
         case SuspectKind::contradiction:
-            return "the rows contradict one another";
+            return say("the rows contradict one another");
         case SuspectKind::burnt_inch:
-            return "burnt inch";
+            return say("burnt inch");
         case SuspectKind::misread_foot:
-            return "misread foot";
+            return say("misread foot");
         case SuspectKind::misread_inch:
-            return "misread inch";
+            return say("misread inch");
         case SuspectKind::misread_metre:
-            return "misread metre";
+            return say("misread metre");
         case SuspectKind::misread_decimetre:
-            return "misread decimetre";
+            return say("misread decimetre");
         case SuspectKind::misread_centimetre:
-            return "misread centimetre";
+            return say("misread centimetre");
         case SuspectKind::swapped_digits:
-            return "two digits changed places";
+            return say("two digits changed places");
         case SuspectKind::wrong_turn:
-            return "wrong turn";
+            return say("wrong turn");
     }
     stop("a suspect without its word");
 }

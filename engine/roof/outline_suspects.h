@@ -44,6 +44,6 @@ std::vector<Suspect> find_suspects(const Walk& walk);
 
 /// "burnt_inch" for files, "burnt inch" for people.
 std::string_view word_of(SuspectKind);
-std::string_view spoken(SuspectKind);
+Text spoken(SuspectKind);
 
 }  // namespace hemline

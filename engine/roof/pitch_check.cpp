@@ -12,44 +12,31 @@ namespace {
 struct SeamFloor {
     Seam seam;
     Slope least;
-    std::string_view source;
 };
 
 constexpr std::array<SeamFloor, 3> seam_floors = {{
-    {Seam::snap_lock, rise_in_12(3), "common practice, from memory"},
-    {Seam::mechanical,
-     {SlopeNotation::rise_in_12, 250'000},
-     "IBC 2012 §1507.4.2; IRC R905.10.2, from memory"},
-    {Seam::nail_strip, rise_in_12(3), "common practice, from memory"},
+    {Seam::snap_lock, rise_in_12(3)},
+    {Seam::mechanical, {SlopeNotation::rise_in_12, 250'000}},
+    {Seam::nail_strip, rise_in_12(3)},
 }};
+
+Text source_of(const SeamFloor& floor) {
+    return floor.seam == Seam::mechanical ? say("IBC 2012 §1507.4.2; IRC R905.10.2, from memory")
+                                          : say("common practice, from memory");
+}
 
 /// Below this two slopes are one: a limit in percent and a reading in 12ths may be the same slope.
 constexpr double same_rise = 1e-9;
 
 bool flatter(Slope a, Slope b) { return rise_in_12_of(a) < rise_in_12_of(b) - same_rise; }
 
-std::string with_source(const std::string& claim, std::string_view source) {
-    return claim + " (" + std::string(source) + ")";
-}
-
-std::string listed(const std::vector<std::string>& words, std::string_view last_joint) {
-    std::string out;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) {
-            out += i + 1 == words.size() ? std::string(last_joint) : ", ";
-        }
-        out += words[i];
-    }
-    return out;
-}
-
-std::string spoken_seams(const std::vector<Seam>& seams) {
-    std::vector<std::string> words;
+Text spoken_seams(const std::vector<Seam>& seams) {
+    std::vector<Text> words;
     words.reserve(seams.size());
     for (const Seam seam : seams) {
-        words.emplace_back(spoken(seam));
+        words.push_back(spoken(seam));
     }
-    return listed(words, " and ");
+    return listed(words, say("{1} and {2}"));
 }
 
 SeamVerdict judge_seam(const SeamFloor& floor, Slope pitch) {
@@ -57,9 +44,9 @@ SeamVerdict judge_seam(const SeamFloor& floor, Slope pitch) {
     verdict.seam = floor.seam;
     verdict.serves = !flatter(pitch, floor.least);
     if (!verdict.serves) {
-        verdict.reason = std::string(spoken(floor.seam)) + " panels need " +
-                         with_source("at least " + print_slope(floor.least), floor.source) +
-                         ", and this roof is " + print_slope(pitch);
+        verdict.reason =
+            say("{1} panels need at least {2} ({3}), and this roof is {4}", spoken(floor.seam),
+                print_slope(floor.least), source_of(floor), print_slope(pitch));
     }
     return verdict;
 }
@@ -86,9 +73,7 @@ std::vector<Seam> allowed_seams(const Question& question) {
 }
 
 /// Why the trim's panels do not suit; empty when some do.
-std::string seam_objection(const Trim& trim, const Question& question) {
-    const std::string serves =
-        with_source(trim.id + " serves " + spoken_seams(trim.seams) + " panels only", trim.source);
+Text seam_objection(const Trim& trim, const Question& question) {
     if (question.seam != Seam::unknown) {
         for (const SeamVerdict& verdict : question.verdicts) {
             if (verdict.seam == question.seam && !verdict.serves) {
@@ -96,8 +81,9 @@ std::string seam_objection(const Trim& trim, const Question& question) {
             }
         }
         return has(trim.seams, question.seam)
-                   ? std::string()
-                   : serves + ", and these are " + std::string(spoken(question.seam));
+                   ? Text()
+                   : say("{1} serves {2} panels only ({3}), and these are {4}", trim.id,
+                         spoken_seams(trim.seams), say(trim.source), spoken(question.seam));
     }
     const std::vector<Seam> allowed = allowed_seams(question);
     if (allowed.empty()) {
@@ -105,43 +91,42 @@ std::string seam_objection(const Trim& trim, const Question& question) {
     }
     const bool some = std::any_of(trim.seams.begin(), trim.seams.end(),
                                   [&allowed](Seam seam) { return has(allowed, seam); });
-    return some ? std::string()
-                : serves + ", and a roof of " + print_slope(question.pitch) + " takes only " +
-                      spoken_seams(allowed) + " ones";
+    return some ? Text()
+                : say("{1} serves {2} panels only ({3}), and a roof of {4} takes only {5} ones",
+                      trim.id, spoken_seams(trim.seams), say(trim.source),
+                      print_slope(question.pitch), spoken_seams(allowed));
 }
 
 /// Why the trim does not serve; empty when it does.
-std::string objection(const Trim& trim, const Question& question) {
-    const std::string roof = ", and this roof is " + print_slope(question.pitch);
+Text objection(const Trim& trim, const Question& question) {
     if (trim.most && flatter(*trim.most, question.pitch)) {
-        return with_source(trim.id + " serves pitches up to " + print_slope(*trim.most),
-                           trim.source) +
-               roof;
+        return say("{1} serves pitches up to {2} ({3}), and this roof is {4}", trim.id,
+                   print_slope(*trim.most), say(trim.source), print_slope(question.pitch));
     }
     if (trim.least && flatter(question.pitch, *trim.least)) {
-        return with_source(trim.id + " serves pitches from " + print_slope(*trim.least),
-                           trim.source) +
-               roof;
+        return say("{1} serves pitches from {2} ({3}), and this roof is {4}", trim.id,
+                   print_slope(*trim.least), say(trim.source), print_slope(question.pitch));
     }
     return seam_objection(trim, question);
 }
 
-/// What may be done instead, after the objection.
-std::string way_out(const PitchCheck& check, const Question& question) {
+/// The objection, and what may be done instead.
+Text with_way_out(const Text& objection, const PitchCheck& check, const Question& question) {
     if (!check.serves.empty()) {
-        return "; use " + listed(check.serves, " or ") + ".";
+        return say("{1}; use {2}.", objection,
+                   listed({check.serves.begin(), check.serves.end()}, say("{1} or {2}")));
     }
     const std::vector<Seam> allowed = allowed_seams(question);
     if (question.seam != Seam::unknown && !allowed.empty() && !has(allowed, question.seam)) {
-        return "; use " + spoken_seams(allowed) + " panels.";
+        return say("{1}; use {2} panels.", objection, spoken_seams(allowed));
     }
-    return "; no trim in the catalogue serves this roof.";
+    return say("{1}; no trim in the catalogue serves this roof.", objection);
 }
 
 /// A limit that a reading may lie too near to.
 struct Limit {
     Slope slope;
-    std::string owner;
+    Text owner;
 };
 
 std::vector<Limit> limits_that_matter(EdgeKind kind, Seam seam, const Catalogue& catalogue) {
@@ -164,7 +149,7 @@ std::vector<Limit> limits_that_matter(EdgeKind kind, Seam seam, const Catalogue&
     }
     for (const SeamFloor& floor : seam_floors) {
         if (has(served, floor.seam) && (seam == Seam::unknown || seam == floor.seam)) {
-            limits.push_back({floor.least, std::string(spoken(floor.seam)) + " panels"});
+            limits.push_back({floor.least, say("{1} panels", spoken(floor.seam))});
         }
     }
     return limits;
@@ -176,7 +161,7 @@ std::string tenths(double value) {
 }
 
 /// The sentence about the nearest limit within the reading's own error, or nothing.
-std::string doubt_at_limit(Slope pitch, const std::vector<Limit>& limits) {
+Text doubt_at_limit(Slope pitch, const std::vector<Limit>& limits) {
     const double error = reading_error_degrees(pitch);
     const Limit* nearest = nullptr;
     double distance_least = error + same_rise;
@@ -190,9 +175,10 @@ std::string doubt_at_limit(Slope pitch, const std::vector<Limit>& limits) {
     if (nearest == nullptr) {
         return {};
     }
-    return "The reading of " + print_slope(pitch) + " may be " + tenths(error) +
-           " degrees off, and " + nearest->owner + " has its limit at " +
-           print_slope(nearest->slope) + ": measure the pitch again.";
+    return say(
+        "The reading of {1} may be {2} degrees off, and {3} has its limit at {4}: measure "
+        "the pitch again.",
+        print_slope(pitch), tenths(error), nearest->owner, print_slope(nearest->slope));
 }
 
 }  // namespace
@@ -207,7 +193,7 @@ PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& c
         if (!serves(trim, kind) || trim.role != TrimRole::main) {
             continue;
         }
-        std::string reason = objection(trim, question);
+        Text reason = objection(trim, question);
         if (reason.empty()) {
             check.serves.push_back(trim.id);
         } else {
@@ -215,10 +201,10 @@ PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& c
         }
     }
     for (Refusal& refusal : check.refused) {
-        refusal.reason += way_out(check, question);
+        refusal.reason = with_way_out(refusal.reason, check, question);
     }
     for (SeamVerdict& verdict : check.seams) {
-        verdict.reason += verdict.serves ? "" : ".";
+        verdict.reason = verdict.serves ? Text() : glued(verdict.reason, ".");
     }
     check.measure_again = doubt_at_limit(pitch, limits_that_matter(kind, seam, catalogue));
     return check;

@@ -6,19 +6,20 @@
 
 #include "engine/measure/slope.h"
 #include "engine/roof/edge.h"
+#include "engine/text.h"
 #include "engine/trim/catalogue.h"
 
 namespace hemline {
 
 struct Refusal {
-    std::string id;      ///< trim id
-    std::string reason;  ///< one sentence
+    std::string id;  ///< trim id
+    Text reason;     ///< one sentence
 };
 
 struct SeamVerdict {
     Seam seam = Seam::snap_lock;
     bool serves = false;
-    std::string reason;  ///< why not, with its source; empty when it serves
+    Text reason;  ///< why not, with its source; empty when it serves
 };
 
 struct PitchCheck {
@@ -26,7 +27,7 @@ struct PitchCheck {
     std::vector<Refusal> refused;
     std::vector<SeamVerdict> seams;
     /// Empty, or one sentence: the reading lies within its own error of a limit, measure again.
-    std::string measure_again;
+    Text measure_again;
 };
 
 /// Judges all main trims of `kind` against the pitch, the seam (unknown: a trim serves when some

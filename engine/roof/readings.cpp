@@ -86,18 +86,19 @@ std::optional<std::size_t> refuted(std::span<const Length> readings, Pair agreei
     return furthest;
 }
 
-std::string_view spoken(LikelyCause cause) {
+/// A clause behind the difference.
+Text spoken(LikelyCause cause) {
     switch (cause) {
         case LikelyCause::unknown:
-            return "";
+            break;
         case LikelyCause::burnt_inch:
-            return "; one was likely read from the 1 in mark (burnt inch)";
+            return say("; one was likely read from the 1 in mark (burnt inch)");
         case LikelyCause::misread_foot:
-            return "; likely a foot was misread";
+            return say("; likely a foot was misread");
         case LikelyCause::hook:
-            return "; likely the hook is bent or loose, or the tape was slack";
+            return say("; likely the hook is bent or loose, or the tape was slack");
     }
-    return "";
+    return {};
 }
 
 /// The same small difference the same way: each reading is rounded to its mark, so one constant
@@ -139,25 +140,27 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
     return verdict;
 }
 
-std::string doubt_about(Length reading, Length expected, Tape tape) {
+Text doubt_about(Length reading, Length expected, Tape tape) {
     if (expected <= Length()) {
         return {};
     }
     if (reading * 2 < expected) {
-        return "This is less than half of the " + print_length(expected) + " expected: read again.";
+        return say("This is less than half of the {1} expected: read again.",
+                   print_length(expected));
     }
     if (reading > expected * 2) {
-        return "This is more than twice the " + print_length(expected) + " expected: read again.";
+        return say("This is more than twice the {1} expected: read again.", print_length(expected));
     }
     const Length difference = apart(reading, expected);
     const Length error = tape_error(std::max(reading, expected), tape);
     if (absolute(difference - inches(1)) <= error) {
-        return "This is an inch off the " + print_length(expected) +
-               " expected: was it read from the 1 in mark (burnt inch)?";
+        return say(
+            "This is an inch off the {1} expected: was it read from the 1 in mark (burnt inch)?",
+            print_length(expected));
     }
     if (absolute(difference - feet(1)) <= error) {
-        return "This is a foot off the " + print_length(expected) +
-               " expected: was the foot misread?";
+        return say("This is a foot off the {1} expected: was the foot misread?",
+                   print_length(expected));
     }
     return {};
 }
@@ -176,28 +179,30 @@ bool hook_suspected(std::span<const Length> second_minus_first) {
     return false;
 }
 
-std::string explain(const Verdict& verdict) {
-    const Marks fine = Marks::thirty_second;
-    const std::string differ = "differ by " + print_length(verdict.difference, fine) + ", and " +
-                               print_length(verdict.allowed, fine) + " is allowed";
-    const std::string cause(spoken(verdict.cause));
+Text explain(const Verdict& verdict) {
+    const std::string differ = print_length(verdict.difference, Marks::thirty_second);
+    const std::string allowed = print_length(verdict.allowed, Marks::thirty_second);
+    const Text cause = spoken(verdict.cause);
     switch (verdict.agreement) {
         case Agreement::none:
-            return "There is no reading yet: measure.";
+            return say("There is no reading yet: measure.");
         case Agreement::once:
-            return "There is one reading: read again.";
-        case Agreement::agree: {
-            const std::string odd =
-                verdict.odd_one_out
-                    ? "; reading " + std::to_string(*verdict.odd_one_out + 1) + " stands apart"
-                    : "";
-            return "Two readings agree: they " + differ + odd + (verdict.odd_one_out ? cause : "") +
-                   ".";
-        }
+            return say("There is one reading: read again.");
+        case Agreement::agree:
+            return verdict.odd_one_out
+                       ? say("Two readings agree: they differ by {1}, and {2} is allowed; reading "
+                             "{3} stands apart{4}.",
+                             differ, allowed, *verdict.odd_one_out + 1, cause)
+                       : say("Two readings agree: they differ by {1}, and {2} is allowed.", differ,
+                             allowed);
         case Agreement::third:
-            return "The readings " + differ + cause + ": read a third time.";
+            return say("The readings differ by {1}, and {2} is allowed{3}: read a third time.",
+                       differ, allowed, cause);
         case Agreement::disagree:
-            return "No two readings agree: the nearest " + differ + cause + ": read again.";
+            return say(
+                "No two readings agree: the nearest differ by {1}, and {2} is allowed{3}: "
+                "read again.",
+                differ, allowed, cause);
     }
     return {};
 }

@@ -3,11 +3,11 @@
 
 #include <optional>
 #include <span>
-#include <string>
 #include <vector>
 
 #include "engine/measure/length.h"
 #include "engine/measure/tape.h"
+#include "engine/text.h"
 
 namespace hemline {
 
@@ -44,13 +44,13 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
 /// Why a single new reading should be looked at again before it counts: less than half or more than
 /// twice what is expected, or off by an inch or a foot from it within the tape's own error. Empty
 /// when it is believable.
-std::string doubt_about(Length reading, Length expected, Tape tape);
+Text doubt_about(Length reading, Length expected, Tape tape);
 
 /// Several edges read twice, second minus first: the same small difference (up to 1/4 in, not 0)
 /// the same way on three edges or more is the hook's.
 bool hook_suspected(std::span<const Length> second_minus_first);
 
 /// One sentence for people: what the difference is, what is allowed, the likely cause.
-std::string explain(const Verdict& verdict);
+Text explain(const Verdict& verdict);
 
 }  // namespace hemline

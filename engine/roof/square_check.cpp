@@ -38,8 +38,9 @@ ShapeCheck check_diagonals(Length diagonal1, Length diagonal2, Tape tape) {
 Result<double> corner_of(Length a, Length b, Length across) {
     const bool sides = a > Length() && b > Length() && across > Length();
     if (!sides || across > a + b || a > b + across || b > a + across) {
-        return Problem{"No triangle has these three sides.",
-                       "Read both sides from the corner, and the distance between their ends."};
+        return Problem{
+            say("No triangle has these three sides."),
+            say("Read both sides from the corner, and the distance between their ends.")};
     }
     const double cos = (nm_of(a) * nm_of(a) + nm_of(b) * nm_of(b) - nm_of(across) * nm_of(across)) /
                        (2 * nm_of(a) * nm_of(b));
@@ -82,8 +83,9 @@ ShapeCheck check_gable(Length slope, Length run, Slope pitch, Tape tape) {
 
 Result<double> implied_pitch_degrees(Length slope, Length run) {
     if (slope < run || run <= Length()) {
-        return Problem{"A slope cannot be shorter than its run.",
-                       "Read the slope along the roof and the run level, from the same two ends."};
+        return Problem{
+            say("A slope cannot be shorter than its run."),
+            say("Read the slope along the roof and the run level, from the same two ends.")};
     }
     return std::acos(nm_of(run) / nm_of(slope)) * degrees_in_radian;
 }

@@ -18,7 +18,7 @@ struct Choice {
     int blocked = unknown;  ///< bends that cannot be made from here on
     std::size_t bend = 0;
     Clamped clamped = Clamped::first_legs;
-    std::string in_the_way;
+    Text in_the_way;
 };
 
 struct Search {
@@ -35,7 +35,7 @@ StripOnBrake strip_of(const Section& section, const std::vector<double>& bends,
     for (std::size_t i = 0; i < section.legs.size(); ++i) {
         const Length mark = i < blank.marks.size() ? blank.marks[i] : blank.girth;
         strip.stretches.push_back(static_cast<double>((mark - before).nm()));
-        strip.names.emplace_back(word_of(section.legs[i].name));
+        strip.names.push_back(section.legs[i].name);
         before = mark;
     }
     strip.bends = bends;
@@ -48,11 +48,11 @@ Choice way_of(Search& search, unsigned made, std::size_t bend) {
     for (std::size_t i = 0; i < search.strip.made.size(); ++i) {
         search.strip.made[i] = (made >> i & 1U) != 0;
     }
-    Choice choice{0, bend, Clamped::first_legs, ""};
+    Choice choice{0, bend, Clamped::first_legs, {}};
     choice.in_the_way = in_the_way_of(search.strip, bend, Clamped::first_legs, search.brake);
     if (!choice.in_the_way.empty() &&
         in_the_way_of(search.strip, bend, Clamped::last_legs, search.brake).empty()) {
-        choice = {0, bend, Clamped::last_legs, ""};
+        choice = {0, bend, Clamped::last_legs, {}};
     }
     choice.blocked = choice.in_the_way.empty() ? 0 : 1;
     return choice;

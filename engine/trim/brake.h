@@ -42,7 +42,7 @@ struct BrakeStep {
     double degrees = 0;    ///< the brake turns this much, above 0
     Clamped clamped = Clamped::first_legs;
     FaceUp up = FaceUp::upper;
-    std::string in_the_way;  ///< empty: the bend can be made; else what stands where
+    Text in_the_way;  ///< empty: the bend can be made; else what stands where
 };
 
 /// All bends, in an order that blocks the fewest; among those hems first, then from the outer bends

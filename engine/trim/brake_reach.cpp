@@ -113,34 +113,34 @@ Stretch turned(const Stretch& s, double degrees) {
 
 }  // namespace
 
-std::string in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped clamped,
-                          const Brake& brake) {
+Text in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped clamped,
+                   const Brake& brake) {
     const Bars bars = bars_of(brake);
     // Seen with the bend turning up: a bend of the other sign then turns down.
     const double turn_up = strip.bends[bend] > 0 ? 1 : -1;
     const bool first = clamped == Clamped::first_legs;
-    const auto name = [&](const Stretch& s) { return "the " + strip.names[s.leg]; };
+    const auto name = [&](const Stretch& s) { return spoken(strip.names[s.leg]); };
     std::vector<Stretch> held = side_of(strip, bend, clamped, turn_up);
     for (Stretch& s : held) {
         s = mirrored(s);
         if (runs_into(s, bars.jaw)) {
-            return name(s) + " runs into the jaw";
+            return say("the {1} runs into the jaw", name(s));
         }
         if (runs_into(s, bars.bed)) {
-            return name(s) + " runs into the bed";
+            return say("the {1} runs into the bed", name(s));
         }
         if (std::max(s.a.x, s.b.x) > touch_nm) {
-            return name(s) + " lies over the bend line";
+            return say("the {1} lies over the bend line", name(s));
         }
     }
     const std::vector<Stretch> free =
         side_of(strip, bend, first ? Clamped::last_legs : Clamped::first_legs, turn_up);
     for (const Stretch& s : free) {
         if (runs_into(s, bars.leaf)) {
-            return name(s) + " runs into the leaf";
+            return say("the {1} runs into the leaf", name(s));
         }
         if (std::min(s.a.x, s.b.x) < -touch_nm && std::abs(s.a.y) < touch_nm) {
-            return name(s) + " lies over the bend line";
+            return say("the {1} lies over the bend line", name(s));
         }
     }
     const double full = std::abs(strip.bends[bend]);
@@ -149,16 +149,19 @@ std::string in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped c
          degrees = std::min(degrees + step_degrees, most)) {
         for (const Stretch& at_rest : free) {
             const Stretch s = turned(at_rest, degrees);
-            if (runs_into(s, bars.jaw) || runs_into(s, bars.bed)) {
-                return name(s) + " runs into the " + (runs_into(s, bars.jaw) ? "jaw" : "bed");
+            if (runs_into(s, bars.jaw)) {
+                return say("the {1} runs into the jaw", name(s));
+            }
+            if (runs_into(s, bars.bed)) {
+                return say("the {1} runs into the bed", name(s));
             }
             if (std::any_of(held.begin(), held.end(),
                             [&](const Stretch& h) { return cross(s, h); })) {
-                return name(s) + " runs into the clamped side";
+                return say("the {1} runs into the clamped side", name(s));
             }
         }
         if (degrees >= most) {
-            return "";
+            return {};
         }
     }
 }

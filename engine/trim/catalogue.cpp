@@ -112,7 +112,8 @@ std::optional<Problem> read_legs(const Row& row, Trim& trim) {
         }
         const Result<Length> width = parse_length(text);
         if (!width) {
-            return row.problem(leg_words[i], width.problem().what, width.problem().mend);
+            return row.problem(leg_words[i], width.problem().what.english(),
+                               width.problem().mend.english());
         }
         if (*width == Length()) {
             return row.problem(leg_words[i], quoted(text) + " is zero.",
@@ -133,7 +134,7 @@ std::optional<Problem> read_limit(const Row& row, std::string_view name,
     }
     const Result<Slope> slope = parse_slope(row[name]);
     if (!slope) {
-        return row.problem(name, slope.problem().what, slope.problem().mend);
+        return row.problem(name, slope.problem().what.english(), slope.problem().mend.english());
     }
     limit = *slope;
     return {};
@@ -267,6 +268,20 @@ std::string_view word_of(TrimRole role) {
     const auto index = static_cast<std::size_t>(role);
     require(index < role_words.size(), "a role has a word");
     return role_words[index];
+}
+
+Text spoken(LegName name) {
+    switch (name) {
+        case LegName::flange:
+            return say("flange");
+        case LegName::face:
+            return say("face");
+        case LegName::kick:
+            return say("kick");
+        case LegName::hem:
+            break;
+    }
+    return say("hem");
 }
 
 std::string_view word_of(LegName name) {

@@ -81,5 +81,6 @@ class Catalogue {
 
 std::string_view word_of(TrimRole);
 std::string_view word_of(LegName);
+Text spoken(LegName);
 
 }  // namespace hemline

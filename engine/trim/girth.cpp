@@ -73,9 +73,9 @@ Result<Blank> blank_of(const Section& section, const std::vector<double>& bends)
         const Bent after = i < bends.size() ? bent(section, i, bends[i]) : Bent{};
         const double flat = nm_of(section.legs[i].width) - before.setback - after.setback;
         if (flat <= 0) {
-            return Problem{"The " + std::string(word_of(section.legs[i].name)) + " of " +
-                               section.trim + " is used up by its bends.",
-                           "Make it wider, or the bend's radius smaller."};
+            return Problem{say("The {1} of {2} is used up by its bends.",
+                               spoken(section.legs[i].name), section.trim),
+                           say("Make it wider, or the bend's radius smaller.")};
         }
         blank.legs += section.legs[i].width;
         blank.flats.push_back(length_of(flat));

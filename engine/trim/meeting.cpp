@@ -80,8 +80,9 @@ double to_edges(const Face& face, const Space& p) {
     return least;
 }
 
-std::string named(const Face& face, const FlatPattern& pattern) {
-    return std::string(word_of(pattern.legs.names[face.leg])) + (face.is_tab ? "'s tab" : "");
+Text named(const Face& face, const FlatPattern& pattern) {
+    const Text leg = spoken(pattern.legs.names[face.leg]);
+    return face.is_tab ? say("{1}'s tab", leg) : leg;
 }
 
 const Face* main_face(const std::vector<Face>& faces, const FlatPattern& pattern, LegName name) {
@@ -124,12 +125,13 @@ void check_flanges(Meeting& meeting, const FlatPattern& left, const FlatPattern&
     const double most = static_cast<double>(joint.gap_most.nm()) / 1e6;
     meeting.gap_mm = std::max(meeting.gap_mm, gap);
     if (gap > most) {
-        meeting.faults.push_back({"The two flanges stand apart at the corner.",
-                                  "Cut the mitre by the pitch and the corner as measured.", gap});
+        meeting.faults.push_back({say("The two flanges stand apart at the corner."),
+                                  say("Cut the mitre by the pitch and the corner as measured."),
+                                  gap});
     }
     if (goes_through(*a, *b, most) || goes_through(*b, *a, most)) {
-        meeting.faults.push_back({"The two flanges run through one another at the corner.",
-                                  "Cut the mitre further back.", gap});
+        meeting.faults.push_back({say("The two flanges run through one another at the corner."),
+                                  say("Cut the mitre further back."), gap});
     }
 }
 
@@ -146,8 +148,8 @@ void check_corner_tabs(Meeting& meeting, const FlatPattern& right, const Joint& 
         }
         meeting.gap_mm = std::max(meeting.gap_mm, off);
         if (off > most) {
-            meeting.faults.push_back({"The tab does not lie against its neighbour's face.",
-                                      "Fold the tab by 180° less the corner.", off});
+            meeting.faults.push_back({say("The tab does not lie against its neighbour's face."),
+                                      say("Fold the tab by 180° less the corner."), off});
         }
     }
 }
@@ -238,16 +240,15 @@ std::vector<FoldFault> tab_faults(const FlatPattern& pattern) {
             if (i == j || !faces[i].is_tab) {
                 continue;
             }
-            const std::string both =
-                "The " + named(faces[i], pattern) + " and the " + named(faces[j], pattern);
+            const Text one = named(faces[i], pattern), other = named(faces[j], pattern);
             const double shared = faces[j].is_tab && i < j ? overlap_mm2(faces[i], faces[j]) : 0;
             if (shared > overlap_most_mm2) {
-                faults.push_back({both + " lie in the same place.",
-                                  "Clip one of them back to the line where they meet.",
+                faults.push_back({say("The {1} and the {2} lie in the same place.", one, other),
+                                  say("Clip one of them back to the line where they meet."),
                                   std::sqrt(shared)});
             } else if (goes_through(faces[i], faces[j], touch_mm)) {
-                faults.push_back({both + " run through one another.",
-                                  "Clip the tab, or cut the leg back to its fold.", 0});
+                faults.push_back({say("The {1} and the {2} run through one another.", one, other),
+                                  say("Clip the tab, or cut the leg back to its fold."), 0});
             }
         }
     }
@@ -284,8 +285,8 @@ Meeting lap_meeting(const FlatPattern& under, const FlatPattern& over, Slope pit
         const double bind = std::max_element(a.corners.begin(), a.corners.end(), by_x)->x -
                             std::min_element(b->corners.begin(), b->corners.end(), by_x)->x;
         if (bind > touch_mm) {
-            meeting.faults.push_back({"The two hems bind in the lap.",
-                                      "Notch the lower piece's hem past the lap.", bind});
+            meeting.faults.push_back({say("The two hems bind in the lap."),
+                                      say("Notch the lower piece's hem past the lap."), bind});
         }
     }
     return meeting;

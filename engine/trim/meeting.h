@@ -16,7 +16,7 @@
 namespace hemline {
 
 struct FoldFault {
-    std::string what, mend;
+    Text what, mend;
     double mm = 0;  ///< how deep, how wide
 };
 

@@ -11,8 +11,6 @@ namespace hemline {
 
 namespace {
 
-std::string side_word(Side side) { return std::string(word_of(side)); }
-
 /// The two chains joined over the length between them.
 FlatOutline join(const FlatOutline& left, const FlatOutline& right, std::int64_t length) {
     FlatOutline joined = left;
@@ -159,10 +157,9 @@ std::optional<Problem> check_tabs(const FlatPattern& pattern) {
              above ? joints(beside, tab.outline, y) : joints(tab.outline, beside, y)) {
             const auto [from, to] = unslit(pattern, y, joint);
             if (from < to) {
-                return Problem{
-                    "The tab at the " + side_word(tab.side) + " end still hangs on the " +
-                        std::string(word_of(pattern.legs.names[leg])) + ": it would tear.",
-                    "Cut that leg back to the tab's fold, or slit it."};
+                return Problem{say("The tab at the {1} still hangs on the {2}: it would tear.",
+                                   end_spoken(tab.side), spoken(pattern.legs.names[leg])),
+                               say("Cut that leg back to the tab's fold, or slit it.")};
             }
         }
         return {};
@@ -212,8 +209,8 @@ Result<FlatPattern> flat_pattern(const Section& section, const std::vector<doubl
         return at_left ? at_right.problem() : at_left.problem();
     }
     if (at_left->deep + at_right->deep > cut.nm()) {
-        return Problem{"The piece is too short: the work at its two ends would meet.",
-                       "Make the piece longer, or the tab or lap shorter."};
+        return Problem{say("The piece is too short: the work at its two ends would meet."),
+                       say("Make the piece longer, or the tab or lap shorter.")};
     }
     pattern.outline = join(end_chain(*at_left), end_chain(*at_right), cut.nm());
     for (std::size_t leg = 0; leg < section.legs.size(); ++leg) {

@@ -70,7 +70,7 @@ std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
     const std::string key(rule.key);
     if (!length) {
         Problem problem = length.problem();
-        problem.what = key + " " + problem.what;
+        problem.what = glued(key, " ", problem.what);
         return problem;
     }
     if (rule.bound == Bound::above_zero && *length == Length()) {
@@ -205,7 +205,7 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
         }
         Practice trial;
         if (auto problem = set_rule(trial, name, row[*value].text)) {
-            problem->what = at + problem->what;
+            problem->what = glued(at, problem->what);
             return *problem;
         }
         rules.push_back({name, row[*value].text, row[*source].text, row[*meaning].text});

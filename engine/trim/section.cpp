@@ -28,17 +28,17 @@ bool is_half_turn(const BendRule& bend) {
 
 std::optional<Problem> check_leg(const Section& section, std::size_t i) {
     const SectionLeg& leg = section.legs[i];
-    const std::string name(word_of(leg.name));
+    const Text name = spoken(leg.name);
     if (leg.width <= Length()) {
-        return Problem{"The " + name + " has no width.", "Give it a width above 0."};
+        return Problem{say("The {1} has no width.", name), say("Give it a width above 0.")};
     }
     if (leg.radius && *leg.radius < Length()) {
-        return Problem{"The bend before the " + name + " has a negative radius.",
-                       "Write the inside radius, or leave it empty."};
+        return Problem{say("The bend before the {1} has a negative radius.", name),
+                       say("Write the inside radius, or leave it empty.")};
     }
     if ((leg.hem != Hem::none) != (leg.name == LegName::hem)) {
-        return Problem{"Only a leg named hem has a kind of hem, and each of them has one.",
-                       "Name the leg hem and write open, closed or tear_drop, or neither."};
+        return Problem{say("Only a leg named hem has a kind of hem, and each of them has one."),
+                       say("Name the leg hem and write open, closed or tear_drop, or neither.")};
     }
     if (i == 0) {
         return {};
@@ -46,14 +46,14 @@ std::optional<Problem> check_leg(const Section& section, std::size_t i) {
     // A hem at the first edge is folded where the next leg begins.
     const bool folds_hem = leg.hem != Hem::none || section.legs[i - 1].hem != Hem::none;
     if (folds_hem && !is_half_turn(leg.bend)) {
-        return Problem{"The hem beside the " + name + " is not folded over.",
-                       "Write a bend of 180 or -180."};
+        return Problem{say("The hem beside the {1} is not folded over.", name),
+                       say("Write a bend of 180 or -180.")};
     }
     if (!folds_hem && !leg.bend.fold_of &&
         (leg.bend.udeg >= bend_most_udeg || leg.bend.udeg <= -bend_most_udeg ||
          leg.bend.udeg == 0)) {
-        return Problem{"The bend before the " + name + " is 0, or 175 degrees and more.",
-                       "Write a bend below 175; a leg folded over is a hem."};
+        return Problem{say("The bend before the {1} is 0, or 175 degrees and more.", name),
+                       say("Write a bend below 175; a leg folded over is a hem.")};
     }
     return {};
 }
@@ -68,10 +68,11 @@ std::optional<Problem> check_section(const Section& section, int* leg) {
     };
     at(-1);
     if (section.legs.empty() || section.legs.size() > legs_most) {
-        return Problem{"A section has 1 to 12 legs.", "Add a leg, or take some away."};
+        return Problem{say("A section has 1 to 12 legs."), say("Add a leg, or take some away.")};
     }
     if (section.thickness <= Length()) {
-        return Problem{"The metal has no thickness.", "Write it as a decimal, as 0.0276 in."};
+        return Problem{say("The metal has no thickness."),
+                       say("Write it as a decimal, as 0.0276 in.")};
     }
     for (std::size_t i = 0; i < section.legs.size(); ++i) {
         if (auto problem = check_leg(section, i)) {
@@ -121,6 +122,20 @@ const Section* Sections::find(std::string_view trim) const {
 }
 
 std::string_view word_of(Hem hem) { return word_in(hem_words, hem); }
+Text spoken(Hem hem) {
+    switch (hem) {
+        case Hem::none:
+            break;
+        case Hem::open:
+            return say_of("hem", "open");
+        case Hem::closed:
+            return say_of("hem", "closed");
+        case Hem::tear_drop:
+            return say_of("hem", "tear-drop");
+    }
+    return say_of("hem", "none");
+}
+
 std::string_view word_of(LiesOn lies) { return word_in(lies_words, lies); }
 std::string_view word_of(Painted painted) { return word_in(painted_words, painted); }
 

@@ -96,5 +96,7 @@ class Sections {
 std::string_view word_of(Hem);
 std::string_view word_of(LiesOn);
 std::string_view word_of(Painted);
+/// For people; a leg without a hem has none.
+Text spoken(Hem);
 
 }  // namespace hemline

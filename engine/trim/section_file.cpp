@@ -51,7 +51,7 @@ std::optional<Word> value_of(std::string_view text, int count) {
 std::optional<Problem> read_length(const Row& row, std::string_view name, Length& into) {
     const Result<Length> length = parse_length(row[name]);
     if (!length) {
-        return row.problem(name, length.problem().what, length.problem().mend);
+        return row.problem(name, length.problem().what.english(), length.problem().mend.english());
     }
     into = *length;
     return {};
@@ -169,7 +169,8 @@ std::optional<Problem> check_whole(const Table& table, const Section& section,
     }
     const auto index = first_row + static_cast<std::size_t>(std::max(leg, 0));
     const Row row{table, table.rows[index]};
-    return row.problem(field_of(section, leg), "is wrong. " + problem->what, problem->mend);
+    return row.problem(field_of(section, leg), "is wrong. " + problem->what.english(),
+                       problem->mend.english());
 }
 
 std::optional<Problem> check_columns(const Table& table) {

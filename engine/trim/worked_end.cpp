@@ -8,8 +8,6 @@ namespace {
 
 constexpr std::int64_t past_work_nm = 1'000'000;  // plain metal at the inner side of an end's box
 
-std::string side_word(Side side) { return std::string(word_of(side)); }
-
 std::int64_t deepest(const EndShape& shape) {
     std::int64_t deep = 0;
     for (const FlatOutline& notch : shape.notches) {
@@ -72,8 +70,8 @@ Result<WorkedEnd> work_end(const FlatLegs& legs, const std::vector<EndStep>& ste
     const auto parts = cut_out(box, end.shape.notches);
     const FlatOutline* whole = whole_part(parts, box);
     if (whole == nullptr || parts.size() != 1) {
-        return Problem{"The cuts at the " + side_word(side) + " end sever a part of the metal.",
-                       "Make the notch shorter, or the leg wider."};
+        return Problem{say("The cuts at the {1} sever a part of the metal.", end_spoken(side)),
+                       say("Make the notch shorter, or the leg wider.")};
     }
     end.outline = *whole;
     return end;
@@ -89,9 +87,9 @@ Result<FlatOutline> main_chain(const WorkedEnd& end, const FlatLegs& legs, std::
     const auto parts = parts_in(end.outline, main_bounds(end, legs, leg));
     const FlatOutline* whole = whole_part(parts, box);
     if (whole == nullptr || parts.size() != 1) {
-        return Problem{"The cuts at the " + side_word(side) + " end sever the " +
-                           std::string(word_of(legs.names[leg])) + ".",
-                       "Make the notch shorter, or the leg wider."};
+        return Problem{
+            say("The cuts at the {1} sever the {2}.", end_spoken(side), spoken(legs.names[leg])),
+            say("Make the notch shorter, or the leg wider.")};
     }
     return chain_of(*whole, box);
 }

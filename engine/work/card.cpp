@@ -19,23 +19,33 @@ struct Found {
     Trim trim;
 };
 
-std::string_view name_of(TrimRole role) {
-    return role == TrimRole::main ? "trim" : role == TrimRole::wrap ? "fascia wrap" : "cleat";
+Text name_of(TrimRole role) {
+    switch (role) {
+        case TrimRole::main:
+            break;
+        case TrimRole::wrap:
+            return say("fascia wrap");
+        case TrimRole::cleat:
+            return say("cleat");
+    }
+    return say("trim");
 }
 
+/// "Choose one of: A, B."
 template <class Items, class Name>
-std::string listed(const Items& items, Name name) {
-    std::string list;
+Text choose_among(const Items& items, Name name) {
+    std::vector<Text> names;
     for (const auto& item : items) {
-        list += (list.empty() ? "" : ", ") + std::string(name(item));
+        names.emplace_back(name(item));
     }
-    return list;
+    return say("Choose one of: {1}.", joined(names, ", "));
 }
 
 Problem no_edge(const Job& job, std::string_view edge) {
-    const std::string ids = listed(job.edges, [](const EdgeWork& work) { return work.edge.id; });
-    return {"There is no edge \"" + std::string(edge) + "\" on this job.",
-            ids.empty() ? "Add an edge first." : "Choose one of: " + ids + "."};
+    return {say("There is no edge \"{1}\" on this job.", edge),
+            job.edges.empty()
+                ? say("Add an edge first.")
+                : choose_among(job.edges, [](const EdgeWork& work) { return work.edge.id; })};
 }
 
 Problem no_run(const EdgeWork& work, const Plan& plan, TrimRole role, const Practice& practice) {
@@ -45,11 +55,11 @@ Problem no_run(const EdgeWork& work, const Plan& plan, TrimRole role, const Prac
             roles.push_back(run.role);
         }
     }
-    std::string missing = reading_missing(work, practice);
-    std::string mend = !roles.empty()     ? "Choose one of: " + listed(roles, name_of) + "."
-                       : !missing.empty() ? missing
-                                          : "See the plan's problems for this edge.";
-    return {"Edge " + work.edge.id + " has no " + std::string(name_of(role)) + " planned.", mend};
+    const Text missing = reading_missing(work, practice);
+    return {say("Edge {1} has no {2} planned.", work.edge.id, name_of(role)),
+            !roles.empty()     ? choose_among(roles, name_of)
+            : !missing.empty() ? missing
+                               : say("See the plan's problems for this edge.")};
 }
 
 Result<Found> find_all(const Job& job, const Plan& plan, const Catalogue& catalogue,
@@ -64,18 +74,15 @@ Result<Found> find_all(const Job& job, const Plan& plan, const Catalogue& catalo
     }
     const PlannedPiece* planned = find_piece(*run, piece);
     if (planned == nullptr) {
-        return Problem{"The " + std::string(name_of(role)) + " of edge " + work->edge.id +
-                           " has no piece " + std::to_string(piece) + ".",
-                       "Choose one of: " + listed(run->pieces, [](const PlannedPiece& p) {
-                           return std::to_string(p.number);
-                       }) + "."};
+        return Problem{
+            say("The {1} of edge {2} has no piece {3}.", name_of(role), work->edge.id, piece),
+            choose_among(run->pieces,
+                         [](const PlannedPiece& p) { return std::to_string(p.number); })};
     }
     const Trim* trim = catalogue.find(run->trim);
     if (trim == nullptr) {
-        return Problem{"The catalogue has no trim \"" + run->trim + "\".",
-                       "Choose one of: " + listed(catalogue.trims(), [](const Trim& t) {
-                           return t.id;
-                       }) + "."};
+        return Problem{say("The catalogue has no trim \"{1}\".", run->trim),
+                       choose_among(catalogue.trims(), [](const Trim& t) { return t.id; })};
     }
     return Found{work, run, planned, fitted_to(*trim, work->edge)};
 }
@@ -123,7 +130,7 @@ std::optional<Side> hand_of(const Found& found) {
 }
 
 /// A mitre that cannot be marked keeps the piece waiting: it would be cut by guess.
-std::string mitre_missing(const Found& found, const EndMetal& left, const EndMetal& right) {
+Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& right) {
     const auto missing = [&](const EndMetal& end) {
         const bool corner = end.work == EndWork::corner_tab || end.work == EndWork::corner_mitre ||
                             end.work == EndWork::corner_in || end.work == EndWork::eave_foot;
@@ -135,10 +142,11 @@ std::string mitre_missing(const Found& found, const EndMetal& left, const EndMet
     const bool main = found.run->role == TrimRole::main;
     const bool flange = leg_width(found.trim, LegName::flange) > Length();
     if (!mitred || !main || !flange || found.piece->is_cut || (!missing(left) && !missing(right))) {
-        return "";
+        return {};
     }
-    return found.work->edge.pitch ? "Measure the corner and both pitches again: no mitre fits them."
-                                  : "Take the pitch first: the flange mitre depends on it.";
+    return found.work->edge.pitch
+               ? say("Measure the corner and both pitches again: no mitre fits them.")
+               : say("Take the pitch first: the flange mitre depends on it.");
 }
 
 }  // namespace
@@ -162,7 +170,7 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     card.edge = found.work->edge.id;
     card.kind = found.work->edge.kind;
     card.trim = found.trim.id;
-    card.trim_name = found.trim.name;
+    card.trim_name = say(found.trim.name);
     card.role = role;
     card.piece = piece;
     card.pieces = static_cast<int>(found.run->pieces.size());

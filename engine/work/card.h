@@ -49,7 +49,8 @@ struct Mark {
 };
 
 struct Card {
-    std::string edge, trim, trim_name;
+    std::string edge, trim;
+    Text trim_name;
     EdgeKind kind = EdgeKind::eave;
     TrimRole role = TrimRole::main;
     int piece = 0, pieces = 0;
@@ -65,7 +66,7 @@ struct Card {
     std::optional<EventId> offcut;    ///< take this offcut instead of a new stick
     Length stick_length, stick_from;  ///< where on the stick the piece begins
     Length left_over;                 ///< what this cut leaves of the stick after it
-    std::string waits_for;            ///< empty, or why the piece cannot be cut yet, with the mend
+    Text waits_for;                   ///< empty, or why the piece cannot be cut yet, with the mend
 };
 
 /// The card of one piece. Problem: no such edge, run or piece, naming the ones there are.
@@ -73,8 +74,8 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
                        std::string_view edge, TrimRole role, int piece);
 
 /// "tab fold", and what the hand does there: "flange cut square, drip edge 45°".
-std::string_view spoken(MarkKind kind);
-std::string_view deed_of(MarkKind kind);
-std::string_view spoken(EndWork end);
+Text spoken(MarkKind kind);
+Text deed_of(MarkKind kind);
+Text spoken(EndWork end);
 
 }  // namespace hemline

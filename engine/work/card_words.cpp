@@ -3,132 +3,134 @@
 
 namespace hemline {
 
-std::string_view spoken(MarkKind kind) {
+Text spoken(MarkKind kind) {
     switch (kind) {
         case MarkKind::lap_line:
-            return "lap line";
+            return say("lap line");
         case MarkKind::bead:
-            return "bead line";
+            return say("bead line");
         case MarkKind::hem_notch:
-            return "hem notch";
+            return say("hem notch");
         case MarkKind::hem_clip_45:
-            return "hem clip 45°";
+            return say("hem clip 45°");
         case MarkKind::flange_cut:
-            return "flange cut";
+            return say("flange cut");
         case MarkKind::flange_mitre:
-            return "flange mitre";
+            return say("flange mitre");
         case MarkKind::tab_fold:
-            return "tab fold";
+            return say("tab fold");
         case MarkKind::drip_clip_45:
-            return "drip edge 45°";
+            return say("drip edge 45°");
         case MarkKind::tab_end:
-            return "tab end";
+            return say("tab end");
         case MarkKind::relief:
-            return "relief notch";
+            return say("relief notch");
         case MarkKind::face_cut:
-            return "face cut";
+            return say("face cut");
         case MarkKind::plumb_top:
-            return "plumb, top";
+            return say("plumb, top");
         case MarkKind::plumb_foot:
-            return "plumb, foot";
+            return say("plumb, foot");
         case MarkKind::corner_point:
-            return "corner point";
+            return say("corner point");
         case MarkKind::mitre_near:
-            return "mitre, near";
+            return say("mitre, near");
         case MarkKind::mitre_far:
-            return "mitre, far";
+            return say("mitre, far");
         case MarkKind::end_fold:
-            return "end fold";
+            return say("end fold");
         case MarkKind::turn_up:
-            return "turn-up";
+            return say("turn-up");
         case MarkKind::kick_fold:
-            return "kick-out";
+            return say("kick-out");
         case MarkKind::end_cut:
             break;
     }
-    return "end cut";
+    return say("end cut");
 }
 
-std::string_view deed_of(MarkKind kind) {
+Text deed_of(MarkKind kind) {
     switch (kind) {
         case MarkKind::lap_line:
-            return "mark only: the visible part ends here";
+            return say("mark only: the visible part ends here");
         case MarkKind::bead:
-            return "one bead of sealant across flange and face";
+            return say("one bead of sealant across flange and face");
         case MarkKind::hem_notch:
-            return "hem cut away from here to the end";
+            return say("hem cut away from here to the end");
         case MarkKind::hem_clip_45:
-            return "inner corner of the hem notch clipped at 45°";
+            return say("inner corner of the hem notch clipped at 45°");
         case MarkKind::flange_cut:
-            return "flange cut square from its back edge to the fold";
+            return say("flange cut square from its back edge to the fold");
         case MarkKind::flange_mitre:
-            return "flange cut from its back edge here to the corner line";
+            return say("flange cut from its back edge here to the corner line");
         case MarkKind::tab_fold:
-            return "tab folded 90° round the corner";
+            return say("tab folded 90° round the corner");
         case MarkKind::drip_clip_45:
-            return "drip edge cut at 45°, away from the tab";
+            return say("drip edge cut at 45°, away from the tab");
         case MarkKind::tab_end:
-            return "both corners of the tab clipped at 45°";
+            return say("both corners of the tab clipped at 45°");
         case MarkKind::relief:
-            return "small notch at the fold, so that the tab folds true";
+            return say("small notch at the fold, so that the tab folds true");
         case MarkKind::face_cut:
-            return "face, kick and hem cut away from here to the end; the flange runs on";
+            return say("face, kick and hem cut away from here to the end; the flange runs on");
         case MarkKind::plumb_top:
-            return "plumb line begins here, at the fold of flange and face";
+            return say("plumb line begins here, at the fold of flange and face");
         case MarkKind::plumb_foot:
-            return "plumb line ends here, at the lower edge of the face";
+            return say("plumb line ends here, at the lower edge of the face");
         case MarkKind::corner_point:
-            return "mark only: the bend meets the corner here";
+            return say("mark only: the bend meets the corner here");
         case MarkKind::mitre_near:
-            return "leg on this roof: from its outer edge here to the corner point, cut, or folded "
-                   "if a tab is left";
+            return say(
+                "leg on this roof: from its outer edge here to the corner point, cut, or folded "
+                "if a tab is left");
         case MarkKind::mitre_far:
-            return "leg on the other roof: from its outer edge here to the corner point, cut, or "
-                   "folded if a tab is left";
+            return say(
+                "leg on the other roof: from its outer edge here to the corner point, cut, or "
+                "folded if a tab is left");
         case MarkKind::end_fold:
-            return "end folded down here to close it";
+            return say("end folded down here to close it");
         case MarkKind::turn_up:
-            return "end turned up here, against the wall";
+            return say("end turned up here, against the wall");
         case MarkKind::kick_fold:
-            return "slit along the bend from the end to here, wall leg turned out";
+            return say("slit along the bend from the end to here, wall leg turned out");
         case MarkKind::end_cut:
             break;
     }
-    return "stick cut through square";
+    return say("stick cut through square");
 }
 
-std::string_view spoken(EndWork end) {
+Text spoken(EndWork end) {
     switch (end) {
         case EndWork::gable_tab:
-            return "gable tab";
+            return say("gable tab");
         case EndWork::corner_tab:
-            return "outside corner, with tab";
+            return say("outside corner, with tab");
         case EndWork::corner_mitre:
-            return "outside corner, no tab";
+            return say("outside corner, no tab");
         case EndWork::corner_in:
-            return "inside corner";
+            return say("inside corner");
         case EndWork::underlap:
-            return "underlap";
+            return say("underlap");
         case EndWork::overlap:
-            return "overlap";
+            return say("overlap");
         case EndWork::eave_return:
-            return "plumb foot, tab returned along the eave";
+            return say("plumb foot, tab returned along the eave");
         case EndWork::peak:
-            return "peak, cut plumb";
+            return say("peak, cut plumb");
         case EndWork::folded:
-            return "folded end";
+            return say("folded end");
         case EndWork::turn_up:
-            return "turned up at the wall";
+            return say("turned up at the wall");
         case EndWork::kick_out:
-            return "kick-out";
+            return say("kick-out");
         case EndWork::eave_foot:
-            return "foot cut to both eaves";
+            return say("foot cut to both eaves");
         case EndWork::top_mitre:
-            return "top cut to the ridge";
+            return say("top cut to the ridge");
         case EndWork::square:
             break;
     }
-    return "square end";
+    return say("square end");
 }
 
 }  // namespace hemline

@@ -78,47 +78,40 @@ void Sorter::take(const Event& event) {
     }
 }
 
-std::string number_of(std::int64_t count, const std::string& one, const std::string& more) {
-    return std::to_string(count) + " " + (count == 1 ? one : more);
-}
-
 /// Empty when there is nothing to count: an edge added, a plan chosen.
-std::string words_of(const PersonDay& person) {
-    struct Part {
-        std::int64_t count;
-        const char *one, *more;
-    };
-    const Part parts[] = {{person.finished, "edge finished", "edges finished"},
-                          {person.cut, "piece cut", "pieces cut"},
-                          {person.sticks_opened, "stick opened", "sticks opened"},
-                          {person.spoiled, "spoiled", "spoiled"},
-                          {person.readings, "reading", "readings"},
-                          {person.steps, "step answered", "steps answered"},
-                          {person.exceptions, "exception", "exceptions"},
-                          {person.sent_back, "edge sent back", "edges sent back"}};
-    std::string words;
-    for (const Part& part : parts) {
-        if (part.count > 0) {
-            words += (words.empty() ? "" : ", ") + number_of(part.count, part.one, part.more);
+Text words_of(const PersonDay& person) {
+    std::vector<Text> parts;
+    const auto add = [&](std::int64_t count, const Text& words) {
+        if (count > 0) {
+            parts.push_back(words);
         }
-    }
-    return words.empty()
-               ? ""
-               : (person.name.empty() ? "Nobody named" : person.name) + ": " + words + ".";
+    };
+    add(person.finished, say_count("{1} edge finished", "{1} edges finished", person.finished));
+    add(person.cut, say_count("{1} piece cut", "{1} pieces cut", person.cut));
+    add(person.sticks_opened,
+        say_count("{1} stick opened", "{1} sticks opened", person.sticks_opened));
+    add(person.spoiled, say("{1} spoiled", person.spoiled));
+    add(person.readings, say_count("{1} reading", "{1} readings", person.readings));
+    add(person.steps, say_count("{1} step answered", "{1} steps answered", person.steps));
+    add(person.exceptions, say_count("{1} exception", "{1} exceptions", person.exceptions));
+    add(person.sent_back, say_count("{1} edge sent back", "{1} edges sent back", person.sent_back));
+    const Text name = person.name.empty() ? say("Nobody named") : Text(person.name);
+    return parts.empty() ? Text() : glued(name, ": ", joined(parts, ", "), ".");
 }
 
 DayLine line_of(const Event& event) {
     DayLine line{describe(event.fact), event.by, event.when};
     if (const auto* done = std::get_if<StepDone>(&event.fact)) {
-        const std::string piece = done->piece > 0 ? ", piece " + std::to_string(done->piece) : "";
-        line.words = "Edge " + done->edge + piece + ", step " + done->step + ": " +
-                     exception_words(*done) + " Noted by " + done->exception_by + ".";
+        line.words = done->piece > 0
+                         ? say("Edge {1}, piece {2}, step {3}: {4} Noted by {5}.", done->edge,
+                               done->piece, done->step, exception_words(*done), done->exception_by)
+                         : say("Edge {1}, step {2}: {3} Noted by {4}.", done->edge, done->step,
+                               exception_words(*done), done->exception_by);
     }
     return line;
 }
 
-void add_part(std::vector<DayPart>& parts, const std::string& heading,
-              const std::vector<Event>& events) {
+void add_part(std::vector<DayPart>& parts, const Text& heading, const std::vector<Event>& events) {
     DayPart part{heading, {}};
     std::transform(events.begin(), events.end(), std::back_inserter(part.lines), line_of);
     if (!part.lines.empty()) {
@@ -146,29 +139,30 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
 
 std::vector<DayPart> parts_of(const DaySheet& sheet) {
     std::vector<DayPart> parts;
-    DayPart people{"Who did what", {}};
+    DayPart people{say("Who did what"), {}};
     for (const PersonDay& person : sheet.people) {
-        if (const std::string words = words_of(person); !words.empty()) {
+        if (const Text words = words_of(person); !words.empty()) {
             people.lines.push_back({words, "", {}});
         }
     }
     if (people.lines.empty()) {
-        people.lines.push_back({"Nothing was measured, cut or fitted on this day.", "", {}});
+        people.lines.push_back({say("Nothing was measured, cut or fitted on this day."), "", {}});
     }
     parts.push_back(people);
-    DayPart apart{"Made apart, not decided", {}};
+    DayPart apart{say("Made apart, not decided"), {}};
     for (const Conflict& conflict : sheet.conflicts) {
         apart.lines.push_back({conflict.what(), "", {}});
     }
     if (!apart.lines.empty()) {
         parts.push_back(apart);
     }
-    add_part(parts, "Edges finished", sheet.finished);
-    add_part(parts, "Sent back", sheet.sent_back);
-    add_part(parts, "Outside practice, noted by name", sheet.exceptions);
-    add_part(parts, "Spoiled", sheet.spoiled);
+    add_part(parts, say("Edges finished"), sheet.finished);
+    add_part(parts, say("Sent back"), sheet.sent_back);
+    add_part(parts, say("Outside practice, noted by name"), sheet.exceptions);
+    add_part(parts, say("Spoiled"), sheet.spoiled);
     add_part(parts,
-             "Pieces cut, " + number_of(sheet.sticks_opened, "stick opened", "sticks opened"),
+             say("Pieces cut, {1}",
+                 say_count("{1} stick opened", "{1} sticks opened", sheet.sticks_opened)),
              sheet.cut);
     return parts;
 }

@@ -46,11 +46,12 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day);
 
 /// The sheet in parts to print or draw: a heading, and under it lines with who and when.
 struct DayLine {
-    std::string words, by;
+    Text words;
+    std::string by;
     HybridTime when;  ///< where `by` is not empty
 };
 struct DayPart {
-    std::string heading;
+    Text heading;
     std::vector<DayLine> lines;
 };
 std::vector<DayPart> parts_of(const DaySheet& sheet);

@@ -49,17 +49,16 @@ void give_usual_ends(Edge& edge) {
     }
 }
 
-std::string piece_words(const CutPiece& cut) {
-    const std::string number = std::to_string(cut.piece);
+Text piece_words(const CutPiece& cut) {
     switch (cut.role) {
         case TrimRole::wrap:
-            return "Fascia wrap piece " + number;
+            return say("Fascia wrap piece {1}", cut.piece);
         case TrimRole::cleat:
-            return "Cleat piece " + number;
+            return say("Cleat piece {1}", cut.piece);
         case TrimRole::main:
             break;
     }
-    return "Piece " + number;
+    return say("Piece {1}", cut.piece);
 }
 
 /// Whether the piece has the end of that side on it. A cleat's end is cut square whatever it meets.
@@ -172,8 +171,8 @@ std::vector<const Trim*> trims_for(EdgeKind kind, const Catalogue& catalogue) {
 
 std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t udeg) {
     if (udeg <= 0 || udeg >= full_turn) {
-        return Problem{"That is no corner: both edges would lie on one another.",
-                       "Key in the angle inside the building, above 0 and below 360 degrees."};
+        return Problem{say("That is no corner: both edges would lie on one another."),
+                       say("Key in the angle inside the building, above 0 and below 360 degrees.")};
     }
     const End end = end_at(edge, side);
     const bool hip = edge.kind == EdgeKind::hip, valley = edge.kind == EdgeKind::valley;
@@ -181,27 +180,28 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t ud
         return {};
     }
     if (udeg == straight) {
-        return Problem{"At 180 degrees there is no corner: the wall runs straight on.",
-                       "Key in the angle inside the building."};
+        return Problem{say("At 180 degrees there is no corner: the wall runs straight on."),
+                       say("Key in the angle inside the building.")};
     }
     const bool out = hip || end == End::corner_out;
     if (!valley && out != (udeg < straight)) {
-        return out ? Problem{"An outside corner is under 180 degrees inside the building.",
-                             "Key in that angle, or make it an inside corner."}
-                   : Problem{"An inside corner is over 180 degrees inside the building.",
-                             "Key in that angle, or make it an outside corner."};
+        return out ? Problem{say("An outside corner is under 180 degrees inside the building."),
+                             say("Key in that angle, or make it an inside corner.")}
+                   : Problem{say("An inside corner is over 180 degrees inside the building."),
+                             say("Key in that angle, or make it an outside corner.")};
     }
     return {};
 }
 
-std::string held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field) {
+Text held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field) {
     for (const CutPiece& cut : work.cut) {
         if (holds(cut, field, work.edge, plan)) {
-            return piece_words(cut) +
-                   " is cut for it as it is. If that is wrong, mark the piece spoiled first.";
+            return say(
+                "{1} is cut for it as it is. If that is wrong, mark the piece spoiled first.",
+                piece_words(cut));
         }
     }
-    return "";
+    return {};
 }
 
 }  // namespace hemline

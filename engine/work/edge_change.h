@@ -45,6 +45,6 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t ud
 
 /// Why the field may not change: one sentence that names the piece cut for it. Empty: it may. An
 /// end is held by the piece that carries it, all else by any piece.
-std::string held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field);
+Text held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field);
 
 }  // namespace hemline

@@ -42,8 +42,9 @@ void Reader::add_readings() {
             continue;
         }
         EdgeValue value;
-        value.what = reading.of == ReadingOf::edge ? "Reading of the length"
-                                                   : "Reading of what is left for the last piece";
+        value.what = reading.of == ReadingOf::edge
+                         ? say("Reading of the length")
+                         : say("Reading of what is left for the last piece");
         value.value = print(reading.length);
         value.by = reading.by;
         value.when = reading.when;
@@ -51,37 +52,39 @@ void Reader::add_readings() {
     }
     const Verdict verdict = work.verdict(of.job.practice);
     EdgeValue value;
-    value.what = "Length to work with";
-    value.value = verdict.length ? print(*verdict.length) : "none agreed";
+    value.what = say("Length to work with");
+    value.value = verdict.length ? Text(print(*verdict.length)) : say("none agreed");
     value.wanted =
-        "two readings at most " +
-        print_length(verdict.allowed,
-                     marks == Marks::millimetre ? Marks::millimetre : Marks::thirty_second) +
-        " apart";
+        say("two readings at most {1} apart",
+            print_length(verdict.allowed,
+                         marks == Marks::millimetre ? Marks::millimetre : Marks::thirty_second));
     if (verdict.agreement == Agreement::none || verdict.agreement == Agreement::once) {
-        value.wanted = "two readings";
+        value.wanted = say("two readings");
     }
     if (!verdict.length) {
-        value.outside = verdict.agreement == Agreement::none   ? "Nobody has read it."
-                        : verdict.agreement == Agreement::once ? "It was read only once."
+        value.outside = verdict.agreement == Agreement::none   ? say("Nobody has read it.")
+                        : verdict.agreement == Agreement::once ? say("It was read only once.")
                                                                : explain(verdict);
     }
     values.push_back(value);
 }
 
-std::string pitch_limits(const Trim& trim) {
-    if (trim.least && trim.most) {
-        return "at least " + print_slope(*trim.least) + ", at most " + print_slope(*trim.most);
+Text range_words(const Text& least, const Text& most) {
+    if (most.empty()) {
+        return least.empty() ? Text() : say("at least {1}", least);
     }
-    return trim.least  ? "at least " + print_slope(*trim.least)
-           : trim.most ? "at most " + print_slope(*trim.most)
-                       : "";
+    return least.empty() ? say("at most {1}", most) : say("at least {1}, at most {2}", least, most);
+}
+
+Text pitch_limits(const Trim& trim) {
+    return range_words(trim.least ? Text(print_slope(*trim.least)) : Text(),
+                       trim.most ? Text(print_slope(*trim.most)) : Text());
 }
 
 void Reader::add_pitch() {
     EdgeValue value;
-    value.what = "Pitch";
-    value.value = work.edge.pitch ? print_slope(*work.edge.pitch) : "not taken";
+    value.what = say("Pitch");
+    value.value = work.edge.pitch ? Text(print_slope(*work.edge.pitch)) : say("not taken");
     if (const Trim* const trim = of.catalogue.of(work.edge)) {
         value.wanted = pitch_limits(*trim);
     }
@@ -101,21 +104,33 @@ void Reader::add_pitch() {
     values.push_back(value);
 }
 
-std::string_view name_of(TrimRole role) {
+Text cut_of(TrimRole role, int piece) {
     switch (role) {
         case TrimRole::wrap:
-            return "Fascia wrap";
+            return say("Fascia wrap, piece {1} cut", piece);
         case TrimRole::cleat:
-            return "Cleat";
+            return say("Cleat, piece {1} cut", piece);
         case TrimRole::main:
             break;
     }
-    return "Trim";
+    return say("Trim, piece {1} cut", piece);
+}
+
+Text cuts_of(TrimRole role) {
+    switch (role) {
+        case TrimRole::wrap:
+            return say("Fascia wrap, pieces cut");
+        case TrimRole::cleat:
+            return say("Cleat, pieces cut");
+        case TrimRole::main:
+            break;
+    }
+    return say("Trim, pieces cut");
 }
 
 void Reader::add_cut(const CutPiece& cut) {
     EdgeValue value;
-    value.what = std::string(name_of(cut.role)) + ", piece " + std::to_string(cut.piece) + " cut";
+    value.what = cut_of(cut.role, cut.piece);
     value.value = print(cut.cut);
     signed_by(value, cut.id);
     values.push_back(value);
@@ -127,11 +142,11 @@ void Reader::add_pieces() {
             continue;
         }
         EdgeValue value;
-        value.what = std::string(name_of(run.role)) + ", pieces cut";
+        value.what = cuts_of(run.role);
         const auto cut = std::count_if(work.cut.begin(), work.cut.end(),
                                        [&](const CutPiece& one) { return one.role == run.role; });
         value.value = std::to_string(cut);
-        value.wanted = std::to_string(run.pieces.size()) + " planned";
+        value.wanted = say("{1} planned", run.pieces.size());
         values.push_back(value);
         for (const CutPiece& one : work.cut) {
             if (one.role == run.role) {
@@ -141,7 +156,7 @@ void Reader::add_pieces() {
     }
     if (work.spoiled > 0) {
         EdgeValue value;
-        value.what = "Pieces spoiled";
+        value.what = say("Pieces spoiled");
         value.value = std::to_string(work.spoiled);
         values.push_back(value);
     }
@@ -179,8 +194,8 @@ void Reader::add_problems() {
         if (problem.edge == work.edge.id && problem.field != "pitch" &&
             problem.severity == Severity::problem) {
             EdgeValue value;
-            value.what = "The plan";
-            value.value = "does not work out";
+            value.what = say("The plan");
+            value.value = say("does not work out");
             value.outside = problem.what;
             values.push_back(value);
         }
@@ -200,11 +215,11 @@ std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
     return reader.values;
 }
 
-std::string exception_words(const StepDone& done) {
+Text exception_words(const StepDone& done) {
     // Of what was seen the exception says what to do about it, not what is wrong.
     return done.exception.empty() || done.answer.kind != AnswerKind::seen
-               ? done.exception
-               : "It is " + done.answer.seen + ".";
+               ? Text(done.exception)
+               : say("It is {1}.", say(done.answer.seen));
 }
 
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {
@@ -217,36 +232,30 @@ std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {
     return exceptions;
 }
 
-std::string limits_of(const Step& step, Marks marks) {
-    std::string words;
-    if (step.length_least) {
-        words = "at least " + print_length(*step.length_least, marks);
-    }
-    if (step.length_most) {
-        words +=
-            (words.empty() ? "at most " : ", at most ") + print_length(*step.length_most, marks);
-    }
-    if (step.count_least) {
-        words = "at least " + std::to_string(*step.count_least);
-    }
-    if (step.count_most) {
-        words += (words.empty() ? "at most " : ", at most ") + std::to_string(*step.count_most);
-    }
-    return words;
+Text limits_of(const Step& step, Marks marks) {
+    const auto length = [&](std::optional<Length> limit) {
+        return limit ? Text(print_length(*limit, marks)) : Text();
+    };
+    const auto count = [](std::optional<std::int64_t> limit) {
+        return limit ? Text(std::to_string(*limit)) : Text();
+    };
+    const bool by_length = step.length_least || step.length_most;
+    return by_length ? range_words(length(step.length_least), length(step.length_most))
+                     : range_words(count(step.count_least), count(step.count_most));
 }
 
-std::string print_answer(const Answer& answer, Marks marks) {
+Text print_answer(const Answer& answer, Marks marks) {
     switch (answer.kind) {
         case AnswerKind::length:
             return print_length(answer.length, marks);
         case AnswerKind::count:
             return std::to_string(answer.count);
         case AnswerKind::seen:
-            return answer.seen;
+            return say(answer.seen);
         case AnswerKind::done:
             break;
     }
-    return "done";
+    return say("done");
 }
 
 }  // namespace hemline

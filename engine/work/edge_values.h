@@ -14,9 +14,9 @@
 namespace hemline {
 
 struct EdgeValue {
-    std::string what, value;
-    std::string wanted;    ///< practice or the plan; empty: nothing to compare it with
-    std::string outside;   ///< why it is not what practice wants, a sentence; empty: it is
+    Text what, value;
+    Text wanted;           ///< practice or the plan; empty: nothing to compare it with
+    Text outside;          ///< why it is not what practice wants, a sentence; empty: it is
     std::string noted_by;  ///< who accepted that; empty: nobody
     std::string by;        ///< who measured, cut or looked; empty: the program worked it out
     HybridTime when;       ///< where `by` is not empty
@@ -37,13 +37,13 @@ std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
                                    const std::vector<Step>& steps, Marks marks);
 
 /// Why the answer was no good, a sentence; empty when it was within practice.
-std::string exception_words(const StepDone& done);
+Text exception_words(const StepDone& done);
 /// The answers that someone accepted outside practice.
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work);
 
 /// "at least 6 in, at most 7 in"; empty when the step has no limits.
-std::string limits_of(const Step& step, Marks marks);
+Text limits_of(const Step& step, Marks marks);
 /// "6 1/4 in", "9", what was seen, or "done".
-std::string print_answer(const Answer& answer, Marks marks);
+Text print_answer(const Answer& answer, Marks marks);
 
 }  // namespace hemline

@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-std::string hook_doubt(const Job& job) {
+Text hook_doubt(const Job& job) {
     std::vector<Length> second_minus_first;
     for (const EdgeWork& work : job.edges) {
         std::vector<Length> lengths;
@@ -20,9 +20,9 @@ std::string hook_doubt(const Job& job) {
         }
     }
     return hook_suspected(second_minus_first)
-               ? "The second readings are off alike on several edges: likely the hook. Mend it or "
-                 "take another tape."
-               : "";
+               ? say("The second readings are off alike on several edges: likely the hook. Mend "
+                     "it or take another tape.")
+               : Text();
 }
 
 }  // namespace hemline

@@ -9,6 +9,6 @@ namespace hemline {
 
 /// One line when the second readings of several edges differ from the first in the same way, as a
 /// bent hook makes them (see hook_suspected): the likely cause and the mend. Empty otherwise.
-std::string hook_doubt(const Job& job);
+Text hook_doubt(const Job& job);
 
 }  // namespace hemline

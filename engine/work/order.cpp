@@ -50,7 +50,7 @@ bool is_on_before(const Edge& other, const Edge& edge) {
     return false;
 }
 
-std::string named(const Edge& edge) { return std::string(spoken(edge.kind)) + " " + edge.id; }
+Text named(const Edge& edge) { return joined({spoken(edge.kind), edge.id}, " "); }
 
 EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan,
                  const Procedures& procedures, const Catalogue& catalogue) {
@@ -67,14 +67,14 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan,
     }
     const std::optional<std::size_t> step = next_step(steps);
     if (!step) {
-        next.what = "Mend the plan of edge " + work.edge.id + " first.";
+        next.what = say("Mend the plan of edge {1} first.", work.edge.id);
         for (const PlanProblem& problem : plan.problems) {
             if (problem.edge == work.edge.id && problem.severity == Severity::problem) {
-                next.waits_for = problem.what + " " + problem.mend;
+                next.waits_for = joined({problem.what, problem.mend}, " ");
                 return next;
             }
         }
-        next.waits_for = "There are no steps for it: " + std::string(spoken(work.edge.kind)) + ".";
+        next.waits_for = say("There are no steps for it: {1}.", spoken(work.edge.kind));
         return next;
     }
     next.what = steps[*step].action;
@@ -110,7 +110,7 @@ int turn_of(EdgeKind kind) {
     return 6;
 }
 
-std::string fitting_waits_for(const EdgeWork& work, const Job& job) {
+Text fitting_waits_for(const EdgeWork& work, const Job& job) {
     const EdgeWork* before = nullptr;
     for (const EdgeWork& other : job.edges) {
         const bool in_the_way = !other.finished && is_on_before(other.edge, work.edge);
@@ -120,12 +120,13 @@ std::string fitting_waits_for(const EdgeWork& work, const Job& job) {
         }
     }
     if (before == nullptr) {
-        return "";
+        return {};
     }
     const bool panels = carries_panels(before->edge.kind) && !carries_panels(work.edge.kind);
-    return "Finish " + named(before->edge) + " first: " +
-           (panels ? "the panels lie on it, and " + named(work.edge) + " goes over the panels."
-                   : named(work.edge) + " goes over it.");
+    return panels
+               ? say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
+                     named(before->edge), named(work.edge))
+               : say("Finish {1} first: {2} goes over it.", named(before->edge), named(work.edge));
 }
 
 std::vector<EdgeNext> whats_next(const Job& job, const Plan& plan, const Procedures& procedures,

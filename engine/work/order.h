@@ -23,13 +23,13 @@ int turn_of(EdgeKind kind);
 /// edge waits for the ones that its ends say it covers: a ridge that ends at a hip for the hips.
 /// Which edge touches which is not recorded, so it counts all of that kind. Empty when nothing is
 /// in the way. Readings and cuts never wait for it.
-std::string fitting_waits_for(const EdgeWork& work, const Job& job);
+Text fitting_waits_for(const EdgeWork& work, const Job& job);
 
 struct EdgeNext {
     std::string edge;
     EdgeStatus status = EdgeStatus::no_reading;
-    std::string what;       ///< one sentence: the next reading, cut or step
-    std::string waits_for;  ///< empty, or what goes on before it, or what the step itself waits for
+    Text what;       ///< one sentence: the next reading, cut or step
+    Text waits_for;  ///< empty, or what goes on before it, or what the step itself waits for
 };
 
 /// What comes next on every edge that is not finished, those that can be worked on first, each part

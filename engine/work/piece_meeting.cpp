@@ -51,20 +51,19 @@ Result<Neighbour> neighbour_of(const MeetingOf& of, const Card& card, Side side)
         return Neighbour{card.edge, card.piece + (work == EndWork::underlap ? 1 : -1)};
     }
     if (!is_corner(work) || card.role != TrimRole::main) {
-        return Problem{"This end meets no other piece.", "Compare it finished."};
+        return Problem{say("This end meets no other piece."), say("Compare it finished.")};
     }
     const std::string id = of.outline == nullptr ? "" : next_edge(*of.outline, card.edge, side);
     const EdgeWork* const other = of.job.find(id);
     if (other == nullptr || other->edge.kind != card.kind) {
-        return Problem{"Which edge comes round this corner is not recorded.",
-                       "Add the edges in walking order, the building on the left."};
+        return Problem{say("Which edge comes round this corner is not recorded."),
+                       say("Add the edges in walking order, the building on the left.")};
     }
     const int piece =
         end_piece(of.plan, other->edge, side == Side::right ? Side::left : Side::right);
     if (piece == 0) {
-        return Problem{"The neighbour " + std::string(spoken(other->edge.kind)) + " " + id +
-                           " is not read yet.",
-                       "Read it first."};
+        return Problem{say("The neighbour {1} {2} is not read yet.", spoken(other->edge.kind), id),
+                       say("Read it first.")};
     }
     return Neighbour{id, piece};
 }
@@ -189,8 +188,8 @@ Result<ShownMeeting> piece_meeting(const MeetingOf& of, const Card& card, Side s
     std::vector<Facet> at_right = shown(met(pair.right, Side::left, reach), pair.right_at);
     meeting.own = own_is_left ? at_left : at_right;
     meeting.other = own_is_left ? at_right : at_left;
-    meeting.other_name = "piece " + std::to_string(neighbour->piece) + " of " +
-                         std::string(spoken(other_edge.kind)) + " " + other_edge.id;
+    meeting.other_name =
+        say("piece {1} of {2} {3}", neighbour->piece, spoken(other_edge.kind), other_edge.id);
     return meeting;
 }
 

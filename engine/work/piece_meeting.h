@@ -22,7 +22,7 @@ struct MeetingOf {
 struct ShownMeeting {
     std::vector<Facet> own, other;
     std::vector<FoldFault> faults;
-    std::string other_name;  ///< "piece 2 of eave A"
+    Text other_name;  ///< "piece 2 of eave A"
 };
 
 /// The card's end with what it meets, to `reach` from it. Problem: why there is nothing to show: it

@@ -158,8 +158,8 @@ std::vector<EndStep> end_steps(const Card& card, Side side, const TabFolds& fold
 Result<Section> section_of(const Card& card, const Sections& sections) {
     const Section* found = sections.find(card.trim);
     if (found == nullptr) {
-        return Problem{"No cross-section is drawn for " + quoted(card.trim) + ".",
-                       "Add its legs to the sections of the catalogue."};
+        return Problem{say("No cross-section is drawn for {1}.", quoted(card.trim)),
+                       say("Add its legs to the sections of the catalogue.")};
     }
     Section section = *found;
     for (SectionLeg& leg : section.legs) {

@@ -6,64 +6,63 @@
 namespace hemline {
 namespace {
 
-/// "it lets water in" from "It lets water in."
-std::string as_clause(std::string why) {
-    const bool acronym = why.size() > 1 && why[1] >= 'A' && why[1] <= 'Z';
-    if (!why.empty() && why[0] >= 'A' && why[0] <= 'Z' && !acronym) {
-        why[0] = static_cast<char>(why[0] - 'A' + 'a');
-    }
-    while (!why.empty() && why.back() == '.') {
-        why.pop_back();
-    }
-    return why;
+struct Missed {
+    std::string value, limit;
+    Text why;
+};
+
+/// Printed on the mark the two may read the same: then it says that it is less than a mark.
+Text under_least(const Missed& missed) {
+    return missed.value == missed.limit
+               ? say("A little off {1} is under the least, {2}. {3}", missed.value, missed.limit,
+                     missed.why)
+               : say("{1} is under the least, {2}. {3}", missed.value, missed.limit, missed.why);
 }
 
-std::string sentence(const std::string& value, std::string_view misses, const std::string& limit,
-                     const StepRule& rule) {
-    // Printed on the mark the two may read the same: then say that it is less than a mark.
-    const std::string said = value == limit ? "A little off " + value : value;
-    return said + " " + std::string(misses) + " " + limit + ": " + as_clause(rule.why) + ".";
+Text over_most(const Missed& missed) {
+    return missed.value == missed.limit
+               ? say("A little off {1} is over the most, {2}. {3}", missed.value, missed.limit,
+                     missed.why)
+               : say("{1} is over the most, {2}. {3}", missed.value, missed.limit, missed.why);
 }
 
-constexpr std::string_view under = "is under the least,";
-constexpr std::string_view over = "is over the most,";
-
-std::string length_outside(const Step& step, Length length) {
+Text length_outside(const Step& step, Length length) {
     // In inches half a mark finer than the job's: a check is about the little that is missing.
     const Marks marks = step.marks == Marks::millimetre ? step.marks : Marks::thirty_second;
     const auto print = [&](Length l) { return print_length(l, marks); };
+    const Text why = say(step.rule->why);
     if (step.length_least && length < *step.length_least) {
-        return sentence(print(length), under, print(*step.length_least), *step.rule);
+        return under_least({print(length), print(*step.length_least), why});
     }
     if (step.length_most && length > *step.length_most) {
-        return sentence(print(length), over, print(*step.length_most), *step.rule);
+        return over_most({print(length), print(*step.length_most), why});
     }
-    return "";
+    return {};
 }
 
-std::string count_outside(const Step& step, std::int64_t count) {
+Text count_outside(const Step& step, std::int64_t count) {
+    const Text why = say(step.rule->why);
     if (step.count_least && count < *step.count_least) {
-        return sentence(std::to_string(count), under, std::to_string(*step.count_least),
-                        *step.rule);
+        return under_least({std::to_string(count), std::to_string(*step.count_least), why});
     }
     if (step.count_most && count > *step.count_most) {
-        return sentence(std::to_string(count), over, std::to_string(*step.count_most), *step.rule);
+        return over_most({std::to_string(count), std::to_string(*step.count_most), why});
     }
-    return "";
+    return {};
 }
 
 }  // namespace
 
-std::string outside_practice(const Step& step, const Answer& answer) {
+Text outside_practice(const Step& step, const Answer& answer) {
     switch (step.rule->asks) {
         case Asks::length:
             return answer.kind == AnswerKind::length ? length_outside(step, answer.length)
-                                                     : "No length was given: measure it.";
+                                                     : say("No length was given: measure it.");
         case Asks::count:
             return answer.kind == AnswerKind::count ? count_outside(step, answer.count)
-                                                    : "No number was given: count them.";
+                                                    : say("No number was given: count them.");
         default:
-            return "";
+            return {};
     }
 }
 

@@ -46,8 +46,8 @@ std::string tenths(double value) {
     return std::to_string(count / 10) + "." + std::to_string(count % 10);
 }
 
-std::optional<std::string> number_for(std::string_view word, const Ground& ground, const Run& run,
-                                      int piece) {
+std::optional<Text> number_for(std::string_view word, const Ground& ground, const Run& run,
+                               int piece) {
     const Marks marks = marks_of(ground.practice);
     const PlannedPiece* planned = find_piece(run, piece);
     const Trim* trim = ground.catalogue.find(run.trim);
@@ -68,9 +68,9 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
     }
     if (word == "fold" || word == "toward") {
         const auto fold = fold_at(ground.work.edge);
-        return !fold            ? std::optional<std::string>("its angle, once the pitch is taken")
-               : word == "fold" ? std::optional(tenths(fold->included_degrees) + "°")
-                                : std::optional(std::string(word_of(fold->toward)));
+        return !fold            ? say("its angle, once the pitch is taken")
+               : word == "fold" ? Text(tenths(fold->included_degrees) + "°")
+                                : spoken(fold->toward);
     }
     if (word == "closures") {
         return std::to_string(closures_on(ground).count);
@@ -79,7 +79,7 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
         return print_length(closures_on(ground).each, marks);
     }
     if (word == "trim") {
-        return trim != nullptr ? trim->name : run.trim;
+        return trim != nullptr ? say(trim->name) : Text(run.trim);
     }
     if (word == "reason" && ground.work.sent_back) {
         return ground.work.sent_back->reason;
@@ -97,6 +97,18 @@ std::optional<std::string> number_for(std::string_view word, const Ground& groun
         return std::to_string(screws_planned_on(run, piece, ground));
     }
     return {};
+}
+
+/// The rule's action with the values that it names.
+Text action_of(const StepRule& rule, int piece, const Ground& ground, const Run& run) {
+    Text action = say(rule.action);
+    for (const std::string& word : words_in_braces(rule.action)) {
+        if (const std::optional<Text> value = number_for(word, ground, run, piece)) {
+            action.names.push_back(word);
+            action.values.push_back(*value);
+        }
+    }
+    return action;
 }
 
 bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool after_cut) {
@@ -126,8 +138,7 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
     step.rule = &rule;
     step.piece = piece;
     step.marks = marks_of(ground.practice);
-    step.action = fill_in(
-        rule.action, [&](std::string_view word) { return number_for(word, ground, run, piece); });
+    step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
         step.length_least = length_limit(rule.least, ground.practice);
         step.length_most = length_limit(rule.most, ground.practice);
@@ -143,15 +154,15 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
         case Asks::cut:
             step.done = find_cut(ground.work, role, piece) != nullptr;
             step.waits_for =
-                step.done ? "" : cut_waits_for(ground.work, run, piece, ground.practice);
+                step.done ? Text() : cut_waits_for(ground.work, run, piece, ground.practice);
             break;
         case Asks::remainder:
             step.done = remainder_missing(ground.work, run).empty();
             // Once the neighbour is fastened the reading itself is what comes next: nothing to wait
             // for.
             step.waits_for = step.done || is_fastened(ground.work, piece - 1)
-                                 ? ""
-                                 : "Fasten piece " + std::to_string(piece - 1) + " first.";
+                                 ? Text()
+                                 : say("Fasten piece {1} first.", piece - 1);
             break;
         case Asks::tick:
             step.done = ground.work.finished.has_value();
@@ -159,7 +170,7 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
         default:
             step.done = is_recorded(rule, piece, ground, after_cut);
             if (after_cut && !step.done && find_cut(ground.work, role, piece) == nullptr) {
-                step.waits_for = "Cut piece " + std::to_string(piece) + " first.";
+                step.waits_for = say("Cut piece {1} first.", piece);
             }
     }
     if (const auto* apart = made_apart(rule, piece, ground.work)) {
@@ -251,7 +262,7 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
     });
     for (Step& step : steps) {
         if (step.rule->asks == Asks::tick && !step.done && !all_done) {
-            step.waits_for = "Finish the steps before it first.";
+            step.waits_for = say("Finish the steps before it first.");
         }
     }
     return steps;

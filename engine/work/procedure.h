@@ -42,12 +42,12 @@ Result<std::vector<StepRule>> read_procedure(std::string_view csv);
 struct Step {
     const StepRule* rule = nullptr;
     int piece = 0;  ///< 0: of the edge
-    std::string action;
+    Text action;
     std::optional<Length> length_least, length_most;
     std::optional<std::int64_t> count_least, count_most;
     Marks marks = Marks::sixteenth;  ///< what the job's lengths are printed on
     bool done = false;
-    std::string waits_for;  ///< empty, or what must be there first
+    Text waits_for;  ///< empty, or what must be there first
 };
 
 /// All steps of the edge in order, for the run as planned now. Empty while nothing is planned.
@@ -58,7 +58,7 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
 std::optional<std::size_t> next_step(const std::vector<Step>& steps);
 
 /// Empty when the answer is within practice, else one sentence: which value, which limit, and why.
-std::string outside_practice(const Step& step, const Answer& answer);
+Text outside_practice(const Step& step, const Answer& answer);
 
 /// Where an edge stands, for the list and the roof.
 enum class EdgeStatus {
@@ -75,7 +75,7 @@ enum class EdgeStatus {
 };
 EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
                      const Practice& practice);
-std::string_view spoken(EdgeStatus status);
+Text spoken(EdgeStatus status);
 
 /// The next cut of the whole job: edge, role, piece; none when nothing can be cut now.
 struct NextCut {

@@ -85,18 +85,13 @@ std::optional<Problem> bad_action(const Cell& cell, Each each) {
     if (words_in(cell.text) > words_most) {
         return problem_at(cell, "the action has more than twelve words.", "Make two steps of it.");
     }
-    std::string unknown;
-    fill_in(cell.text, [&](std::string_view word) -> std::optional<std::string> {
+    for (const std::string& word : words_in_braces(cell.text)) {
         if (!holds(edge_words, word) && !(is_of_pieces(each) && holds(piece_words, word))) {
-            unknown = word;
+            return problem_at(cell, "this step knows no number {" + word + "}.",
+                              "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}, "
+                              "{closures}, {closure}, {fold}, {toward}, {reason}; "
+                              "with pieces also {piece}, {neighbour}, {cut}, {screws}.");
         }
-        return {};
-    });
-    if (!unknown.empty()) {
-        return problem_at(cell, "this step knows no number {" + unknown + "}.",
-                          "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}, {closures}, "
-                          "{closure}, {fold}, {toward}, {reason}; "
-                          "with pieces also {piece}, {neighbour}, {cut}, {screws}.");
     }
     return {};
 }

@@ -87,6 +87,19 @@ std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCoun
     return whole ? std::optional<std::int64_t>(std::stoll(std::string(word))) : std::nullopt;
 }
 
+std::vector<std::string> words_in_braces(std::string_view text) {
+    std::vector<std::string> words;
+    for (std::size_t open = text.find('{'); open != text.npos; open = text.find('{', open)) {
+        const std::size_t close = text.find('}', open);
+        if (close == text.npos) {
+            break;
+        }
+        words.emplace_back(text.substr(open + 1, close - open - 1));
+        open = close;
+    }
+    return words;
+}
+
 Marks marks_of(const Practice& practice) {
     const Length grid = practice.cut_grid;
     if (grid.nm() % millimetres(1).nm() == 0) {

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/measure/length_text.h"
 #include "engine/trim/practice.h"
@@ -36,24 +37,7 @@ std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCoun
 /// The marks lengths are printed on: those of the grid that cuts lie on.
 Marks marks_of(const Practice& practice);
 
-/// The text with each {word} replaced by value_of(word). Braces that do not pair are left as they
-/// are; so is a word without a value.
-template <class ValueOf>
-std::string fill_in(std::string_view text, ValueOf value_of) {
-    std::string filled;
-    while (!text.empty()) {
-        const std::size_t open = text.find('{');
-        const std::size_t close = open == text.npos ? open : text.find('}', open);
-        if (close == text.npos) {
-            break;
-        }
-        const std::string_view word = text.substr(open + 1, close - open - 1);
-        const std::optional<std::string> value = value_of(word);
-        filled += text.substr(0, open);
-        filled += value ? *value : "{" + std::string(word) + "}";
-        text.remove_prefix(close + 1);
-    }
-    return filled + std::string(text);
-}
+/// Every word that stands in braces: "cut" of "Cut {cut}". Braces that do not pair hold none.
+std::vector<std::string> words_in_braces(std::string_view text);
 
 }  // namespace hemline

@@ -27,27 +27,27 @@ const RecordedReading* find_remainder(const EdgeWork& work) {
 
 }  // namespace
 
-std::string reading_missing(const EdgeWork& work, const Practice& practice) {
+Text reading_missing(const EdgeWork& work, const Practice& practice) {
     if (!work.undecided.empty()) {
         return Conflict{work.undecided.front(), {}, false}.what();
     }
     if (!has_run(work.edge.kind)) {
-        return "";
+        return {};
     }
-    const std::string edge = "edge " + work.edge.id;
+    const std::string& edge = work.edge.id;
     switch (work.verdict(practice).agreement) {
         case Agreement::none:
-            return "Read the length of " + edge + " twice.";
+            return say("Read the length of edge {1} twice.", edge);
         case Agreement::once:
-            return "Read the length of " + edge + " a second time.";
+            return say("Read the length of edge {1} a second time.", edge);
         case Agreement::third:
-            return "Read the length of " + edge + " a third time.";
+            return say("Read the length of edge {1} a third time.", edge);
         case Agreement::disagree:
-            return "Read the length of " + edge + " again: no two readings agree.";
+            return say("Read the length of edge {1} again: no two readings agree.", edge);
         case Agreement::agree:
             break;
     }
-    return work.edge.pitch ? "" : "Take the pitch of " + edge + " first.";
+    return work.edge.pitch ? Text() : say("Take the pitch of edge {1} first.", edge);
 }
 
 Side foot_of(const EdgeWork& work) {
@@ -85,44 +85,42 @@ bool stands(const DoneStep& done, const CutPiece* cut) {
 
 bool is_fastened(const EdgeWork& work, int piece) { return find_fastening(work, piece) != nullptr; }
 
-std::string remainder_missing(const EdgeWork& work, const Run& run) {
+Text remainder_missing(const EdgeWork& work, const Run& run) {
     const int neighbour = run.pieces[run.pieces.size() - 2].number;
-    const std::string name = "piece " + std::to_string(neighbour);
     const DoneStep* fastened = find_fastening(work, neighbour);
     if (fastened == nullptr) {
-        return "Fix " + name + ", then measure from its end to the end of the edge.";
+        return say("Fix piece {1}, then measure from its end to the end of the edge.", neighbour);
     }
     const RecordedReading* reading = find_remainder(work);
     if (reading == nullptr) {
-        return "Measure from the end of " + name + " to the end of the edge.";
+        return say("Measure from the end of piece {1} to the end of the edge.", neighbour);
     }
     // The neighbour was fastened anew after the reading: it may lie elsewhere now.
     if (reading->when < fastened->when) {
-        return "Measure again from the end of " + name + " to the end of the edge.";
+        return say("Measure again from the end of piece {1} to the end of the edge.", neighbour);
     }
-    return "";
+    return {};
 }
 
-std::string cut_waits_for(const EdgeWork& work, const Run& run, int piece,
-                          const Practice& practice) {
+Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Practice& practice) {
     const PlannedPiece* planned = find_piece(run, piece);
     if (planned == nullptr || planned->is_cut) {
-        return "";
+        return {};
     }
-    if (std::string missing = reading_missing(work, practice); !missing.empty()) {
+    if (Text missing = reading_missing(work, practice); !missing.empty()) {
         return missing;
     }
     for (const PlannedPiece& earlier : run.pieces) {
         if (earlier.number < piece && !earlier.is_cut) {
-            return "Cut piece " + std::to_string(earlier.number) + " first.";
+            return say("Cut piece {1} first.", earlier.number);
         }
     }
     if (needs_remainder(run, piece)) {
-        if (std::string missing = remainder_missing(work, run); !missing.empty()) {
+        if (Text missing = remainder_missing(work, run); !missing.empty()) {
             return missing;
         }
     }
-    return planned->source ? "" : "No stick is long enough for this piece: add stock.";
+    return planned->source ? Text() : say("No stick is long enough for this piece: add stock.");
 }
 
 }  // namespace hemline

@@ -26,7 +26,7 @@ bool lies_mirrored(const EdgeWork& work);
 /// What must be read before anything is cut on the edge: an agreed length, the pitch, and a pick
 /// between what two tablets wrote apart. One
 /// sentence that says what to do; empty when all is there.
-std::string reading_missing(const EdgeWork& work, const Practice& practice);
+Text reading_missing(const EdgeWork& work, const Practice& practice);
 
 /// True when the last piece of the main run is cut to what is left beside its fixed neighbour.
 bool needs_remainder(const Run& run, int piece);
@@ -44,11 +44,10 @@ bool is_fastened(const EdgeWork& work, int piece);
 
 /// Why the remainder of the run's last piece is not known: its neighbour is not fastened, there is
 /// no reading, or the reading is older than the fastening. Empty when it stands.
-std::string remainder_missing(const EdgeWork& work, const Run& run);
+Text remainder_missing(const EdgeWork& work, const Run& run);
 
 /// Why the piece cannot be cut yet, with the mend. Empty when it can, and when it is cut already.
-std::string cut_waits_for(const EdgeWork& work, const Run& run, int piece,
-                          const Practice& practice);
+Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Practice& practice);
 
 /// The piece of that number; nullptr when the run has none.
 const PlannedPiece* find_piece(const Run& run, int piece);

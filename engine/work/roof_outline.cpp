@@ -30,15 +30,15 @@ std::size_t full_circle(std::span<const WalkedEdge> edges, Tape tape) {
 }
 
 /// "left end" of its row's words.
-std::string end_words(const std::string& field) {
-    return (field.find("left") != std::string::npos ? "left" : "right") + std::string(" end");
+Text end_words(const std::string& field) {
+    return end_spoken(field.find("left") != std::string::npos ? Side::left : Side::right);
 }
 
-std::string corner_words(std::int64_t udeg) {
+Text corner_words(std::int64_t udeg) {
     if (udeg == 90'000'000) {
-        return "an outside corner";
+        return say("an outside corner");
     }
-    return udeg == 270'000'000 ? "an inside corner" : print_degrees(udeg) + " inside";
+    return udeg == 270'000'000 ? say("an inside corner") : say("{1} inside", print_degrees(udeg));
 }
 
 }  // namespace
@@ -65,43 +65,43 @@ std::optional<RoofOutline> outline_of(const Job& job) {
     return roof;
 }
 
-std::string state_words(const Outline& outline, Marks marks) {
+Text state_words(const Outline& outline, Marks marks) {
     if (!outline.turn_left_udeg) {
         return outline.state == OutlineState::misses
-                   ? "Two edges say different things of one corner."
-                   : "A corner is not known yet.";
+                   ? say("Two edges say different things of one corner.")
+                   : say("A corner is not known yet.");
     }
     if (*outline.turn_left_udeg != 0 && outline.state == OutlineState::misses) {
-        return "These sides do not come full circle: their corners turn by " +
-               print_degrees(360'000'000 - *outline.turn_left_udeg) +
-               ", not 360°. A side is not on this job, or a corner is not as said.";
+        return say(
+            "These sides do not come full circle: their corners turn by {1}, not 360°. A "
+            "side is not on this job, or a corner is not as said.",
+            print_degrees(360'000'000 - *outline.turn_left_udeg));
     }
+    const std::string miss = print_length(outline.miss, marks);
+    const std::string allowed = print_length(outline.allowed, marks);
     switch (outline.state) {
         case OutlineState::closes:
-            return "The roof closes: " + print_length(outline.miss, marks) +
-                   " off, and the tapes allow " + print_length(outline.allowed, marks) + ".";
+            return say("The roof closes: {1} off, and the tapes allow {2}.", miss, allowed);
         case OutlineState::open:
-            return "Not all is read yet. What is read agrees.";
+            return say("Not all is read yet. What is read agrees.");
         case OutlineState::misses:
             break;
     }
-    return "The roof fails to close by " + print_length(outline.miss, marks) +
-           "; the tapes allow " + print_length(outline.allowed, marks) + ".";
+    return say("The roof fails to close by {1}; the tapes allow {2}.", miss, allowed);
 }
 
-std::string suspect_words(const Suspect& suspect, Marks marks) {
-    const std::string why = " (" + std::string(spoken(suspect.kind)) + ")";
+Text suspect_words(const Suspect& suspect, Marks marks) {
+    const Text why = spoken(suspect.kind);
     if (!suspect.corner_from) {
-        return suspect.edge + ": " + print_length(suspect.to, marks) + ", not " +
-               print_length(suspect.from, marks) + why;
+        return say("{1}: {2}, not {3} ({4})", suspect.edge, print_length(suspect.to, marks),
+                   print_length(suspect.from, marks), why);
     }
-    std::string words = suspect.edge + ", " + end_words(suspect.field) + ": " +
-                        corner_words(*suspect.corner_to) + ", not " +
-                        corner_words(*suspect.corner_from) + why;
-    if (!suspect.also_edge.empty()) {
-        words += ", and " + suspect.also_edge + "'s " + end_words(suspect.also_field);
-    }
-    return words;
+    const Text end = end_words(suspect.field);
+    const Text from = corner_words(*suspect.corner_from), to = corner_words(*suspect.corner_to);
+    return suspect.also_edge.empty()
+               ? say("{1}, {2}: {3}, not {4} ({5})", suspect.edge, end, to, from, why)
+               : say("{1}, {2}: {3}, not {4} ({5}), and {6}'s {7}", suspect.edge, end, to, from,
+                     why, suspect.also_edge, end_words(suspect.also_field));
 }
 
 }  // namespace hemline

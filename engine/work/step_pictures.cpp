@@ -71,8 +71,8 @@ struct Maker {
         return folded_end(card, work.edge, flat, metal.side, step_of(fold));
     }
     [[nodiscard]] std::vector<Facet> folded(FoldStep fold) const { return folded(pattern, fold); }
-    [[nodiscard]] std::string cut_words() const;
-    [[nodiscard]] std::string flat_words(const Tab& tab) const;
+    [[nodiscard]] Text cut_words() const;
+    [[nodiscard]] Text flat_words(const Tab& tab) const;
     [[nodiscard]] StepPicture done() const;
     [[nodiscard]] Result<StepPictures> cut() const;
     [[nodiscard]] Result<StepPictures> tabs() const;
@@ -81,32 +81,34 @@ struct Maker {
 };
 
 /// "Cut to 8 ft 1 15/16 in: face cut at 7 ft 10 1/4 in.", as the tape shows it.
-std::string Maker::cut_words() const {
-    std::string words;
+Text Maker::cut_words() const {
+    std::vector<Text> cuts;
     for (const Mark& mark : card.marks) {
         const bool is_cut = mark.kind == MarkKind::flange_cut || mark.kind == MarkKind::face_cut ||
                             mark.kind == MarkKind::flange_mitre || mark.kind == MarkKind::hem_notch;
         if (mark.toward == metal.side && is_cut) {
-            words += (words.empty() ? ": " : ", ") + std::string(spoken(mark.kind)) + " at " +
-                     print(mark.at);
+            cuts.push_back(say("{1} at {2}", spoken(mark.kind), print(mark.at)));
         }
     }
-    return "Cut to " + print(card.cut) + words + ".";
+    return cuts.empty() ? say("Cut to {1}.", print(card.cut))
+                        : say("Cut to {1}: {2}.", print(card.cut), joined(cuts, ", "));
 }
 
-std::string Maker::flat_words(const Tab& tab) const {
-    return "The tab of " + print(tab.length) + " is still flat.";
+Text Maker::flat_words(const Tab& tab) const {
+    return say("The tab of {1} is still flat.", print(tab.length));
 }
 
 /// The end as it is in the end: folded, or put together with what it meets.
 StepPicture Maker::done() const {
     if (const auto tab = tab_at(pattern, metal.side)) {
-        return {"The tab is folded " + tenths(tab->degrees) + ".", folded(FoldStep::finished), {}};
+        return {
+            say("The tab is folded {1}.", tenths(tab->degrees)), folded(FoldStep::finished), {}};
     }
     const auto meeting = piece_meeting(of, card, metal.side, reach_of(card, metal.side));
-    return meeting ? StepPicture{"Put together with " + meeting->other_name + ".", meeting->own,
-                                 meeting->other}
-                   : StepPicture{"The end stays as it was cut.", folded(FoldStep::finished), {}};
+    return meeting
+               ? StepPicture{say("Put together with {1}.", meeting->other_name), meeting->own,
+                             meeting->other}
+               : StepPicture{say("The end stays as it was cut."), folded(FoldStep::finished), {}};
 }
 
 Result<StepPictures> Maker::cut() const {
@@ -122,11 +124,12 @@ Result<StepPictures> Maker::cut() const {
     const auto tab = tab_at(pattern, metal.side);
     StepPictures pictures;
     pictures.before_during_done = {
-        StepPicture{"The metal, " + print(card.stick_length) + " long.",
+        StepPicture{say("The metal, {1} long.", print(card.stick_length)),
                     folded(*plain, FoldStep::as_cut),
                     {}},
-        StepPicture{
-            cut_words() + (tab ? " " + flat_words(*tab) : ""), folded(FoldStep::as_cut), {}},
+        StepPicture{joined({cut_words(), tab ? flat_words(*tab) : Text()}, " "),
+                    folded(FoldStep::as_cut),
+                    {}},
         done()};
     return pictures;
 }
@@ -139,20 +142,22 @@ Result<StepPictures> Maker::tabs() const {
     StepPictures pictures;
     pictures.before_during_done = {
         StepPicture{flat_words(*tab), folded(FoldStep::as_cut), {}},
-        StepPicture{"Half way: " + tenths(tab->degrees / 2) + ".", folded(FoldStep::tabs_half), {}},
+        StepPicture{
+            say("Half way: {1}.", tenths(tab->degrees / 2)), folded(FoldStep::tabs_half), {}},
         done()};
     return pictures;
 }
 
 StepPictures Maker::bend() const {
     const auto angle = fold_at(work.edge);
-    const std::string done = angle ? "Bent " + tenths(angle->bend_degrees) + ": the gauge shows " +
-                                         tenths(angle->included_degrees) + "."
-                                   : "Bent by the roof.";
+    const Text done = angle ? say("Bent {1}: the gauge shows {2}.", tenths(angle->bend_degrees),
+                                  tenths(angle->included_degrees))
+                            : say("Bent by the roof.");
     StepPictures pictures;
     pictures.before_during_done = {
-        StepPicture{"A flat strip.", folded(FoldStep::flat), {}},
-        StepPicture{"Half bent.", folded_end(card, work.edge, pattern, metal.side, {half, 0}), {}},
+        StepPicture{say("A flat strip."), folded(FoldStep::flat), {}},
+        StepPicture{
+            say("Half bent."), folded_end(card, work.edge, pattern, metal.side, {half, 0}), {}},
         StepPicture{done, folded(FoldStep::as_cut), {}}};
     return pictures;
 }
@@ -173,12 +178,11 @@ Result<StepPictures> Maker::lap() const {
     const std::string lap = run == nullptr ? "" : print(run->lap);
     StepPictures pictures;
     pictures.before_during_done = {
-        StepPicture{"The lap line is " + lap + " from the end of " + meeting->other_name + ".",
+        StepPicture{say("The lap line is {1} from the end of {2}.", lap, meeting->other_name),
                     {},
                     meeting->other},
-        StepPicture{"Piece " + std::to_string(card.piece) + " comes over it.", coming,
-                    meeting->other},
-        StepPicture{"They lap by " + lap + ".", meeting->own, meeting->other}};
+        StepPicture{say("Piece {1} comes over it.", card.piece), coming, meeting->other},
+        StepPicture{say("They lap by {1}.", lap), meeting->own, meeting->other}};
     return pictures;
 }
 
@@ -212,7 +216,7 @@ Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const 
                                    Marks marks) {
     const StepMetal metal = metal_of(step, work, of.plan);
     if (metal.shows == Shows::nothing) {
-        return Problem{"This step folds no metal.", "Do it as it says."};
+        return Problem{say("This step folds no metal."), say("Do it as it says.")};
     }
     const Result<Card> card =
         make_card(of.job, of.plan, of.catalogue, work.edge.id, metal.role, metal.piece);
@@ -229,7 +233,8 @@ Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const 
     }
     const bool is_plain = end_steps(*card, maker.metal.side, {}).empty();
     if (is_plain && (metal.shows == Shows::cut || metal.shows == Shows::tabs)) {
-        return Problem{"This end is cut square, with nothing to fold.", "Cut it as it says."};
+        return Problem{say("This end is cut square, with nothing to fold."),
+                       say("Cut it as it says.")};
     }
     const Result<StepPictures> made = metal.shows == Shows::cut    ? maker.cut()
                                       : metal.shows == Shows::lap  ? maker.lap()

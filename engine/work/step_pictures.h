@@ -29,7 +29,7 @@ struct StepMetal {
 StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan);
 
 struct StepPicture {
-    std::string says;  ///< one sentence, with its numbers
+    Text says;  ///< one sentence, with its numbers
     std::vector<Facet> own, other;
 };
 struct StepPictures {

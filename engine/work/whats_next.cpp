@@ -54,30 +54,30 @@ EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
     return work.cut.empty() ? EdgeStatus::ready : EdgeStatus::cutting;
 }
 
-std::string_view spoken(EdgeStatus status) {
+Text spoken(EdgeStatus status) {
     switch (status) {
         case EdgeStatus::no_reading:
-            return "measure";
+            return say("measure");
         case EdgeStatus::one_reading:
-            return "needs a second reading";
+            return say("needs a second reading");
         case EdgeStatus::readings_disagree:
-            return "readings disagree";
+            return say("readings disagree");
         case EdgeStatus::pitch_missing:
-            return "take the pitch";
+            return say("take the pitch");
         case EdgeStatus::ready:
-            return "ready to cut";
+            return say("ready to cut");
         case EdgeStatus::cutting:
-            return "cutting";
+            return say("cutting");
         case EdgeStatus::fitting:
-            return "fitting";
+            return say("fitting");
         case EdgeStatus::to_tick:
-            return "foreman's tick";
+            return say("foreman's tick");
         case EdgeStatus::undecided:
-            return "made apart: pick one";
+            return say("made apart: pick one");
         case EdgeStatus::finished:
             break;
     }
-    return "finished";
+    return say("finished");
 }
 
 std::optional<NextCut> next_cut(const Job& job, const Plan& plan) {

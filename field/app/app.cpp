@@ -30,6 +30,7 @@ App::App(Assets assets, AppOptions options)
     if (!options_.screen.people.empty()) {
         held_by(options_.screen.people.back());
     }
+    state_.language = options_.screen.spanish ? Language::spanish : Language::english;
     state_.promised = options_.promised;
     const Platform& platform = options_.platform;
     state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
@@ -44,6 +45,7 @@ void App::draw(Ui& ui) {
     hear_search();
     hear_crew();
     ui.set_hand(state_.hand);
+    ui.set_phrases(state_.language == Language::spanish ? assets_.spanish : english_);
     Wish wish = draw_place(ui, state_, drafts_);
     if (ui.tapped() == go_on_elsewhere) {
         wish = {};
@@ -75,6 +77,11 @@ void App::act(const Wish& wish) {
     if (wish.toggle_hand) {
         options_.screen.left_hand = !options_.screen.left_hand;
         state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
+        keep_screen();
+    }
+    if (wish.toggle_language) {
+        options_.screen.spanish = !options_.screen.spanish;
+        state_.language = options_.screen.spanish ? Language::spanish : Language::english;
         keep_screen();
     }
     if (wish.put_off_scale || wish.scale_by) {
@@ -137,7 +144,7 @@ void App::after(const Fact& fact) {
 
 void App::go(Where where) {
     state_.where = std::move(where);
-    state_.notice.clear();
+    state_.notice = {};
     const bool naming_job = drafts_.naming_job;
     drafts_ = {};
     drafts_.naming_job = naming_job && state_.where.place == Place::person;
@@ -180,7 +187,7 @@ void App::keep_scale(const Wish& wish) {
 void App::keep_screen() {
     if (options_.keep_scale) {
         if (const std::optional<Problem> problem = options_.keep_scale(options_.screen)) {
-            state_.notice = problem->what + " " + problem->mend;
+            state_.notice = said(*problem);
         }
     }
 }
@@ -194,9 +201,7 @@ void App::list_jobs() {
     }
 }
 
-void App::add_notice(const std::string& words) {
-    state_.notice += (state_.notice.empty() || words.empty() ? "" : " ") + words;
-}
+void App::add_notice(const Text& words) { state_.notice = joined({state_.notice, words}, " "); }
 
 /// The job's record on this tablet, with the place unchanged. False: it cannot be had, and why is
 /// said.
@@ -207,7 +212,7 @@ bool App::open_journal(const std::filesystem::path& folder) {
     const auto opened =
         JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
     if (!opened) {
-        state_.notice = opened.problem().what + " " + opened.problem().mend;
+        state_.notice = said(opened.problem());
         if (state_.outside.there && !journals_in(folder).empty() && !look_into(folder).can_write) {
             state_.outside.stuck = folder;
         }
@@ -221,8 +226,8 @@ bool App::open_journal(const std::filesystem::path& folder) {
     backup_ = read_backup_note(journal_->record().folder);
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
-    state_.saved = state_.events.empty() ? "nothing to save yet"
-                                         : "saved " + clock_time(state_.events.back().when);
+    state_.saved = state_.events.empty() ? say("nothing to save yet")
+                                         : say("saved {1}", clock_time(state_.events.back().when));
     carry();
     return true;
 }
@@ -256,7 +261,7 @@ void App::start_job(const std::string& name) {
 void App::start_demo() {
     const Result<DemoRoof> demo = read_demo(assets_);
     if (!demo) {
-        state_.notice = demo.problem().what + " " + demo.problem().mend;
+        state_.notice = said(demo.problem());
         return;
     }
     bool kept = open_journal(new_job_folder(options_.jobs_folder, demo->name)) &&
@@ -272,7 +277,7 @@ void App::start_demo() {
 /// Shows the event at once; false when it is known already that it is not saved.
 bool App::append(const Fact& fact, const std::vector<EventId>& supersedes) {
     if (!journal_) {
-        state_.notice = "No job is open. Open or start one first.";
+        state_.notice = say("No job is open. Open or start one first.");
         return false;
     }
     const Result<Event> event =
@@ -285,7 +290,7 @@ bool App::append(const Fact& fact, const std::vector<EventId>& supersedes) {
     }
     under_way_.push_back({fact, state_.where, drafts_});
     state_.saving = Saving::under_way;
-    state_.saved = "saving";
+    state_.saved = say("saving");
     hear_saves();
     if (state_.saving == Saving::failed) {
         return false;
@@ -311,7 +316,7 @@ void App::hear_saves() {
     }
     if (!returned.empty() && under_way_.empty()) {
         state_.saving = Saving::saved;
-        state_.saved = "saved " + clock_time(journal_->record().events.back().when);
+        state_.saved = say("saved {1}", clock_time(journal_->record().events.back().when));
         state_.outside.stuck.reset();
         carry();
     }
@@ -325,8 +330,8 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
     drafts_ = from.drafts;
     compute();
     state_.saving = Saving::failed;
-    state_.saved = "not saved";
-    state_.notice = problem.what + " " + problem.mend;
+    state_.saved = say("not saved");
+    state_.notice = said(problem);
     if (state_.outside.there && !std::holds_alternative<JobStarted>(from.fact)) {
         state_.outside.stuck = journal_->record().folder;
     }
@@ -336,7 +341,7 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
         list_jobs();
     } else {
         for (const KeptFrom& later : under_way_) {
-            state_.notice += " Not saved either: " + describe(later.fact) + ".";
+            add_notice(say("Not saved either: {1}.", describe(later.fact)));
         }
     }
     under_way_.clear();

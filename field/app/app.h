@@ -103,7 +103,7 @@ class App {
     void after(const Fact& fact);
     void undo();
     void compute();
-    void add_notice(const std::string& words);
+    void add_notice(const Text& words);
     [[nodiscard]] std::uint64_t writer() const;
     void look_for_choices();
     void hear_search();
@@ -133,6 +133,7 @@ class App {
     void put_on_paper(Errand errand, bool a4);
     void note_backup_age();
 
+    Phrases english_;
     Assets assets_;      ///< as they were read
     Assets job_assets_;  ///< with the trims as the open job bends them
     AppOptions options_;
@@ -147,7 +148,7 @@ class App {
     struct Aside {
         Where where;
         Drafts drafts;
-        std::string notice;
+        Text notice;
     };
     std::optional<Aside> aside_;
     std::optional<BackupNote> backup_;

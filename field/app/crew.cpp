@@ -77,7 +77,7 @@ void Crew::start(CrewJob job, std::shared_ptr<Disk> disk, std::vector<Event> eve
         busy_ = true;
         thread_ = std::thread([this] { run(); });
     } else {
-        news_ = CrewNews{{}, 0, false, disk_problem("watched", job_->crew, errno)};
+        news_ = CrewNews{{}, 0, false, disk_problem(phrase("watched"), job_->crew, errno)};
     }
 }
 
@@ -149,8 +149,9 @@ bool Crew::carry() {
     Result<Carried> carried =
         fs::is_directory(job_->crew, error)
             ? folder_->carry(events_, job_->writer)
-            : Problem{"The crew folder " + shown(job_->crew) + " is not there.",
-                      "Plug it in or choose another; what is saved here goes out once it is back."};
+            : Problem{say("The crew folder {1} is not there.", shown(job_->crew)),
+                      say("Plug it in or choose another; what is saved here goes out once it is "
+                          "back.")};
     const std::scoped_lock hold(lock_);
     CrewNews news = news_.value_or(CrewNews{});
     const std::optional<Problem> now =

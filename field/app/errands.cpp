@@ -12,8 +12,6 @@ namespace hemline {
 
 namespace {
 
-std::string said(const Problem& problem) { return problem.what + " " + problem.mend; }
-
 Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end()); }
 
 /// What a file name cannot hold becomes "-".
@@ -62,7 +60,7 @@ void App::print_day(const Drafts& drafts) {
     if (options_.platform.print && drafts.day_ms) {
         const DaySpan day = day_around(*drafts.day_ms);
         options_.platform.print(day_page(day_sheet(state_.job, state_.events, day),
-                                         day_name({day.from_ms, 0}),
+                                         day_name({day.from_ms, 0}).english(),
                                          drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time));
     }
 }
@@ -73,7 +71,7 @@ bool App::give(const std::string& name, std::string_view kind, const Bytes& byte
         return false;
     }
     const std::optional<Problem> problem = options_.platform.give(name, kind, bytes);
-    state_.notice = problem ? said(*problem) : "Handed to the browser's downloads: " + name;
+    state_.notice = problem ? said(*problem) : say("Handed to the browser's downloads: {1}", name);
     return !problem;
 }
 
@@ -81,7 +79,7 @@ void App::put_on_paper(Errand errand, bool a4) {
     const Result<Card> card = card_in_hand(state_, state_.where);
     const EdgeWork* const work = edge_of(state_, state_.where.edge);
     if (!card || work == nullptr) {
-        state_.notice = card ? "That edge is not on this job." : said(card.problem());
+        state_.notice = card ? say("That edge is not on this job.") : said(card.problem());
         return;
     }
     const Marks marks = state_.marks;

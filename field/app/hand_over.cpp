@@ -16,11 +16,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string counted(std::size_t n, const char* one, const char* more) {
-    return std::to_string(n) + " " + (n == 1 ? one : more);
+Text events(std::size_t n) {
+    return say_count("{1} event", "{1} events", static_cast<std::int64_t>(n));
 }
-
-std::string said_of(const Problem& problem) { return problem.what + " " + problem.mend; }
 
 }  // namespace
 
@@ -52,11 +50,10 @@ void App::hear_crew() {
     Outside& outside = state_.outside;
     outside.crew_failed = news->problem.has_value();
     if (news->problem) {
-        outside.crew_said = said_of(*news->problem);
+        outside.crew_said = said(*news->problem);
     } else {
-        outside.crew_said = "Took in " + counted(news->taken_in.size(), "event", "events") +
-                            ", gave out " + std::to_string(news->given_out) + ", at " +
-                            clock_time({options_.wall_ms(), 0}) + ".";
+        outside.crew_said = say("Took in {1}, gave out {2}, at {3}.", events(news->taken_in.size()),
+                                news->given_out, clock_time({options_.wall_ms(), 0}));
     }
     if (!news->taken_in.empty()) {
         const Plan before = state_.plan;
@@ -81,20 +78,21 @@ void App::write_under_new_number() {
     const Result<std::uint64_t> number = new_writer(*options_.disk, folder, options_.device);
     if (!number) {
         state_.outside.crew_failed = true;
-        state_.outside.crew_said = said_of(number.problem());
+        state_.outside.crew_said = said(number.problem());
         return;
     }
     journal_.reset();
     if (open_journal(folder)) {
-        add_notice("This tablet was copied or put back from a backup: it writes on as device " +
-                   print_device(*number) + ".");
+        add_notice(
+            say("This tablet was copied or put back from a backup: it writes on as device {1}.",
+                print_device(*number)));
     }
 }
 
 void App::pick(EventId chosen) {
     const auto all = facts_to_pick(state_.events, chosen);
     if (!all) {
-        state_.notice = said_of(all.problem());
+        state_.notice = said(all.problem());
         return;
     }
     const Where here = state_.where;
@@ -108,7 +106,7 @@ void App::pick(EventId chosen) {
 
 void App::keep_folders() {
     if (const auto problem = options_.hand_over.keep(state_.outside.kept)) {
-        add_notice(said_of(*problem));
+        add_notice(said(*problem));
     }
 }
 
@@ -117,7 +115,7 @@ void App::look_outside() {
     Outside& outside = state_.outside;
     const Place place = state_.where.place;
     if (place != Place::hand_over) {
-        outside.done.clear();
+        outside.done = {};
         return;
     }
     outside.files =
@@ -164,7 +162,7 @@ void App::act_outside(const OutsideWish& wish) {
         case Deed::forget_crew:
             crew_.stop();
             state_.outside.kept.crew.reset();
-            state_.outside.crew_said.clear();
+            state_.outside.crew_said = {};
             go({Place::hand_over, {}});
             keep_folders();
             break;
@@ -187,7 +185,7 @@ void App::choose(Choosing choosing) {
     std::error_code error;
     outside.view = look_into(used && fs::is_directory(*used, error) ? *used : home);
     state_.where = {Place::folder, {}};
-    state_.notice.clear();
+    state_.notice = {};
 }
 
 void App::leave_folder() {
@@ -211,12 +209,12 @@ void App::use_folder(const fs::path& folder) {
     if (outside.choosing == Choosing::crew) {
         crew_.stop();
         outside.kept.crew = folder;
-        outside.crew_said.clear();
+        outside.crew_said = {};
     } else {
         outside.kept.hand_over = folder;
     }
     leave_folder();
-    state_.notice.clear();
+    state_.notice = {};
     keep_folders();
     carry();
 }
@@ -230,7 +228,7 @@ void App::go_on_in(const fs::path& folder) {
     }
     const Result<fs::path> there = options_.hand_over.go_on_in(*outside.stuck, folder);
     if (!there || !open_journal(*there)) {
-        state_.notice = there ? state_.notice : said_of(there.problem());
+        state_.notice = there ? state_.notice : said(there.problem());
         return;
     }
     outside.kept.jobs.push_back(*there);
@@ -238,8 +236,10 @@ void App::go_on_in(const fs::path& folder) {
     if (state_.where.place == Place::jobs) {  // it could not be opened where it was
         go({Place::roof, {}});
     }
-    state_.notice = "The job goes on in " + shown(*there) + ". What was saved before stands in " +
-                    "both. Keep again what is on the screen.";
+    state_.notice =
+        say("The job goes on in {1}. What was saved before stands in both. Keep again what is on "
+            "the screen.",
+            shown(*there));
     keep_folders();
 }
 
@@ -252,12 +252,11 @@ void App::put_into_file() {
         options_.hand_over.put_into_file(journal_->record().folder, *outside.kept.hand_over);
     go({Place::hand_over, {}});
     if (put) {
-        outside.done = shown(put->file.filename()) +
-                       " lies there now: " + counted(put->events, "event", "events") + ", " +
-                       std::to_string((put->bytes + 1023) / 1024) +
-                       " kB. It opens as a zip anywhere: read job.html in it.";
+        outside.done =
+            say("{1} lies there now: {2}, {3} kB. It opens as a zip anywhere: read job.html in it.",
+                shown(put->file.filename()), events(put->events), (put->bytes + 1023) / 1024);
     } else {
-        state_.notice = said_of(put.problem());
+        state_.notice = said(put.problem());
     }
 }
 
@@ -280,13 +279,14 @@ void App::take_in(const OutsideWish& wish) {
         open = taken->job;
     }
     const bool opened = (taken || was_open) && open_journal(open);
-    const std::string trouble = opened || !(taken || was_open) ? "" : state_.notice;
+    const Text trouble = opened || !(taken || was_open) ? Text() : state_.notice;
     go({Place::hand_over, {}});
-    state_.notice = taken ? trouble : said_of(taken.problem());
+    state_.notice = taken ? trouble : said(taken.problem());
     if (taken && opened) {
-        state_.outside.done =
-            state_.job.name + (taken->is_new ? " is on this tablet now, with " : " took in ") +
-            counted(taken->new_events, "event", "events") + (taken->is_new ? "." : " more.");
+        state_.outside.done = taken->is_new ? say("{1} is on this tablet now, with {2}.",
+                                                  state_.job.name, events(taken->new_events))
+                                            : say("{1} took in {2} more.", state_.job.name,
+                                                  events(taken->new_events));
     }
 }
 

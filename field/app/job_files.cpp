@@ -6,13 +6,7 @@
 
 namespace hemline {
 
-namespace {
-
 namespace fs = std::filesystem;
-
-std::string said(const Problem& problem) { return problem.what + " " + problem.mend; }
-
-}  // namespace
 
 void App::back_up() {
     if (!journal_ || !settle()) {
@@ -36,7 +30,7 @@ void App::back_up() {
     }
     backup_ = BackupNote{now, put->events};
     if (const auto problem = write_backup_note(*options_.disk, job, *backup_)) {
-        state_.notice += " That it was made could not be noted. " + said(*problem);
+        add_notice(say("That it was made could not be noted. {1}", said(*problem)));
     }
     note_backup_age();
 }
@@ -46,7 +40,7 @@ void App::take_file(const fs::path& file) {
         return;
     }
     if (state_.saving == Saving::under_way) {
-        state_.notice = "Something is still being saved. Open the file again in a moment.";
+        state_.notice = say("Something is still being saved. Open the file again in a moment.");
         return;
     }
     const Result<Journals> journals = read_job_file(file);
@@ -72,14 +66,15 @@ void App::take_file(const fs::path& file) {
     if (!journal_) {
         return;
     }
-    const std::string here =
-        taken->is_new ? " It was not on this tablet before." : " The rest was here already.";
-    state_.notice += (state_.notice.empty() ? "" : " ") + file.filename().string() +
-                     " is taken in: " + std::to_string(taken->new_events) + " new entries." + here;
+    const std::string name = file.filename().string();
+    add_notice(say_count("{2} is taken in: {1} new entry.", "{2} is taken in: {1} new entries.",
+                         static_cast<std::int64_t>(taken->new_events), name));
+    add_notice(taken->is_new ? say("It was not on this tablet before.")
+                             : say("The rest was here already."));
     if (options_.platform.keeps_later) {
         taking_in_ = true;
         state_.saving = Saving::under_way;
-        state_.saved = "saving";
+        state_.saved = say("saving");
     }
 }
 
@@ -93,7 +88,7 @@ void App::kept_whole(const std::optional<Problem>& problem) {
     if (!problem) {
         if (under_way_.empty()) {
             state_.saving = Saving::saved;
-            state_.saved = "saved";
+            state_.saved = say("saved");
         }
         return;
     }
@@ -103,13 +98,13 @@ void App::kept_whole(const std::optional<Problem>& problem) {
     compute();
     go({Place::jobs, {}});
     state_.saving = Saving::failed;
-    state_.saved = "not saved";
-    state_.notice = "The job file is not taken in. " + said(*problem);
+    state_.saved = say("not saved");
+    state_.notice = say("The job file is not taken in. {1}", said(*problem));
 }
 
 void App::note_backup_age() {
     state_.backed_up =
-        journal_ ? words_on(backup_, options_.wall_ms(), state_.events.size()) : std::string();
+        journal_ ? words_on(backup_, options_.wall_ms(), state_.events.size()) : Text();
 }
 
 }  // namespace hemline

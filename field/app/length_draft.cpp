@@ -17,11 +17,11 @@ std::int64_t number_in(const std::string& digits) {
     return number;
 }
 
-void add_digit(std::string& digits, int digit, std::size_t most, std::string& refused) {
+void add_digit(std::string& digits, int digit, std::size_t most, Text& refused) {
     if (digits.size() >= most) {
-        refused = "No roof edge is that long. Take a digit back first.";
+        refused = say("No roof edge is that long. Take a digit back first.");
     } else {
-        refused.clear();
+        refused = {};
         digits = digits == "0" ? std::to_string(digit) : digits + std::to_string(digit);
     }
 }
@@ -34,13 +34,13 @@ void press_feet_digit(LengthDraft& draft, int digit) {
 }
 
 void press_inches(LengthDraft& draft, int inches) {
-    draft.refused.clear();
+    draft.refused = {};
     draft.inches = inches;
     draft.field = 2;
 }
 
 void press_sixteenths(LengthDraft& draft, int sixteenths) {
-    draft.refused.clear();
+    draft.refused = {};
     draft.sixteenths = sixteenths;
     draft.field = 2;
 }
@@ -50,7 +50,7 @@ void press_millimetre_digit(LengthDraft& draft, int digit) {
 }
 
 void press_back(LengthDraft& draft, bool metric) {
-    draft.refused.clear();
+    draft.refused = {};
     std::string& digits = metric ? draft.millimetres : draft.feet;
     if (!metric && draft.field == 2 && draft.sixteenths) {
         draft.sixteenths.reset();
@@ -61,7 +61,7 @@ void press_back(LengthDraft& draft, bool metric) {
         digits.pop_back();
         draft.field = 0;
     } else {
-        draft.refused = "There is nothing to take back.";
+        draft.refused = say("There is nothing to take back.");
     }
 }
 
@@ -79,11 +79,11 @@ Length shown_length(const LengthDraft& draft, bool metric) {
 
 Result<Length> length_of(const LengthDraft& draft, bool metric) {
     if (is_empty(draft)) {
-        return Problem{"Nothing is keyed in yet.", "Key in what the tape shows."};
+        return Problem{say("Nothing is keyed in yet."), say("Key in what the tape shows.")};
     }
     const Length length = shown_length(draft, metric);
     if (length <= Length()) {
-        return Problem{"A length of 0 covers nothing.", "Read the tape again."};
+        return Problem{say("A length of 0 covers nothing."), say("Read the tape again.")};
     }
     return length;
 }
@@ -115,7 +115,7 @@ void take_typed(LengthDraft& draft, std::string& so_far, std::string_view typed,
             if (read) {
                 draft = draft_of(*read, metric);
             } else {
-                draft.refused = read.problem().what + " " + read.problem().mend;
+                draft.refused = said(read.problem());
             }
             so_far.clear();
         }

@@ -27,12 +27,12 @@ struct JobInCrew {
 struct Outside {
     bool there = false;  ///< this device has folders to choose from; a browser has none
     KeptFolders kept;
-    std::string crew_said;  ///< one sentence: what was carried last, or why nothing is
+    Text crew_said;  ///< one sentence: what was carried last, or why nothing is
     bool crew_failed = false;
     std::int64_t crew_new = 0;       ///< events that came in since the roof was looked at
     std::vector<JobInCrew> in_crew;  ///< jobs that are not on this tablet
     std::vector<std::filesystem::path> files;
-    std::string done;  ///< what the last touch here did
+    Text done;  ///< what the last touch here did
     Choosing choosing = Choosing::hand_over;
     FolderView view;  ///< the folder that is looked into
     std::vector<std::filesystem::path> places;

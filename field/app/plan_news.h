@@ -10,7 +10,6 @@ namespace hemline {
 
 /// "Planned again. Piece 2 of …": pieces that changed, and sticks to open; empty for nothing.
 /// `fact`: what was kept just now. `before`: the plan before it, with sticks_in_all() of it.
-std::string plan_news(const State& now, const Fact& fact, const Plan& before,
-                      std::int64_t sticks_before);
+Text plan_news(const State& now, const Fact& fact, const Plan& before, std::int64_t sticks_before);
 
 }  // namespace hemline

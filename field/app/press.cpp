@@ -19,7 +19,7 @@ bool keying_in(const Drafts& drafts) {
 
 void App::press(Key key) {
     if (keying_in(drafts_)) {  // a stray key loses nothing
-        state_.notice = "Keep what is keyed in, or clear it, first.";
+        state_.notice = say("Keep what is keyed in, or clear it, first.");
         return;
     }
     if (key == Key::undo) {

@@ -63,6 +63,8 @@ struct Where {
     int stick = 0;  ///< number of a planned stick, or of what was made apart
 };
 
+enum class Language { english, spanish };
+
 /// How the newest event stands: it is shown at once, and called saved when the disk has said so.
 enum class Saving { nothing, under_way, saved, failed };
 
@@ -89,18 +91,19 @@ struct State {
     Way way = Way::cut;          ///< and what for
     std::vector<Person> people;  ///< who has held it, the latest last
     Saving saving = Saving::nothing;
-    std::string saved;   ///< "saved 9:41", "saving", "not saved"
-    std::string notice;  ///< one sentence from the app: a torn tail was set aside, …
+    Text saved;   ///< "saved 9:41", "saving", "not saved"
+    Text notice;  ///< one sentence from the app: a torn tail was set aside, …
     Marks marks = Marks::sixteenth;
     bool tilt_there = false;             ///< this tablet has a sensor that may be read
     std::optional<EventId> undo_target;  ///< what undo would strike
     std::vector<std::filesystem::path> jobs;
     Outside outside;
     Hand hand = Hand::right;  ///< of who holds the tablet
-    bool ask_scale = false;   ///< nobody measured the screen, nor put it off
+    Language language = Language::english;
+    bool ask_scale = false;  ///< nobody measured the screen, nor put it off
     Abilities can;
     Promised promised = Promised::lasts;
-    std::string backed_up;  ///< how old the last backup is, in words
+    Text backed_up;  ///< how old the last backup is, in words
 };
 
 /// A length being keyed in, field by field. Unset parts are empty.
@@ -109,8 +112,8 @@ struct LengthDraft {
     std::optional<int> inches;
     std::optional<int> sixteenths;
     std::string millimetres;
-    int field = 0;        ///< 0 feet, 1 inches, 2 sixteenths
-    std::string refused;  ///< why the last key was not taken; cleared by the next one
+    int field = 0;  ///< 0 feet, 1 inches, 2 sixteenths
+    Text refused;   ///< why the last key was not taken; cleared by the next one
 };
 
 /// The tablet's own sensor being read: samples that come in, and the two readings they make.
@@ -140,7 +143,7 @@ struct EdgeDraft {
     std::optional<EdgeField> asked = EdgeField::kind;  ///< none: all that is said of it is shown
     bool one_by_one = true;  ///< the first questions lead from one to the next
     bool choosing = false;   ///< which of the edges that are there is to change
-    std::string refused;     ///< why that may not change
+    Text refused;            ///< why that may not change
 };
 
 struct Drafts {
@@ -165,10 +168,10 @@ struct Drafts {
     std::int64_t sticks = 1;          ///< so many of the length keyed in lie there
     std::optional<EventId> corrects;  ///< what was counted before
     std::optional<EventId> chosen;    ///< of what was made apart
-    bool striking = false;        ///< the last reading: no key lies beside the touch that does it
-    bool doubt_shown = false;     ///< the reading was questioned; keeping it again is on purpose
-    bool paper_a4 = false;        ///< templates on A4, not letter
-    std::string exception_asked;  ///< why the answer lies outside practice; it may be noted by name
+    bool striking = false;     ///< the last reading: no key lies beside the touch that does it
+    bool doubt_shown = false;  ///< the reading was questioned; keeping it again is on purpose
+    bool paper_a4 = false;     ///< templates on A4, not letter
+    Text exception_asked;      ///< why the answer lies outside practice; it may be noted by name
 };
 
 /// What leaves the program, or comes into it.
@@ -191,6 +194,7 @@ struct Wish {
     bool undo = false;
     bool toggle_light = false;
     bool toggle_hand = false;
+    bool toggle_language = false;
     bool start_demo = false;
     bool put_off_scale = false;     ///< the screen is not measured now
     std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre

@@ -14,7 +14,7 @@ namespace hemline {
 
 struct Action {
     std::string name;
-    std::string label;
+    Text label;
     Look look = Look::plain;
     bool discards = false;  ///< work: it stands apart from its neighbours
 };

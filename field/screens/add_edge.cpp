@@ -56,7 +56,7 @@ void go_on(Drafts& drafts) {
     EdgeDraft& draft = drafts.edge;
     draft.asked = draft.one_by_one ? asked_after(*draft.asked, draft.edge) : std::nullopt;
     draft.one_by_one = draft.one_by_one && draft.asked.has_value();
-    draft.refused.clear();
+    draft.refused = {};
     drafts.pitch_number.clear();
     drafts.name.clear();
 }
@@ -76,19 +76,19 @@ void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
     EdgeDraft& draft = drafts.edge;
     const EdgeField field = *draft.asked;
     const Catalogue& catalogue = state.assets->catalogue;
-    const std::string stands = answer_of(field, draft.edge, catalogue);
+    const Text stands = answer_of(field, draft.edge, catalogue);
     const bool keyed = is_keyed(field);
     const Result<Edge> as_keyed =
         keyed ? edge_keyed(field, state, drafts) : Result<Edge>(draft.edge);
-    std::vector<Action> actions = {{"leave", "Roof"}};
+    std::vector<Action> actions = {{"leave", say("Roof")}};
     if (field == EdgeField::kind && draft.one_by_one && !state.job.edges.empty()) {
-        actions.push_back({"change one", "Change one\nthat is there"});
+        actions.push_back({"change one", say("Change one that is there")});
     }
     if (keyed) {
-        actions.push_back({"go on", "Leave it:\n" + stands});
-        actions.push_back({"keep number", "Keep it", as_keyed ? Look::primary : Look::off});
+        actions.push_back({"go on", say("Leave it: {1}", stands)});
+        actions.push_back({"keep number", say("Keep it"), as_keyed ? Look::primary : Look::off});
     } else {
-        actions.push_back({"go on", "Go on: " + stands, Look::primary});
+        actions.push_back({"go on", say("Go on: {1}", stands), Look::primary});
     }
     const Frame frame =
         open_frame(ui, state, edge_page_title(state, draft.edge), actions, keys_for(field));
@@ -123,7 +123,7 @@ void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
 /// Which of the edges that are there.
 void draw_which(Ui& ui, const State& state, Wish& wish) {
     const Frame frame =
-        open_frame(ui, state, "Change · which edge?", {{"leave", "Roof", Look::primary}});
+        open_frame(ui, state, say("Change · which edge?"), {{"leave", say("Roof"), Look::primary}});
     Box list = ui.begin_scroll("which edge", frame.body);
     const float top = list.y;
     const int wide = ui.portrait() ? 2 : 3;

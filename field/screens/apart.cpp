@@ -41,23 +41,23 @@ std::vector<const Event*> sides_of(const State& state, const Conflict& conflict)
     return sides;
 }
 
-std::string waits_words(const Thing& thing) {
+Text waits_words(const Thing& thing) {
     switch (thing.subject) {
         case Subject::job:
-            return "The job's name is one of them until then.";
+            return say("The job's name is one of them until then.");
         case Subject::none:
-            return "Both count. Measure again what looks wrong.";
+            return say("Both count. Measure again what looks wrong.");
         case Subject::rule:
-            return "Every edge waits until then: nothing is cut.";
+            return say("Every edge waits until then: nothing is cut.");
         case Subject::finish:
-            return "Edge " + thing.name + " is not finished until then.";
+            return say("Edge {1} is not finished until then.", thing.name);
         case Subject::step:
-            return "The step is not done until then.";
+            return say("The step is not done until then.");
         case Subject::piece:
-            return "Edge " + thing.name +
-                   " waits until then. The other piece is spare metal: set it aside.";
+            return say("Edge {1} waits until then. The other piece is spare metal: set it aside.",
+                       thing.name);
         default:
-            return "Edge " + thing.name + " waits until then: nothing is cut from it.";
+            return say("Edge {1} waits until then: nothing is cut from it.", thing.name);
     }
 }
 
@@ -105,15 +105,16 @@ void draw_sides(Ui& ui, const State& state, const Conflict& conflict, Drafts& dr
 }
 
 /// What the primary action says.
-std::string stands_words(const State& state, const Conflict& conflict, const Event* chosen) {
+Text stands_words(const State& state, const Conflict& conflict, const Event* chosen) {
     if (conflict.number_twice) {
-        return "Both are kept";
+        return say("Both are kept");
     }
     if (chosen == nullptr) {
-        return "Touch one first";
+        return say("Touch one first");
     }
     const std::optional<Length> length = length_of(chosen->fact);
-    return length ? print_length(*length, state.marks) + " stands" : "The marked one stands";
+    return length ? say("{1} stands", print_length(*length, state.marks))
+                  : say("The marked one stands");
 }
 
 }  // namespace
@@ -130,18 +131,18 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     for (const Event* side : sides_of(state, conflict)) {
         chosen = drafts.chosen == side->id && !conflict.number_twice ? side : chosen;
     }
-    std::vector<Action> actions = {{"leave", "Roof"}};
+    std::vector<Action> actions = {{"leave", say("Roof")}};
     if (all.size() > 1) {
-        actions.push_back({"next apart", "The next\none"});
+        actions.push_back({"next apart", say("The next one")});
     }
     if (can_measure_again(conflict.thing)) {
-        actions.push_back({"measure again", "Measure\nagain"});
+        actions.push_back({"measure again", say("Measure again")});
     }
     actions.push_back({"stands", stands_words(state, conflict, chosen),
                        chosen == nullptr ? Look::off : Look::primary});
-    const std::string count =
-        all.size() > 1 ? " · " + std::to_string(at + 1) + " of " + std::to_string(all.size()) : "";
-    const Frame frame = open_frame(ui, state, "Made apart" + count, actions);
+    const Text title =
+        all.size() > 1 ? say("Made apart · {1} of {2}", at + 1, all.size()) : say("Made apart");
+    const Frame frame = open_frame(ui, state, title, actions);
     Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, conflict.what(), Size::bold) + ui.mm(1));

@@ -8,19 +8,19 @@ namespace hemline {
 Wish draw_backup(Ui& ui, const State& state) {
     Wish wish;
     const Frame frame = open_frame(
-        ui, state, "Backup · " + state.job.name,
-        {{"leave", "Roof"},
-         {"choose file", "Open a\njob file", state.can.chooses_files ? Look::plain : Look::off},
-         {"back up", "Back up to a file", Look::primary}});
+        ui, state, say("Backup · {1}", state.job.name),
+        {{"leave", say("Roof")},
+         {"choose file", say("Open a job file"), state.can.chooses_files ? Look::plain : Look::off},
+         {"back up", say("Back up to a file"), Look::primary}});
     Box body = ui.begin_scroll("backup", frame.body);
     const float top = body.y;
     take_top(body, ui.paragraph(body.x, body.y, body.w, state.backed_up, Size::title) + ui.mm(4));
-    take_top(body,
-             ui.paragraph(body.x, body.y, body.w,
-                          "A backup is one file with the whole record: readings, cuts, ticks. "
-                          "Keep it off this tablet: send it, or carry it on a stick. Opened "
-                          "here again, it brings back what is missing and takes nothing away.") +
-                 ui.mm(5));
+    take_top(body, ui.paragraph(
+                       body.x, body.y, body.w,
+                       say("A backup is one file with the whole record: readings, cuts, ticks. "
+                           "Keep it off this tablet: send it, or carry it on a stick. Opened here "
+                           "again, it brings back what is missing and takes nothing away.")) +
+                       ui.mm(5));
     if (state.promised == Promised::refused) {
         take_top(body, draw_band(ui, promise_words(state.promised), body));
     } else if (state.promised != Promised::lasts) {
@@ -29,7 +29,7 @@ Wish draw_backup(Ui& ui, const State& state) {
     }
     if (state.promised == Promised::refused || state.promised == Promised::not_asked) {
         Box place = take_top(body, ui.mm(12));
-        if (ui.button("ask promise", "Ask the browser to keep it",
+        if (ui.button("ask promise", say("Ask the browser to keep it"),
                       take_left(place, std::min(place.w, ui.mm(80))))) {
             wish.errand = Errand::ask_promise;
         }

@@ -24,10 +24,10 @@ struct Nudge {
     const char* label;
     float by;
 };
-constexpr Nudge nudges[] = {{"much shorter", "much\nshorter", -coarse},
-                            {"shorter", "shorter", -fine},
-                            {"longer", "longer", fine},
-                            {"much longer", "much\nlonger", coarse}};
+constexpr Nudge nudges[] = {{"much shorter", phrase("much shorter"), -coarse},
+                            {"shorter", phrase("shorter"), -fine},
+                            {"longer", phrase("longer"), fine},
+                            {"much longer", phrase("much longer"), coarse}};
 
 /// The thing laid on the screen, from its left edge to the mark; upright where the page is.
 void draw_thing(Ui& ui, bool card, float scale, Box box) {
@@ -42,16 +42,16 @@ void draw_thing(Ui& ui, bool card, float scale, Box box) {
         ink->AddLine({x, thing.y}, {x, box.bottom()}, ui.colours().chalk, ui.mm(0.7F));
     }
     const float y = thing.mid_y() - ui.line_height(Size::body) / 2;
-    ui.text(thing.mid_x(), y, card ? "bank card, the long way" : "0 to 3 in of the tape",
+    ui.text(thing.mid_x(), y, card ? say("bank card, the long way") : say("0 to 3 in of the tape"),
             Size::body, Align::centre, card ? ui.colours().ink : IM_COL32_BLACK);
 }
 
 void draw_things(Ui& ui, bool& card, Box row) {
     const std::vector<Box> places = columns(row, 2, ui.mm(3));
-    if (ui.button("lay card", "Bank card", places[0], card ? Look::chosen : Look::plain)) {
+    if (ui.button("lay card", say("Bank card"), places[0], card ? Look::chosen : Look::plain)) {
         card = true;
     }
-    if (ui.button("lay tape", "Tape, 3 in", places[1], card ? Look::plain : Look::chosen)) {
+    if (ui.button("lay tape", say("Tape, 3 in"), places[1], card ? Look::plain : Look::chosen)) {
         card = false;
     }
 }
@@ -70,21 +70,22 @@ void draw_nudges(Ui& ui, float& scale, float scale_fits, Box row) {
 
 Wish draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
     Wish wish;
-    const Frame frame = open_frame(
-        ui, State(), "How large is this screen?",
-        {{"leave", "Jobs"}, {"later", "Not now"}, {"keep scale", "It fits", Look::primary}});
+    const Frame frame = open_frame(ui, State(), say("How large is this screen?"),
+                                   {{"leave", say("Jobs")},
+                                    {"later", say("Not now")},
+                                    {"keep scale", say("It fits"), Look::primary}});
     Box body = frame.body;
     float& scale = drafts.px_per_mm;
     if (scale == 0) {
         scale = ui.mm(1);
     }
-    take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                drafts.lay_card
-                                    ? "Lay a bank card on the box, its left edge on the left mark. "
-                                      "Move the right mark to its right edge."
-                                    : "Lay the tape along the box, 0 on the left mark. Move the "
-                                      "right mark to 3 in.") +
-                       ui.mm(3));
+    take_top(body,
+             ui.paragraph(body.x, body.y, body.w,
+                          drafts.lay_card ? say("Lay a bank card on the box, its left edge on the "
+                                                "left mark. Move the right mark to its right edge.")
+                                          : say("Lay the tape along the box, 0 on the left mark. "
+                                                "Move the right mark to 3 in.")) +
+                 ui.mm(3));
     draw_things(ui, drafts.lay_card, take_top(body, ui.mm(11)));
     take_top(body, ui.mm(3));
     const Box page = ui.page();

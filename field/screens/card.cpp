@@ -13,46 +13,46 @@ namespace hemline {
 
 namespace {
 
-std::string title_for(const EdgeWork& work, const Card& card) {
-    std::string title = title_of(work.edge) + " · ";
-    if (card.role != TrimRole::main) {
-        title += card.trim_name + " ";
-    }
-    title += "piece " + std::to_string(card.piece) + " of " + std::to_string(card.pieces);
+Text title_for(const EdgeWork& work, const Card& card) {
+    Text piece = card.role == TrimRole::main
+                     ? say("{1} · piece {2} of {3}", title_of(work.edge), card.piece, card.pieces)
+                     : say("{1} · {2} piece {3} of {4}", title_of(work.edge), card.trim_name,
+                           card.piece, card.pieces);
     if (work.edge.kind == EdgeKind::gable || work.edge.kind == EdgeKind::sidewall) {
-        title += foot_of(work) == Side::left ? " · foot at the left" : " · foot at the right";
+        piece = foot_of(work) == Side::left ? say("{1} · foot at the left", piece)
+                                            : say("{1} · foot at the right", piece);
     }
-    if (card.hand) {
-        title += " · " + std::string(word_of(*card.hand)) + " end, " +
-                 std::string(spoken(*card.hand == Side::left ? card.left : card.right));
+    if (!card.hand) {
+        return piece;
     }
-    return title;
+    return *card.hand == Side::left ? say("{1} · left end, {2}", piece, spoken(card.left))
+                                    : say("{1} · right end, {2}", piece, spoken(card.right));
 }
 
-std::string metal_words(const Card& card, Marks marks) {
-    return (card.offcut ? "Take the offcut of " : "Take a new stick, ") +
-           print_length(card.stick_length, marks);
+Text metal_words(const Card& card, Marks marks) {
+    const std::string length = print_length(card.stick_length, marks);
+    return card.offcut ? say("Take the offcut of {1}", length)
+                       : say("Take a new stick, {1}", length);
 }
 
-std::string metal_detail(const State& state, const Card& card) {
+Text metal_detail(const State& state, const Card& card) {
     if (card.left_over <= Length()) {
-        return "the whole of it";
+        return say("the whole of it");
     }
     const std::string left = print_length(card.left_over, state.marks);
-    return card.left_over < state.job.practice.offcut_kept ? "leaves " + left
-                                                           : "keep the " + left + " it leaves";
+    return card.left_over < state.job.practice.offcut_kept ? say("leaves {1}", left)
+                                                           : say("keep the {1} it leaves", left);
 }
 
-std::string screw_words(const Card& card, Marks marks) {
+Text screw_words(const Card& card, Marks marks) {
     if (card.screws.empty()) {
-        return "";
+        return {};
     }
-    std::string words = std::to_string(card.screws.size()) + " screws, first at " +
-                        print_length(card.screws.front(), marks);
-    if (card.screws.size() > 1) {
-        words += ", last at " + print_length(card.screws.back(), marks);
-    }
-    return words;
+    const std::string first = print_length(card.screws.front(), marks);
+    return card.screws.size() == 1
+               ? say("1 screw, at {1}", first)
+               : say("{1} screws, first at {2}, last at {3}", card.screws.size(), first,
+                     print_length(card.screws.back(), marks));
 }
 
 /// The cut length at the left, what to take and hook beside it (below it in portrait).
@@ -71,10 +71,11 @@ void draw_heading(Ui& ui, const State& state, const Card& card, Box& body) {
     y += ui.paragraph(words.x, y, words.w, metal_detail(state, card), Size::small,
                       ui.colours().soft);
     y += ui.paragraph(words.x, y, words.w,
-                      "Hook the tape on the " + std::string(word_of(card.hooks)) + " end",
+                      card.hooks == Side::left ? say("Hook the tape on the left end")
+                                               : say("Hook the tape on the right end"),
                       Size::bold);
-    const std::string screws = screw_words(card, marks);
-    y += ui.paragraph(words.x, y, words.w, "Face toward you. " + screws, Size::small,
+    const Text screws = screw_words(card, marks);
+    y += ui.paragraph(words.x, y, words.w, say("Face toward you. {1}", screws), Size::small,
                       ui.colours().soft);
     take_top(body, std::max(y - top, ui.figure_height()) + ui.mm(3));
 }
@@ -94,24 +95,24 @@ Wish draw_card(Ui& ui, const State& state) {
     }
     const Result<Card> card = card_in_hand(state, state.where);
     if (!card) {
-        const Frame frame = open_frame(ui, state, title_of(work->edge), {{"leave", "Roof"}});
-        ui.paragraph(frame.body.x, frame.body.y, frame.body.w,
-                     card.problem().what + " " + card.problem().mend);
+        const Frame frame = open_frame(ui, state, title_of(work->edge), {{"leave", say("Roof")}});
+        ui.paragraph(frame.body.x, frame.body.y, frame.body.w, said(card.problem()));
         if (frame.tapped == "leave") {
             wish.go = Where{Place::roof, {}};
         }
         return wish;
     }
     const bool can_cut = card->waits_for.empty() && card->stick > 0;
-    const Frame frame = open_frame(
-        ui, state, title_for(*work, *card),
-        {{"leave", "Roof"},
-         {"run", "The run"},
-         {"folded", "Folded"},
-         {"differently", "Cut\ndifferently", can_cut ? Look::plain : Look::off},
-         {"spoiled", "Spoiled", can_cut ? Look::plain : Look::off, true},
-         {"cut", can_cut ? "Cut as shown" : "Waits", can_cut ? Look::primary : Look::off}});
-    Box body = ui.begin_scroll("card " + title_for(*work, *card), frame.body);
+    const Frame frame =
+        open_frame(ui, state, title_for(*work, *card),
+                   {{"leave", say("Roof")},
+                    {"run", say("The run")},
+                    {"folded", say("Folded")},
+                    {"differently", say("Cut differently"), can_cut ? Look::plain : Look::off},
+                    {"spoiled", say("Spoiled"), can_cut ? Look::plain : Look::off, true},
+                    {"cut", can_cut ? say("Cut as shown") : say("Waits"),
+                     can_cut ? Look::primary : Look::off}});
+    Box body = ui.begin_scroll("card " + title_for(*work, *card).english(), frame.body);
     const float top = body.y;
     draw_heading(ui, state, *card, body);
     if (!card->waits_for.empty()) {

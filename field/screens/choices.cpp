@@ -99,27 +99,23 @@ bool is_planned(const State& state, const PlanChoice& choice) {
     });
 }
 
-std::string counted(std::int64_t count, const std::string& one, const std::string& many) {
-    return std::to_string(count) + " " + (count == 1 ? one : many);
+Text looks_words(const PlanChoice& choice) {
+    const Text ends = choice.unbalanced == 0
+                          ? say("Ends equal wherever they can be")
+                          : say_count("{1} edge runs out to one side",
+                                      "{1} edges run out to one side", choice.unbalanced);
+    return choice.extra_laps == 0
+               ? say("{1}, no lap more.", ends)
+               : say_count("{2}, {1} lap more to see.", "{2}, {1} laps more to see.",
+                           choice.extra_laps, ends);
 }
 
-std::string looks_words(const PlanChoice& choice) {
-    std::string words =
-        choice.unbalanced == 0
-            ? "Ends equal wherever they can be"
-            : counted(choice.unbalanced, "edge runs out", "edges run out") + " to one side";
-    words += choice.extra_laps == 0
-                 ? ", no lap more"
-                 : ", " + counted(choice.extra_laps, "lap more", "laps more") + " to see";
-    return words + ".";
-}
-
-std::string proof_words(const State& state, const PlanChoice& choice) {
+Text proof_words(const State& state, const PlanChoice& choice) {
     if (state.choices.empty()) {
-        return "Planned now.";  // what is proved of it may hold for its own pieces alone
+        return say("Planned now.");  // what is proved of it may hold for its own pieces alone
     }
-    return choice.proved ? "Fewest for these looks: proved."
-                         : "Not proved: at least " + std::to_string(choice.lower_bound) + ".";
+    return choice.proved ? say("Fewest for these looks: proved.")
+                         : say("Not proved: at least {1}.", choice.lower_bound);
 }
 
 /// The visible pieces of one run to scale, as seen from outside.
@@ -175,8 +171,8 @@ void draw_strips(Ui& ui, const State& state, const PlanChoice& choice,
         }
     }
     if (shown < differ.size()) {
-        ui.text(box.x, box.y, "and " + std::to_string(differ.size() - shown) + " edges more",
-                Size::small, Align::left, ui.colours().soft);
+        ui.text(box.x, box.y, say("and {1} edges more", differ.size() - shown), Size::small,
+                Align::left, ui.colours().soft);
     }
 }
 
@@ -200,8 +196,8 @@ PlanChosen chosen_of(const State& state, const PlanChoice& choice) {
 void draw_cell(Ui& ui, const State& state, const PoolView& pool, const PlanChoice& choice,
                const std::vector<const ChosenDivision*>& differ, const std::string& name, Box cell,
                Wish& wish) {
-    take_top(cell, ui.paragraph(cell.x, cell.y, cell.w, counted(choice.sticks, "stick", "sticks"),
-                                Size::title));
+    take_top(cell, ui.paragraph(cell.x, cell.y, cell.w,
+                                say_count("{1} stick", "{1} sticks", choice.sticks), Size::title));
     take_top(cell, ui.paragraph(cell.x, cell.y, cell.w, looks_words(choice), Size::small));
     take_top(cell, ui.paragraph(cell.x, cell.y, cell.w, proof_words(state, choice), Size::small,
                                 ui.colours().soft) +
@@ -209,7 +205,7 @@ void draw_cell(Ui& ui, const State& state, const PoolView& pool, const PlanChoic
     const bool planned = is_planned(state, choice);
     const Box button = take_bottom(cell, ui.mm(button_mm));
     take_bottom(cell, ui.mm(2));
-    if (ui.button(name, planned ? "Planned now" : "Take this one", button,
+    if (ui.button(name, planned ? say("Planned now") : say("Take this one"), button,
                   planned ? Look::chosen : Look::plain) &&
         !planned) {
         wish.fact = chosen_of(state, choice);
@@ -229,13 +225,13 @@ Wish draw_choices(Ui& ui, const State& state) {
         return wish;
     }
     const Frame frame =
-        open_frame(ui, state, "Plans to choose from · " + trim_name(state, pool->trim),
-                   {{"leave", "Roof"}, {"done", "The sticks", Look::primary}});
+        open_frame(ui, state, say("Plans to choose from · {1}", trim_name(state, pool->trim)),
+                   {{"leave", say("Roof")}, {"done", say("The sticks"), Look::primary}});
     Box list = ui.begin_scroll("plans", frame.body);
-    const std::string words =
-        state.looking         ? "Still looking; what is found so far:"
-        : choices.size() == 1 ? "No other plan saves a stick."
-                              : "Fewer sticks cost looks. Only the edges that differ are drawn.";
+    const Text words = state.looking ? say("Still looking; what is found so far:")
+                       : choices.size() == 1
+                           ? say("No other plan saves a stick.")
+                           : say("Fewer sticks cost looks. Only the edges that differ are drawn.");
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, words) + ui.mm(2));
     const auto differ = runs_that_differ(choices);

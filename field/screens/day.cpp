@@ -63,15 +63,16 @@ Wish draw_day(Ui& ui, const State& state, Drafts& drafts) {
     const DaySpan day = day_around(*drafts.day_ms);
     const auto before = time_beside(state, day, true), after = time_beside(state, day, false);
     std::vector<Action> actions = {
-        {"day before", "The day\nbefore", before ? Look::plain : Look::off},
-        {"day after", "The day\nafter", after ? Look::plain : Look::off}};
+        {"day before", say("The day before"), before ? Look::plain : Look::off},
+        {"day after", say("The day after"), after ? Look::plain : Look::off}};
     if (state.can.prints) {
-        actions.insert(actions.begin(), {"leave", "Roof"});
-        actions.push_back({"print day", "Print it", Look::primary});
+        actions.insert(actions.begin(), {"leave", say("Roof")});
+        actions.push_back({"print day", say("Print it"), Look::primary});
     } else {
-        actions.push_back({"leave", "Back to the roof", Look::primary});
+        actions.push_back({"leave", say("Back to the roof"), Look::primary});
     }
-    const Frame frame = open_frame(ui, state, "Day sheet · " + day_name({day.from_ms, 0}), actions);
+    const Frame frame =
+        open_frame(ui, state, say("Day sheet · {1}", day_name({day.from_ms, 0})), actions);
     draw_sheet(ui, state, day, frame.body);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};

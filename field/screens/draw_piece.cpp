@@ -40,8 +40,6 @@ Length girth_of(const Card& card) {
     return sum;
 }
 
-std::string_view leg_word(LegName name) { return word_of(name); }
-
 float screw_line(const Card& card, Box metal);
 
 /// The middle of the widest room between screws for a name of that width, as near the middle of
@@ -77,14 +75,14 @@ void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
         const float r = ui.mm(screw_mm + 0.5F);
         const bool crossed =
             !card.screws.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
-        const float w = ui.text_width(leg_word(leg.name), Size::small) + 2 * r;
+        const float w = ui.text_width(spoken(leg.name), Size::small) + 2 * r;
         const std::optional<float> clear = clear_of_screws(card, along, w);
         const float below = screws_y + r;
         if (h > line && (!crossed || clear)) {
-            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, leg_word(leg.name),
+            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, spoken(leg.name),
                     Size::small, Align::centre);
         } else if (h > line && below > y && below + line < y + h) {
-            ui.text((metal.x + right) / 2, below, leg_word(leg.name), Size::small, Align::centre);
+            ui.text((metal.x + right) / 2, below, spoken(leg.name), Size::small, Align::centre);
         }
         y += h;
     }
@@ -187,7 +185,7 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     const bool metric = marks == Marks::millimetre;
     const Length tick = metric ? millimetres(50) : inches(1);
     const std::int64_t ticks_a_figure = metric ? 10 : 12;
-    const float figure_w = ui.text_width(metric ? "0000" : "00 ft", Size::small) + ui.mm(2);
+    const float figure_w = ui.text_width(metric ? "0000" : say("00 ft"), Size::small) + ui.mm(2);
     const float figure_step = along.at(tick * ticks_a_figure) - along.at(Length());
     // Each, or each second, third, …: so many that they stand apart.
     const auto every = static_cast<std::int64_t>(std::ceil(figure_w / std::max(1.0F, figure_step)));
@@ -197,8 +195,7 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
         const float h = whole ? tape.h * 0.5F : (i % 3 == 0 ? tape.h * 0.32F : tape.h * 0.2F);
         ui.ink()->AddLine({x, tape.y}, {x, tape.y + h}, IM_COL32(0, 0, 0, 255),
                           ui.mm(whole ? 0.5F : 0.2F));
-        const std::string figure =
-            metric ? std::to_string(i * 50) : std::to_string(i / ticks_a_figure) + " ft";
+        const Text figure = metric ? std::to_string(i * 50) : say("{1} ft", i / ticks_a_figure);
         if (i % (ticks_a_figure * every) == 0 && x + ui.text_width(figure, Size::small) < right) {
             ui.text(x + ui.mm(0.8F), tape.bottom() - ui.line_height(Size::small), figure,
                     Size::small, Align::left, IM_COL32(0, 0, 0, 255));
@@ -263,7 +260,7 @@ void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
     if (stick_left > card.cut) {
         const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
         draw_hatching(ui, rest);
-        const char* const words = card.left_over >= inches(1) ? "not this piece" : "";
+        const Text words = card.left_over >= inches(1) ? say("not this piece") : "";
         if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
             const float w = ui.text_width(words, Size::small) + ui.mm(3);
             const float h = ui.line_height(Size::small) + ui.mm(1);

@@ -255,7 +255,7 @@ std::optional<Box> words_place(const Plan2& plan, const Drawn& one, ImVec2 mark,
 /// of the paper's colour; the length goes where there is no room for both.
 void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
     Ui& ui = plan.ui;
-    const std::string status(spoken(one.status));
+    const std::string status = ui.in_words(spoken(one.status));
     const bool sloped = one.work->edge.kind == EdgeKind::gable;
     const std::string length = one.line->length == LengthIs::read && !sloped
                                    ? print_length(one.line->plan, plan.state.marks)

@@ -103,7 +103,7 @@ void draw_wood(const Ui& ui, const Sheet& sheet, const Eave& eave, double fascia
           along({}, eave.down, fascia_in)});
 }
 
-void label(Ui& ui, const Sheet& sheet, Point at, const char* words, Align align) {
+void label(Ui& ui, const Sheet& sheet, Point at, const Text& words, Align align) {
     const ImVec2 place = sheet.at(at);
     ui.text(place.x, place.y - ui.line_height(Size::small) / 2, words, Size::small, align);
 }
@@ -119,7 +119,7 @@ void draw_eave_section(Ui& ui, const EaveSection& section, Box box) {
     const double top = along({}, theta, deck_in).y + 0.6;
     const double left = std::min(0.0, low.x) - beside_in;
     const double wide = along({}, theta, deck_in).x + board_in - left;
-    const float words = ui.text_width("flange", Size::small);
+    const float words = ui.text_width(say("flange"), Size::small);
     take_left(box, std::min(words, box.w / 2));
     const float scale = static_cast<float>(
         std::min(static_cast<double>(box.w) / wide, static_cast<double>(box.h) / (top - low.y)));
@@ -134,15 +134,16 @@ void draw_eave_section(Ui& ui, const EaveSection& section, Box box) {
     }
     if (section.up_to >= EaveLayer::trim) {
         stroke(ui, sheet, trim_line(eave, section.trim), true);
-        label(ui, sheet, along(along({}, theta, 2.2), theta + 90, 0.9), "flange", Align::right);
-        label(ui, sheet, along(along({}, eave.down, eave.face_in / 2), eave.down - 90, 0.9), "face",
+        label(ui, sheet, along(along({}, theta, 2.2), theta + 90, 0.9), say("flange"),
               Align::right);
+        label(ui, sheet, along(along({}, eave.down, eave.face_in / 2), eave.down - 90, 0.9),
+              say("face"), Align::right);
     } else if (section.up_to == EaveLayer::cleat) {
         label(ui, sheet, along(along({}, eave.down, eave.face_in - 0.8), eave.down - 90, 0.7),
-              "cleat", Align::right);
+              say("cleat"), Align::right);
     } else if (section.up_to == EaveLayer::wrap) {
-        label(ui, sheet, along(along({}, eave.down, eave.face_in / 2), eave.down - 90, 0.7), "wrap",
-              Align::right);
+        label(ui, sheet, along(along({}, eave.down, eave.face_in / 2), eave.down - 90, 0.7),
+              say("wrap"), Align::right);
     }
 }
 

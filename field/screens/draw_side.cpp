@@ -15,16 +15,17 @@ bool has_figure(const Ui& ui, const Event& event, float inner) {
     return length_of(event.fact) && inner >= ui.mm(figure_mm);
 }
 
-std::string who(const Event& event) { return event.by.empty() ? "nobody named" : event.by; }
+Text who(const Event& event) { return event.by.empty() ? say("nobody named") : event.by; }
 
 /// Eight of its sixteen digits tell a crew's tablets apart.
-std::string where_and_when(const Event& event) {
-    return "tablet " + print_device(event.id.device).substr(0, 8) + ", " + day_and_time(event.when);
+Text where_and_when(const Event& event) {
+    return say("tablet {1}, {2}", print_device(event.id.device).substr(0, 8),
+               day_and_time(event.when));
 }
 
-std::string value_of(const Event& event, Marks marks) {
+Text value_of(const Event& event, Marks marks) {
     const std::optional<Length> length = length_of(event.fact);
-    return length ? print_length(*length, marks) : describe(event.fact);
+    return length ? Text(print_length(*length, marks)) : describe(event.fact);
 }
 
 }  // namespace
@@ -63,7 +64,7 @@ bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name,
         const Box strip{box.x, box.bottom() - ui.mm(chosen_mm), box.w, ui.mm(chosen_mm)};
         ui.ink()->AddRectFilled({strip.x, strip.y}, {strip.right(), strip.bottom()}, colour.chalk,
                                 round, ImDrawFlags_RoundCornersBottom);
-        ui.text(in.x, strip.mid_y() - ui.line_height(Size::bold) / 2, "✓ This one", Size::bold,
+        ui.text(in.x, strip.mid_y() - ui.line_height(Size::bold) / 2, say("✓ This one"), Size::bold,
                 Align::left, colour.chalk_ink);
     }
     ui.ink()->AddRect({box.x, box.y}, {box.right(), box.bottom()}, lit ? colour.chalk : colour.ink,

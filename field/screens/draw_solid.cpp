@@ -148,7 +148,7 @@ void draw_leg_names(Ui& ui, const Sheet& sheet, const std::vector<Facet>& facets
             if (std::hypot(a.x - b.x, a.y - b.y) < ui.mm(4)) {
                 continue;
             }
-            const std::string words(word_of(legs[facet.leg]));
+            const Text words = spoken(legs[facet.leg]);
             const float w = ui.text_width(words, Size::small), h = ui.line_height(Size::small);
             const float x = at.x < middle.x ? at.x - w - ui.mm(3) : at.x + ui.mm(3);
             const Box place{x, at.y - h / 2, w, h};
@@ -201,9 +201,9 @@ float draw_solid_key(Ui& ui, bool with_other, Box box) {
         Colour fill;
         bool hatched;
     };
-    const std::array<Row, 3> rows{{{"painted side", true, p.metal, false},
-                                   {"back", true, p.paper, true},
-                                   {"the other piece", with_other, p.good, false}}};
+    const std::array<Row, 3> rows{{{phrase("painted side"), true, p.metal, false},
+                                   {phrase("back"), true, p.paper, true},
+                                   {phrase("the other piece"), with_other, p.good, false}}};
     float y = box.y;
     for (const Row& row : rows) {
         if (!row.is_there) {
@@ -216,8 +216,8 @@ float draw_solid_key(Ui& ui, bool with_other, Box box) {
             hatch(ui, square, p.hairline);
         }
         ui.ink()->AddRect(square[0], square[2], p.ink, 0, 0, ui.mm(0.3F));
-        ui.text(box.x + side + ui.mm(2), y + (side - ui.line_height(Size::small)) / 2, row.words,
-                Size::small);
+        ui.text(box.x + side + ui.mm(2), y + (side - ui.line_height(Size::small)) / 2,
+                say(row.words), Size::small);
         y += line + ui.mm(1);
     }
     return y - box.y;

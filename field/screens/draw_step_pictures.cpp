@@ -12,7 +12,7 @@ namespace {
 constexpr float narrow_mm = 90, row_mm = 32, gap_mm = 4;
 constexpr float beside_mm = 33, beside_part = 0.26F, words_mm = 24;
 constexpr double raised = 28, turned = 38;
-constexpr const char* headings[] = {"Before", "During", "Done"};
+constexpr const char* headings[] = {phrase("Before"), phrase("During"), phrase("Done")};
 
 Painted painted_on(const State& state, const std::string& trim) {
     const Section* const section = state.assets->sections.find(trim);
@@ -42,7 +42,7 @@ void draw_metal(Ui& ui, const State& state, const StepPictures& pictures, std::s
 
 /// Returns the height used.
 float draw_words(Ui& ui, std::size_t i, const StepPicture& picture, Box box) {
-    float y = box.y + ui.paragraph(box.x, box.y, box.w, headings[i], Size::bold);
+    float y = box.y + ui.paragraph(box.x, box.y, box.w, say(headings[i]), Size::bold);
     y += ui.paragraph(box.x, y, box.w, picture.says, Size::small);
     return y - box.y;
 }

@@ -13,7 +13,7 @@ float share_of(Length part, Length whole) {
 }
 
 /// Words in the middle of a box, where it is wide enough for them.
-bool write_in(Ui& ui, Box box, const std::string& words, Size size, float y) {
+bool write_in(Ui& ui, Box box, const Text& words, Size size, float y) {
     if (ui.text_width(words, size) + ui.mm(1.5F) > box.w) {
         return false;
     }
@@ -84,8 +84,9 @@ void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Lengt
                       ui.mm(0.4F));
     if (rest == Rest::kept) {
         const float y = left.mid_y() - small / 2;
-        write_in(ui, left, print_length(stick.left, state.marks) + " kept", Size::small, y) ||
-            write_in(ui, left, "kept", Size::small, y);
+        write_in(ui, left, say("{1} kept", print_length(stick.left, state.marks)), Size::small,
+                 y) ||
+            write_in(ui, left, say("kept"), Size::small, y);
     }
 }
 

@@ -17,9 +17,9 @@ struct Notation {
     SlopeNotation notation;
     const char *words, *ending;
 };
-constexpr Notation notations[] = {{SlopeNotation::rise_in_12, "in 12", "/12"},
-                                  {SlopeNotation::degrees, "degrees", "deg"},
-                                  {SlopeNotation::percent, "percent", "%"}};
+constexpr Notation notations[] = {{SlopeNotation::rise_in_12, phrase("in 12"), "/12"},
+                                  {SlopeNotation::degrees, phrase("degrees"), "deg"},
+                                  {SlopeNotation::percent, phrase("percent"), "%"}};
 
 const Notation& notation_of(const Drafts& drafts) {
     return notations[static_cast<std::size_t>(drafts.pitch_notation)];
@@ -52,7 +52,7 @@ void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(gap_mm));
     for (std::size_t i = 0; i < 3; ++i) {
         if (ui.button(
-                std::string("notation ") + notations[i].words, notations[i].words, places[i],
+                std::string("notation ") + notations[i].words, say(notations[i].words), places[i],
                 drafts.pitch_notation == notations[i].notation ? Look::chosen : Look::plain)) {
             drafts.pitch_notation = notations[i].notation;
         }
@@ -71,7 +71,7 @@ Result<Edge> edge_keyed(EdgeField field, const State& state, const Drafts& draft
     const std::string& number = drafts.pitch_number;
     if (field == EdgeField::name) {
         if (drafts.name.empty() || edge_of(state, drafts.name) != nullptr) {
-            return Problem{"That name is taken.", "Key in another one."};
+            return Problem{say("That name is taken."), say("Key in another one.")};
         }
         edge.id = drafts.name;
         return edge;
@@ -99,21 +99,20 @@ std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state,
         take_top(body, ui.mm(gap_mm));
     }
     const std::string& keyed = named ? drafts.name : drafts.pitch_number;
-    const std::string unit = named ? ""
-                             : field == EdgeField::other_pitch
-                                 ? " " + std::string(notation_of(drafts).words)
-                                 : "°";
-    ui.text(body.x, body.y, (keyed.empty() ? "…" : keyed) + unit, Size::title);
+    const Text unit = named                             ? Text()
+                      : field == EdgeField::other_pitch ? glued(" ", say(notation_of(drafts).words))
+                                                        : Text("°");
+    ui.text(body.x, body.y, glued(keyed.empty() ? "…" : keyed, unit), Size::title);
     take_top(body, ui.line_height(Size::title) + ui.mm(1));
     const Result<Edge> edge = edge_keyed(field, state, drafts);
     if (!edge && !keyed.empty()) {
-        take_top(body, draw_band(ui, edge.problem().what + " " + edge.problem().mend, body));
+        take_top(body, draw_band(ui, said(edge.problem()), body));
     }
     if (named) {
         draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
         return {};
     }
-    const std::string stands = answer_of(field, drafts.edge.edge, state.assets->catalogue);
+    const Text stands = answer_of(field, drafts.edge.edge, state.assets->catalogue);
     std::vector<EdgeAnswer> answers = answers_to(field, drafts.edge.edge, state.assets->catalogue);
     if (answers.size() == 1 && answers.front().words == stands) {
         answers.clear();  // to leave it so has its own button

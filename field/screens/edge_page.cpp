@@ -30,16 +30,18 @@ void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft
         const auto places =
             columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
         for (std::size_t k = i; k < std::min(i + wide, fields.size()); ++k) {
-            const std::string name = name_of(fields[k], draft.edge);
-            const std::string words =
-                name + ": " + answer_of(fields[k], draft.edge, state.assets->catalogue);
-            if (!ui.button("ask " + name, words, places[k - i], Look::plain, Size::bold)) {
+            const Text name = name_of(fields[k], draft.edge);
+            const Text words =
+                glued(name, ": ", answer_of(fields[k], draft.edge, state.assets->catalogue));
+            if (!ui.button("ask " + name.english(), words, places[k - i], Look::plain,
+                           Size::bold)) {
                 continue;
             }
             if (work != nullptr && fields[k] == EdgeField::name) {
-                draft.refused = "An edge keeps its name: its readings and cuts are under it.";
+                draft.refused = say("An edge keeps its name: its readings and cuts are under it.");
             } else {
-                draft.refused = work == nullptr ? "" : held_by_metal(*work, state.plan, fields[k]);
+                draft.refused =
+                    work == nullptr ? Text() : held_by_metal(*work, state.plan, fields[k]);
                 draft.asked = draft.refused.empty() ? std::optional(fields[k]) : std::nullopt;
             }
         }
@@ -50,23 +52,24 @@ void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft
 
 }  // namespace
 
-std::string edge_page_title(const State& state, const Edge& edge) {
-    return (state.where.edge.empty() ? "New edge · " : "Change · ") + title_of(edge);
+Text edge_page_title(const State& state, const Edge& edge) {
+    return state.where.edge.empty() ? say("New edge · {1}", title_of(edge))
+                                    : say("Change · {1}", title_of(edge));
 }
 
 void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
     EdgeDraft& draft = drafts.edge;
     const EdgeWork* const work = edge_of(state, state.where.edge);
-    std::vector<Action> actions = {{"leave", "Roof"}};
+    std::vector<Action> actions = {{"leave", say("Roof")}};
     if (work != nullptr) {
         draft.edge.pitch = work->edge.pitch;  // said on screens of their own
         draft.edge.looks = work->edge.looks;
         const bool changed = !(draft.edge == work->edge);
-        actions.push_back({"take off", "Take it\noff", Look::plain, true});
-        actions.push_back({"keep edge", "Keep it so", changed ? Look::primary : Look::off});
+        actions.push_back({"take off", say("Take it off"), Look::plain, true});
+        actions.push_back({"keep edge", say("Keep it so"), changed ? Look::primary : Look::off});
     } else {
         actions.push_back(
-            {"keep edge", "Add this " + std::string(spoken(draft.edge.kind)), Look::primary});
+            {"keep edge", say("Add this {1}", spoken(draft.edge.kind)), Look::primary});
     }
     const Frame frame = open_frame(ui, state, edge_page_title(state, draft.edge), actions);
     Box body = frame.body;
@@ -76,7 +79,8 @@ void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "take off" && has_metal(state.job, *work)) {
         draft.refused =
-            "Metal is cut or counted for it, so it stays on the job. What is wrong can be changed.";
+            say("Metal is cut or counted for it, so it stays on the job. What is wrong can be "
+                "changed.");
     } else if (frame.tapped == "take off") {
         wish.fact = EdgeTakenOff{draft.edge.id};
         wish.go = Where{Place::roof, {}};

@@ -12,7 +12,7 @@ namespace hemline {
 constexpr float edge_page_low_mm = 60;  ///< a body as low has no sketch of the edge
 
 /// "New edge · Eave C".
-std::string edge_page_title(const State& state, const Edge& edge);
+Text edge_page_title(const State& state, const Edge& edge);
 
 void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish);
 

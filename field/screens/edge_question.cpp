@@ -21,37 +21,30 @@ Side side_of(EdgeField field) {
     return field == EdgeField::left || field == EdgeField::corner_left ? Side::left : Side::right;
 }
 
-constexpr const char* square_out = "90° outside";
-constexpr const char* square_in = "270°, square inside";
-constexpr const char* straight_on = "180°, straight on";
-constexpr const char* not_said = "not said";
+constexpr const char* square_out = phrase("90° outside");
+constexpr const char* square_in = phrase("270°, square inside");
+constexpr const char* straight_on = phrase("180°, straight on");
+constexpr const char* not_said = phrase("not said");
 
 std::optional<std::int64_t> corner_of(const Edge& edge, Side side) {
     return side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
 }
 
-std::string end_words(const Edge& edge, Side side) {
-    const bool left = side == Side::left;
-    if (is_sloped(edge.kind)) {
-        return left ? "foot" : "top";
-    }
-    return left ? "left end" : "right end";
-}
-
-std::string trim_words(const Edge& edge, const Catalogue& catalogue) {
+Text trim_words(const Edge& edge, const Catalogue& catalogue) {
     const Trim* const trim = catalogue.of(edge);
-    return trim == nullptr ? edge.trim : trim->name;
+    return trim == nullptr ? Text(edge.trim) : say(trim->name);
 }
 
-std::string corner_words(const Edge& edge, Side side) {
+/// One of the angles that need no keys, by its words; or the angle stated.
+Text corner_words(const Edge& edge, Side side) {
     if (const auto stated = corner_of(edge, side)) {
         return print_degrees(*stated);
     }
     const End end = end_at(edge, side);
     if (edge.kind == EdgeKind::hip || end == End::corner_out) {
-        return square_out;
+        return say(square_out);
     }
-    return edge.kind == EdgeKind::valley || end == End::corner_in ? square_in : not_said;
+    return edge.kind == EdgeKind::valley || end == End::corner_in ? say(square_in) : say(not_said);
 }
 
 /// The edge with one thing changed.
@@ -64,8 +57,8 @@ Edge with(Edge edge, Change change) {
 void add_ends(std::vector<EdgeAnswer>& answers, const Edge& edge, Side side) {
     const std::string target = side == Side::left ? "left end " : "right end ";
     for (const End end : ends_of(edge.kind, side)) {
-        const std::string words(spoken(end));
-        answers.push_back({target + words, words, with_end(edge, side, end)});
+        const Text words = spoken(end);
+        answers.push_back({target + words.english(), words, with_end(edge, side, end)});
     }
 }
 
@@ -73,7 +66,7 @@ void add_ends(std::vector<EdgeAnswer>& answers, const Edge& edge, Side side) {
 void add_corners(std::vector<EdgeAnswer>& answers, const Edge& edge, EdgeField field) {
     const Side side = side_of(field);
     const auto add = [&](const char* words, std::optional<std::int64_t> udeg) {
-        answers.push_back({"corner " + std::string(words), words, with(edge, [&](Edge& one) {
+        answers.push_back({"corner " + std::string(words), say(words), with(edge, [&](Edge& one) {
                                (side == Side::left ? one.corner_left_udeg : one.corner_right_udeg) =
                                    udeg;
                            })});
@@ -81,13 +74,13 @@ void add_corners(std::vector<EdgeAnswer>& answers, const Edge& edge, EdgeField f
     Edge as_said = edge;
     as_said.corner_left_udeg.reset();
     as_said.corner_right_udeg.reset();
-    const std::string said = corner_words(as_said, side);
+    const Text standing = corner_words(as_said, side);
     for (const char* words : {not_said, square_out, square_in}) {
-        if (said == words) {
+        if (standing == words) {
             add(words, std::nullopt);
         }
     }
-    if (said == not_said) {
+    if (standing == not_said) {
         add(square_out, square_out_udeg);
         add(square_in, square_in_udeg);
         add(straight_on, 180'000'000);
@@ -96,101 +89,101 @@ void add_corners(std::vector<EdgeAnswer>& answers, const Edge& edge, EdgeField f
 
 void add_seams(std::vector<EdgeAnswer>& answers, const Edge& edge) {
     for (const Seam seam : {Seam::snap_lock, Seam::mechanical, Seam::nail_strip, Seam::unknown}) {
-        const std::string words(spoken(seam));
+        const Text words = spoken(seam);
         answers.push_back(
-            {"seam " + words, words, with(edge, [&](Edge& one) { one.seam = seam; })});
+            {"seam " + words.english(), words, with(edge, [&](Edge& one) { one.seam = seam; })});
     }
 }
 
 }  // namespace
 
-std::string question_of(EdgeField field, const Edge& edge) {
+Text question_of(EdgeField field, const Edge& edge) {
     switch (field) {
         case EdgeField::name:
-            return "What is it called?";
+            return say("What is it called?");
         case EdgeField::kind:
-            return "What is it?";
+            return say("What is it?");
         case EdgeField::left:
+            return is_sloped(edge.kind) ? say("What stands at its foot?")
+                                        : say("Seen from outside: what stands at its left end?");
         case EdgeField::right:
-            return is_sloped(edge.kind)
-                       ? "What stands at its " + end_words(edge, side_of(field)) + "?"
-                       : "Seen from outside: what stands at its " +
-                             end_words(edge, side_of(field)) + "?";
+            return is_sloped(edge.kind) ? say("What stands at its top?")
+                                        : say("Seen from outside: what stands at its right end?");
         case EdgeField::corner_left:
         case EdgeField::corner_right:
-            return "What angle do the eaves make there, inside the building?";
+            return say("What angle do the eaves make there, inside the building?");
         case EdgeField::first:
-            return "Which side is fitted first?";
+            return say("Which side is fitted first?");
         case EdgeField::wrap:
-            return "Does a fascia wrap go on behind the trim?";
+            return say("Does a fascia wrap go on behind the trim?");
         case EdgeField::trim:
-            return "Which trim goes on it?";
+            return say("Which trim goes on it?");
         case EdgeField::fascia:
-            return "How is the fascia cut?";
+            return say("How is the fascia cut?");
         case EdgeField::other_pitch:
-            return "What pitch has the other roof?";
+            return say("What pitch has the other roof?");
         case EdgeField::seam:
             break;
     }
-    return "How is the panels' seam closed?";
+    return say("How is the panels' seam closed?");
 }
 
-std::string name_of(EdgeField field, const Edge& edge) {
+Text name_of(EdgeField field, const Edge& edge) {
     switch (field) {
         case EdgeField::name:
-            return "Name";
+            return say("Name");
         case EdgeField::kind:
-            return "Kind";
+            return say("Kind");
         case EdgeField::left:
-            return is_sloped(edge.kind) ? "Foot" : "Left end";
+            return is_sloped(edge.kind) ? say("Foot") : say("Left end");
         case EdgeField::right:
-            return is_sloped(edge.kind) ? "Top" : "Right end";
+            return is_sloped(edge.kind) ? say("Top") : say("Right end");
         case EdgeField::corner_left:
-            return is_sloped(edge.kind) ? "Corner at its foot" : "Corner at the left";
+            return is_sloped(edge.kind) ? say("Corner at its foot") : say("Corner at the left");
         case EdgeField::corner_right:
-            return is_sloped(edge.kind) ? "Corner at its top" : "Corner at the right";
+            return is_sloped(edge.kind) ? say("Corner at its top") : say("Corner at the right");
         case EdgeField::first:
-            return "Fitted first";
+            return say("Fitted first");
         case EdgeField::wrap:
-            return "Fascia wrap";
+            return say("Fascia wrap");
         case EdgeField::trim:
-            return "Trim";
+            return say("Trim");
         case EdgeField::fascia:
-            return "Fascia";
+            return say("Fascia");
         case EdgeField::other_pitch:
-            return "Other roof's pitch";
+            return say("Other roof's pitch");
         case EdgeField::seam:
             break;
     }
-    return "Panels' seam";
+    return say("Panels' seam");
 }
 
-std::string answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue) {
+Text answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue) {
     switch (field) {
         case EdgeField::name:
             return edge.id;
         case EdgeField::kind:
-            return std::string(spoken(edge.kind));
+            return spoken(edge.kind);
         case EdgeField::left:
         case EdgeField::right:
-            return std::string(spoken(end_at(edge, side_of(field))));
+            return spoken(end_at(edge, side_of(field)));
         case EdgeField::corner_left:
         case EdgeField::corner_right:
             return corner_words(edge, side_of(field));
         case EdgeField::first:
-            return std::string(word_of(edge.first));
+            return spoken(edge.first);
         case EdgeField::wrap:
-            return edge.wrap ? "with a wrap" : "no wrap";
+            return edge.wrap ? say("with a wrap") : say("no wrap");
         case EdgeField::trim:
             return trim_words(edge, catalogue);
         case EdgeField::fascia:
-            return edge.fascia == Fascia::plumb ? "plumb" : "square-cut";
+            return edge.fascia == Fascia::plumb ? say("plumb") : say("square-cut");
         case EdgeField::other_pitch:
-            return edge.pitch2 ? print_slope(*edge.pitch2) : "the same";
+            return edge.pitch2 ? Text(print_slope(*edge.pitch2)) : say("the same");
         case EdgeField::seam:
             break;
     }
-    return std::string(spoken(edge.seam));
+    return spoken(edge.seam);
 }
 
 bool is_keyed(EdgeField field) {
@@ -203,8 +196,9 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
     switch (field) {
         case EdgeField::kind:
             for (const EdgeKind kind : kinds) {
-                const std::string words(spoken(kind));
-                answers.push_back({"kind " + words, words, made_to(edge, kind, catalogue)});
+                const Text words = spoken(kind);
+                answers.push_back(
+                    {"kind " + words.english(), words, made_to(edge, kind, catalogue)});
             }
             break;
         case EdgeField::left:
@@ -213,28 +207,28 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
             break;
         case EdgeField::first:
             for (const Side side : {Side::left, Side::right}) {
-                const std::string words(word_of(side));
-                answers.push_back({"fitted first from the " + words, words,
+                const std::string word(word_of(side));
+                answers.push_back({"fitted first from the " + word, spoken(side),
                                    with(edge, [&](Edge& one) { one.first = side; })});
             }
             break;
         case EdgeField::wrap:
             for (const bool wrap : {false, true}) {
-                const std::string words = wrap ? "with a wrap" : "no wrap";
-                answers.push_back({"fascia wrap " + words, words,
+                const Text words = wrap ? say("with a wrap") : say("no wrap");
+                answers.push_back({"fascia wrap " + words.english(), words,
                                    with(edge, [&](Edge& one) { one.wrap = wrap; })});
             }
             break;
         case EdgeField::trim:
             for (const Trim* trim : trims_for(edge.kind, catalogue)) {
-                answers.push_back({"trim " + trim->id, trim->name,
+                answers.push_back({"trim " + trim->id, say(trim->name),
                                    with(edge, [&](Edge& one) { one.trim = trim->id; })});
             }
             break;
         case EdgeField::fascia:
             for (const Fascia fascia : {Fascia::plumb, Fascia::square_cut}) {
-                const std::string words = fascia == Fascia::plumb ? "plumb" : "square-cut";
-                answers.push_back({"fascia " + words, words,
+                const Text words = fascia == Fascia::plumb ? say("plumb") : say("square-cut");
+                answers.push_back({"fascia " + words.english(), words,
                                    with(edge, [&](Edge& one) { one.fascia = fascia; })});
             }
             break;
@@ -246,8 +240,8 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
             add_corners(answers, edge, field);
             break;
         case EdgeField::other_pitch:
-            answers.push_back(
-                {"pitch the same", "the same", with(edge, [](Edge& one) { one.pitch2.reset(); })});
+            answers.push_back({"pitch the same", say("the same"),
+                               with(edge, [](Edge& one) { one.pitch2.reset(); })});
             break;
         case EdgeField::name:
             break;
@@ -256,7 +250,7 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
 }
 
 const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
-                                    const std::string& stands, bool long_words, Box body) {
+                                    const Text& stands, bool long_words, Box body) {
     const EdgeAnswer* touched = nullptr;
     Box list = ui.begin_scroll("answers", body);
     const float top = list.y;

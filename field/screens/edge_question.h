@@ -10,17 +10,18 @@
 namespace hemline {
 
 /// What is asked, in whole words: of a sloped edge by its foot and top.
-std::string question_of(EdgeField field, const Edge& edge);
+Text question_of(EdgeField field, const Edge& edge);
 /// What the answer is called in a list, and the answer that stands: "Left end", "gable".
-std::string name_of(EdgeField field, const Edge& edge);
-std::string answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue);
+Text name_of(EdgeField field, const Edge& edge);
+Text answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue);
 
 /// Whether it is answered by keys: a name, an angle, a pitch.
 bool is_keyed(EdgeField field);
 
 /// One answer to touch, its target's name, and the edge with it.
 struct EdgeAnswer {
-    std::string target, words;
+    std::string target;
+    Text words;
     Edge edge;
 };
 std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Catalogue& catalogue);
@@ -28,6 +29,6 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
 /// The answers in a list that scrolls, in one column the fewer where their words are long; the one
 /// touched, else null.
 const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
-                                    const std::string& stands, bool long_words, Box body);
+                                    const Text& stands, bool long_words, Box body);
 
 }  // namespace hemline

@@ -9,16 +9,16 @@ namespace hemline {
 
 namespace {
 
-std::string_view piece_word(TrimRole role) {
+Text cut_words(TrimRole role, int piece, const Text& edge) {
     switch (role) {
         case TrimRole::wrap:
-            return "fascia wrap piece ";
+            return say("Cut fascia wrap piece {1} of {2}", piece, edge);
         case TrimRole::cleat:
-            return "cleat piece ";
+            return say("Cut cleat piece {1} of {2}", piece, edge);
         case TrimRole::main:
             break;
     }
-    return "piece ";
+    return say("Cut piece {1} of {2}", piece, edge);
 }
 
 TrimRole role_of(Each each) {
@@ -29,23 +29,22 @@ TrimRole role_of(Each each) {
 }
 
 NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step) {
-    const std::string name = title_of(work.edge);
+    const Text name = title_of(work.edge);
     NextWork next;
     next.where = made_at(work, step);
     if (step.rule->asks == Asks::cut) {
-        next.label = "Next cut";
-        next.what = "Cut " + std::string(piece_word(next.where.role)) + std::to_string(step.piece) +
-                    " of " + name;
+        next.label = say("Next cut");
+        next.what = cut_words(next.where.role, step.piece, name);
     } else if (step.rule->asks == Asks::remainder) {
-        next.label = "Measure what is left";
-        next.what = name + ": measure for the last piece";
+        next.label = say("Measure what is left");
+        next.what = say("{1}: measure for the last piece", name);
     } else {
-        next.label = step.rule->asks == Asks::tick ? "Tick off" : "Next step";
-        next.what = name + ": " + step.action;
+        next.label = step.rule->asks == Asks::tick ? say("Tick off") : say("Next step");
+        next.what = glued(name, ": ", step.action);
     }
     if (state.way == Way::learn) {
         next.where.place = Place::steps;
-        next.label = "Show me how";
+        next.label = say("Show me how");
     }
     return next;
 }
@@ -54,14 +53,16 @@ NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step
 NextWork next_to_tick(const State& state) {
     for (const EdgeWork& work : state.job.edges) {
         if (status_on(state, work) == EdgeStatus::to_tick) {
-            const std::string name = title_of(work.edge);
-            return {{Place::look, work.edge.id}, "Look at it", name + " waits for your tick"};
+            const Text name = title_of(work.edge);
+            return {{Place::look, work.edge.id},
+                    say("Look at it"),
+                    say("{1} waits for your tick", name)};
         }
     }
     if (!state.job.conflicts.empty()) {
-        return {{Place::apart, {}}, "Pick one", "Two tablets wrote one thing apart"};
+        return {{Place::apart, {}}, say("Pick one"), say("Two tablets wrote one thing apart")};
     }
-    return {{Place::day, {}}, "Day sheet", "No edge waits for your tick"};
+    return {{Place::day, {}}, say("Day sheet"), say("No edge waits for your tick")};
 }
 
 }  // namespace
@@ -107,25 +108,25 @@ Result<Card> card_in_hand(const State& state, const Where& where) {
 
 NextWork next_work_on(const State& state, const EdgeWork& work) {
     const std::string& id = work.edge.id;
-    const std::string name = title_of(work.edge);
+    const Text name = title_of(work.edge);
     const std::vector<Step> steps = steps_on(state, work);
     switch (status_of(work, steps, state.job.practice)) {
         case EdgeStatus::no_reading:
-            return {{Place::reading, id}, "Read this edge", name + ": first reading"};
+            return {{Place::reading, id}, say("Read this edge"), say("{1}: first reading", name)};
         case EdgeStatus::one_reading:
-            return {{Place::reading, id}, "Read again", name + ": second reading"};
+            return {{Place::reading, id}, say("Read again"), say("{1}: second reading", name)};
         case EdgeStatus::readings_disagree:
-            return {{Place::reading, id}, "Read again", name + ": a third reading"};
+            return {{Place::reading, id}, say("Read again"), say("{1}: a third reading", name)};
         case EdgeStatus::pitch_missing:
-            return {{Place::pitch, id}, "Read the pitch", name + ": pitch"};
+            return {{Place::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
         case EdgeStatus::undecided:
-            return {{Place::apart, id}, "Pick one", name + ": made apart"};
+            return {{Place::apart, id}, say("Pick one"), say("{1}: made apart", name)};
         default:
             break;
     }
     const std::optional<std::size_t> next = next_step(steps);
     if (!next) {
-        return {{Place::steps, id}, "Look at it", name + ": finished"};
+        return {{Place::steps, id}, say("Look at it"), say("{1}: finished", name)};
     }
     return work_of_step(state, work, steps[*next]);
 }

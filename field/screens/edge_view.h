@@ -22,9 +22,9 @@ Result<Card> card_in_hand(const State& state, const Where& where);
 /// The place where the edge's next piece of work is done, and what to call it.
 struct NextWork {
     Where where;
-    std::string label;           ///< of the button: "Next cut", "Read again"
-    std::string what;            ///< one line: "Cut piece 2 of eave C"
-    std::string waits_for = {};  ///< of the whole roof's next: why nothing can be done yet
+    Text label;           ///< of the button: "Next cut", "Read again"
+    Text what;            ///< one line: "Cut piece 2 of eave C"
+    Text waits_for = {};  ///< of the whole roof's next: why nothing can be done yet
 };
 /// Who learns stays with the steps, which lead to the card and the reading.
 NextWork next_work_on(const State& state, const EdgeWork& work);

@@ -21,10 +21,12 @@ struct StepRow {
     const char *name, *label, *says;
 };
 constexpr StepRow steps[] = {
-    {"step cut", "As cut", "Bent on the brake, cut at the end; the tabs are still flat."},
-    {"step half", "Tabs half", "The tabs half folded, by hand."},
-    {"step finished", "Finished", "Every fold done. Compare it with the metal in hand."},
-    {"step meeting", "Together", "Put together with the piece that it meets."},
+    {"step cut", phrase("As cut"),
+     phrase("Bent on the brake, cut at the end; the tabs are still flat.")},
+    {"step half", phrase("Tabs half"), phrase("The tabs half folded, by hand.")},
+    {"step finished", phrase("Finished"),
+     phrase("Every fold done. Compare it with the metal in hand.")},
+    {"step meeting", phrase("Together"), phrase("Put together with the piece that it meets.")},
 };
 constexpr int meeting_step = 3;
 
@@ -32,7 +34,7 @@ constexpr int meeting_step = 3;
 struct Shown {
     std::vector<SolidPart> parts;
     std::vector<FoldFault> faults;
-    std::string says;
+    Text says;
     std::optional<double> seen_from = {};  ///< turned at first, where not toward its end
 };
 
@@ -41,7 +43,7 @@ Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& car
     const Section* const section = state.assets->sections.find(card.trim);
     const Painted painted = section == nullptr ? Painted::none : section->painted;
     Shown shown;
-    shown.says = steps[step].says;
+    shown.says = say(steps[step].says);
     if (step == meeting_step) {
         const auto meeting =
             piece_meeting({state.job, state.plan, state.assets->catalogue, state.assets->sections,
@@ -52,7 +54,7 @@ Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& car
         }
         shown.parts = {{meeting->own, painted, false}, {meeting->other, painted, true}};
         shown.faults = meeting->faults;
-        shown.says = "Put together with " + meeting->other_name + ".";
+        shown.says = say("Put together with {1}.", meeting->other_name);
         const EndWork work_there = side == Side::left ? card.left : card.right;
         if (work_there == EndWork::corner_tab || work_there == EndWork::corner_mitre) {
             shown.seen_from = before_the_corner;
@@ -71,7 +73,7 @@ void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& 
     const float h = ui.mm(button_mm), gap = ui.mm(gap_mm);
     const auto step_button = [&](int i, Box box) {
         const bool off = i == meeting_step && !can_meet;
-        if (ui.button(steps[i].name, steps[i].label, box,
+        if (ui.button(steps[i].name, say(steps[i].label), box,
                       off               ? Look::off
                       : draft.step == i ? Look::chosen
                                         : Look::plain)) {
@@ -80,7 +82,7 @@ void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& 
     };
     const auto end_button = [&](Side end, Box box) {
         const std::string word(word_of(end));
-        if (ui.button("end " + word, (end == Side::left ? "Left end" : "Right end"), box,
+        if (ui.button("end " + word, (end == Side::left ? say("Left end") : say("Right end")), box,
                       end == side ? Look::chosen : Look::plain)) {
             draft.end = end;
             draft.turned = draft.raised = 0;  // looked at anew
@@ -119,7 +121,7 @@ void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDr
                 Side side, Box body) {
     take_top(body, ui.paragraph(body.x, body.y, body.w, shown.says, Size::bold) + ui.mm(1));
     for (const FoldFault& fault : shown.faults) {
-        take_top(body, draw_band(ui, fault.what + " " + fault.mend, body));
+        take_top(body, draw_band(ui, said(fault), body));
     }
     const Ui::Moved moved = ui.dragged(body);
     draft.turned -= moved.x / ui.mm(1) * degrees_a_mm;
@@ -129,7 +131,7 @@ void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDr
     draft.raised = std::clamp(draft.raised, static_cast<float>(-raised_most - raised_at_first),
                               static_cast<float>(raised_most - raised_at_first));
     const float line = ui.line_height(Size::small);
-    ui.text(body.x, body.bottom() - line, "Drag to turn it.", Size::small, Align::left,
+    ui.text(body.x, body.bottom() - line, say("Drag to turn it."), Size::small, Align::left,
             ui.colours().soft);
     take_bottom(body, line);
     draw_solid(ui, shown.parts, pattern.legs.names,
@@ -148,20 +150,20 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         wish.go = Where{Place::roof, {}};
         return wish;
     }
-    std::vector<Action> actions{
-        {"leave", "Roof"}, {"section", "The section"}, {"to card", "The cut card", Look::primary}};
+    std::vector<Action> actions{{"leave", say("Roof")},
+                                {"section", say("The section")},
+                                {"to card", say("The cut card"), Look::primary}};
     if (state.can.prints || state.can.gives_files) {
-        actions.insert(actions.begin() + 1, {"papers", "On paper"});
+        actions.insert(actions.begin() + 1, {"papers", say("On paper")});
     }
     const Frame frame = open_frame(
-        ui, state, title_of(work->edge) + " · piece " + std::to_string(card->piece) + " folded",
-        actions);
+        ui, state, say("{1} · piece {2} folded", title_of(work->edge), card->piece), actions);
     FoldedDraft& draft = drafts.folded;
     const Side side = draft.end.value_or(end_worked(*card));
     Box body = frame.body;
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state.assets->sections);
     if (!pattern) {
-        ui.paragraph(body.x, body.y, body.w, pattern.problem().what + " " + pattern.problem().mend);
+        ui.paragraph(body.x, body.y, body.w, said(pattern.problem()));
     } else {
         const bool can_meet = shown_of(state, *work, *card, *pattern, side, meeting_step).ok();
         draft.step = draft.step == meeting_step && !can_meet ? meeting_step - 1 : draft.step;

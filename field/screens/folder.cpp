@@ -13,31 +13,32 @@ using Deed = OutsideWish::Deed;
 
 constexpr float row_mm = 14, gap_mm = 3;
 
-const char* title_for(Choosing choosing) {
+Text title_for(Choosing choosing) {
     switch (choosing) {
         case Choosing::crew:
-            return "The crew folder · which one does the synchroniser carry?";
+            return say("The crew folder · which one does the synchroniser carry?");
         case Choosing::go_on:
-            return "Go on in another folder · which one?";
+            return say("Go on in another folder · which one?");
         case Choosing::hand_over:
             break;
     }
-    return "Job files · which folder?";
+    return say("Job files · which folder?");
 }
 
-std::string room_in(const FolderView& view) {
+Text room_in(const FolderView& view) {
     if (!view.can_write) {
-        return "This tablet may not write here.";
+        return say("This tablet may not write here.");
     }
     if (!view.free_bytes) {
-        return "";
+        return {};
     }
     const std::uint64_t mb = *view.free_bytes >> 20U;
-    return mb >= 1024 ? std::to_string(mb >> 10U) + " GB free" : std::to_string(mb) + " MB free";
+    return mb >= 1024 ? say("{1} GB free", mb >> 10U) : say("{1} MB free", mb);
 }
 
 struct Row {
-    std::string name, label;
+    std::string name;
+    Text label;
     fs::path path;
 };
 
@@ -47,7 +48,7 @@ std::vector<Row> rows_of(const Outside& outside) {
     std::vector<Row> all;
     if (view.folder.has_relative_path()) {
         const fs::path up = view.folder.parent_path();
-        all.push_back({"up", "↑ Up to " + up.string(), up});
+        all.push_back({"up", say("↑ Up to {1}", up.string()), up});
     }
     for (const fs::path& inside : view.inside) {
         const std::string name = inside.filename().string();
@@ -67,10 +68,10 @@ Wish draw_folder(Ui& ui, const State& state) {
     Wish wish;
     const Outside& outside = state.outside;
     const FolderView& view = outside.view;
-    const Frame frame =
-        open_frame(ui, state, title_for(outside.choosing),
-                   {{"leave", "Back"},
-                    {"use folder", "Use this folder", view.can_write ? Look::primary : Look::off}});
+    const Frame frame = open_frame(
+        ui, state, title_for(outside.choosing),
+        {{"leave", say("Back")},
+         {"use folder", say("Use this folder"), view.can_write ? Look::primary : Look::off}});
     Box list = ui.begin_scroll("folder " + view.folder.string(), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, view.folder.string(), Size::bold));

@@ -3,7 +3,6 @@
 #include <imgui.h>
 
 #include <algorithm>
-#include <cctype>
 #include <string_view>
 
 #include "field/screens/key_grid.h"
@@ -32,17 +31,15 @@ std::string fitted(const Ui& ui, std::string title, float w) {
     return ui.shortened(title, Size::bold, w);
 }
 
-std::string saved_words(const State& state) {
+Text saved_words(const State& state) {
     const std::int64_t fresh = state.outside.crew_new;
-    const std::string crew = fresh > 0 ? std::to_string(fresh) + " new from the crew · " : "";
-    switch (state.saving) {
-        case Saving::saved:
-            return crew + "✓ " + state.saved;
-        case Saving::failed:
-            return "! " + state.saved;
-        default:
-            return crew + state.saved;
-    }
+    const Text mark = state.saving == Saving::saved    ? Text("✓ ")
+                      : state.saving == Saving::failed ? Text("! ")
+                                                       : Text("");
+    const Text saved = glued(mark, state.saved);
+    return fresh > 0 && state.saving != Saving::failed
+               ? say("{1} new from the crew · {2}", fresh, saved)
+               : saved;
 }
 
 void rule(const Ui& ui, Box strip) {
@@ -50,12 +47,12 @@ void rule(const Ui& ui, Box strip) {
                       ui.mm(0.3F));
 }
 
-void draw_title(Ui& ui, const State& state, const std::string& whole, Box& page) {
+void draw_title(Ui& ui, const State& state, const Text& whole, Box& page) {
     const Box strip = take_top(page, ui.line_height(Size::bold) + ui.mm(2.5F));
-    const std::string title = fitted(ui, whole, strip.w);
+    const std::string title = fitted(ui, ui.in_words(whole), strip.w);
     const float y = strip.y + ui.mm(1);
     ui.text(strip.x, y, title, Size::bold);
-    const std::string saved = saved_words(state);
+    const Text saved = saved_words(state);
     const float used = ui.text_width(title, Size::bold) + ui.mm(4);
     // That nothing was saved must show, whatever else does.
     if (used + ui.text_width(saved, Size::small) < strip.w) {
@@ -69,11 +66,12 @@ void draw_title(Ui& ui, const State& state, const std::string& whole, Box& page)
 }
 
 /// In a narrow column: what it is about, then the rest of the title in small letters.
-void draw_title_column(Ui& ui, const State& state, const std::string& title, Box& page) {
+void draw_title_column(Ui& ui, const State& state, const Text& whole, Box& page) {
+    const std::string title = ui.in_words(whole);
     const std::size_t cut = title.find(between);
     const std::string first = title.substr(0, cut);
     const float w = ui.text(page.x, page.y, fitted(ui, first, page.w), Size::bold);
-    const std::string saved = saved_words(state);
+    const Text saved = saved_words(state);
     if (w + ui.mm(3) + ui.text_width(saved, Size::small) < page.w) {
         ui.text(page.right(), page.y + ui.mm(0.8F), saved, Size::small, Align::right,
                 state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft);
@@ -136,7 +134,7 @@ void draw_notice(Ui& ui, const State& state, Box& page) {
         Box button = notice.beside ? take_right(place, ui.mm(way_out_w_mm))
                                    : take_bottom(place, ui.mm(way_out_h_mm + gap_mm));
         button.h = ui.mm(way_out_h_mm);
-        ui.button(go_on_elsewhere, "Go on in\nanother folder", button);
+        ui.button(go_on_elsewhere, say("Go on in another folder"), button);
     }
     place.w = notice.words_w;
     if (place.h >= band_height(ui, state.notice, place.w)) {
@@ -154,8 +152,8 @@ bool keys_stand_aside(const Ui& ui, const KeysWanted& keys) {
     return keys.count > 0 && !ui.portrait() && ui.page().h < ui.mm(low_mm);
 }
 
-Frame open_frame(Ui& ui, const State& state, const std::string& title,
-                 const std::vector<Action>& actions, KeysWanted keys) {
+Frame open_frame(Ui& ui, const State& state, const Text& title, const std::vector<Action>& actions,
+                 KeysWanted keys) {
     Frame frame;
     const bool aside = keys_stand_aside(ui, keys);
     Box page = inside_margins(ui, aside, keys.count > 0 && ui.portrait());
@@ -179,12 +177,20 @@ Frame open_frame(Ui& ui, const State& state, const std::string& title,
     return frame;
 }
 
-float band_height(const Ui& ui, const std::string& words, float w) {
+Action other_language(const State& state) {
+    return {"language", Text(state.language == Language::english ? "Español" : "English")};
+}
+
+void take_language(const Frame& frame, Wish& wish) {
+    wish.toggle_language = wish.toggle_language || frame.tapped == "language";
+}
+
+float band_height(const Ui& ui, const Text& words, float w) {
     return words.empty() ? 0
                          : ui.paragraph_height(w - ui.mm(6), words, Size::body) + ui.mm(3 + gap_mm);
 }
 
-float draw_band(Ui& ui, const std::string& words, Box box) {
+float draw_band(Ui& ui, const Text& words, Box box) {
     const float used = band_height(ui, words, box.w);
     if (used > 0) {
         ui.ink()->AddRectFilled({box.x, box.y}, {box.right(), box.y + used - ui.mm(gap_mm)},
@@ -195,14 +201,32 @@ float draw_band(Ui& ui, const std::string& words, Box box) {
     return used;
 }
 
-std::string title_of(const Edge& edge) {
-    std::string kind(spoken(edge.kind));
-    if (!kind.empty()) {
-        kind[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(kind[0])));
+Text title_of(const Edge& edge) {
+    switch (edge.kind) {
+        case EdgeKind::gable:
+            return say("Gable {1}", edge.id);
+        case EdgeKind::ridge:
+            return say("Ridge {1}", edge.id);
+        case EdgeKind::hip:
+            return say("Hip {1}", edge.id);
+        case EdgeKind::valley:
+            return say("Valley {1}", edge.id);
+        case EdgeKind::sidewall:
+            return say("Sidewall {1}", edge.id);
+        case EdgeKind::headwall:
+            return say("Headwall {1}", edge.id);
+        case EdgeKind::transition:
+            return say("Transition {1}", edge.id);
+        case EdgeKind::high_eave:
+            return say("High eave {1}", edge.id);
+        case EdgeKind::penetration:
+            return say("Penetration {1}", edge.id);
+        case EdgeKind::eave:
+            break;
     }
-    return kind + " " + edge.id;
+    return say("Eave {1}", edge.id);
 }
 
-std::string day_and_time(HybridTime when) { return day_name(when) + ", " + clock_time(when); }
+Text day_and_time(HybridTime when) { return say("{1}, {2}", day_name(when), clock_time(when)); }
 
 }  // namespace hemline

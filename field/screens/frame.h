@@ -40,17 +40,21 @@ constexpr const char* go_on_elsewhere = "go on elsewhere";
 
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
 /// right.
-Frame open_frame(Ui& ui, const State& state, const std::string& title,
-                 const std::vector<Action>& actions, KeysWanted keys = {});
+Frame open_frame(Ui& ui, const State& state, const Text& title, const std::vector<Action>& actions,
+                 KeysWanted keys = {});
+
+/// The other language, in its own words; `take_language` reads its touch.
+Action other_language(const State& state);
+void take_language(const Frame& frame, Wish& wish);
 
 /// A warning in words on its ground, as high as it needs; returns the height used with the gap
 /// below, 0 for no words.
-float draw_band(Ui& ui, const std::string& words, Box box);
-float band_height(const Ui& ui, const std::string& words, float w);
+float draw_band(Ui& ui, const Text& words, Box box);
+float band_height(const Ui& ui, const Text& words, float w);
 
 /// "Eave C".
-std::string title_of(const Edge& edge);
+Text title_of(const Edge& edge);
 /// "4 May 2026, 9:41".
-std::string day_and_time(HybridTime when);
+Text day_and_time(HybridTime when);
 
 }  // namespace hemline

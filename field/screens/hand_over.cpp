@@ -13,37 +13,37 @@ using Deed = OutsideWish::Deed;
 
 constexpr float row_mm = 14, gap_mm = 3, two_columns_mm = 170;
 
-void say(Ui& ui, Box& box, const std::string& words, Size size = Size::body) {
+void put(Ui& ui, Box& box, const Text& words, Size size = Size::body) {
     if (!words.empty()) {
         take_top(box, ui.paragraph(box.x, box.y, box.w, words, size) + ui.mm(2));
     }
 }
 
-void say_softly(Ui& ui, Box& box, const std::string& words) {
+void put_softly(Ui& ui, Box& box, const Text& words) {
     take_top(box,
              ui.paragraph(box.x, box.y, box.w, words, Size::small, ui.colours().soft) + ui.mm(2));
 }
 
-bool draw_way(Ui& ui, Box& box, const std::string& name, const std::string& label) {
+bool draw_way(Ui& ui, Box& box, const std::string& name, const Text& label) {
     const bool tapped = ui.button(name, label, take_top(box, ui.mm(row_mm)));
     take_top(box, ui.mm(gap_mm));
     return tapped;
 }
 
 void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
-    say(ui, box, "Job files", Size::title);
+    put(ui, box, say("Job files"), Size::title);
     if (outside.kept.hand_over) {
-        say(ui, box, "They go to and come from " + outside.kept.hand_over->string() + ".");
+        put(ui, box, say("They go to and come from {1}.", outside.kept.hand_over->string()));
     } else {
-        say(ui, box, "No folder for them is chosen yet.");
+        put(ui, box, say("No folder for them is chosen yet."));
     }
-    say(ui, box, outside.done, Size::bold);
-    if (draw_way(ui, box, "file folder", "Folder for job files")) {
+    put(ui, box, outside.done, Size::bold);
+    if (draw_way(ui, box, "file folder", say("Folder for job files"))) {
         wish.outside = OutsideWish{Deed::choose, {}, {}, Choosing::hand_over};
     }
-    say_softly(ui, box,
-               outside.files.empty() ? "No job file lies there."
-                                     : "Job files there; a touch takes one in:");
+    put_softly(ui, box,
+               outside.files.empty() ? say("No job file lies there.")
+                                     : say("Job files there; a touch takes one in:"));
     for (const fs::path& file : outside.files) {
         const std::string name = file.filename().string();
         if (draw_way(ui, box, "take " + name, name)) {
@@ -53,28 +53,29 @@ void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
 }
 
 void draw_crew(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
-    say(ui, box, "Crew folder", Size::title);
+    put(ui, box, say("Crew folder"), Size::title);
     if (!outside.kept.crew) {
-        say(ui, box,
-            "None. With one, a synchroniser carries what each tablet writes to all the others.");
+        put(ui, box,
+            say("None. With one, a synchroniser carries what each tablet writes to all the "
+                "others."));
     } else {
-        say(ui, box, outside.kept.crew->string());
+        put(ui, box, outside.kept.crew->string());
         if (outside.crew_failed) {
             take_top(box, draw_band(ui, outside.crew_said, box));
         } else {
-            say(ui, box, outside.crew_said, Size::bold);
+            put(ui, box, outside.crew_said, Size::bold);
         }
     }
     for (const JobInCrew& job : outside.in_crew) {
-        if (draw_way(ui, box, "join " + job.id, "Take in " + job.name)) {
+        if (draw_way(ui, box, "join " + job.id, say("Take in {1}", job.name))) {
             wish.outside = OutsideWish{Deed::join_crew_job, {}, job.id, {}};
         }
     }
     if (draw_way(ui, box, "crew folder",
-                 outside.kept.crew ? "Another crew folder" : "Choose a crew folder")) {
+                 outside.kept.crew ? say("Another crew folder") : say("Choose a crew folder"))) {
         wish.outside = OutsideWish{Deed::choose, {}, {}, Choosing::crew};
     }
-    if (outside.kept.crew && draw_way(ui, box, "no crew folder", "Use none any more")) {
+    if (outside.kept.crew && draw_way(ui, box, "no crew folder", say("Use none any more"))) {
         wish.outside = OutsideWish{Deed::forget_crew, {}, {}, {}};
     }
 }
@@ -87,9 +88,9 @@ Wish draw_hand_over(Ui& ui, const State& state) {
     const bool open = !state.job.name.empty();
     const bool can_put = open && outside.kept.hand_over;
     const Frame frame =
-        open_frame(ui, state, open ? "Hand over · " + state.job.name : "Hand over",
-                   {{"leave", open ? "Roof" : "Jobs"},
-                    {"put into file", open ? "This job into a file" : "No job is open",
+        open_frame(ui, state, open ? say("Hand over · {1}", state.job.name) : say("Hand over"),
+                   {{"leave", open ? say("Roof") : say("Jobs")},
+                    {"put into file", open ? say("This job into a file") : say("No job is open"),
                      can_put ? Look::primary : Look::off}});
     Box list = ui.begin_scroll("hand over", frame.body);
     const float top = list.y;

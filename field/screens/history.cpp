@@ -9,9 +9,10 @@ namespace hemline {
 Wish draw_history(Ui& ui, const State& state) {
     Wish wish;
     const bool can_undo = state.undo_target.has_value();
-    const Frame frame = open_frame(
-        ui, state, "Record · the latest first",
-        {{"leave", "Roof"}, {"undo", "Undo the last", can_undo ? Look::primary : Look::off}});
+    const Frame frame =
+        open_frame(ui, state, say("Record · the latest first"),
+                   {{"leave", say("Roof")},
+                    {"undo", say("Undo the last"), can_undo ? Look::primary : Look::off}});
     const float line = ui.line_height(Size::small);
     const float row = 2 * line + ui.mm(3);
     const Box list =
@@ -28,7 +29,7 @@ Wish draw_history(Ui& ui, const State& state) {
                               ui.mm(0.3F));
         }
         ui.text(list.x, y + ui.line_height(Size::body),
-                clock_time(event->when) + "  " + event->by + (struck ? "  struck" : ""),
+                glued(clock_time(event->when), "  ", event->by, struck ? say("  struck") : Text()),
                 Size::small, Align::left, ui.colours().soft);
         y += row;
     }

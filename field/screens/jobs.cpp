@@ -10,29 +10,29 @@ namespace {
 
 void draw_welcome(Ui& ui, Box& page) {
     take_top(page,
-             ui.paragraph(page.x, page.y, page.w, "No job here yet.", Size::title) + ui.mm(2));
+             ui.paragraph(page.x, page.y, page.w, say("No job here yet."), Size::title) + ui.mm(2));
     take_top(page, ui.paragraph(page.x, page.y, page.w,
-                                "Start a job for your own roof, or try the demo roof: an invented "
-                                "boathouse with eight eaves.") +
+                                say("Start a job for your own roof, or try the demo roof: an "
+                                    "invented boathouse with eight eaves.")) +
                        ui.mm(4));
-    take_top(page,
-             ui.paragraph(page.x, page.y, page.w,
-                          "This tool goes after local codes, the maker's printed instructions and "
-                          "a licensed professional, never before them. Tie off at 6 ft and more.",
-                          Size::body, ui.colours().soft));
+    take_top(page, ui.paragraph(
+                       page.x, page.y, page.w,
+                       say("This tool goes after local codes, the maker's printed instructions and "
+                           "a licensed professional, never before them. Tie off at 6 ft and more."),
+                       Size::body, ui.colours().soft));
 }
 
 /// Asked once: sizes are true only on a screen that was measured.
 void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
     take_top(page, ui.paragraph(page.x, page.y, page.w,
-                                "Nobody measured this screen yet: buttons may be too small for a "
-                                "glove. It takes a bank card.") +
+                                say("Nobody measured this screen yet: buttons may be too small for "
+                                    "a glove. It takes a bank card.")) +
                        ui.mm(2));
     const std::vector<Box> places = columns(take_top(page, ui.mm(12)), 2, ui.mm(3));
-    if (ui.button("measure screen", "Lay a card on it", places[0])) {
+    if (ui.button("measure screen", say("Lay a card on it"), places[0])) {
         wish.go = Where{Place::calibrate, {}};
     }
-    if (ui.button("scale later", "Not now", places[1])) {
+    if (ui.button("scale later", say("Not now"), places[1])) {
         wish.put_off_scale = true;
     }
     take_top(page, ui.mm(4));
@@ -42,15 +42,16 @@ void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
 
 Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    std::vector<Action> actions = {{"by", "Held by\n" + state.by},
-                                   {"light", "Day or\nnight"},
-                                   {"screen size", "Screen\nsize"}};
+    std::vector<Action> actions = {{"by", say("Held by {1}", state.by)},
+                                   {"light", say("Day or night")},
+                                   {"screen size", say("Screen size")},
+                                   other_language(state)};
     if (state.outside.there) {
-        actions.push_back({"hand over", "Hand over"});
+        actions.push_back({"hand over", say("Hand over")});
     }
-    actions.push_back({"new job", "New job"});
-    actions.push_back({"demo", "Demo roof", Look::primary});
-    const Frame frame = open_frame(ui, state, "Hemline · jobs on this tablet", actions);
+    actions.push_back({"new job", say("New job")});
+    actions.push_back({"demo", say("Demo roof"), Look::primary});
+    const Frame frame = open_frame(ui, state, say("Hemline · jobs on this tablet"), actions);
     const Box body = frame.body;
     Box list = ui.begin_scroll("jobs", body);
     const float top = list.y;
@@ -67,12 +68,11 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         const std::string name = job.filename().string();
         const bool elsewhere = job.parent_path() != state.jobs.front().parent_path();
         std::string target = "job " + name;
-        std::string label = name;
+        Text label = name;
         if (elsewhere) {
-            const std::string where = " in " + job.parent_path().string();
-            target += where;
-            label += "\n";
-            label += where;
+            const std::string where = job.parent_path().string();
+            target += " in " + where;
+            label = glued(name, "\n", say("in {1}", where));
         }
         if (ui.button(target, label, take_top(list, ui.mm(16)))) {
             wish.open_job = job;
@@ -80,10 +80,11 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         take_top(list, ui.mm(3));
     }
     if (state.can.chooses_files &&
-        ui.button("choose file", "Open a job file", take_top(list, ui.mm(14)))) {
+        ui.button("choose file", say("Open a job file"), take_top(list, ui.mm(14)))) {
         wish.errand = Errand::choose_file;
     }
     ui.end_scroll(list.y - top);
+    take_language(frame, wish);
     if (frame.tapped == "demo") {
         wish.start_demo = true;
     } else if (frame.tapped == "new job") {

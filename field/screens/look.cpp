@@ -13,48 +13,47 @@ namespace hemline {
 namespace {
 
 /// Where the edge stands, and what it waits for.
-std::string standing(const State& state, const EdgeWork& work, EdgeStatus status) {
+Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
     if (status == EdgeStatus::finished) {
-        return "Finished, ticked off by " + work.finished_by + " at " +
-               day_and_time(work.finished_when);
+        return say("Finished, ticked off by {1} at {2}", work.finished_by,
+                   day_and_time(work.finished_when));
     }
     if (status == EdgeStatus::undecided) {
-        return work.undecided.empty() ? "" : Conflict{work.undecided.front(), {}, false}.what();
+        return work.undecided.empty() ? Text() : Conflict{work.undecided.front(), {}, false}.what();
     }
     if (status == EdgeStatus::to_tick) {
-        return "Fitted. It waits for your tick.";
+        return say("Fitted. It waits for your tick.");
     }
     const std::vector<EdgeNext> all =
         whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
     const auto next = std::find_if(all.begin(), all.end(),
                                    [&](const EdgeNext& one) { return one.edge == work.edge.id; });
     if (next == all.end()) {
-        return std::string(spoken(status));
+        return spoken(status);
     }
-    return "Not ready to tick. " + next->what + (next->waits_for.empty() ? "" : " ") +
-           next->waits_for;
+    return joined({say("Not ready to tick."), next->what, next->waits_for}, " ");
 }
 
 std::vector<Action> actions_on(EdgeStatus status) {
-    std::vector<Action> actions = {{"leave", "Roof"}};
+    std::vector<Action> actions = {{"leave", say("Roof")}};
     if (status == EdgeStatus::finished || status == EdgeStatus::to_tick) {
-        actions.push_back({"send back", "Send it\nback"});
+        actions.push_back({"send back", say("Send it back")});
     }
     if (status == EdgeStatus::finished) {
         std::swap(actions.front(), actions.back());
-        actions.back().label = "Back to the roof";
+        actions.back().label = say("Back to the roof");
         actions.back().look = Look::primary;
         return actions;
     }
     if (status != EdgeStatus::to_tick) {
-        actions.push_back({"work", "The work"});
+        actions.push_back({"work", say("The work")});
     }
     if (status == EdgeStatus::undecided) {
-        actions.push_back({"apart", "Pick one", Look::primary});
+        actions.push_back({"apart", say("Pick one"), Look::primary});
         return actions;
     }
     const bool ready = status == EdgeStatus::to_tick;
-    actions.push_back({"tick", ready ? "Tick this edge off" : "Not ready to tick",
+    actions.push_back({"tick", ready ? say("Tick this edge off") : say("Not ready to tick"),
                        ready ? Look::primary : Look::off});
     return actions;
 }
@@ -71,7 +70,7 @@ Wish draw_look(Ui& ui, const State& state) {
     const std::string& id = work->edge.id;
     const EdgeStatus status = status_on(state, *work);
     const Frame frame =
-        open_frame(ui, state, title_of(work->edge) + " · its values", actions_on(status));
+        open_frame(ui, state, say("{1} · its values", title_of(work->edge)), actions_on(status));
     Box body = frame.body;
     take_top(body,
              ui.paragraph(body.x, body.y, body.w, standing(state, *work, status), Size::bold) +

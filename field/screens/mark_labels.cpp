@@ -66,9 +66,9 @@ bool want_two(const Ui& ui, const std::vector<MarkLabel>& labels, const std::vec
 std::vector<MarkLabel> labels_of(const Card& card, Marks marks) {
     std::vector<MarkLabel> labels;
     for (const Mark& mark : card.marks) {
-        const std::string deed(spoken(mark.kind));
+        const Text deed = spoken(mark.kind);
         if (!labels.empty() && labels.back().at == mark.at) {
-            labels.back().deed += ", " + deed;
+            labels.back().deed = joined({labels.back().deed, deed}, ", ");
             continue;
         }
         const Side half = mark.at * 2 < card.cut ? Side::left : Side::right;

@@ -18,7 +18,7 @@ struct MarkLabel {
     Length at;
     Side half = Side::left;  ///< which half of the piece it lies in
     std::string value;       ///< what the tape reads
-    std::string deed;        ///< what the hand does there
+    Text deed;               ///< what the hand does there
 };
 
 /// One label for each place on the tape; marks of one place share it.

@@ -38,13 +38,12 @@ Supply supply_now(const State& state, const PoolView& pool) {
 void draw_there(Ui& ui, const State& state, const PoolView& pool, Drafts& drafts, Box& words) {
     const std::vector<const Offcut*> there = lying_there(state, pool);
     if (there.empty()) {
-        take_top(words, ui.paragraph(words.x, words.y, words.w, "Nothing is counted here yet.",
+        take_top(words, ui.paragraph(words.x, words.y, words.w, say("Nothing is counted here yet."),
                                      Size::small, ui.colours().soft));
     }
     for (const Offcut* offcut : there) {
         const bool chosen = drafts.corrects == offcut->left_by;
-        const std::string label =
-            std::to_string(offcut->count) + " × " + print_length(offcut->length, state.marks);
+        const Text label = glued(offcut->count, " × ", print_length(offcut->length, state.marks));
         if (ui.button("there " + print_event_id(offcut->left_by), label, take_top(words, ui.mm(12)),
                       chosen ? Look::chosen : Look::plain)) {
             const bool metric = state.marks == Marks::millimetre;
@@ -84,12 +83,13 @@ Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
     const Result<Length> length = length_of(drafts.length, metric);
     const Supply supply = supply_now(state, *pool);
     const bool only = supply == Supply::on_hand_only;
-    const Frame frame = open_frame(ui, state, "On hand · " + trim_name(state, pool->trim),
-                                   {{"leave", "Back to\nthe sticks"},
-                                    {"supply", only ? "New ones\ntoo" : "Only these\ntoday"},
-                                    {"keep", drafts.corrects ? "So many there are" : "I have these",
-                                     length ? Look::primary : Look::off}},
-                                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    const Frame frame =
+        open_frame(ui, state, say("On hand · {1}", trim_name(state, pool->trim)),
+                   {{"leave", say("Back to the sticks")},
+                    {"supply", only ? say("New ones too") : say("Only these today")},
+                    {"keep", drafts.corrects ? say("So many there are") : say("I have these"),
+                     length ? Look::primary : Look::off}},
+                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
     take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
@@ -97,11 +97,12 @@ Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
     const float top = words.y;
     draw_count(ui, drafts, take_top(words, ui.mm(12)));
     take_top(words, ui.mm(3));
-    const std::string refused = drafts.length.refused;
+    const Text refused = drafts.length.refused;
     if (!refused.empty() || only) {
-        take_top(words, ui.paragraph(words.x, words.y, words.w,
-                                     refused.empty() ? "Only these are cut from today." : refused) +
-                            ui.mm(2));
+        take_top(words,
+                 ui.paragraph(words.x, words.y, words.w,
+                              refused.empty() ? say("Only these are cut from today.") : refused) +
+                     ui.mm(2));
     }
     draw_there(ui, state, *pool, drafts, words);
     ui.end_scroll(words.y - top);

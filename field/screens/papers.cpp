@@ -14,10 +14,10 @@ struct Offer {
     bool prints;
 };
 constexpr Offer offers[] = {
-    {"print card", "Print the cut card", Errand::print_card, true},
-    {"print templates", "Print templates\nof both ends", Errand::print_templates, true},
-    {"save svg", "Drawing for the\neye (SVG)", Errand::give_svg, false},
-    {"save dxf", "Drawing for the\ncutter (DXF)", Errand::give_dxf, false},
+    {"print card", phrase("Print the cut card"), Errand::print_card, true},
+    {"print templates", phrase("Print templates of both ends"), Errand::print_templates, true},
+    {"save svg", phrase("Drawing for the eye (SVG)"), Errand::give_svg, false},
+    {"save dxf", phrase("Drawing for the cutter (DXF)"), Errand::give_dxf, false},
 };
 
 }  // namespace
@@ -30,9 +30,8 @@ Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
         return wish;
     }
     const Frame frame = open_frame(
-        ui, state,
-        title_of(work->edge) + " · piece " + std::to_string(state.where.piece) + " · on paper",
-        {{"card", "Back to the card", Look::primary}});
+        ui, state, say("{1} · piece {2} · on paper", title_of(work->edge), state.where.piece),
+        {{"card", say("Back to the card"), Look::primary}});
     Box body = ui.begin_scroll("papers", frame.body);
     const float top = body.y;
     for (std::size_t row = 0; row < 2; ++row) {
@@ -40,28 +39,28 @@ Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
         for (std::size_t i = 0; i < 2; ++i) {
             const Offer& offer = offers[2 * row + i];
             const bool can = offer.prints ? state.can.prints : state.can.gives_files;
-            if (ui.button(offer.name, offer.label, places[i], can ? Look::plain : Look::off)) {
+            if (ui.button(offer.name, say(offer.label), places[i], can ? Look::plain : Look::off)) {
                 wish.errand = offer.errand;
             }
         }
         take_top(body, ui.mm(3));
     }
     take_top(body, ui.mm(2));
-    take_top(body,
-             ui.paragraph(body.x, body.y, body.w, "Paper in the printer", Size::bold) + ui.mm(2));
+    take_top(body, ui.paragraph(body.x, body.y, body.w, say("Paper in the printer"), Size::bold) +
+                       ui.mm(2));
     const std::vector<Box> papers = columns(take_top(body, ui.mm(12)), 2, ui.mm(3));
-    if (ui.button("letter", "Letter, 8 1/2 x 11 in", papers[0],
+    if (ui.button("letter", say("Letter, 8 1/2 x 11 in"), papers[0],
                   drafts.paper_a4 ? Look::plain : Look::chosen)) {
         drafts.paper_a4 = false;
     }
-    if (ui.button("a4", "A4, 210 x 297 mm", papers[1],
+    if (ui.button("a4", say("A4, 210 x 297 mm"), papers[1],
                   drafts.paper_a4 ? Look::chosen : Look::plain)) {
         drafts.paper_a4 = true;
     }
     take_top(body, ui.mm(5));
     take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                "Print templates at 100 %, \"actual size\". Measure the check bars "
-                                "on the paper before you cut by it: 4 in and 100 mm."));
+                                say("Print templates at 100 %, \"actual size\". Measure the check "
+                                    "bars on the paper before you cut by it: 4 in and 100 mm.")));
     ui.end_scroll(body.y - top);
     if (frame.tapped == "card") {
         wish.go = state.where;

@@ -44,7 +44,7 @@ std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
     std::string tapped;
     const std::vector<Box> places = columns(row, static_cast<int>(fit), gap);
     for (std::size_t i = 0; i < fit; ++i) {
-        if (ui.button("name " + names[i], names[i], places[i])) {
+        if (ui.button("name " + names[i], say(names[i]), places[i])) {
             tapped = names[i];
         }
     }
@@ -65,7 +65,7 @@ void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
     const std::vector<Box> places = columns(row, static_cast<int>(ways.size()), ui.mm(3));
     for (std::size_t i = 0; i < ways.size(); ++i) {
         const std::string word(word_of(ways[i]));
-        if (ui.button("way " + word, word, places[i],
+        if (ui.button("way " + word, spoken(ways[i]), places[i],
                       ways[i] == chosen ? Look::chosen : Look::plain)) {
             drafts.way = ways[i];
         }
@@ -77,13 +77,14 @@ void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
     const bool ready = !drafts.name.empty() || drafts.way;
-    const char* const title =
-        drafts.naming_job ? "New job · its name" : "Who holds the tablet, and what for?";
+    const Text title =
+        drafts.naming_job ? say("New job · its name") : say("Who holds the tablet, and what for?");
     const Frame frame =
         open_frame(ui, state, title,
-                   {{"leave", "Back"},
-                    {"hand", state.hand == Hand::right ? "Left\nhanded" : "Right\nhanded"},
-                    {"keep name", drafts.naming_job ? "Start the job" : "It is me",
+                   {{"leave", say("Back")},
+                    {"hand", state.hand == Hand::right ? say("Left handed") : say("Right handed")},
+                    other_language(state),
+                    {"keep name", drafts.naming_job ? say("Start the job") : say("It is me"),
                      ready ? Look::primary : Look::off}});
     Box body = frame.body;
     const std::vector<std::string> names =
@@ -107,6 +108,7 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
         take_top(body, ui.mm(3));
     }
     draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
+    take_language(frame, wish);
     if (frame.tapped == "leave") {
         wish.go = Where{state.job.name.empty() ? Place::jobs : Place::roof, {}};
     } else if (frame.tapped == "hand") {

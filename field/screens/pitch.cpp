@@ -9,6 +9,7 @@
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
+#include "field/screens/pool_view.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
@@ -17,7 +18,7 @@ namespace {
 
 constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation::degrees,
                                        SlopeNotation::percent};
-constexpr const char* notation_words[] = {"in 12", "degrees", "percent"};
+constexpr const char* notation_words[] = {phrase("in 12"), phrase("degrees"), phrase("percent")};
 constexpr std::size_t digits_most = 6;
 constexpr float picture_mm_least = 20;
 constexpr float above_keys_mm = 60;  // the verdict, in portrait
@@ -52,37 +53,36 @@ float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Bo
     const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w,
-                      "Plumb fascia: included " + one_decimal(plumb.included_degrees) + ", bend " +
-                          one_decimal(plumb.bend_degrees),
+                      say("Plumb fascia: included {1}, bend {2}",
+                          one_decimal(plumb.included_degrees), one_decimal(plumb.bend_degrees)),
                       Size::bold);
     y += ui.paragraph(box.x, y, box.w,
-                      "Square-cut fascia: included " + one_decimal(square.included_degrees) +
-                          ", bend " + one_decimal(square.bend_degrees),
+                      say("Square-cut fascia: included {1}, bend {2}",
+                          one_decimal(square.included_degrees), one_decimal(square.bend_degrees)),
                       Size::small);
     y += ui.mm(2);
     for (const std::string& id : check.serves) {
-        y += ui.paragraph(box.x, y, box.w, "✓ serves: " + state.assets->catalogue.find(id)->name,
-                          Size::bold);
+        y += ui.paragraph(box.x, y, box.w, say("✓ serves: {1}", trim_name(state, id)), Size::bold);
     }
     for (const Refusal& refusal : check.refused) {
-        y += ui.paragraph(
-            box.x, y, box.w,
-            "× " + state.assets->catalogue.find(refusal.id)->name + ": " + refusal.reason,
-            Size::small);
+        y += ui.paragraph(box.x, y, box.w,
+                          glued("× ", trim_name(state, refusal.id), ": ", refusal.reason),
+                          Size::small);
     }
     if (!check.measure_again.empty()) {
         y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold) + ui.mm(1);
     }
     y += ui.paragraph(box.x, y + ui.mm(2), box.w,
-                      "The local code and the maker's printed limits go before this.", Size::small,
-                      ui.colours().soft);
+                      say("The local code and the maker's printed limits go before this."),
+                      Size::small, ui.colours().soft);
     return y - box.y;
 }
 
 void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
     for (std::size_t i = 0; i < 3; ++i) {
-        if (ui.button(std::string("notation ") + notation_words[i], notation_words[i], places[i],
+        if (ui.button(std::string("notation ") + notation_words[i], say(notation_words[i]),
+                      places[i],
                       drafts.pitch_notation == notations[i] ? Look::chosen : Look::plain)) {
             drafts.pitch_notation = notations[i];
         }
@@ -110,8 +110,8 @@ void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& dra
         used = ui.paragraph(
             words.x, words.y, words.w,
             drafts.pitch_number.empty()
-                ? "Hold a level on the deck: rise over 12 in, or what a digital level shows."
-                : pitch.problem().what + " " + pitch.problem().mend);
+                ? say("Hold a level on the deck: rise over 12 in, or what a digital level shows.")
+                : said(pitch.problem()));
     }
     ui.end_scroll(used);
 }
@@ -126,23 +126,24 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
         return wish;
     }
     const Result<Slope> pitch = slope_of(drafts);
-    std::vector<Action> actions{{"leave", "Roof"},
-                                {"keep", "Keep this pitch", pitch ? Look::primary : Look::off}};
+    std::vector<Action> actions{
+        {"leave", say("Roof")},
+        {"keep", say("Keep this pitch"), pitch ? Look::primary : Look::off}};
     if (state.tilt_there) {
-        actions.insert(actions.begin() + 1, {"lay down", "Lay the tablet down"});
+        actions.insert(actions.begin() + 1, {"lay down", say("Lay the tablet down")});
     }
     const Frame frame =
-        open_frame(ui, state, title_of(work->edge) + " · pitch of the roof behind it", actions,
-                   {digit_keys, above_keys_mm});
+        open_frame(ui, state, say("{1} · pitch of the roof behind it", title_of(work->edge)),
+                   actions, {digit_keys, above_keys_mm});
     if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
         press(drafts, key);
     }
     Box body = frame.body;
     draw_notations(ui, drafts, take_top(body, ui.mm(12)));
     take_top(body, ui.mm(2));
-    const std::string unit = notation_words[static_cast<int>(drafts.pitch_notation)];
-    ui.text(body.x, body.y, (drafts.pitch_number.empty() ? "…" : drafts.pitch_number) + " " + unit,
-            Size::title);
+    const Text unit = say(notation_words[static_cast<int>(drafts.pitch_notation)]);
+    ui.text(body.x, body.y,
+            glued(drafts.pitch_number.empty() ? "…" : drafts.pitch_number, " ", unit), Size::title);
     take_top(body, ui.line_height(Size::title) + ui.mm(2));
     draw_answer(ui, state, work->edge, drafts, pitch, body);
     if (frame.tapped == "keep" && pitch) {

@@ -19,10 +19,6 @@ const Proof* proof_of(const State& state, const std::string& pool) {
     return found == proofs.end() ? nullptr : &*found;
 }
 
-std::string counted_sticks(std::int64_t count) {
-    return count == 0 ? "No stick" : std::to_string(count) + (count == 1 ? " stick" : " sticks");
-}
-
 /// What the plan lays on one stick, in order from its end.
 SticksAlike laid_on(const State& state, const PlannedStick& stick) {
     SticksAlike own{{&stick}, {}};
@@ -111,9 +107,9 @@ bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
     return run != nullptr && pool_name(state, *run) == pool;
 }
 
-std::string trim_name(const State& state, const std::string& id) {
+Text trim_name(const State& state, const std::string& id) {
     const Trim* const trim = state.assets->catalogue.find(id);
-    return trim == nullptr ? id : trim->name;
+    return trim == nullptr ? Text(id) : say(trim->name);
 }
 
 std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool) {
@@ -149,20 +145,27 @@ bool is_undecided(const State& state, const std::string& pool) {
     });
 }
 
-std::string proof_words(const State& state, const std::string& pool) {
+Text proof_words(const State& state, const std::string& pool) {
     const Proof* const proof = proof_of(state, pool);
     if (proof == nullptr) {
-        return "";
+        return {};
     }
-    const std::string sticks = counted_sticks(proof->sticks) + " to open";
+    const std::int64_t sticks = proof->sticks;
     if (proof->proved) {
-        return proof->sticks == 0 ? sticks + ": what is on hand serves."
-                                  : sticks + "; " + std::to_string(proof->lower_bound) +
-                                        " is the fewest possible for these pieces: proved.";
+        return sticks == 0 ? say("No stick to open: what is on hand serves.")
+                           : say_count(
+                                 "{1} stick to open; {2} is the fewest possible for these "
+                                 "pieces: proved.",
+                                 "{1} sticks to open; {2} is the fewest possible for these "
+                                 "pieces: proved.",
+                                 sticks, proof->lower_bound);
     }
-    return sticks + (pieces_wait(state, pool) ? ", and not every piece has one."
-                                              : "; not proved within the time: at least " +
-                                                    std::to_string(proof->lower_bound) + ".");
+    return pieces_wait(state, pool)
+               ? say_count("{1} stick to open, and not every piece has one.",
+                           "{1} sticks to open, and not every piece has one.", sticks)
+               : say_count("{1} stick to open; not proved within the time: at least {2}.",
+                           "{1} sticks to open; not proved within the time: at least {2}.", sticks,
+                           proof->lower_bound);
 }
 
 const PlanChoice* planned_choice(const State& state, const std::string& pool) {

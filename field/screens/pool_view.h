@@ -29,7 +29,7 @@ bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
                 const std::string& pool);
 
 /// "Rolled eave trim": as the catalogue calls it.
-std::string trim_name(const State& state, const std::string& trim);
+Text trim_name(const State& state, const std::string& trim);
 
 /// Planned sticks that are cut alike, from alike metal.
 struct SticksAlike {
@@ -48,7 +48,7 @@ std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool);
 bool is_undecided(const State& state, const std::string& pool);
 
 /// "9 sticks to open; 9 is the fewest possible for these pieces: proved."
-std::string proof_words(const State& state, const std::string& pool);
+Text proof_words(const State& state, const std::string& pool);
 
 /// The choice that is planned now; nullptr: the pool is not divided jointly (a cleat).
 const PlanChoice* planned_choice(const State& state, const std::string& pool);

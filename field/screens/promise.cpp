@@ -2,19 +2,20 @@
 
 namespace hemline {
 
-std::string promise_words(Promised promised) {
+Text promise_words(Promised promised) {
     switch (promised) {
         case Promised::lasts:
-            return "";
+            return {};
         case Promised::given:
-            return "This browser promised to keep what is saved here.";
+            return say("This browser promised to keep what is saved here.");
         case Promised::not_asked:
-            return "This browser has not been asked yet to keep what is saved here.";
+            return say("This browser has not been asked yet to keep what is saved here.");
         case Promised::refused:
             break;
     }
-    return "This browser refused to promise that it keeps what is saved here: it may clear it. "
-           "Back up to a file every day, and add Hemline to the home screen.";
+    return say(
+        "This browser refused to promise that it keeps what is saved here: it may clear it. Back "
+        "up to a file every day, and add Hemline to the home screen.");
 }
 
 }  // namespace hemline

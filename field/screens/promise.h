@@ -8,6 +8,6 @@
 namespace hemline {
 
 /// Empty where jobs lie on a disk.
-std::string promise_words(Promised promised);
+Text promise_words(Promised promised);
 
 }  // namespace hemline

@@ -38,13 +38,16 @@ std::optional<Length> expected(const State& state, const EdgeWork& work, Reading
     return readings.empty() ? std::nullopt : std::optional(readings.front().length);
 }
 
-std::string title_for(const EdgeWork& work, ReadingOf of) {
+Text title_for(const EdgeWork& work, ReadingOf of) {
     if (of == ReadingOf::remainder) {
-        return title_of(work.edge) + " · for the last piece";
+        return say("{1} · for the last piece", title_of(work.edge));
     }
-    static constexpr const char* ordinals[] = {"first", "second", "third", "fourth", "next"};
+    static constexpr const char* ordinals[] = {
+        phrase("{1} · first reading"), phrase("{1} · second reading"),
+        phrase("{1} · third reading"), phrase("{1} · fourth reading"),
+        phrase("{1} · next reading")};
     const std::size_t taken = std::min<std::size_t>(standing(work, of).size(), 4);
-    return title_of(work.edge) + " · " + ordinals[taken] + " reading";
+    return say(ordinals[taken], title_of(work.edge));
 }
 
 /// Earlier readings, struck ones crossed out, and how the draft compares.
@@ -55,9 +58,9 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
         if (reading.of != of) {
             continue;
         }
-        const std::string words = print_length(reading.length, state.marks) + "  " + reading.by +
-                                  " " + clock_time(reading.when) +
-                                  (reading.struck ? "  struck" : "");
+        const Text words =
+            glued(print_length(reading.length, state.marks), "  ", reading.by, " ",
+                  clock_time(reading.when), reading.struck ? say("  struck") : Text());
         const float width = ui.text(box.x, y, words, Size::small, Align::left, ui.colours().soft);
         if (reading.struck) {
             const float middle = y + ui.line_height(Size::small) / 2;
@@ -73,44 +76,48 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
     const std::optional<Length> near = expected(state, work, of);
     if (near && draft > Length()) {
         const Length off = draft - *near;
-        const std::string than = of == ReadingOf::edge ? " than the first" : " than planned";
-        const std::string words =
-            off == Length() ? (of == ReadingOf::edge ? "the same as the first" : "just as planned")
-                            : print_length(absolute(off), state.marks) +
-                                  (off < Length() ? " shorter" : " longer") + than;
+        const std::string by = print_length(absolute(off), state.marks);
+        const bool again = of == ReadingOf::edge;
+        const Text words = off == Length()
+                               ? (again ? say("the same as the first") : say("just as planned"))
+                           : off < Length() ? (again ? say("{1} shorter than the first", by)
+                                                     : say("{1} shorter than planned", by))
+                                            : (again ? say("{1} longer than the first", by)
+                                                     : say("{1} longer than planned", by));
         y += ui.paragraph(box.x, y, box.w, words, Size::bold);
         const Length allowed = allowed_difference(*near, state.job.practice.tape);
         y += ui.paragraph(box.x, y, box.w,
-                          "the tape allows " + print_length(allowed, Marks::thirty_second),
+                          say("the tape allows {1}", print_length(allowed, Marks::thirty_second)),
                           Size::small, ui.colours().soft);
     } else if (near && of == ReadingOf::remainder) {
-        y += ui.paragraph(box.x, y, box.w, "the plan expects " + print_length(*near, state.marks),
-                          Size::body);
+        y +=
+            ui.paragraph(box.x, y, box.w,
+                         say("the plan expects {1}", print_length(*near, state.marks)), Size::body);
     }
     return y - box.y;
 }
 
 /// The question asked before a doubtful reading counts, or why a key was refused.
-std::string question(const Drafts& drafts, const std::string& doubt) {
+Text question(const Drafts& drafts, const Text& doubt) {
     if (!drafts.length.refused.empty()) {
         return drafts.length.refused;
     }
-    return drafts.doubt_shown ? doubt : "";
+    return drafts.doubt_shown ? doubt : Text();
 }
 
 /// The last reading, large, before it is struck: a strike is not undone, it is read again.
 Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& drafts) {
     Wish wish;
     const RecordedReading last = standing(work, state.where.reading_of).back();
-    const Frame frame =
-        open_frame(ui, state, title_of(work.edge) + " · strike the last reading",
-                   {{"stays", "Let it\nstand"}, {"strike", "Strike it", Look::primary, true}});
+    const Frame frame = open_frame(
+        ui, state, say("{1} · strike the last reading", title_of(work.edge)),
+        {{"stays", say("Let it stand")}, {"strike", say("Strike it"), Look::primary, true}});
     Box body = frame.body;
     ui.figure(body.x, body.y, last.length, state.marks);
     take_top(body, ui.figure_height() + ui.mm(3));
     ui.paragraph(body.x, body.y, body.w,
-                 last.by + " read it at " + clock_time(last.when) +
-                     ". Struck, it stays in the record and counts no more.");
+                 say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
+                     last.by, clock_time(last.when)));
     if (frame.tapped == "strike") {
         wish.fact = Struck{last.id, "struck by hand"};
     } else if (frame.tapped == "stays") {
@@ -137,21 +144,21 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
     const std::optional<Length> near = expected(state, *work, of);
-    const std::string doubt =
-        length && near ? doubt_about(*length, *near, state.job.practice.tape) : "";
+    const Text doubt =
+        length && near ? Text(doubt_about(*length, *near, state.job.practice.tape)) : Text();
     const bool questioned = drafts.doubt_shown && !doubt.empty();
     const std::vector<RecordedReading> before = standing(*work, of);
 
     const bool can_put_back = is_empty(drafts.length) && drafts.cleared;
-    const Frame frame =
-        open_frame(ui, state, title_for(*work, of),
-                   {{"leave", "Roof"},
-                    {"strike last", "Strike\nthe last", before.empty() ? Look::off : Look::plain},
-                    {"clear", can_put_back ? "Put it\nback" : "Start\nagain",
-                     is_empty(drafts.length) && !can_put_back ? Look::off : Look::plain},
-                    {"keep", questioned ? "Keep it all the same" : "Keep this reading",
-                     length ? Look::primary : Look::off}},
-                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    const Frame frame = open_frame(
+        ui, state, title_for(*work, of),
+        {{"leave", say("Roof")},
+         {"strike last", say("Strike the last"), before.empty() ? Look::off : Look::plain},
+         {"clear", can_put_back ? say("Put it back") : say("Start again"),
+          is_empty(drafts.length) && !can_put_back ? Look::off : Look::plain},
+         {"keep", questioned ? say("Keep it all the same") : say("Keep this reading"),
+          length ? Look::primary : Look::off}},
+        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     // Another length is another question: keeping it is no answer to the former one.
     if (shown_length(drafts.length, metric) != before_keys) {
@@ -163,12 +170,13 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     const float top = words.y;
     take_top(words, draw_band(ui, question(drafts, doubt), words));
     if (of == ReadingOf::remainder) {
-        take_top(words, ui.paragraph(words.x, words.y, words.w,
-                                     "From the end of the fixed piece to the end of the edge.") +
-                            ui.mm(2));
+        take_top(words,
+                 ui.paragraph(words.x, words.y, words.w,
+                              say("From the end of the fixed piece to the end of the edge.")) +
+                     ui.mm(2));
     }
     if (!drafts.typed.empty()) {
-        take_top(words, ui.paragraph(words.x, words.y, words.w, "typed: " + drafts.typed));
+        take_top(words, ui.paragraph(words.x, words.y, words.w, say("typed: {1}", drafts.typed)));
     }
     take_top(words, draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric),
                                     {words.x, words.y, words.w, words.h}));

@@ -12,12 +12,12 @@ namespace {
 constexpr float above_keys_mm = 40;  // what the card says, in portrait
 
 /// Why this length cannot have been cut from that metal; empty when it can.
-std::string impossible(Length length, const Card& card, Marks marks) {
+Text impossible(Length length, const Card& card, Marks marks) {
     if (length <= card.stick_length) {
-        return "";
+        return {};
     }
-    return "Only " + print_length(card.stick_length, marks) +
-           " of metal lies there. Measure again.";
+    return say("Only {1} of metal lies there. Measure again.",
+               print_length(card.stick_length, marks));
 }
 
 }  // namespace
@@ -35,27 +35,27 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
     }
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
-    const std::string refused =
-        length ? impossible(*length, *card, state.marks) : length.problem().what;
-    const Frame frame = open_frame(
-        ui, state,
-        spoiled ? "Spoiled · how much metal is lost?" : "Cut differently · how long is it really?",
-        {{"leave", "Back to\nthe card"},
-         {"as planned", spoiled ? "The whole\npiece" : "As planned"},
-         {"keep", spoiled ? "This much is lost" : "It is this long",
-          refused.empty() ? Look::primary : Look::off}},
-        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    const Text refused = length ? impossible(*length, *card, state.marks) : length.problem().what;
+    const Frame frame =
+        open_frame(ui, state,
+                   spoiled ? say("Spoiled · how much metal is lost?")
+                           : say("Cut differently · how long is it really?"),
+                   {{"leave", say("Back to the card")},
+                    {"as planned", spoiled ? say("The whole piece") : say("As planned")},
+                    {"keep", spoiled ? say("This much is lost") : say("It is this long"),
+                     refused.empty() ? Look::primary : Look::off}},
+                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
     take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
     Box words = ui.begin_scroll("real cut words", body);
     const float top = words.y;
     take_top(words, ui.paragraph(words.x, words.y, words.w,
-                                 "The card says " + print_length(card->cut, state.marks) + ".") +
+                                 say("The card says {1}.", print_length(card->cut, state.marks))) +
                         ui.mm(1));
     take_top(words, ui.paragraph(words.x, words.y, words.w,
                                  !drafts.length.refused.empty() ? drafts.length.refused
-                                 : refused.empty() ? "The rest is planned again at once."
+                                 : refused.empty() ? say("The rest is planned again at once.")
                                                    : refused));
     ui.end_scroll(words.y - top);
     const MetalTaken metal{card->stick_length, card->offcut};

@@ -44,22 +44,21 @@ std::string trim_name(const State& state, const std::string& id) {
 /// Returns the height used.
 float draw_sticks(Ui& ui, const State& state, Box box) {
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w, "Sticks still to open", Size::bold, ui.colours().soft);
+    y += ui.paragraph(box.x, y, box.w, say("Sticks still to open"), Size::bold, ui.colours().soft);
     for (const Proof& proof : state.plan.proofs) {
-        const std::string proved =
-            proof.proved ? "proved fewest" : "at least " + std::to_string(proof.lower_bound);
-        y += ui.paragraph(
-            box.x, y, box.w,
-            std::to_string(proof.sticks) + "  " + trim_name(state, proof.trim) + ", " + proved,
-            Size::small);
+        const Text proved =
+            proof.proved ? say("proved fewest") : say("at least {1}", proof.lower_bound);
+        y += ui.paragraph(box.x, y, box.w,
+                          glued(proof.sticks, "  ", trim_name(state, proof.trim), ", ", proved),
+                          Size::small);
         y += ui.mm(1);
     }
     y += ui.mm(1);
-    y += ui.paragraph(box.x, y, box.w,
-                      std::to_string(pieces_to_cut(state.plan)) + " pieces to cut, " +
-                          std::to_string(state.job.sticks_opened) + " sticks opened, " +
-                          std::to_string(offcuts_kept(state.job)) + " offcuts kept",
-                      Size::small, ui.colours().soft);
+    y += ui.paragraph(
+        box.x, y, box.w,
+        say("{1} pieces to cut, {2} sticks opened, {3} offcuts kept", pieces_to_cut(state.plan),
+            state.job.sticks_opened, offcuts_kept(state.job)),
+        Size::small, ui.colours().soft);
     return y - box.y;
 }
 
@@ -74,13 +73,13 @@ void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     const float top = side.y;
     float y = side.y;
     if (state.way != Way::tick_off) {
-        y += ui.paragraph(side.x, y, side.w, "Next", Size::bold, ui.colours().soft);
+        y += ui.paragraph(side.x, y, side.w, say("Next"), Size::bold, ui.colours().soft);
     }
-    y += ui.paragraph(
-        side.x, y, side.w,
-        next ? next->what
-             : (state.job.edges.empty() ? "Add the first edge" : "Every edge is finished"),
-        Size::title);
+    y += ui.paragraph(side.x, y, side.w,
+                      next ? next->what
+                           : (state.job.edges.empty() ? say("Add the first edge")
+                                                      : say("Every edge is finished")),
+                      Size::title);
     if (state.way == Way::tick_off) {
         y += ui.paragraph(side.x, y, side.w, glance_words(state)) + ui.mm(1);
     }
@@ -139,12 +138,14 @@ Wish draw_roof(Ui& ui, const State& state) {
     const std::optional<NextWork> next = next_work(state);
     const Frame frame =
         open_frame(ui, state, state.job.name,
-                   {{"jobs", "Jobs"},
-                    {"add edge", "Add, change\nan edge"},
-                    {"history", "Record,\nundo"},
-                    {"by", "Somebody\nelse"},
-                    {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
+                   {{"jobs", say("Jobs")},
+                    {"add edge", say("Add, change an edge")},
+                    {"history", say("Record, undo")},
+                    {"by", say("Somebody else")},
+                    other_language(state),
+                    {"next", next ? next->label : say("Next"), next ? Look::primary : Look::off}});
     draw_body(ui, state, next, frame.body, wish);
+    take_language(frame, wish);
     if (frame.tapped == "next" && next) {
         wish.go = next->where;
     } else if (frame.tapped == "jobs") {

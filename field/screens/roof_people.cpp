@@ -64,10 +64,10 @@ void draw_people(Ui& ui, const State& state, Box& box, Wish& wish) {
     const std::vector<Box> places =
         columns(take_top(box, ui.mm(h_mm)), static_cast<int>(people.size()), gap);
     take_top(box, gap);
-    std::vector<std::string> labels;
+    std::vector<Text> labels;
     labels.reserve(people.size());
     for (const Person& person : people) {
-        labels.push_back(person.name + "\n" + std::string(word_of(person.way)));
+        labels.push_back(glued(say(person.name), "\n", spoken(person.way)));
     }
     const Size largest = ui.label_size(labels, places.front());
     for (std::size_t i = 0; i < people.size(); ++i) {

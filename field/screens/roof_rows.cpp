@@ -20,26 +20,27 @@ namespace {
 constexpr float row_mm = 17, noted_mm = 6;
 
 /// Its readings, when they were made apart; empty: they were not.
-std::string lengths_apart(const State& state, const EdgeWork& work) {
-    std::string words;
+Text lengths_apart(const State& state, const EdgeWork& work) {
+    Text words;
     for (const Conflict& conflict : state.job.conflicts) {
         if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
             continue;
         }
         for (const RecordedReading& reading : work.readings) {
             if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
-                words += (words.empty() ? "" : " or ") + print_length(reading.length, state.marks);
+                const std::string one = print_length(reading.length, state.marks);
+                words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
             }
         }
     }
     return words;
 }
 
-std::string length_words(const State& state, const EdgeWork& work) {
+Text length_words(const State& state, const EdgeWork& work) {
     if (!has_run(work.edge.kind)) {
-        return std::string(spoken(work.edge.kind));
+        return spoken(work.edge.kind);
     }
-    if (std::string apart = lengths_apart(state, work); !apart.empty()) {
+    if (Text apart = lengths_apart(state, work); !apart.empty()) {
         return apart;
     }
     const std::optional<Length> length = work.length(state.job.practice);
@@ -48,25 +49,21 @@ std::string length_words(const State& state, const EdgeWork& work) {
     }
     for (const RecordedReading& reading : work.readings) {
         if (reading.of == ReadingOf::edge && !reading.struck) {
-            return print_length(reading.length, state.marks) + ", once";
+            return say("{1}, once", print_length(reading.length, state.marks));
         }
     }
-    return "no reading";
+    return say("no reading");
 }
 
 /// What is wrong with an edge that is read and has its pitch; empty when nothing is.
-std::string problem_on(const State& state, const std::string& edge) {
+Text problem_on(const State& state, const std::string& edge) {
     for (const PlanProblem& problem : state.plan.problems) {
         if (problem.edge == edge && problem.severity == Severity::problem &&
             state.job.find(edge)->edge.pitch) {
             return problem.what;
         }
     }
-    return "";
-}
-
-std::string number_of(std::size_t count, const std::string& word) {
-    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+    return {};
 }
 
 /// What the foreman sees of every edge at a glance.
@@ -76,30 +73,30 @@ struct Glance {
 };
 
 /// The edge's status, its ends or what is wrong with it.
-std::string under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
-    const std::string problem = problem_on(state, work.edge.id);
-    if (problem.empty() && !has_run(work.edge.kind)) {
-        return std::string(spoken(status));
+Text under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
+    const Text problem = problem_on(state, work.edge.id);
+    if (!problem.empty()) {
+        return say("{1} · ! {2}", spoken(status), problem);
     }
-    return std::string(spoken(status)) + " · " +
-           (problem.empty() ? std::string(spoken(work.edge.left)) + " to " +
-                                  std::string(spoken(work.edge.right))
-                            : "! " + problem);
+    return has_run(work.edge.kind) ? say("{1} · {2} to {3}", spoken(status), spoken(work.edge.left),
+                                         spoken(work.edge.right))
+                                   : spoken(status);
 }
 
 /// The status, and what the edge waits for or what comes next on it.
-std::string waits_words(const State& state, const Glance& glance, const EdgeWork& work,
-                        EdgeStatus status) {
-    std::string words(spoken(status));
-    if (const std::string problem = problem_on(state, work.edge.id); !problem.empty()) {
-        return words + " · ! " + problem;
+Text waits_words(const State& state, const Glance& glance, const EdgeWork& work,
+                 EdgeStatus status) {
+    const Text words = spoken(status);
+    if (const Text problem = problem_on(state, work.edge.id); !problem.empty()) {
+        return say("{1} · ! {2}", words, problem);
     }
     const auto next = std::find_if(glance.next.begin(), glance.next.end(),
                                    [&](const EdgeNext& one) { return one.edge == work.edge.id; });
     if (next == glance.next.end() || status == EdgeStatus::to_tick) {
         return words;
     }
-    return words + " · " + (next->waits_for.empty() ? next->what : "waits: " + next->waits_for);
+    return next->waits_for.empty() ? glued(words, " · ", next->what)
+                                   : say("{1} · waits: {2}", words, next->waits_for);
 }
 
 std::string who_did(const Glance& glance, const EdgeWork& work) {
@@ -113,7 +110,7 @@ std::string who_did(const Glance& glance, const EdgeWork& work) {
 }
 
 /// What was accepted outside practice, and by whom; empty when nothing was.
-std::string noted_words(const EdgeWork& work) {
+Text noted_words(const EdgeWork& work) {
     const std::vector<const DoneStep*> exceptions = exceptions_on(work);
     std::string names;
     for (const DoneStep* const done : exceptions) {
@@ -122,12 +119,15 @@ std::string noted_words(const EdgeWork& work) {
         }
     }
     return exceptions.empty()
-               ? ""
-               : "! " + number_of(exceptions.size(), "exception") + ", noted by " + names;
+               ? Text()
+               : say_count("! {1} exception, noted by {2}", "! {1} exceptions, noted by {2}",
+                           static_cast<std::int64_t>(exceptions.size()), names);
 }
 
 struct Row {
-    std::string length, who, under, noted;
+    Text length;
+    std::string who;
+    Text under, noted;
 };
 
 Row row_of(const State& state, const Glance* glance, const EdgeWork& work, EdgeStatus status) {
@@ -197,21 +197,19 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
     }
 }
 
-std::string glance_words(const State& state) {
-    std::size_t finished = 0, to_tick = 0, exceptions = 0;
+Text glance_words(const State& state) {
+    std::int64_t finished = 0, to_tick = 0, exceptions = 0;
     for (const EdgeWork& work : state.job.edges) {
         const EdgeStatus status = status_on(state, work);
         finished += status == EdgeStatus::finished ? 1 : 0;
         to_tick += status == EdgeStatus::to_tick ? 1 : 0;
-        exceptions += exceptions_on(work).size();
+        exceptions += static_cast<std::int64_t>(exceptions_on(work).size());
     }
-    std::string words = std::to_string(finished) + " of " +
-                        number_of(state.job.edges.size(), "edge") + " finished, " +
-                        std::to_string(to_tick) + " to tick, " + number_of(exceptions, "exception");
-    if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        words += ", " + std::to_string(apart) + " made apart";
-    }
-    return words + ".";
+    const Text words = say_count("{2} of {3} edges finished, {4} to tick, {1} exception",
+                                 "{2} of {3} edges finished, {4} to tick, {1} exceptions",
+                                 exceptions, finished, state.job.edges.size(), to_tick);
+    const std::size_t apart = state.job.conflicts.size();
+    return apart > 0 ? say("{1}, {2} made apart.", words, apart) : glued(words, ".");
 }
 
 }  // namespace hemline

@@ -11,6 +11,6 @@ namespace hemline {
 void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish);
 
 /// "2 of 8 edges finished, 1 to tick, 3 exceptions.": the roof at a glance.
-std::string glance_words(const State& state);
+Text glance_words(const State& state);
 
 }  // namespace hemline

@@ -10,25 +10,25 @@ namespace {
 struct Elsewhere {
     Place place;
     const char* name;
-    std::string label;
+    Text label;
 };
 
 std::vector<Elsewhere> ways_from(const State& state) {
     std::vector<Elsewhere> ways;
     if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        ways.push_back({Place::apart, "apart", "! " + std::to_string(apart) + " made\napart"});
+        ways.push_back({Place::apart, "apart", say("! {1} made apart", apart)});
     }
     if (state.way == Way::tick_off) {
-        ways.push_back({Place::day, "day", "Day\nsheet"});
+        ways.push_back({Place::day, "day", say("Day sheet")});
     }
     if (!state.plan.runs.empty()) {
-        ways.push_back({Place::sticks, "sticks", "Sticks and plans"});
+        ways.push_back({Place::sticks, "sticks", say("Sticks and plans")});
     }
     if (state.outside.there) {
-        ways.push_back({Place::hand_over, "hand over", "Hand over"});
+        ways.push_back({Place::hand_over, "hand over", say("Hand over")});
     }
     if (state.can.gives_files) {
-        ways.push_back({Place::backup, "backup", "Backup to a file"});
+        ways.push_back({Place::backup, "backup", say("Backup to a file")});
     }
     return ways;
 }
@@ -66,7 +66,7 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
     }
     const bool backup_alone = ways.size() == 1 && state.can.gives_files;
     const std::vector<Box> places = places_for(ui, backup_alone ? 2 : ways.size(), box);
-    std::vector<std::string> labels;
+    std::vector<Text> labels;
     labels.reserve(ways.size());
     for (const Elsewhere& way : ways) {
         labels.push_back(way.label);

@@ -20,9 +20,9 @@ struct StyleRow {
     const char* label;
 };
 constexpr StyleRow styles[] = {
-    {Style::balanced, "balanced", "Balanced: equal ends"},
-    {Style::equal, "equal", "Equal pieces"},
-    {Style::full, "full", "Full sticks first"},
+    {Style::balanced, "balanced", phrase("Balanced: equal ends")},
+    {Style::equal, "equal", phrase("Equal pieces")},
+    {Style::full, "full", phrase("Full sticks first")},
 };
 
 std::vector<std::optional<Length>> cut_so_far(const Run& run) {
@@ -62,17 +62,17 @@ void draw_strip(Ui& ui, std::span<const Division> pieces, Side first, Marks mark
     }
 }
 
-std::string summary(std::span<const Division> pieces, const RunRule& rule, Marks marks) {
+Text summary(std::span<const Division> pieces, const RunRule& rule, Marks marks) {
     const Length ends = absolute(pieces.front().covers - pieces.back().covers);
-    std::string words = std::to_string(pieces.size()) +
-                        (pieces.size() == 1 ? " piece"
-                                            : " pieces, " + std::to_string(pieces.size() - 1) +
-                                                  (pieces.size() == 2 ? " lap" : " laps"));
-    if (pieces.size() > 1) {
-        words += is_balanced(pieces, rule) ? ", ends equal"
-                                           : ", ends differ by " + print_length(ends, marks);
+    const auto laps = static_cast<std::int64_t>(pieces.size()) - 1;
+    if (laps == 0) {
+        return say("1 piece");
     }
-    return words;
+    return is_balanced(pieces, rule) ? say_count("{2} pieces, {1} lap, ends equal",
+                                                 "{2} pieces, {1} laps, ends equal", laps, laps + 1)
+                                     : say_count("{2} pieces, {1} lap, ends differ by {3}",
+                                                 "{2} pieces, {1} laps, ends differ by {3}", laps,
+                                                 laps + 1, print_length(ends, marks));
 }
 
 bool is_planned_so(const Run& run, std::span<const Division> pieces) {
@@ -81,16 +81,16 @@ bool is_planned_so(const Run& run, std::span<const Division> pieces) {
 }
 
 /// What the edge must look like now; a touch says the next.
-const char* looks_label(Looks looks) {
+Text looks_label(Looks looks) {
     switch (looks) {
         case Looks::by_preference:
             break;
         case Looks::balanced:
-            return "Must be\nbalanced";
+            return say("Must be balanced");
         case Looks::free:
-            return "May\nrun out";
+            return say("May run out");
     }
-    return "Looks as\nthe job";
+    return say("Looks as the job");
 }
 
 Looks next_looks(Looks looks) {
@@ -108,21 +108,20 @@ struct StripOf {
 /// A style's button, what it comes to, and its pieces as they show; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
-    const std::string said = pieces ? summary(*pieces, of.rule, of.marks)
-                                    : pieces.problem().what + " " + pieces.problem().mend;
+    const Text summed = pieces ? summary(*pieces, of.rule, of.marks) : said(pieces.problem());
     Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
     const Box button = take_left(words, ui.portrait() ? words.w : words.w * 0.36F);
     if (ui.portrait()) {
         take_top(place, ui.mm(1));
-        words = take_top(place, ui.paragraph_height(words.w, said, Size::small) + ui.mm(1));
+        words = take_top(place, ui.paragraph_height(words.w, summed, Size::small) + ui.mm(1));
     } else {
         take_left(words, ui.mm(4));
     }
-    const bool tapped = ui.button(std::string("style ") + row.name, row.label, button,
+    const bool tapped = ui.button(std::string("style ") + row.name, say(row.label), button,
                                   chosen ? Look::chosen : Look::plain);
-    const Size size = ui.text_width(said, Size::body) <= words.w ? Size::body : Size::small;
-    const float h = ui.paragraph_height(words.w, said, size);
-    ui.paragraph(words.x, words.y + std::max(0.0F, (words.h - h) / 2), words.w, said, size);
+    const Size size = ui.text_width(summed, Size::body) <= words.w ? Size::body : Size::small;
+    const float h = ui.paragraph_height(words.w, summed, size);
+    ui.paragraph(words.x, words.y + std::max(0.0F, (words.h - h) / 2), words.w, summed, size);
     if (pieces) {
         take_top(place, ui.mm(1));
         place.h = std::min(place.h, ui.mm(strip_mm_most));
@@ -146,10 +145,11 @@ Wish draw_run(Ui& ui, const State& state) {
     }
     const NextWork next = next_work_on(state, *work);
     const Frame frame = open_frame(
-        ui, state, title_of(work->edge) + " · " + print_length(*length, state.marks) + " · the run",
-        {{"leave", "Roof"},
-         {"read", "Read it\nagain"},
-         {"pitch", "Pitch"},
+        ui, state,
+        say("{1} · {2} · the run", title_of(work->edge), print_length(*length, state.marks)),
+        {{"leave", say("Roof")},
+         {"read", say("Read it again")},
+         {"pitch", say("Pitch")},
          {"looks", looks_label(work->edge.looks)},
          {"next", next.label, Look::primary}});
     const Box body = frame.body;

@@ -60,47 +60,51 @@ float draw_findings(Ui& ui, const State& state, const Section& section,
     const Result<Blank> blank = blank_of(section, bends);
     if (wrong || !blank) {
         const Problem& problem = wrong ? *wrong : blank.problem();
-        return draw_band(ui, problem.what + " " + problem.mend, box);
+        return draw_band(ui, said(problem), box);
     }
     for (const BrakeStep& step : brake_order(section, bends, *blank)) {
         if (!step.in_the_way.empty()) {
             take_top(box, draw_band(ui,
-                                    "The bend before the " +
-                                        std::string(word_of(section.legs[step.bend + 1].name)) +
-                                        " cannot be made: " + step.in_the_way,
+                                    say("The bend before the {1} cannot be made: {2}",
+                                        spoken(section.legs[step.bend + 1].name), step.in_the_way),
                                     box));
         }
     }
     std::string marks;
     for (const Length& mark : blank->marks) {
-        marks += (marks.empty() ? "Brake marks: " : ", ") +
+        marks += (marks.empty() ? "" : ", ") +
                  print_length(nearest_on(mark, sixteenths(1)), state.marks);
     }
-    take_top(box, ui.paragraph(
-                      box.x, box.y, box.w,
-                      "Girth " + print_length(nearest_on(blank->girth, sixteenths(1)), state.marks),
-                      Size::bold));
-    take_top(box, ui.paragraph(box.x, box.y, box.w, marks, Size::small));
+    take_top(box,
+             ui.paragraph(box.x, box.y, box.w,
+                          say("Girth {1}",
+                              print_length(nearest_on(blank->girth, sixteenths(1)), state.marks)),
+                          Size::bold));
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", marks), Size::small));
     return box.y - top;
 }
 
-const char* words_of(Hem hem) {
+Text words_of(Hem hem) {
     switch (hem) {
         case Hem::open:
-            return "open hem";
+            return say("open hem");
         case Hem::closed:
-            return "closed hem";
+            return say("closed hem");
         case Hem::tear_drop:
-            return "tear-drop hem";
+            return say("tear-drop hem");
         case Hem::none:
             break;
     }
-    return "no hem";
+    return say("no hem");
 }
 
-std::string bend_words(const SectionLeg& leg, double bend) {
-    return "bend " + degrees_words(bend) + (bend < 0 ? " up" : " down") +
-           (leg.bend.fold_of ? ", by the roof" : "");
+Text bend_words(const SectionLeg& leg, double bend) {
+    const std::string degrees = degrees_words(bend);
+    if (leg.bend.fold_of) {
+        return bend < 0 ? say("bend {1} up, by the roof", degrees)
+                        : say("bend {1} down, by the roof", degrees);
+    }
+    return bend < 0 ? say("bend {1} up", degrees) : say("bend {1} down", degrees);
 }
 
 /// Every leg and bend as a row to touch.
@@ -127,7 +131,7 @@ Picked draw_rows(Ui& ui, const State& state, const Section& section,
             take_top(list, ui.mm(gap_mm));
         }
         if (ui.button("row leg " + std::to_string(i),
-                      std::string(word_of(leg.name)) + " " + print_length(leg.width, state.marks),
+                      glued(spoken(leg.name), " ", print_length(leg.width, state.marks)),
                       take_top(list, ui.mm(row_mm)))) {
             picked.leg = static_cast<int>(i);
         }
@@ -163,7 +167,7 @@ void draw_hems(Ui& ui, SectionDraft& draft, Box row) {
     constexpr Hem hems[] = {Hem::open, Hem::closed, Hem::tear_drop};
     const auto places = columns(row, 3, ui.mm(gap_mm));
     for (std::size_t i = 0; i < 3; ++i) {
-        if (ui.button(words_of(hems[i]), words_of(hems[i]), places[i],
+        if (ui.button(words_of(hems[i]).english(), words_of(hems[i]), places[i],
                       draft.hem_kind == hems[i] ? Look::chosen : Look::plain)) {
             draft.hem_kind = hems[i];
         }
@@ -191,13 +195,13 @@ Fact kept(const EdgeWork& work, const Section& section, int leg) {
 std::vector<Action> actions_for(const State& state, const Section& section, bool keying,
                                 bool good) {
     if (keying) {
-        return {{"drop", "Leave it\nas it was"},
-                {"keep", "Keep it so", good ? Look::primary : Look::off}};
+        return {{"drop", say("Leave it as it was")},
+                {"keep", say("Keep it so"), good ? Look::primary : Look::off}};
     }
     const bool own = state.job.sections.count(section.trim) > 0;
-    return {{"leave", "Roof"},
-            {"as catalogue", "As the\ncatalogue", own ? Look::plain : Look::off},
-            {"done", "Done", Look::primary}};
+    return {{"leave", say("Roof")},
+            {"as catalogue", say("As the catalogue"), own ? Look::plain : Look::off},
+            {"done", say("Done"), Look::primary}};
 }
 
 Where back_from(const Where& where) {
@@ -236,7 +240,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                             : now.bend >= 0
                                 ? KeysWanted{digit_keys, above_keys_mm}
                                 : KeysWanted{metric ? digit_keys : sixteenth_keys, above_keys_mm};
-    const Frame frame = open_frame(ui, state, card->trim_name + " · section",
+    const Frame frame = open_frame(ui, state, say("{1} · section", card->trim_name),
                                    actions_for(state, section, keying, good), keys);
     Box body = frame.body;
     if (now.leg >= 0) {
@@ -246,12 +250,13 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
         key_degrees(drafts.section, draw_digit_keys(ui, frame.keys, true));
         const auto places = columns(take_top(body, ui.mm(row_mm)), 2, ui.mm(gap_mm));
         for (const bool up : {true, false}) {
-            if (ui.button(up ? "turned up" : "turned down", up ? "up" : "down", places[up ? 0 : 1],
-                          now.up == up ? Look::chosen : Look::plain)) {
+            if (ui.button(up ? "turned up" : "turned down", up ? say("up") : say("down"),
+                          places[up ? 0 : 1], now.up == up ? Look::chosen : Look::plain)) {
                 drafts.section.up = up;
             }
         }
-        ui.text(body.x, body.y, (now.degrees.empty() ? "…" : now.degrees) + "° bend", Size::title);
+        ui.text(body.x, body.y, say("{1}° bend", (now.degrees.empty() ? "…" : now.degrees)),
+                Size::title);
         take_top(body, ui.line_height(Size::title) + ui.mm(gap_mm));
     }
     if (now.hem >= 0) {
@@ -259,7 +264,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
         take_top(body, ui.mm(gap_mm));
     }
     if (!bends) {
-        ui.paragraph(body.x, body.y, body.w, bends.problem().what + " " + bends.problem().mend);
+        ui.paragraph(body.x, body.y, body.w, said(bends.problem()));
     } else {
         if (!keying) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)

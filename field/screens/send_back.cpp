@@ -12,9 +12,9 @@ namespace hemline {
 namespace {
 
 // What a foreman looks for. Common practice, no published source.
-constexpr std::array<const char*, 6> usual = {"lap too short",     "hem not hooked",
-                                              "bead missing",      "screw missing",
-                                              "face not straight", "metal scratched"};
+constexpr std::array<const char*, 6> usual = {
+    phrase("lap too short"), phrase("hem not hooked"),    phrase("bead missing"),
+    phrase("screw missing"), phrase("face not straight"), phrase("metal scratched")};
 
 /// The usual reasons in so many columns, in a list that scrolls; the one touched, or empty.
 std::string draw_usual(Ui& ui, int wide, Box box) {
@@ -24,7 +24,7 @@ std::string draw_usual(Ui& ui, int wide, Box box) {
     const float top = list.y;
     for (std::size_t i = 0; i < usual.size();) {
         for (const Box& place : columns(take_top(list, ui.mm(11)), wide, gap)) {
-            if (ui.button("reason " + std::string(usual[i]), usual[i], place)) {
+            if (ui.button("reason " + std::string(usual[i]), say(usual[i]), place)) {
                 touched = usual[i];
             }
             ++i;
@@ -46,16 +46,16 @@ Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
     }
     const bool ready = !drafts.name.empty();
     const Frame frame = open_frame(
-        ui, state, title_of(work->edge) + " · what is to mend?",
-        {{"leave", "Back"}, {"send", "Send it back", ready ? Look::primary : Look::off}});
+        ui, state, say("{1} · what is to mend?", title_of(work->edge)),
+        {{"leave", say("Back")}, {"send", say("Send it back"), ready ? Look::primary : Look::off}});
     Box body = frame.body;
     const bool upright = ui.portrait();
     const Box reasons = upright ? take_top(body, ui.mm(39)) : take_left(body, body.w * 0.38F);
     take_top(body, upright ? ui.mm(3) : 0);
     take_left(body, upright ? 0 : ui.mm(5));
     std::string reason = draw_usual(ui, upright ? 2 : 1, reasons);
-    take_top(body, ui.paragraph(body.x, body.y, body.w, ready ? drafts.name : "or your words: …",
-                                Size::bold) +
+    take_top(body, ui.paragraph(body.x, body.y, body.w,
+                                ready ? Text(drafts.name) : say("or your words: …"), Size::bold) +
                        ui.mm(2));
     draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
     if (frame.tapped == "leave") {

@@ -44,7 +44,8 @@ Answer answer_of(const State& state, const Step& step, const Drafts& drafts, boo
             break;
         case Asks::seen:
             answer.kind = AnswerKind::seen;
-            answer.seen = as_it_should_be ? "as it should be" : "not as it should be";
+            answer.seen =
+                as_it_should_be ? phrase("as it should be") : phrase("not as it should be");
             break;
         default:
             break;
@@ -61,12 +62,12 @@ void press_count(Drafts& drafts, char key) {
         drafts.count = drafts.count == "0" ? std::string(1, key) : drafts.count + key;
     }
     if (key != 0) {
-        drafts.exception_asked.clear();
+        drafts.exception_asked = {};
     }
 }
 
-std::string screws_of(const std::string& count) {
-    return (count.empty() ? "…" : count) + (count == "1" ? " screw" : " screws");
+Text screws_of(const std::string& count) {
+    return count == "1" ? say("1 screw") : say("{1} screws", count.empty() ? "…" : count);
 }
 
 /// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
@@ -83,32 +84,32 @@ void open_field(const Step& step, Drafts& drafts) {
 AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts) {
     const Look ready = is_ready(step, drafts) ? Look::primary : Look::off;
     const bool noting = !drafts.exception_asked.empty();
-    const std::string note = "Note it, signed\n" + state.by;
+    const Text note = say("Note it, signed {1}", state.by);
     switch (step.rule->asks) {
         case Asks::length:
-            return {{{"answer", noting ? note : "It measures this", ready}}};
+            return {{{"answer", noting ? note : say("It measures this"), ready}}};
         case Asks::count:
-            return {{{"answer", noting ? note : "That many", ready}}};
+            return {{{"answer", noting ? note : say("That many"), ready}}};
         case Asks::seen:
             if (noting) {
-                return {{{"look again", "Look again"}, {"answer wrong", note, Look::primary}}};
+                return {{{"look again", say("Look again")}, {"answer wrong", note, Look::primary}}};
             }
-            return {{{"answer wrong", "Not as it\nshould be"},
-                     {"answer", "It is as it should be", Look::primary}}};
+            return {{{"answer wrong", say("Not as it should be")},
+                     {"answer", say("It is as it should be"), Look::primary}}};
         case Asks::side:
-            return {
-                {{"answer left", "Left", Look::primary}, {"answer right", "Right", Look::primary}}};
+            return {{{"answer left", say("Left"), Look::primary},
+                     {"answer right", say("Right"), Look::primary}}};
         case Asks::cut:
-            return {{{"to card", "To the cut card", Look::primary}}};
+            return {{{"to card", say("To the cut card"), Look::primary}}};
         case Asks::remainder:
-            return {{{"to reading", "Key in the reading", Look::primary}}};
+            return {{{"to reading", say("Key in the reading"), Look::primary}}};
         case Asks::tick:
-            return {
-                {{"send back", "Send it\nback"}, {"tick", "Tick this edge off", Look::primary}}};
+            return {{{"send back", say("Send it back")},
+                     {"tick", say("Tick this edge off"), Look::primary}}};
         case Asks::done:
             break;
     }
-    return {{{"answer", "Done", Look::primary}}};
+    return {{{"answer", say("Done"), Look::primary}}};
 }
 
 KeysWanted keys_for(const State& state, const Step& step) {
@@ -130,7 +131,7 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& draf
         take_typed(drafts.length, drafts.typed, ui.typed(), metric);
         draw_length_keys(ui, drafts.length, keys, metric);
         if (before != shown_length(drafts.length, metric)) {
-            drafts.exception_asked.clear();
+            drafts.exception_asked = {};
         }
     }
 }
@@ -150,15 +151,15 @@ bool is_refused(const Drafts& drafts) {
 }
 
 float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box) {
-    const std::string& refused =
+    const Text& refused =
         drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
     if (!refused.empty()) {  // it names the limit
         return draw_band(ui, refused, box);
     }
-    const std::string limits = limits_of(step, state.marks);
+    const Text limits = limits_of(step, state.marks);
     return limits.empty()
                ? 0
-               : ui.paragraph(box.x, box.y, box.w, "Practice: " + limits + ".") + ui.mm(2);
+               : ui.paragraph(box.x, box.y, box.w, say("Practice: {1}.", limits)) + ui.mm(2);
 }
 
 Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
@@ -172,22 +173,22 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
     } else if (tapped == "tick") {
         wish.fact = EdgeFinished{id, ""};
     } else if (tapped == "look again") {
-        drafts.exception_asked.clear();
+        drafts.exception_asked = {};
     } else if (tapped == "answer left" || tapped == "answer right") {
         const Side side = tapped == "answer left" ? Side::left : Side::right;
         const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
         wish.fact = StepDone{id, step.rule->id, step.piece, said, "", ""};
     } else if (tapped == "answer" || tapped == "answer wrong") {
         const Answer answer = answer_of(state, step, drafts, tapped == "answer");
-        const std::string outside = tapped == "answer wrong"
-                                        ? "Mend it and look again. If it must stay so, note it."
-                                        : outside_practice(step, answer);
+        const Text outside = tapped == "answer wrong"
+                                 ? say("Mend it and look again. If it must stay so, note it.")
+                                 : Text(outside_practice(step, answer));
         if (!outside.empty() && drafts.exception_asked.empty()) {
             drafts.exception_asked = outside;
             return wish;
         }
-        wish.fact = StepDone{id,     step.rule->id, step.piece,
-                             answer, outside,       outside.empty() ? "" : state.by};
+        wish.fact = StepDone{id,     step.rule->id,     step.piece,
+                             answer, outside.english(), outside.empty() ? "" : state.by};
     }
     return wish;
 }

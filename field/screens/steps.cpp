@@ -64,8 +64,8 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
 /// Why, and what goes wrong; returns the height used.
 float draw_reasons(Ui& ui, const Step& step, Box box) {
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w, "Why: " + step.rule->why) + ui.mm(1);
-    y += ui.paragraph(box.x, y, box.w, "What goes wrong: " + step.rule->wrong, Size::body,
+    y += ui.paragraph(box.x, y, box.w, say("Why: {1}", step.rule->why)) + ui.mm(1);
+    y += ui.paragraph(box.x, y, box.w, say("What goes wrong: {1}", step.rule->wrong), Size::body,
                       ui.colours().soft);
     return y - box.y;
 }
@@ -187,12 +187,12 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
 Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     Wish wish;
     const Frame frame =
-        open_frame(ui, state, title_of(work.edge) + " · finished",
-                   {{"send back", "Send it\nback"}, {"leave", "Roof", Look::primary}});
+        open_frame(ui, state, say("{1} · finished", title_of(work.edge)),
+                   {{"send back", say("Send it back")}, {"leave", say("Roof"), Look::primary}});
     Box body = frame.body;
     take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                "Finished, ticked off by " + work.finished_by + " at " +
-                                    clock_time(work.finished_when),
+                                say("Finished, ticked off by {1} at {2}", work.finished_by,
+                                    clock_time(work.finished_when)),
                                 Size::title) +
                        ui.mm(3));
     draw_values(ui, state, work, body);
@@ -219,15 +219,15 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
         return draw_finished(ui, state, *work);
     }
     const Step& step = steps[*now];
-    const std::string title = title_of(work->edge) + " · " + step.rule->part + " · step " +
-                              std::to_string(*now + 1) + " of " + std::to_string(steps.size());
+    const Text title = say("{1} · {2} · step {3} of {4}", title_of(work->edge),
+                           say(step.rule->part), *now + 1, steps.size());
     const AnswerActions answers = answers_of(state, step, drafts);
     const KeysWanted keys = keys_for(state, step);
-    std::vector<Action> actions = {{"leave", "Roof"}};
+    std::vector<Action> actions = {{"leave", say("Roof")}};
     if (has_run(work->edge.kind) &&
         !keys_stand_aside(ui,
                           keys)) {  // there the words need the room; the run is on the roof's way
-        actions.push_back({"run", "The run"});
+        actions.push_back({"run", say("The run")});
     }
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
     const Frame frame = open_frame(ui, state, title, actions, keys);

@@ -25,24 +25,25 @@ Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
     const std::string taken_for = print_length(stick->length, state.marks);
-    const std::string refused = !length                    ? length.problem().what
-                                : *length == stick->length ? "That is how long it was taken for."
-                                                           : "";
-    const Frame frame = open_frame(
-        ui, state,
-        (stick->offcut ? "On hand, " : "A new stick, ") + taken_for + " · how long is it really?",
-        {{"leave", "Back to\nthe sticks"},
-         {"spoiled whole", "Spoiled,\nall of it"},
-         {"keep", "It is this long", refused.empty() ? Look::primary : Look::off}},
-        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    const Text refused = !length                    ? length.problem().what
+                         : *length == stick->length ? say("That is how long it was taken for.")
+                                                    : Text();
+    const Frame frame =
+        open_frame(ui, state,
+                   stick->offcut ? say("On hand, {1} · how long is it really?", taken_for)
+                                 : say("A new stick, {1} · how long is it really?", taken_for),
+                   {{"leave", say("Back to the sticks")},
+                    {"spoiled whole", say("Spoiled, all of it")},
+                    {"keep", say("It is this long"), refused.empty() ? Look::primary : Look::off}},
+                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
     take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
     const Box words = ui.begin_scroll("stick words", body);
     ui.end_scroll(ui.paragraph(words.x, words.y, words.w,
                                !drafts.length.refused.empty() ? drafts.length.refused
-                               : refused.empty()              ? "The rest is planned again at once."
-                                                              : refused));
+                               : refused.empty() ? say("The rest is planned again at once.")
+                                                 : refused));
     const MetalTaken metal{stick->length, stick->offcut};
     if (frame.tapped == "leave") {
         wish.go = at_pool(Place::sticks, *pool);

@@ -15,45 +15,44 @@ namespace {
 constexpr float row_mm = 19, times_mm = 16;
 
 /// "12 ft or 10 ft", or that none can be had.
-std::string stock_words(const State& state) {
-    std::string words = "New sticks: " + print_length(state.job.practice.stock, state.marks);
+Text stock_words(const State& state) {
+    Text lengths = print_length(state.job.practice.stock, state.marks);
     for (const Length length : state.job.stock_shorter) {
-        words += " or " + print_length(length, state.marks);
+        lengths = say("{1} or {2}", lengths, print_length(length, state.marks));
     }
-    return words + ". Offcuts are kept from " +
-           print_length(state.job.practice.offcut_kept, state.marks) + ".";
+    return say("New sticks: {1}. Offcuts are kept from {2}.", lengths,
+               print_length(state.job.practice.offcut_kept, state.marks));
 }
 
 /// What the plan cannot give a stick; empty when all is well.
-std::string missing_words(const State& state, const PoolView& pool) {
+Text missing_words(const State& state, const PoolView& pool) {
     for (const PlanProblem& problem : state.plan.problems) {
         const bool of_pool = problem.field == "stock" && problem.edge == pool.edge;
         if (of_pool) {
-            return problem.what + " " + problem.mend;
+            return said(problem);
         }
     }
-    return "";
+    return {};
 }
 
 float draw_words(Ui& ui, const State& state, const PoolView& pool, Box box) {
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w, proof_words(state, pool.pool), Size::bold);
     if (const PlanChoice* better = better_choice(state, pool.pool)) {
-        y += ui.paragraph(
-            box.x, y, box.w,
-            "A plan of " + std::to_string(better->sticks) + " was found: look at the other plans.",
-            Size::bold);
+        y += ui.paragraph(box.x, y, box.w,
+                          say("A plan of {1} was found: look at the other plans.", better->sticks),
+                          Size::bold);
     } else if (const PlanChoice* planned = planned_choice(state, pool.pool);
                planned != nullptr && planned->proved && planned->sticks > 0 &&
                is_undecided(state, pool.pool)) {
         y += ui.paragraph(box.x, y, box.w,
-                          "No plan with as few laps and as well balanced takes fewer.", Size::small,
-                          ui.colours().soft);
+                          say("No plan with as few laps and as well balanced takes fewer."),
+                          Size::small, ui.colours().soft);
     } else if (state.looking) {
-        y += ui.paragraph(box.x, y, box.w, "Still looking for fewer.", Size::small,
+        y += ui.paragraph(box.x, y, box.w, say("Still looking for fewer."), Size::small,
                           ui.colours().soft);
     }
-    const std::string missing = missing_words(state, pool);
+    const Text missing = missing_words(state, pool);
     if (!missing.empty()) {
         y += ui.paragraph(box.x, y, box.w, missing, Size::small);
     }
@@ -70,23 +69,23 @@ void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlik
     }
     Box bar = inset(row, 0, ui.mm(1.5F));
     Box head = take_left(bar, ui.mm(times_mm));
-    ui.text(head.x, head.y, std::to_string(sticks.sticks.size()) + " ×", Size::bold);
-    ui.text(head.x, head.y + ui.line_height(Size::bold), stick.offcut ? "on hand" : "new",
+    ui.text(head.x, head.y, glued(sticks.sticks.size(), " ×"), Size::bold);
+    ui.text(head.x, head.y + ui.line_height(Size::bold), stick.offcut ? say("on hand") : say("new"),
             Size::small, Align::left, ui.colours().soft);
     draw_stick_bar(ui, state, sticks, longest, bar);
 }
 
 /// What lies there and no piece needs: a line each.
-std::vector<std::string> unused_words(const State& state, const PoolView& pool) {
-    std::vector<std::string> lines;
+std::vector<Text> unused_words(const State& state, const PoolView& pool) {
+    std::vector<Text> lines;
     for (const Offcut& offcut : state.job.offcuts) {
         const auto used = std::count_if(
             state.plan.sticks.begin(), state.plan.sticks.end(),
             [&](const PlannedStick& stick) { return stick.offcut == offcut.left_by; });
         const bool of_pool = is_of_pool(state, offcut.edge, offcut.role, pool.pool);
         if (of_pool && used < offcut.count && offcut.length >= state.job.practice.offcut_kept) {
-            lines.push_back(std::to_string(offcut.count - used) + " × " +
-                            print_length(offcut.length, state.marks) + " on hand, kept");
+            lines.push_back(say("{1} × {2} on hand, kept", offcut.count - used,
+                                print_length(offcut.length, state.marks)));
         }
     }
     return lines;
@@ -94,7 +93,7 @@ std::vector<std::string> unused_words(const State& state, const PoolView& pool) 
 
 void draw_list(Ui& ui, const State& state, const PoolView& pool, Box& list, Wish& wish) {
     const std::vector<SticksAlike> all = sticks_of(state, pool.pool);
-    const std::vector<std::string> unused = unused_words(state, pool);
+    const std::vector<Text> unused = unused_words(state, pool);
     Length longest = nanometres(1);
     for (const SticksAlike& sticks : all) {
         longest = std::max(longest, sticks.sticks.front()->length);
@@ -102,7 +101,7 @@ void draw_list(Ui& ui, const State& state, const PoolView& pool, Box& list, Wish
     for (const SticksAlike& sticks : all) {
         draw_row(ui, state, pool, sticks, longest, take_top(list, ui.mm(row_mm)), wish);
     }
-    for (const std::string& words : unused) {
+    for (const Text& words : unused) {
         take_top(list, ui.paragraph(list.x, list.y, list.w, words));
     }
 }
@@ -119,22 +118,22 @@ Wish draw_sticks(Ui& ui, const State& state) {
     const std::optional<NextWork> next = next_work(state);
     const bool only_one = pools_on(state).size() < 2;
     const Frame frame =
-        open_frame(ui, state, "Sticks · " + trim_name(state, pool->trim),
-                   {{"leave", "Roof"},
-                    {"other trim", "Other\ntrim", only_one ? Look::off : Look::plain},
-                    {"next", next ? next->label : "Next", next ? Look::primary : Look::off}});
+        open_frame(ui, state, say("Sticks · {1}", trim_name(state, pool->trim)),
+                   {{"leave", say("Roof")},
+                    {"other trim", say("Other trim"), only_one ? Look::off : Look::plain},
+                    {"next", next ? next->label : say("Next"), next ? Look::primary : Look::off}});
     Box list = ui.begin_scroll("sticks", frame.body);
     const float top = list.y;
     const std::vector<Box> places = columns(take_top(list, ui.mm(12)), 3, ui.mm(3));
     take_top(list, ui.mm(2));
     const bool can_choose = planned_choice(state, pool->pool) != nullptr;
-    if (ui.button("choices", "Other plans", places[0], can_choose ? Look::plain : Look::off)) {
+    if (ui.button("choices", say("Other plans"), places[0], can_choose ? Look::plain : Look::off)) {
         wish.go = at_pool(Place::choices, *pool);
     }
-    if (ui.button("on hand", "On hand", places[1])) {
+    if (ui.button("on hand", say("On hand"), places[1])) {
         wish.go = at_pool(Place::on_hand, *pool);
     }
-    if (ui.button("stock", "New sticks", places[2])) {
+    if (ui.button("stock", say("New sticks"), places[2])) {
         wish.go = at_pool(Place::stock, *pool);
     }
     take_top(list, draw_words(ui, state, *pool, list));

@@ -57,19 +57,23 @@ Wish draw_stock(Ui& ui, const State& state) {
         wish.go = Where{Place::roof, {}};
         return wish;
     }
-    const Frame frame = open_frame(ui, state, "New sticks · which lengths can you get?",
-                                   {{"leave", "Roof"}, {"done", "The sticks", Look::primary}});
+    const Frame frame =
+        open_frame(ui, state, say("New sticks · which lengths can you get?"),
+                   {{"leave", say("Roof")}, {"done", say("The sticks"), Look::primary}});
     Box body = ui.begin_scroll("stock", frame.body);
     const float top = body.y;
     draw_lengths(ui, state, *pool, body, wish);
     take_top(body, ui.mm(3));
-    std::string words;
+    Text lengths;
     for (const Length length : lengths_now(state.job)) {
-        words += (words.empty() ? "Now: " : " or ") + print_length(length, state.marks);
+        const std::string one = print_length(length, state.marks);
+        lengths = lengths.empty() ? Text(one) : say("{1} or {2}", lengths, one);
     }
-    take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                words + ". Edges are divided by the longest; the last one cannot "
-                                        "be taken away."));
+    take_top(body,
+             ui.paragraph(body.x, body.y, body.w,
+                          say("Now: {1}. Edges are divided by the longest; the last one cannot "
+                              "be taken away.",
+                              lengths)));
     ui.end_scroll(body.y - top);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};

@@ -22,17 +22,17 @@ std::string words_of(Slope slope) {
     return text;
 }
 
-const char* advice(const TiltDraft& draft) {
+Text advice(const TiltDraft& draft) {
     if (draft.taking) {
-        return "Hold still …";
+        return say("Hold still …");
     }
     if (draft.first.empty()) {
-        return "Lay the tablet flat on the deck, screen up. Then take it.";
+        return say("Lay the tablet flat on the deck, screen up. Then take it.");
     }
     if (draft.turned.empty()) {
-        return "Turn it end for end on the same spot. Then take it again.";
+        return say("Turn it end for end on the same spot. Then take it again.");
     }
-    return "";
+    return {};
 }
 
 }  // namespace
@@ -48,31 +48,31 @@ Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
     const bool both = !draft.first.empty() && !draft.turned.empty() && !draft.taking;
     const Result<Tilt> tilt = tilt_of(draft.first, draft.turned);
     const bool done = both && tilt;
-    const Frame frame =
-        open_frame(ui, state, title_of(work->edge) + " · pitch by the tablet's own sensor",
-                   {{"leave", "Key it in"},
-                    {"start over", "Start over", draft.first.empty() ? Look::off : Look::plain},
-                    {done ? "keep" : "take", done ? "Keep this pitch" : "Take it",
-                     draft.taking || (both && !done) ? Look::off : Look::primary}});
+    const Frame frame = open_frame(
+        ui, state, say("{1} · pitch by the tablet's own sensor", title_of(work->edge)),
+        {{"leave", say("Key it in")},
+         {"start over", say("Start over"), draft.first.empty() ? Look::off : Look::plain},
+         {done ? "keep" : "take", done ? say("Keep this pitch") : say("Take it"),
+          draft.taking || (both && !done) ? Look::off : Look::primary}});
     float y = frame.body.y;
-    const auto line = [&](const std::string& words, Size size) {
+    const auto line = [&](const Text& words, Size size) {
         y += ui.paragraph(frame.body.x, y, frame.body.w, words, size) + ui.mm(2);
     };
     if (done) {
         line(words_of(slope_of(*tilt)), Size::title);
-        line("The readings spread by " + tenths(tilt->spread) + "; the sensor's own error of " +
-                 tenths(tilt->own_error) + " has cancelled.",
+        line(say("The readings spread by {1}; the sensor's own error of {2} has cancelled.",
+                 tenths(tilt->spread), tenths(tilt->own_error)),
              Size::body);
     } else if (both) {
-        y += draw_band(ui, tilt.problem().what + " " + tilt.problem().mend, frame.body);
+        y += draw_band(ui, said(tilt.problem()), frame.body);
     } else {
         line(advice(draft), Size::title);
         if (!draft.first.empty() && !draft.taking) {
-            line("First reading taken; it spread by " + tenths(spread_of(draft.first)) + ".",
+            line(say("First reading taken; it spread by {1}.", tenths(spread_of(draft.first))),
                  Size::body);
         }
     }
-    line("A tablet slides: hold it, and stay tied off.", Size::bold);
+    line(say("A tablet slides: hold it, and stay tied off."), Size::bold);
     if (frame.tapped == "take") {
         draft.taking = true;
         draft.coming.clear();

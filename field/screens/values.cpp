@@ -12,15 +12,16 @@ namespace {
 constexpr float mark_mm = 7, gap_mm = 2;
 constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
 
-std::string noted(const EdgeValue& value) {
-    return value.outside +
-           (value.noted_by.empty() ? " Nobody noted it." : " Noted by " + value.noted_by + ".");
+Text noted(const EdgeValue& value) {
+    return value.noted_by.empty() ? say("{1} Nobody noted it.", value.outside)
+                                  : say("{1} Noted by {2}.", value.outside, value.noted_by);
 }
 
-std::string what_words(const EdgeValue& value) {
-    const bool has_stop = !value.what.empty() && value.what.back() == '.';
-    return value.what + (has_stop ? "" : ".") +
-           (value.wanted.empty() ? "" : " Practice: " + value.wanted + ".");
+Text what_words(const Ui& ui, const EdgeValue& value) {
+    const std::string what = ui.in_words(value.what);
+    const bool has_stop = !what.empty() && what.back() == '.';
+    const Text sentence = has_stop ? Text(what) : Text(what + ".");
+    return value.wanted.empty() ? sentence : say("{1} Practice: {2}.", sentence, value.wanted);
 }
 
 /// The value, what it is of, and who said it: beside one another, or below.
@@ -28,7 +29,7 @@ float draw_words(Ui& ui, const EdgeValue& value, Box words) {
     const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.when);
     if (words.w < ui.mm(wide_mm)) {
         float y = words.y + ui.paragraph(words.x, words.y, words.w, value.value, Size::bold);
-        y += ui.paragraph(words.x, y, words.w, what_words(value), Size::small);
+        y += ui.paragraph(words.x, y, words.w, what_words(ui, value), Size::small);
         if (!who.empty()) {
             y += ui.paragraph(words.x, y, words.w, who, Size::small, ui.colours().soft);
         }
@@ -37,7 +38,8 @@ float draw_words(Ui& ui, const EdgeValue& value, Box words) {
     const Box left = take_left(words, ui.mm(value_mm)), right = take_right(words, ui.mm(who_mm));
     const float small_y = words.y + ui.mm(0.8F);  // on the line of the larger letters
     const float value_h = ui.paragraph(left.x, left.y, left.w, value.value, Size::bold);
-    const float what_h = ui.paragraph(words.x, small_y, words.w, what_words(value), Size::small);
+    const float what_h =
+        ui.paragraph(words.x, small_y, words.w, what_words(ui, value), Size::small);
     ui.text(right.right(), small_y, ui.shortened(who, Size::small, right.w), Size::small,
             Align::right, ui.colours().soft);
     return std::max(value_h, what_h + ui.mm(0.8F));

@@ -18,7 +18,8 @@ namespace {
 using namespace hemline;
 
 int fail(const Problem& problem) {
-    std::fprintf(stderr, "hemline: %s %s\n", problem.what.c_str(), problem.mend.c_str());
+    std::fprintf(stderr, "hemline: %s %s\n", problem.what.english().c_str(),
+                 problem.mend.english().c_str());
     return 1;
 }
 

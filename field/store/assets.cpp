@@ -28,7 +28,7 @@ auto read_as(const fs::path& file, Parse parse) -> decltype(parse(std::string_vi
         parse(std::string_view(reinterpret_cast<const char*>(bytes->data()), bytes->size()));
     if (!parsed) {
         Problem problem = parsed.problem();
-        problem.what = shown(file) + ": " + problem.what;
+        problem.what = say("{1}: {2}", shown(file), problem.what);
         return problem;
     }
     return parsed;
@@ -59,7 +59,7 @@ Result<Assets> read_assets(const fs::path& folder) {
     const Result<Practice> practice = practice_of(*rules);
     if (!practice) {
         Problem problem = practice.problem();
-        problem.what = shown(folder / "practice.csv") + ": " + problem.what;
+        problem.what = say("{1}: {2}", shown(folder / "practice.csv"), problem.what);
         return problem;
     }
     Assets assets{*catalogue, *rules, *practice, {}, *sections};
@@ -72,6 +72,11 @@ Result<Assets> read_assets(const fs::path& folder) {
             assets.procedures.emplace(kind, std::move(*procedure));
         }
     }
+    auto spanish = read_as(folder / "words" / "es.po", Phrases::read);
+    if (!spanish) {
+        return spanish.problem();
+    }
+    assets.spanish = std::move(*spanish);
     return assets;
 }
 

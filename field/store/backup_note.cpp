@@ -13,20 +13,16 @@ constexpr std::int64_t minute_ms = 60'000, hour_ms = 60 * minute_ms, day_ms = 24
 
 std::filesystem::path note_file(const std::filesystem::path& job) { return job / ".backup"; }
 
-std::string counted(std::int64_t count, const std::string& one) {
-    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
-}
-
 /// A clock that was set back makes it "just now", not a time to come.
-std::string age_words(std::int64_t age_ms) {
+Text age_words(std::int64_t age_ms) {
     if (age_ms < 2 * minute_ms) {
-        return "just now";
+        return say("just now");
     }
     if (age_ms < 2 * hour_ms) {
-        return counted(age_ms / minute_ms, "minute") + " ago";
+        return say_count("{1} minute ago", "{1} minutes ago", age_ms / minute_ms);
     }
-    return age_ms < 2 * day_ms ? counted(age_ms / hour_ms, "hour") + " ago"
-                               : counted(age_ms / day_ms, "day") + " ago";
+    return age_ms < 2 * day_ms ? say_count("{1} hour ago", "{1} hours ago", age_ms / hour_ms)
+                               : say_count("{1} day ago", "{1} days ago", age_ms / day_ms);
 }
 
 }  // namespace
@@ -53,18 +49,17 @@ std::optional<Problem> write_backup_note(Disk& disk, const std::filesystem::path
     return write_whole_file(disk, note_file(job), Bytes(line.begin(), line.end()));
 }
 
-std::string words_on(const std::optional<BackupNote>& note, std::int64_t now_ms,
-                     std::size_t events_now) {
+Text words_on(const std::optional<BackupNote>& note, std::int64_t now_ms, std::size_t events_now) {
     if (!note) {
-        return "Never backed up to a file.";
+        return say("Never backed up to a file.");
     }
-    std::string words = "Last backup " + age_words(now_ms - note->wall_ms);
+    const Text age = age_words(now_ms - note->wall_ms);
     if (events_now > note->events) {
         const auto since = static_cast<std::int64_t>(events_now - note->events);
-        return words + "; what came since is not in it: " +
-               (since == 1 ? "1 entry." : std::to_string(since) + " entries.");
+        return say_count("Last backup {2}; what came since is not in it: {1} entry.",
+                         "Last backup {2}; what came since is not in it: {1} entries.", since, age);
     }
-    return words + "; all is in it.";
+    return say("Last backup {1}; all is in it.", age);
 }
 
 }  // namespace hemline

@@ -25,7 +25,6 @@ std::optional<Problem> write_backup_note(Disk& disk, const std::filesystem::path
                                          const BackupNote& note);
 
 /// "Last backup 3 days ago; 12 entries since are not in it.", for people.
-std::string words_on(const std::optional<BackupNote>& note, std::int64_t now_ms,
-                     std::size_t events_now);
+Text words_on(const std::optional<BackupNote>& note, std::int64_t now_ms, std::size_t events_now);
 
 }  // namespace hemline

@@ -43,11 +43,12 @@ std::string clock_time(HybridTime when) {
     return text;
 }
 
-std::string day_name(HybridTime when) {
+Text day_name(HybridTime when) {
+    static constexpr const char* months[] = {
+        phrase("Jan"), phrase("Feb"), phrase("Mar"), phrase("Apr"), phrase("May"), phrase("Jun"),
+        phrase("Jul"), phrase("Aug"), phrase("Sep"), phrase("Oct"), phrase("Nov"), phrase("Dec")};
     const std::tm local = local_time(when.wall_ms);
-    char text[32];
-    std::strftime(text, sizeof text, "%b %Y", &local);
-    return std::to_string(local.tm_mday) + " " + text;
+    return say("{1} {2} {3}", local.tm_mday, say(months[local.tm_mon % 12]), local.tm_year + 1900);
 }
 
 DaySpan day_around(std::int64_t ms) { return span_of(local_time(ms)); }

@@ -16,7 +16,7 @@ std::int64_t wall_ms();
 /// "9:41", local time of an event.
 std::string clock_time(HybridTime when);
 /// "4 May 2026".
-std::string day_name(HybridTime when);
+Text day_name(HybridTime when);
 
 /// The local day that holds this time: midnight to midnight, 23 or 25 hours where the clocks are
 /// moved.

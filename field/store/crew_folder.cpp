@@ -91,7 +91,7 @@ Result<Bytes> append_missing(Disk& disk, const fs::path& file, const Bytes& fram
         failed = errno;
     }
     if (failed != 0) {
-        return disk_problem("written", file, failed);
+        return disk_problem(phrase("written"), file, failed);
     }
     if (const auto problem = is_new ? sync_folder(disk, file.parent_path()) : std::nullopt) {
         return *problem;
@@ -126,8 +126,8 @@ Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) 
     }
     Journals journals = merge.journals();
     if (journals.of_device.empty()) {
-        return Problem{"The crew folder holds nothing whole of job " + shown(job) + " yet.",
-                       "Wait until the synchroniser is done, or look at the folder's path."};
+        return Problem{say("The crew folder holds nothing whole of job {1} yet.", shown(job)),
+                       say("Wait until the synchroniser is done, or look at the folder's path.")};
     }
     return journals;
 }
@@ -138,8 +138,8 @@ CrewFolder::CrewFolder(fs::path crew, fs::path job, std::shared_ptr<Disk> disk)
 Result<Carried> CrewFolder::carry(const std::vector<Event>& events, std::uint64_t writer) {
     const std::set<EventId> starts = starts_of(events);
     if (starts.empty()) {
-        return Problem{"The beginning of this job is not here: it cannot be told which it is.",
-                       "Merge it with another tablet's copy first."};
+        return Problem{say("The beginning of this job is not here: it cannot be told which it is."),
+                       say("Merge it with another tablet's copy first.")};
     }
     folder_ = crew_ / print_event_id(*starts.begin());
     Carried carried;
@@ -238,7 +238,7 @@ std::optional<Problem> CrewFolder::write_segment(const Bytes& segment, std::uint
     std::error_code error;
     fs::create_directories(folder_, error);
     if (error) {
-        return disk_problem("created", folder_, error.value());
+        return disk_problem(phrase("created"), folder_, error.value());
     }
     SegmentName name{writer, 1, crc32_of(segment)};
     for (const std::string& other : names_in(folder_)) {

@@ -33,9 +33,10 @@ Result<std::uint64_t> read_device(const fs::path& file) {
     }
     const std::optional<std::uint64_t> device = parse_device(text);
     if (!device || *device == 0) {
-        return Problem{shown(file) + " does not hold this device's number, sixteen hex digits.",
-                       "Put back the number from one of this device's journal names, or remove the "
-                       "file: a new number is then drawn."};
+        return Problem{
+            say("{1} does not hold this device's number, sixteen hex digits.", shown(file)),
+            say("Put back the number from one of this device's journal names, or remove the file: "
+                "a new number is then drawn.")};
     }
     return *device;
 }
@@ -47,7 +48,7 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
     ::unlink(draft.c_str());  // left by a program of the same number that was killed
     const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
     if (!opened.is_open() || ::fchmod(opened.get(), 0600) != 0) {
-        return disk_problem("created", draft, errno);
+        return disk_problem(phrase("created"), draft, errno);
     }
     const std::string line = print_device(device) + "\n";
     int error = write_all(disk, opened.get(), Bytes(line.begin(), line.end()));
@@ -59,7 +60,7 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
     }
     ::unlink(draft.c_str());
     if (error != 0) {
-        return disk_problem("written", file, error);
+        return disk_problem(phrase("written"), file, error);
     }
     return sync_folder(disk, file.parent_path());
 }
@@ -99,7 +100,8 @@ std::optional<Problem> forget_copied(const fs::path& file) {
         return {};
     }
     if (::unlink(note.c_str()) != 0 || ::unlink(file.c_str()) != 0) {
-        return disk_problem("removed, though it was copied from another tablet", file, errno);
+        return disk_problem(phrase("removed, though it was copied from another tablet"), file,
+                            errno);
     }
     return {};
 }
@@ -117,11 +119,11 @@ Result<std::uint64_t> device_id() {
     if (!fs::exists(file, error)) {
         fs::create_directories(*home, error);
         if (error) {
-            return disk_problem("created", *home, error.value());
+            return disk_problem(phrase("created"), *home, error.value());
         }
         const std::optional<std::uint64_t> device = draw_device();
         if (!device) {
-            return disk_problem("drawn at random", file, errno);
+            return disk_problem(phrase("drawn at random"), file, errno);
         }
         // Where the old number lay says nothing of a new one.
         fs::remove(file.string() + "-place", error);

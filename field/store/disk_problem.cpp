@@ -6,24 +6,25 @@
 namespace hemline {
 namespace {
 
-std::string mend_for(int error) {
+Text mend_for(int error) {
     switch (error) {
         case ENOSPC:
         case EDQUOT:
-            return "Free some room on this device (pictures, films, downloads), then do it again.";
+            return say(
+                "Free some room on this device (pictures, films, downloads), then do it again.");
         case EACCES:
         case EPERM:
-            return "Allow this user to read and write there, or choose another folder.";
+            return say("Allow this user to read and write there, or choose another folder.");
         case EROFS:
-            return "The disk is read-only: copy the job's folder to one that can be written.";
+            return say("The disk is read-only: copy the job's folder to one that can be written.");
         case ENOENT:
-            return "Check the path for a slip of the pen.";
+            return say("Check the path for a slip of the pen.");
         case ENOTDIR:
-            return "Part of the path is a file, not a folder: check the path.";
+            return say("Part of the path is a file, not a folder: check the path.");
         case ENAMETOOLONG:
-            return "Choose a shorter name.";
+            return say("Choose a shorter name.");
         default:
-            return "Copy the job's folder to another disk now, then do it again there.";
+            return say("Copy the job's folder to another disk now, then do it again there.");
     }
 }
 
@@ -32,9 +33,9 @@ std::string mend_for(int error) {
 std::string shown(const std::filesystem::path& path) { return "\"" + path.string() + "\""; }
 
 Problem disk_problem(const std::string& deed, const std::filesystem::path& file, int error) {
-    return {
-        shown(file) + " cannot be " + deed + ": " + std::generic_category().message(error) + ".",
-        mend_for(error)};
+    return {say("{1} cannot be {2}: {3}.", shown(file), say(deed),
+                std::generic_category().message(error)),
+            mend_for(error)};
 }
 
 }  // namespace hemline

@@ -61,8 +61,8 @@ Result<fs::path> hemline_folder() {
     if (const auto home = path_in_environment("HOME")) {
         return *home / ".local" / "share" / "hemline";
     }
-    return Problem{"There is no place for jobs: neither XDG_DATA_HOME nor HOME is set.",
-                   "Set HOME to your home folder."};
+    return Problem{say("There is no place for jobs: neither XDG_DATA_HOME nor HOME is set."),
+                   say("Set HOME to your home folder.")};
 }
 
 Result<fs::path> jobs_folder() {
@@ -105,8 +105,8 @@ Result<fs::path> assets_folder() {
         if (is_folder(*told)) {
             return *told;
         }
-        return Problem{"HEMLINE_ASSETS names " + shown(*told) + ", which is no folder.",
-                       "Set HEMLINE_ASSETS to the assets folder, or unset it."};
+        return Problem{say("HEMLINE_ASSETS names {1}, which is no folder.", shown(*told)),
+                       say("Set HEMLINE_ASSETS to the assets folder, or unset it.")};
     }
     const fs::path program = program_folder();
     for (const char* place : {"assets", "../../assets", "../share/hemline/assets"}) {
@@ -114,8 +114,8 @@ Result<fs::path> assets_folder() {
             return (program / place).lexically_normal();
         }
     }
-    return Problem{"The assets folder is not beside the program in " + shown(program) + ".",
-                   "Set HEMLINE_ASSETS to the assets folder."};
+    return Problem{say("The assets folder is not beside the program in {1}.", shown(program)),
+                   say("Set HEMLINE_ASSETS to the assets folder.")};
 }
 
 }  // namespace hemline

@@ -105,8 +105,9 @@ Result<Journals> read_job_file(const fs::path& file) {
     }
     Result<Journals> journals = unpack_job(*bytes);
     if (!journals) {
-        return Problem{shown(file.filename()) + " is not taken in. " + journals.problem().what,
-                       journals.problem().mend};
+        return Problem{
+            say("{1} is not taken in. {2}", shown(file.filename()), journals.problem().what),
+            journals.problem().mend};
     }
     return journals;
 }
@@ -119,8 +120,9 @@ Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
     const std::vector<Event> events = events_of(journals);
     const std::set<EventId> begun = beginnings(events);
     if (begun.empty()) {
-        return Problem{"The beginning of this job is not in it: it cannot be told which it is.",
-                       "Ask for a job file from the tablet on which the job was started."};
+        return Problem{
+            say("The beginning of this job is not in it: it cannot be told which it is."),
+            say("Ask for a job file from the tablet on which the job was started.")};
     }
     TakenIn taken{{}, true, events.size()};
     std::size_t before = 0;

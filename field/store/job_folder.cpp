@@ -20,15 +20,13 @@ namespace fs = std::filesystem;
 
 }  // namespace
 
-std::string explain(const FileSetAside& set_aside) {
-    std::string words = std::to_string(set_aside.stretch.size) + " bytes of " +
-                        shown(set_aside.file.filename()) + " from byte " +
-                        std::to_string(set_aside.stretch.offset) + " were set aside, " +
-                        set_aside.stretch.why;
-    if (set_aside.kept_in != set_aside.file) {
-        return words + ". They are kept in " + shown(set_aside.kept_in.filename()) + ".";
-    }
-    return words + ". They stay where they are.";
+Text explain(const FileSetAside& set_aside) {
+    const Text words =
+        say("{1} bytes of {2} from byte {3} were set aside, {4}.", set_aside.stretch.size,
+            shown(set_aside.file.filename()), set_aside.stretch.offset, set_aside.stretch.why);
+    return set_aside.kept_in != set_aside.file
+               ? say("{1} They are kept in {2}.", words, shown(set_aside.kept_in.filename()))
+               : say("{1} They stay where they are.", words);
 }
 
 Result<Bytes> read_file(const fs::path& file, std::size_t size_most) {
@@ -36,23 +34,23 @@ Result<Bytes> read_file(const fs::path& file, std::size_t size_most) {
     const OpenFile opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     struct stat about {};
     if (!opened.is_open() || ::fstat(opened.get(), &about) != 0) {
-        return disk_problem("opened", file, errno);
+        return disk_problem(phrase("opened"), file, errno);
     }
     if (!S_ISREG(about.st_mode)) {
-        return Problem{shown(file) + " is not a file.",
-                       "Name a file, or move this out of the way."};
+        return Problem{say("{1} is not a file.", shown(file)),
+                       say("Name a file, or move this out of the way.")};
     }
     if (static_cast<std::uint64_t>(about.st_size) > size_most) {
-        return Problem{shown(file) + " is larger than " + std::to_string(size_most >> 20U) +
-                           " MiB: no journal and no job file is.",
-                       "Move it out of the way."};
+        return Problem{say("{1} is larger than {2} MiB: no journal and no job file is.",
+                           shown(file), size_most >> 20U),
+                       say("Move it out of the way.")};
     }
     Bytes bytes(static_cast<std::size_t>(about.st_size));
     std::size_t have = 0;
     while (have < bytes.size()) {
         const ssize_t got = ::read(opened.get(), bytes.data() + have, bytes.size() - have);
         if (got < 0 && errno != EINTR) {
-            return disk_problem("read", file, errno);
+            return disk_problem(phrase("read"), file, errno);
         }
         if (got == 0) {
             break;  // it grew shorter since
@@ -88,22 +86,22 @@ Result<std::vector<fs::path>> job_files(const fs::path& job) {
     const fs::path folder = job_folder(job);
     std::error_code error;
     if (!fs::exists(job, error)) {
-        return Problem{"There is no job at " + shown(job) + ".",
-                       "Check the path, or start the job first."};
+        return Problem{say("There is no job at {1}.", shown(job)),
+                       say("Check the path, or start the job first.")};
     }
     if (!fs::is_directory(folder, error)) {
-        return Problem{shown(job) + " is neither a job's folder nor a .journal file in one.",
-                       "Name the folder that holds the .journal files."};
+        return Problem{say("{1} is neither a job's folder nor a .journal file in one.", shown(job)),
+                       say("Name the folder that holds the .journal files.")};
     }
     // Asked here, so that a folder that may not be listed is not taken for one without journals.
     const fs::directory_iterator listed(folder, error);
     if (error) {
-        return disk_problem("listed", folder, error.value());
+        return disk_problem(phrase("listed"), folder, error.value());
     }
     std::vector<fs::path> files = journals_in(folder);
     if (files.empty()) {
-        return Problem{"There is no job in " + shown(folder) + ": it holds no .journal file.",
-                       "Check the path, or start the job first."};
+        return Problem{say("There is no job in {1}: it holds no .journal file.", shown(folder)),
+                       say("Check the path, or start the job first.")};
     }
     const std::vector<fs::path> aside = files_in(folder, ".bytes");
     files.insert(files.end(), aside.begin(), aside.end());

@@ -18,7 +18,7 @@ struct FileSetAside {
 };
 
 /// One sentence for people: what was set aside, why, and where it is kept.
-std::string explain(const FileSetAside& set_aside);
+Text explain(const FileSetAside& set_aside);
 
 struct JobRecord {
     std::filesystem::path folder;

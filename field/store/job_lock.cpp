@@ -14,17 +14,17 @@ Result<int> lock_job(const std::filesystem::path& folder) {
     const std::filesystem::path file = folder / ".lock";
     const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
     if (opened < 0) {
-        return disk_problem("opened for writing", file, errno);
+        return disk_problem(phrase("opened for writing"), file, errno);
     }
     if (::flock(opened, LOCK_EX | LOCK_NB) != 0) {
         const int error = errno;
         ::close(opened);
         if (error == EWOULDBLOCK) {
             return Problem{
-                "The job in " + shown(folder) + " is open in another copy of the program.",
-                "Close it there, then open it here."};
+                say("The job in {1} is open in another copy of the program.", shown(folder)),
+                say("Close it there, then open it here.")};
         }
-        return disk_problem("locked", file, error);
+        return disk_problem(phrase("locked"), file, error);
     }
     return opened;
 }

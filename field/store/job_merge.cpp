@@ -56,7 +56,7 @@ std::optional<Problem> write_all_of(Disk& disk, const fs::path& folder, const Jo
     const std::set<fs::path> now = files_of(folder, journals);
     for (const fs::path& file : before) {
         if (now.count(file) == 0 && disk.remove(file) != 0) {
-            return disk_problem("removed", file, errno);
+            return disk_problem(phrase("removed"), file, errno);
         }
     }
     return sync_folder(disk, folder);
@@ -93,7 +93,7 @@ std::optional<Problem> merge_into(Disk& disk, const fs::path& out, Journals jour
     std::error_code error;
     fs::create_directories(out, error);
     if (error) {
-        return disk_problem("created", out, error.value());
+        return disk_problem(phrase("created"), out, error.value());
     }
     const Result<int> locked = lock_job(out);
     if (!locked) {

@@ -23,17 +23,18 @@ Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
     std::error_code error;
     if (fs::exists(folder, error)) {
         if (!fs::is_directory(folder, error)) {
-            return Problem{shown(folder) + " is a file, not a folder.", "Choose another name."};
+            return Problem{say("{1} is a file, not a folder.", shown(folder)),
+                           say("Choose another name.")};
         }
         if (opening == Opening::new_job && !journals_in(folder).empty()) {
-            return Problem{"There is a job in " + shown(folder) + " already.",
-                           "Open that job, or choose another name."};
+            return Problem{say("There is a job in {1} already.", shown(folder)),
+                           say("Open that job, or choose another name.")};
         }
         return JobFolder::there;
     }
     fs::create_directories(folder, error);
     if (error) {
-        return disk_problem("created", folder, error.value());
+        return disk_problem(phrase("created"), folder, error.value());
     }
     return JobFolder::made;
 }
@@ -48,13 +49,13 @@ std::optional<Problem> cannot_be_held(const Event& event) {
     if (back.events.size() == 1 && frame_of(back.events.front()) == frame) {
         return {};
     }
-    const std::string why = back.set_aside.empty() ? "another one" : back.set_aside.front().why;
-    return Problem{"The journal cannot hold this: it would be " + why + ".",
-                   "Say it shorter, in plain text, with lengths that a roof has."};
+    const Text why = back.set_aside.empty() ? say("another one") : back.set_aside.front().why;
+    return Problem{say("The journal cannot hold this: it would be {1}.", why),
+                   say("Say it shorter, in plain text, with lengths that a roof has.")};
 }
 
 Problem not_saved(Problem problem) {
-    problem.what = "Not saved. " + problem.what;
+    problem.what = say("Not saved. {1}", problem.what);
     return problem;
 }
 
@@ -181,8 +182,9 @@ void JournalFile::put(const Event& event) {
 Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
                                      std::int64_t wall_ms) {
     if (last_sequence_ > sequence_most) {
-        return Problem{"This device has no event numbers left in this job.",
-                       "Remove the device file in hemline's folder: a new number is then drawn."};
+        return Problem{
+            say("This device has no event numbers left in this job."),
+            say("Remove the device file in hemline's folder: a new number is then drawn.")};
     }
     const bool strikes = unsure_ && !strike_;
     Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),

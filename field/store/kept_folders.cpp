@@ -38,8 +38,8 @@ Result<KeptFolders> read_kept_folders() {
         const std::string word = line.substr(0, space);
         const fs::path path = space == std::string::npos ? "" : line.substr(space + 1);
         if (path.empty() || (word != "crew" && word != "hand-over" && word != "job")) {
-            return Problem{shown(file) + " has a line that names no folder: \"" + line + "\".",
-                           "Choose the folders again under Hand over."};
+            return Problem{say("{1} has a line that names no folder: \"{2}\".", shown(file), line),
+                           say("Choose the folders again under Hand over.")};
         }
         if (word == "job") {
             kept.jobs.push_back(path);
@@ -71,13 +71,13 @@ std::optional<Problem> keep_folders(const KeptFolders& folders) {
         put("job", job);
     }
     if (!one_line) {
-        return Problem{"A folder's name has a line end in it: it cannot be kept.",
-                       "Give the folder a plain name, then choose it again."};
+        return Problem{say("A folder's name has a line end in it: it cannot be kept."),
+                       say("Give the folder a plain name, then choose it again.")};
     }
     std::error_code error;
     fs::create_directories(*home, error);
     if (error) {
-        return disk_problem("created", *home, error.value());
+        return disk_problem(phrase("created"), *home, error.value());
     }
     Disk disk;
     return write_whole_file(disk, *home / "folders", Bytes(text.begin(), text.end()));

@@ -32,7 +32,7 @@ int write_all(Disk& disk, int file, std::span<const std::uint8_t> bytes) {
 std::optional<Problem> sync_folder(Disk& disk, const std::filesystem::path& folder) {
     const OpenFile opened(disk.open(folder, O_RDONLY | O_DIRECTORY));
     if (!opened.is_open() || disk.sync(opened.get()) != 0) {
-        return disk_problem("synced", folder, errno);
+        return disk_problem(phrase("synced"), folder, errno);
     }
     return {};
 }

@@ -71,7 +71,7 @@ std::optional<Problem> OwnJournal::open() {
     path_ = own_file(folder_, device_, number);
     file_ = disk_->open(path_, O_WRONLY | O_APPEND | (goes_on ? 0 : O_CREAT | O_EXCL));
     if (file_ < 0) {
-        return disk_problem("opened for writing", path_, errno);
+        return disk_problem(phrase("opened for writing"), path_, errno);
     }
     holds_saved_ = goes_on;
     if (goes_on) {
@@ -121,7 +121,7 @@ std::optional<NotSaved> OwnJournal::save(std::span<const std::uint8_t> frame) {
     if (error != 0) {
         failed_ = true;
         close();
-        return NotSaved{disk_problem("written", path_, error), true};
+        return NotSaved{disk_problem(phrase("written"), path_, error), true};
     }
     failed_ = false;
     holds_saved_ = true;

@@ -16,16 +16,28 @@ std::string_view word_of(Way way) {
     return "cut";
 }
 
+Text spoken(Way way) {
+    switch (way) {
+        case Way::cut:
+            return say("cut");
+        case Way::tick_off:
+            return say("tick off");
+        case Way::learn:
+            return say("learn");
+    }
+    return say("cut");
+}
+
 std::string_view usual_name(Way way) {
     switch (way) {
         case Way::cut:
-            return "Installer";
+            return phrase("Installer");
         case Way::tick_off:
-            return "Foreman";
+            return phrase("Foreman");
         case Way::learn:
-            return "Apprentice";
+            return phrase("Apprentice");
     }
-    return "Installer";
+    return phrase("Installer");
 }
 
 Way usual_way(std::string_view name) {

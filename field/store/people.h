@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/text.h"
+
 namespace hemline {
 
 /// The three ways into one job: the installer's, the foreman's, the apprentice's.
@@ -16,6 +18,7 @@ enum class Way : std::uint8_t { cut, tick_off, learn };
 constexpr std::array<Way, 3> ways = {Way::cut, Way::tick_off, Way::learn};
 
 std::string_view word_of(Way way);
+Text spoken(Way way);
 /// What somebody is called who has not said a name: "Installer", "Foreman", "Apprentice".
 std::string_view usual_name(Way way);
 /// Of a person who has not said: by those names, else they cut.

@@ -25,6 +25,10 @@ bool take_line(const std::string& line, ScreenScale& scale) {
         scale.left_hand = line == "left hand";
         return true;
     }
+    if (line == "spanish") {
+        scale.spanish = true;
+        return true;
+    }
     if (line == "later") {
         scale.put_off = true;
         return true;
@@ -67,6 +71,7 @@ std::string print(const ScreenScale& scale) {
         text = "later\n";
     }
     text += scale.left_hand ? "left hand\n" : "right hand\n";
+    text += scale.spanish ? "spanish\n" : "";
     for (const Person& person : scale.people) {
         if (const std::string line = print_person(person); person_of(line)) {
             text += line + "\n";
@@ -114,8 +119,8 @@ Result<ScreenScale> read_screen_scale() {
     }
     const std::optional<ScreenScale> scale = parse(std::string(bytes->begin(), bytes->end()));
     if (!scale) {
-        return Problem{shown(file) + " does not say the screen's scale, like \"5.9 px/mm\".",
-                       "Measure it again on the jobs screen: Screen size."};
+        return Problem{say("{1} does not say the screen's scale, like \"5.9 px/mm\".", shown(file)),
+                       say("Measure it again on the jobs screen: Screen size.")};
     }
     return *scale;
 }
@@ -128,12 +133,12 @@ std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
     std::error_code error;
     fs::create_directories(*home, error);
     if (error) {
-        return disk_problem("created", *home, error.value());
+        return disk_problem(phrase("created"), *home, error.value());
     }
     Disk disk;
     const fs::path file = *home / "screen";
     if (const int failed = replace(disk, file, print(scale)); failed != 0) {
-        return disk_problem("written", file, failed);
+        return disk_problem(phrase("written"), file, failed);
     }
     return sync_folder(disk, *home);
 }

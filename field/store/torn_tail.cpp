@@ -30,14 +30,14 @@ std::optional<Problem> keep_bytes(Disk& disk, const fs::path& file,
                                   std::span<const std::uint8_t> bytes) {
     const OpenFile opened(disk.open(file, O_WRONLY | O_CREAT | O_EXCL));
     if (!opened.is_open()) {
-        return disk_problem("created", file, errno);
+        return disk_problem(phrase("created"), file, errno);
     }
     int error = write_all(disk, opened.get(), bytes);
     if (error == 0 && disk.sync(opened.get()) != 0) {
         error = errno;
     }
     if (error != 0) {
-        return disk_problem("written", file, error);
+        return disk_problem(phrase("written"), file, error);
     }
     return sync_folder(disk, file.parent_path());
 }
@@ -61,7 +61,7 @@ Result<fs::path> move_torn_tail(Disk& disk, const FileSetAside& set_aside) {
     const OpenFile journal(disk.open(set_aside.file, O_WRONLY));
     if (!journal.is_open() || disk.truncate(journal.get(), whole) != 0 ||
         disk.sync(journal.get()) != 0) {
-        return disk_problem("shortened to its last whole event", set_aside.file, errno);
+        return disk_problem(phrase("shortened to its last whole event"), set_aside.file, errno);
     }
     return kept;
 }

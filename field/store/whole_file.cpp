@@ -23,7 +23,7 @@ std::optional<Problem> write_whole_file(Disk& disk, const fs::path& file,
     {
         const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_TRUNC));
         if (!opened.is_open() || ::fstat(opened.get(), &about) != 0) {
-            return disk_problem("created", file, errno);
+            return disk_problem(phrase("created"), file, errno);
         }
         error = write_all(disk, opened.get(), bytes_for(about));
         if (error == 0 && disk.sync(opened.get()) != 0) {
@@ -35,7 +35,7 @@ std::optional<Problem> write_whole_file(Disk& disk, const fs::path& file,
     }
     if (error != 0) {
         ::unlink(draft.c_str());
-        return disk_problem("written", file, error);
+        return disk_problem(phrase("written"), file, error);
     }
     return sync_folder(disk, file.has_parent_path() ? file.parent_path() : ".");
 }

@@ -70,7 +70,7 @@ std::uint64_t writer_in(const fs::path& folder, std::uint64_t tablet) {
 Result<std::uint64_t> new_writer(Disk& disk, const fs::path& folder, std::uint64_t tablet) {
     const std::optional<std::uint64_t> drawn = draw_device();
     if (!drawn) {
-        return disk_problem("given a number drawn at random", folder, errno);
+        return disk_problem(phrase("given a number drawn at random"), folder, errno);
     }
     return write_writer(disk, folder, tablet, *drawn);
 }

@@ -19,6 +19,8 @@ constexpr float half_pixel = 0.5F;
 constexpr float endless = 1e6F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
+const Phrases english;
+
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
 ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
 
@@ -29,7 +31,7 @@ ImGuiID id_of(std::string_view name) {
 }  // namespace
 
 Ui::Ui(const Palette& palette, const Fonts& fonts, float px_per_mm)
-    : palette_(&palette), fonts_(&fonts), px_per_mm_(px_per_mm) {}
+    : phrases_(&english), palette_(&palette), fonts_(&fonts), px_per_mm_(px_per_mm) {}
 
 void Ui::begin_page(const TouchQueue* touch) {
     touch_ = touch;
@@ -93,7 +95,8 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
 
 bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min, target_min); }
 
-bool Ui::button(std::string_view name, std::string_view label, Box box, Look look, Size largest) {
+bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Size largest) {
+    const std::string label = in_words(text);
     bool tapped = false;
     if (look == Look::key) {
         tapped = take_key(name, tap(name, box, key_min, key_min, label));

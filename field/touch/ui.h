@@ -8,9 +8,11 @@
 #include <vector>
 
 #include "engine/measure/length_text.h"
+#include "engine/text.h"
 #include "field/theme/theme.h"
 #include "field/touch/box.h"
 #include "field/touch/touch_queue.h"
+#include "field/words/phrases.h"
 
 struct ImDrawList;
 struct ImFont;
@@ -59,6 +61,11 @@ class Ui {
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
 
+    /// The language of all that is drawn from now on.
+    void set_phrases(const Phrases& phrases) { phrases_ = &phrases; }
+    /// The text as it is drawn.
+    [[nodiscard]] std::string in_words(const Text& text) const;
+
     void set_hand(Hand hand) { hand_ = hand; }
     [[nodiscard]] Hand hand() const { return hand_; }
 
@@ -71,29 +78,29 @@ class Ui {
     /// broken at a space, then set smaller, then cut short. True once, when tapped. Less than 10 mm
     /// a side (primary: 14 mm high; key: 19 mm) is a fault, and taps as if it were as large. The
     /// same key within 80 ms is refused, and shown so.
-    bool button(std::string_view name, std::string_view label, Box box, Look look = Look::plain,
+    bool button(std::string_view name, const Text& label, Box box, Look look = Look::plain,
                 Size largest = Size::title);
     /// The largest letters in which each of these labels fits a box of that size: for buttons of a
     /// row, which look alike.
-    [[nodiscard]] Size label_size(const std::vector<std::string>& labels, Box box) const;
+    [[nodiscard]] Size label_size(const std::vector<Text>& labels, Box box) const;
     /// A tappable box without drawing: the caller draws.
     bool area(std::string_view name, Box box);
     /// The least width of a box that shows the whole label, in small letters on two lines.
-    [[nodiscard]] float label_width(std::string_view label) const;
+    [[nodiscard]] float label_width(const Text& label) const;
     /// True while the named target is pressed; ask after its area(): feedback within the frame.
     [[nodiscard]] bool pressed(std::string_view name) const;
 
     /// One line, `y` its top; returns its width. `align` about x.
-    float text(float x, float y, std::string_view words, Size size = Size::body,
+    float text(float x, float y, const Text& words, Size size = Size::body,
                Align align = Align::left);
-    float text(float x, float y, std::string_view words, Size size, Align align, Colour colour);
+    float text(float x, float y, const Text& words, Size size, Align align, Colour colour);
     /// Lines broken at spaces to `w`; returns the height used.
-    float paragraph(float x, float y, float w, std::string_view words, Size size = Size::body);
-    float paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour);
+    float paragraph(float x, float y, float w, const Text& words, Size size = Size::body);
+    float paragraph(float x, float y, float w, const Text& words, Size size, Colour colour);
     /// The words, or so many of them and "…" as `w` holds.
-    [[nodiscard]] std::string shortened(std::string_view words, Size size, float w) const;
-    [[nodiscard]] float text_width(std::string_view words, Size size) const;
-    [[nodiscard]] float paragraph_height(float w, std::string_view words, Size size) const;
+    [[nodiscard]] std::string shortened(const Text& words, Size size, float w) const;
+    [[nodiscard]] float text_width(const Text& words, Size size) const;
+    [[nodiscard]] float paragraph_height(float w, const Text& words, Size size) const;
     [[nodiscard]] float line_height(Size size) const;
 
     /// A length as large figures with a stacked fraction and spaced units, `y` the top of the
@@ -156,12 +163,14 @@ class Ui {
     [[nodiscard]] Label fit_label(std::string_view label, Box box, Size largest) const;
     void draw_button(std::string_view name, std::string_view label, Box box, Look look,
                      Size largest) const;
+    [[nodiscard]] std::string cut_short(std::string_view words, Size size, float w) const;
     void draw_label(std::string_view label, Box box, Size largest, Colour colour) const;
     void draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
                        Colour colour) const;
     [[nodiscard]] float fraction_width(int numerator, int denominator) const;
     [[nodiscard]] ImFont* font_of(Size size) const;
 
+    const Phrases* phrases_;
     const Palette* palette_;
     const Fonts* fonts_;
     float px_per_mm_;

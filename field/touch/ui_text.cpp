@@ -89,23 +89,27 @@ ImFont* Ui::font_of(Size size) const {
     return fonts_->body;
 }
 
-float Ui::text(float x, float y, std::string_view words, Size size, Align align) {
+std::string Ui::in_words(const Text& text) const { return phrases_->of(text); }
+
+float Ui::text(float x, float y, const Text& words, Size size, Align align) {
     return text(x, y, words, size, align, palette_->ink);
 }
 
-float Ui::text(float x, float y, std::string_view words, Size size, Align align, Colour colour) {
-    const float w = text_width(words, size);
+float Ui::text(float x, float y, const Text& text, Size size, Align align, Colour colour) {
+    const std::string words = in_words(text);
+    const float w = width_of(font_of(size), words);
     const float left = align == Align::left ? x : align == Align::centre ? x - w / 2 : x - w;
     put(ink(), font_of(size), left, y, words, colour);
     note(words, {left, y, w, line_height(size)});
     return w;
 }
 
-float Ui::paragraph(float x, float y, float w, std::string_view words, Size size) {
+float Ui::paragraph(float x, float y, float w, const Text& words, Size size) {
     return paragraph(x, y, w, words, size, palette_->ink);
 }
 
-float Ui::paragraph(float x, float y, float w, std::string_view words, Size size, Colour colour) {
+float Ui::paragraph(float x, float y, float w, const Text& text, Size size, Colour colour) {
+    const std::string words = in_words(text);
     float line_y = y;
     for (const std::string_view line : lines_within(font_of(size), words, w)) {
         put(ink(), font_of(size), x, line_y, line, colour);
@@ -123,12 +127,17 @@ void Ui::note(std::string_view words, Box box) {
     }
 }
 
-std::string Ui::shortened(std::string_view line, Size size, float w) const {
+std::string Ui::shortened(const Text& text, Size size, float w) const {
+    return cut_short(in_words(text), size, w);
+}
+
+std::string Ui::cut_short(std::string_view line, Size size, float w) const {
     std::string words(line);
-    if (text_width(words, size) <= w) {
+    const ImFont* const font = font_of(size);
+    if (width_of(font, words) <= w) {
         return words;
     }
-    while (!words.empty() && text_width(words + "…", size) > w) {
+    while (!words.empty() && width_of(font, words + "…") > w) {
         while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xC0U) == 0x80U) {
             words.pop_back();
         }
@@ -137,11 +146,12 @@ std::string Ui::shortened(std::string_view line, Size size, float w) const {
     return words + "…";
 }
 
-float Ui::text_width(std::string_view words, Size size) const {
-    return width_of(font_of(size), words);
+float Ui::text_width(const Text& text, Size size) const {
+    return width_of(font_of(size), in_words(text));
 }
 
-float Ui::paragraph_height(float w, std::string_view words, Size size) const {
+float Ui::paragraph_height(float w, const Text& text, Size size) const {
+    const std::string words = in_words(text);
     return static_cast<float>(lines_within(font_of(size), words, w).size()) * line_height(size);
 }
 
@@ -166,10 +176,10 @@ Ui::Label Ui::fit_label(std::string_view label, Box box, Size largest) const {
     return {Size::small, given, false};
 }
 
-Size Ui::label_size(const std::vector<std::string>& labels, Box box) const {
+Size Ui::label_size(const std::vector<Text>& labels, Box box) const {
     Size size = Size::title;
-    for (const std::string& label : labels) {
-        size = fit_label(label, box, size).size;
+    for (const Text& label : labels) {
+        size = fit_label(in_words(label), box, size).size;
     }
     return size;
 }
@@ -182,12 +192,13 @@ void Ui::draw_label(std::string_view label, Box box, Size largest, Colour colour
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const float mid = first + static_cast<float>(i) * font->FontSize;
         const std::string line = fitted.fits ? std::string(lines[i])
-                                             : shortened(lines[i], fitted.size, box.w - 2 * mm(1));
+                                             : cut_short(lines[i], fitted.size, box.w - 2 * mm(1));
         put(ink(), font, box.mid_x() - width_of(font, line) / 2, top_for(font, mid), line, colour);
     }
 }
 
-float Ui::label_width(std::string_view label) const {
+float Ui::label_width(const Text& text) const {
+    const std::string label = in_words(text);
     const std::vector<std::string_view> given = lines_of(label);
     const std::vector<std::string_view> lines =
         given.size() == 1 ? broken(fonts_->small, label) : given;

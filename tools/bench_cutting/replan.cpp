@@ -125,7 +125,8 @@ bool time_replans() {
     const Result<std::filesystem::path> folder = assets_folder();
     const Result<Assets> assets = folder ? read_assets(*folder) : folder.problem();
     if (!assets) {
-        std::printf("%s %s\n", assets.problem().what.c_str(), assets.problem().mend.c_str());
+        std::printf("%s %s\n", assets.problem().what.english().c_str(),
+                    assets.problem().mend.english().c_str());
         return false;
     }
     bool fine = time_replan("each edge in its style", assets->catalogue, {}, 200);

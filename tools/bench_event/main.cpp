@@ -34,7 +34,8 @@ bool tell_within(const char* what, const Times& times, double limit) {
 }
 
 int fail(const Problem& problem) {
-    std::fprintf(stderr, "bench_event: %s %s\n", problem.what.c_str(), problem.mend.c_str());
+    std::fprintf(stderr, "bench_event: %s %s\n", problem.what.english().c_str(),
+                 problem.mend.english().c_str());
     return 1;
 }
 

@@ -207,7 +207,7 @@ LiveFigures run_live(const Assets& assets, const std::filesystem::path& jobs_fol
     meeting.closed = true;
     hand.join();
     if (problem) {
-        figures.wrong = problem->what;
+        figures.wrong = problem->what.english();
     }
     return figures;
 }

@@ -106,8 +106,8 @@ int main(int count, char** words) {
     const Result<std::filesystem::path> assets_in = assets_folder();
     const Result<Assets> assets = assets_in ? read_assets(*assets_in) : assets_in.problem();
     if (!assets) {
-        std::fprintf(stderr, "bench_frames: %s %s\n", assets.problem().what.c_str(),
-                     assets.problem().mend.c_str());
+        std::fprintf(stderr, "bench_frames: %s %s\n", assets.problem().what.english().c_str(),
+                     assets.problem().mend.english().c_str());
         return 1;
     }
     const std::filesystem::path here =

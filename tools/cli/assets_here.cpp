@@ -8,12 +8,12 @@ namespace hemline {
 std::optional<Assets> assets_here() {
     const Result<std::filesystem::path> folder = assets_folder();
     if (!folder) {
-        complain("assets", 0, 0, folder.problem().what, folder.problem().mend);
+        complain("assets", 0, 0, folder.problem());
         return {};
     }
     const Result<Assets> assets = read_assets(*folder);
     if (!assets) {
-        complain(folder->string(), 0, 0, assets.problem().what, assets.problem().mend);
+        complain(folder->string(), 0, 0, assets.problem());
         return {};
     }
     return *assets;

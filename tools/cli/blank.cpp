@@ -107,7 +107,7 @@ std::string blank_text(const Bent& bent, Marks marks) {
                 padded(print_length(step.mark, marks), 16) +
                 padded(degrees_text(step.degrees) + " deg", 11) + hold_text(step, section) + '\n';
         if (!step.in_the_way.empty()) {
-            text += "      cannot be made on this brake: " + step.in_the_way + '\n';
+            text += "      cannot be made on this brake: " + step.in_the_way.english() + '\n';
         }
     }
     return text + std::string(caution()) + '\n';

@@ -69,8 +69,8 @@ Json card_json(const Card& card, Marks marks) {
 
 std::string heading_of(const Card& card, Marks marks) {
     std::string text = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
-                       " of " + std::to_string(card.pieces) + ": " + card.trim_name + " (" +
-                       card.trim + ")\n";
+                       " of " + std::to_string(card.pieces) + ": " + card.trim_name.english() +
+                       " (" + card.trim + ")\n";
     text += "Cut " + print_length(card.cut, marks) + ", covers " +
             print_length(card.covers, marks) + '\n';
     if (card.stick > 0) {
@@ -81,8 +81,8 @@ std::string heading_of(const Card& card, Marks marks) {
     }
     const bool sloped = is_sloped(card.kind);
     text += std::string(sloped ? "Left end, the foot: " : "Left end: ") +
-            std::string(spoken(card.left)) + (sloped ? ". Right end, the top: " : ". Right end: ") +
-            std::string(spoken(card.right)) + ".";
+            spoken(card.left).english() + (sloped ? ". Right end, the top: " : ". Right end: ") +
+            spoken(card.right).english() + ".";
     if (card.hand) {
         text += " A " + std::string(word_of(*card.hand)) + "-hand piece.";
     }
@@ -93,8 +93,8 @@ std::string card_text(const Card& card, Marks marks) {
     std::string text = heading_of(card, marks);
     text += "Hook the tape on the " + std::string(word_of(card.hooks)) + " end\n";
     for (const Mark& mark : card.marks) {
-        text += "  " + padded(print_length(mark.at, marks), 18) + padded(spoken(mark.kind), 16) +
-                std::string(deed_of(mark.kind));
+        text += "  " + padded(print_length(mark.at, marks), 18) +
+                padded(spoken(mark.kind).english(), 16) + deed_of(mark.kind).english();
         if (cuts(mark.kind)) {
             text += "; waste to the " + std::string(word_of(mark.toward));
         }
@@ -107,7 +107,7 @@ std::string card_text(const Card& card, Marks marks) {
     }
     text += '\n';
     if (!card.waits_for.empty()) {
-        text += "Wait: " + card.waits_for + '\n';
+        text += "Wait: " + card.waits_for.english() + '\n';
     }
     return text + std::string(caution()) + '\n';
 }
@@ -120,8 +120,8 @@ void print_card(const Card& card, const Desk& desk, Output output) {
     for (const PlanProblem& problem : desk.plan.problems) {
         if (problem.edge == card.edge) {
             json["problems"].push_back(problem_json(problem, desk.table));
-            text += std::string(word_of(problem.severity)) + ": " + problem.what + ' ' +
-                    problem.mend + '\n';
+            text += std::string(word_of(problem.severity)) + ": " + problem.what.english() + ' ' +
+                    problem.mend.english() + '\n';
         }
     }
     if (output == Output::json) {

@@ -43,7 +43,7 @@ std::optional<Problem> join(Disk& disk, const CarryArguments& arguments, std::ui
 Exit carry_job(const CarryArguments& arguments) {
     const Result<std::uint64_t> tablet = device_id();
     if (!tablet) {
-        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+        return complain("device", 0, 0, tablet.problem());
     }
     std::error_code error;
     const auto disk = std::make_shared<Disk>();
@@ -53,26 +53,26 @@ Exit carry_job(const CarryArguments& arguments) {
     }
     if (journals_in(arguments.job).empty()) {
         if (const auto problem = join(*disk, arguments, *tablet)) {
-            return complain(arguments.job, 0, 0, problem->what, problem->mend);
+            return complain(arguments.job, 0, 0, *problem);
         }
     }
     const auto journal = JournalFile::open(arguments.job, *tablet, Opening::existing, disk);
     if (!journal) {
-        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+        return complain(arguments.job, 0, 0, journal.problem());
     }
     CrewFolder crew(arguments.crew, (*journal)->record().folder, disk);
     Result<Carried> carried = crew.carry((*journal)->record().events, (*journal)->device());
     if (carried && carried->number_used_elsewhere) {
         const auto writer = new_writer(*disk, (*journal)->record().folder, *tablet);
         if (!writer) {
-            return complain(arguments.job, 0, 0, writer.problem().what, writer.problem().mend);
+            return complain(arguments.job, 0, 0, writer.problem());
         }
         std::cerr << "This tablet was copied or put back from a backup: it writes on as device "
                   << print_device(*writer) << ".\n";
         carried = crew.carry((*journal)->record().events, *writer);
     }
     if (!carried) {
-        return complain(arguments.job, 0, 0, carried.problem().what, carried.problem().mend);
+        return complain(arguments.job, 0, 0, carried.problem());
     }
     std::cout << "Took in " << carried->taken_in.size() << " events, gave out "
               << carried->given_out << '\n';

@@ -13,12 +13,16 @@ Exit complain(std::string_view source, int line, int column, std::string_view wh
     return Exit::problem_in_input;
 }
 
+Exit complain(std::string_view source, int line, int column, const Problem& problem) {
+    return complain(source, line, column, problem.what.english(), problem.mend.english());
+}
+
 Exit complain(std::string_view source, const TableProblem& problem) {
     return complain(source, problem.line, problem.column, problem.what, problem.mend);
 }
 
 Exit complain(std::string_view argument, const Problem& problem) {
-    return complain(argument, 1, problem.at < 0 ? 1 : problem.at + 1, problem.what, problem.mend);
+    return complain(argument, 1, problem.at < 0 ? 1 : problem.at + 1, problem);
 }
 
 }  // namespace hemline

@@ -18,6 +18,7 @@ enum class Exit { fine = 0, problem_in_input = 1, wrong_usage = 2 };
 /// `source`.
 Exit complain(std::string_view source, int line, int column, std::string_view what,
               std::string_view mend);
+Exit complain(std::string_view source, int line, int column, const Problem& problem);
 Exit complain(std::string_view source, const TableProblem& problem);
 
 /// The same for the text of one argument: line 1, the column where reading stopped.

@@ -81,7 +81,7 @@ std::optional<Length> kerf_of(const CutArguments& arguments) {
 std::optional<std::vector<CutDemand>> pieces_of(const CutArguments& arguments) {
     const Result<std::string> text = read_input_file(arguments.pieces);
     if (!text) {
-        complain(arguments.pieces, 0, 0, text.problem().what, text.problem().mend);
+        complain(arguments.pieces, 0, 0, text.problem());
         return {};
     }
     auto pieces = read_pieces(*text, arguments.unit);

@@ -17,9 +17,9 @@ namespace {
 std::string sheet_text(const DaySheet& sheet, const std::string& day) {
     std::string text = "Day sheet, " + day + ": " + on_one_line(sheet.job) + '\n';
     for (const DayPart& part : parts_of(sheet)) {
-        text += part.heading + '\n';
+        text += part.heading.english() + '\n';
         for (const DayLine& line : part.lines) {
-            text += "  " + on_one_line(line.words) +
+            text += "  " + on_one_line(line.words.english()) +
                     (line.by.empty()
                          ? ""
                          : "  (" + on_one_line(line.by) + ", " + clock_time(line.when) + ")") +
@@ -86,7 +86,7 @@ Exit show_day(const DayArguments& arguments) {
     }
     const Result<JobRecord> record = read_job_folder(arguments.job);
     if (!record) {
-        return complain(arguments.job, 0, 0, record.problem().what, record.problem().mend);
+        return complain(arguments.job, 0, 0, record.problem());
     }
     const std::optional<Assets> assets = assets_here();
     if (!assets) {
@@ -95,15 +95,15 @@ Exit show_day(const DayArguments& arguments) {
     const DaySheet sheet =
         day_sheet(replay(record->events, assets->practice), record->events, *day);
     if (!arguments.html.empty() &&
-        !write_page(arguments.html,
-                    day_page(sheet, day_name({day->from_ms, 0}), arguments.paper, clock_time))) {
+        !write_page(arguments.html, day_page(sheet, day_name({day->from_ms, 0}).english(),
+                                             arguments.paper, clock_time))) {
         return complain("--html", 0, 0, "The page could not be written there.",
                         "Name a file in a folder that is there and has room.");
     }
     if (arguments.output == Output::json) {
         print_json(sheet_json(sheet, arguments.day));
     } else {
-        std::cout << sheet_text(sheet, day_name({day->from_ms, 0}));
+        std::cout << sheet_text(sheet, day_name({day->from_ms, 0}).english());
     }
     for (const FileSetAside& set_aside : record->set_aside) {
         std::cerr << explain(set_aside) << '\n';

@@ -44,7 +44,7 @@ std::vector<Event> events_of(const std::vector<Fact>& facts) {
 std::optional<std::string> text_of(const std::string& file) {
     const Result<std::string> text = read_input_file(file);
     if (!text) {
-        complain(file, 0, 0, text.problem().what, text.problem().mend);
+        complain(file, 0, 0, text.problem());
         return {};
     }
     return *text;

@@ -78,7 +78,7 @@ bool has_two_pitches(EdgeKind kind) {
 }
 
 std::string fold_text(const FoldAsked& asked, const FoldAngle& fold) {
-    std::string name(spoken(asked.kind));
+    std::string name = spoken(asked.kind).english();
     name.front() = static_cast<char>(name.front() - 'a' + 'A');
     std::string text =
         name + " fold, " + print_slope(asked.pitch) +

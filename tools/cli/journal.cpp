@@ -24,12 +24,13 @@ std::set<EventId> struck_in(const std::vector<Event>& events) {
 Exit print_journal(const std::string& job) {
     const Result<JobRecord> record = read_job_folder(job);
     if (!record) {
-        return complain(job, 0, 0, record.problem().what, record.problem().mend);
+        return complain(job, 0, 0, record.problem());
     }
     const std::set<EventId> struck = struck_in(record->events);
     for (const Event& event : record->events) {
         std::cout << print_event_id(event.id) << ' ' << iso_time(event.when) << ' '
-                  << (event.by.empty() ? "-" : on_one_line(event.by)) << ' ' << describe(event.fact)
+                  << (event.by.empty() ? "-" : on_one_line(event.by)) << ' '
+                  << describe(event.fact).english()
                   << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';
     }
     for (const FileSetAside& set_aside : record->set_aside) {

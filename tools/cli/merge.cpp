@@ -30,19 +30,19 @@ Exit merge_jobs(const MergeArguments& arguments) {
     const std::vector<std::filesystem::path> jobs(arguments.jobs.begin(), arguments.jobs.end());
     const Result<Journals> journals = gather_journals(jobs);
     if (!journals) {
-        return complain("JOB", 0, 0, journals.problem().what, journals.problem().mend);
+        return complain("JOB", 0, 0, journals.problem());
     }
     const Result<std::uint64_t> tablet = device_id();
     if (!tablet) {
-        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+        return complain("device", 0, 0, tablet.problem());
     }
     Disk disk;
     if (const auto problem = merge_into(disk, arguments.out, *journals, *tablet)) {
-        return complain("OUT", 0, 0, problem->what, problem->mend);
+        return complain("OUT", 0, 0, *problem);
     }
     const Result<JobRecord> record = read_job_folder(arguments.out);
     if (!record) {
-        return complain("OUT", 0, 0, record.problem().what, record.problem().mend);
+        return complain("OUT", 0, 0, record.problem());
     }
     say_what_is_there(arguments.out, *record, replay(record->events));
     return Exit::fine;
@@ -56,11 +56,11 @@ Exit pick_event(const PickArguments& arguments) {
     }
     const Result<std::uint64_t> device = device_id();
     if (!device) {
-        return complain("device", 0, 0, device.problem().what, device.problem().mend);
+        return complain("device", 0, 0, device.problem());
     }
     const auto journal = JournalFile::open(arguments.job, *device, Opening::existing);
     if (!journal) {
-        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+        return complain(arguments.job, 0, 0, journal.problem());
     }
     const Result<std::vector<ToWrite>> all = facts_to_pick((*journal)->record().events, *chosen);
     if (!all) {
@@ -69,7 +69,7 @@ Exit pick_event(const PickArguments& arguments) {
     for (const ToWrite& one : *all) {
         const auto saved = (*journal)->append(one.fact, arguments.by, one.supersedes, wall_ms());
         if (!saved) {
-            return complain(arguments.job, 0, 0, saved.problem().what, saved.problem().mend);
+            return complain(arguments.job, 0, 0, saved.problem());
         }
     }
     std::cout << "Picked " << print_event_id(*chosen) << '\n';

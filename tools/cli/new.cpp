@@ -41,8 +41,8 @@ std::optional<Problem> why_not_kept(const std::vector<Fact>& facts, const std::s
         const JournalRead back = read_journal(frame);
         if (!back.set_aside.empty() || back.events.size() != 1 ||
             frame_of(back.events.front()) != frame) {
-            const std::string why = back.set_aside.empty() ? "" : back.set_aside.front().why;
-            return Problem{"The journal cannot hold this: it would be " + why + ".",
+            const Text why = back.set_aside.empty() ? Text() : back.set_aside.front().why;
+            return Problem{"The journal cannot hold this: it would be " + why.english() + ".",
                            "Give names in plain text, shorter than a page."};
         }
     }
@@ -58,20 +58,20 @@ Exit start_job(const NewArguments& arguments) {
         return Exit::problem_in_input;
     }
     if (const auto problem = why_not_kept(*facts, arguments.by)) {
-        return complain(arguments.job, 0, 0, problem->what, problem->mend);
+        return complain(arguments.job, 0, 0, *problem);
     }
     const Result<std::uint64_t> device = device_id();
     if (!device) {
-        return complain("device", 0, 0, device.problem().what, device.problem().mend);
+        return complain("device", 0, 0, device.problem());
     }
     const auto journal = JournalFile::open(arguments.job, *device, Opening::new_job);
     if (!journal) {
-        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+        return complain(arguments.job, 0, 0, journal.problem());
     }
     for (const Fact& fact : *facts) {
         const Result<Event> event = (*journal)->append(fact, arguments.by, {}, wall_ms());
         if (!event) {
-            return complain(arguments.job, 0, 0, event.problem().what, event.problem().mend);
+            return complain(arguments.job, 0, 0, event.problem());
         }
     }
     std::cout << "Saved " << facts->size() << " events in " << arguments.job << '\n';

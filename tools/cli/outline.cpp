@@ -14,7 +14,7 @@ namespace {
 std::optional<std::vector<WalkedEdge>> read_walk(const OutlineArguments& arguments) {
     const Result<std::string> text = read_input_file(arguments.readings);
     if (!text) {
-        complain(arguments.readings, 0, 0, text.problem().what, text.problem().mend);
+        complain(arguments.readings, 0, 0, text.problem());
         return {};
     }
     const auto rows = read_readings(*text, Catalogue(), arguments.unit, RowsFor::outline);
@@ -161,14 +161,15 @@ std::string outline_text(const Outline& outline, Marks marks) {
         text += "  " + padded(suspect.edge, 8) + padded(suspect.field, 12) +
                 cell_of(suspect, suspect.from, suspect.corner_from, marks) + " -> " +
                 cell_of(suspect, suspect.to, suspect.corner_to, marks) + " (" +
-                std::string(spoken(suspect.kind)) +
+                spoken(suspect.kind).english() +
                 (suspect.also_edge.empty()
                      ? ""
                      : "; " + suspect.also_edge + "'s " + suspect.also_field + " too") +
                 "), leaves " + print_length(suspect.miss, marks) + '\n';
     }
     for (const OutlineNote& note : outline.notes) {
-        text += note.edge + ", " + note.field + ": " + note.what + ' ' + note.mend + '\n';
+        text += note.edge + ", " + note.field + ": " + note.what.english() + ' ' +
+                note.mend.english() + '\n';
     }
     return text;
 }
@@ -182,7 +183,7 @@ Exit print_outline(const OutlineArguments& arguments) {
     }
     const Result<Outline> outline = trace_outline(*walked, Tape());
     if (!outline) {
-        return complain(arguments.readings, 0, 0, outline.problem().what, outline.problem().mend);
+        return complain(arguments.readings, 0, 0, outline.problem());
     }
     const Marks marks = marks_for(arguments.unit);
     if (arguments.output == Output::json) {

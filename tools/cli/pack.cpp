@@ -25,15 +25,15 @@ Exit pack_to_file(const JobFileArguments& arguments) {
     const Result<JobRecord> record = read_job_folder(arguments.job);
     if (!journals || !record) {
         const Problem& problem = journals ? record.problem() : journals.problem();
-        return complain(arguments.job, 0, 0, problem.what, problem.mend);
+        return complain(arguments.job, 0, 0, problem);
     }
     const Result<Bytes> file = pack_job(*journals, pages_of(record->events, assets->practice));
     if (!file) {
-        return complain(arguments.job, 0, 0, file.problem().what, file.problem().mend);
+        return complain(arguments.job, 0, 0, file.problem());
     }
     Disk disk;
     if (const auto problem = write_whole_file(disk, arguments.file, *file)) {
-        return complain(arguments.file, 0, 0, problem->what, problem->mend);
+        return complain(arguments.file, 0, 0, *problem);
     }
     std::cout << "Packed " << record->events.size() << " events of " << journals->of_device.size()
               << " devices into " << arguments.file << " (" << file->size() << " bytes)\n";
@@ -43,11 +43,11 @@ Exit pack_to_file(const JobFileArguments& arguments) {
 Exit unpack_file(const JobFileArguments& arguments) {
     const Result<Bytes> file = read_file(arguments.file, job_file_limits.file);
     if (!file) {
-        return complain(arguments.file, 0, 0, file.problem().what, file.problem().mend);
+        return complain(arguments.file, 0, 0, file.problem());
     }
     Result<Journals> journals = unpack_job(*file);
     if (!journals) {
-        return complain(arguments.file, 0, 0, journals.problem().what, journals.problem().mend);
+        return complain(arguments.file, 0, 0, journals.problem());
     }
     std::error_code error;
     if (std::filesystem::exists(arguments.job, error) &&
@@ -57,11 +57,11 @@ Exit unpack_file(const JobFileArguments& arguments) {
     }
     const Result<std::uint64_t> tablet = device_id();
     if (!tablet) {
-        return complain("device", 0, 0, tablet.problem().what, tablet.problem().mend);
+        return complain("device", 0, 0, tablet.problem());
     }
     Disk disk;
     if (const auto problem = merge_into(disk, arguments.job, *journals, *tablet)) {
-        return complain("OUT", 0, 0, problem->what, problem->mend);
+        return complain("OUT", 0, 0, *problem);
     }
     std::cout << "Unpacked " << journals->of_device.size() << " journals into " << arguments.job
               << "; what is written there is written as device "

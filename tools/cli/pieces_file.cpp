@@ -72,7 +72,8 @@ std::variant<std::vector<CutDemand>, TableProblem> read_pieces(const std::string
         const Result<Length> length = read_metal(without_spaces(length_cell.text), bare);
         if (!length) {
             return TableProblem{length_cell.line, length_cell.column,
-                                "length: " + length.problem().what, length.problem().mend};
+                                "length: " + length.problem().what.english(),
+                                length.problem().mend.english()};
         }
         const auto count = read_count(without_spaces(count_cell.text));
         if (!count) {

@@ -67,14 +67,14 @@ std::string pitch_text(Slope pitch, const PitchCheck& check, const Trim* trim) {
         text += "serves:  " + id + '\n';
     }
     for (const Refusal& refusal : check.refused) {
-        text += "refused: " + refusal.id + ": " + refusal.reason + '\n';
+        text += "refused: " + refusal.id + ": " + refusal.reason.english() + '\n';
     }
     for (const SeamVerdict& seam : check.seams) {
-        text += "seam:    " + std::string(spoken(seam.seam)) +
-                (seam.serves ? " serves" : ": " + seam.reason) + '\n';
+        text += "seam:    " + spoken(seam.seam).english() +
+                (seam.serves ? " serves" : ": " + seam.reason.english()) + '\n';
     }
     if (!check.measure_again.empty()) {
-        text += "Measure again: " + check.measure_again + '\n';
+        text += "Measure again: " + check.measure_again.english() + '\n';
     }
     return text + std::string(caution()) + '\n';
 }

@@ -37,7 +37,7 @@ std::string divided(const Run& run, const EdgeWork& work, Length edge, const Des
 std::string heading_of(const Run& run, const EdgeWork& work, const Desk& desk) {
     const Length length = work.length(desk.job.practice).value_or(Length());
     std::string text = "Edge " + on_one_line(run.edge) + ", " +
-                       std::string(hemline::spoken(work.edge.kind)) + ": " +
+                       hemline::spoken(work.edge.kind).english() + ": " +
                        print_length(length, desk.marks) + ", " + run.trim + ", " +
                        divided(run, work, length, desk) + ", fitted from the " +
                        std::string(is_sloped(work.edge.kind) ? "foot" : word_of(work.edge.first));
@@ -125,8 +125,8 @@ std::string problems_text(const Desk& desk, const std::string& file) {
         const Place place = place_of(desk.table, problem.edge, problem.field);
         text += "  " + file + ':' + std::to_string(place.line) + ':' +
                 std::to_string(place.column) + ": " + std::string(word_of(problem.severity)) +
-                ": edge " + on_one_line(problem.edge) + ": " + problem.what + ' ' + problem.mend +
-                '\n';
+                ": edge " + on_one_line(problem.edge) + ": " + problem.what.english() + ' ' +
+                problem.mend.english() + '\n';
     }
     return text;
 }

@@ -7,10 +7,14 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/record/event.h"
+#include "engine/text.h"
 
 namespace hemline {
 
 using Json = nlohmann::ordered_json;
+
+/// Other programs read English.
+inline void to_json(Json& json, const Text& text) { json = text.english(); }
 
 /// Writes the JSON and a newline on stdout; bytes that are no UTF-8 become U+FFFD.
 void print_json(const Json& json);

@@ -144,9 +144,9 @@ Json show_json(const Standing& standing) {
 std::string edge_text(const EdgeWork& work, const Standing& standing) {
     const std::optional<Length> length = work.length(standing.job.practice);
     std::string text = "Edge " + on_one_line(work.edge.id) + ", " +
-                       std::string(spoken(work.edge.kind)) + ": " +
+                       spoken(work.edge.kind).english() + ": " +
                        (length ? print_length(*length, standing.marks) : "no agreed length") +
-                       "; " + std::string(spoken(status_of(work, standing))) + '\n';
+                       "; " + spoken(status_of(work, standing)).english() + '\n';
     for (const RecordedReading& reading : work.readings) {
         text += "  " + padded(print_length(reading.length, standing.marks), 20) +
                 print_event_id(reading.id) +
@@ -164,8 +164,9 @@ std::string show_text(const Standing& standing) {
     }
     for (const EdgeNext& next : next_on_roof(standing)) {
         text += (next.waits_for.empty() ? "Next on " : "Later on ") + on_one_line(next.edge) +
-                ": " + on_one_line(next.what) +
-                (next.waits_for.empty() ? "" : " Waits: " + on_one_line(next.waits_for)) + '\n';
+                ": " + on_one_line(next.what.english()) +
+                (next.waits_for.empty() ? "" : " Waits: " + on_one_line(next.waits_for.english())) +
+                '\n';
     }
     text += conflicts_text(standing.job, standing.record.events);
     const std::optional<Card> card = next_card(standing);
@@ -180,7 +181,7 @@ std::string show_text(const Standing& standing) {
 Exit show_job(const ShowArguments& arguments) {
     const Result<JobRecord> record = read_job_folder(arguments.job);
     if (!record) {
-        return complain(arguments.job, 0, 0, record.problem().what, record.problem().mend);
+        return complain(arguments.job, 0, 0, record.problem());
     }
     std::optional<Assets> assets = assets_here();
     if (!assets) {

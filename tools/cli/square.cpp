@@ -109,7 +109,7 @@ Exit check_square(const SquareArguments& arguments) {
     if (asked->across) {
         const Result<double> angle = corner_of(asked->side1, asked->side2, *asked->across);
         if (!angle) {
-            return complain("--across", 0, 0, angle.problem().what, angle.problem().mend);
+            return complain("--across", 0, 0, angle.problem());
         }
         corner = *angle;
     }

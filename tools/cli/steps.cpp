@@ -33,7 +33,7 @@ Json step_json(const StepRule& rule) {
 std::string step_text(const StepRule& rule) {
     std::string text = rule.caution.empty() ? "" : "    ! " + on_one_line(rule.caution) + '\n';
     text += "  - " + on_one_line(rule.action);
-    text += rule.when ? " (at an end: " + std::string(spoken(*rule.when)) + ")\n" : "\n";
+    text += rule.when ? " (at an end: " + spoken(*rule.when).english() + ")\n" : "\n";
     return text + "      " + on_one_line(rule.why) + " Else: " + on_one_line(rule.wrong) + '\n';
 }
 

@@ -54,7 +54,7 @@ void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
     const Tape tape = before.practice.tape;
     if (const auto expected = expected_for(before, catalogue, work, reading.of)) {
         if (const auto doubt = doubt_about(reading.length, *expected, tape); !doubt.empty()) {
-            std::cerr << doubt << '\n';
+            std::cerr << doubt.english() << '\n';
         }
     }
     if (reading.of == ReadingOf::remainder) {
@@ -63,10 +63,10 @@ void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
     const Verdict verdict = after.find(reading.edge)->verdict(after.practice);
     if (verdict.agreement == Agreement::third || verdict.agreement == Agreement::disagree ||
         verdict.odd_one_out) {
-        std::cerr << explain(verdict) << '\n';
+        std::cerr << explain(verdict).english() << '\n';
     }
-    if (const std::string doubt = hook_doubt(after); !doubt.empty()) {
-        std::cerr << doubt << '\n';
+    if (const Text doubt = hook_doubt(after); !doubt.empty()) {
+        std::cerr << doubt.english() << '\n';
     }
 }
 
@@ -83,11 +83,11 @@ Exit take_reading(const TakeArguments& arguments) {
     }
     const Result<std::uint64_t> device = device_id();
     if (!device) {
-        return complain("device", 0, 0, device.problem().what, device.problem().mend);
+        return complain("device", 0, 0, device.problem());
     }
     const auto journal = JournalFile::open(arguments.job, *device, Opening::existing);
     if (!journal) {
-        return complain(arguments.job, 0, 0, journal.problem().what, journal.problem().mend);
+        return complain(arguments.job, 0, 0, journal.problem());
     }
     for (const FileSetAside& set_aside : (*journal)->record().set_aside) {
         std::cerr << explain(set_aside) << '\n';
@@ -101,7 +101,7 @@ Exit take_reading(const TakeArguments& arguments) {
     const ReadingTaken reading{arguments.edge, arguments.of, *length};
     const Result<Event> event = (*journal)->append(reading, arguments.by, {}, wall_ms());
     if (!event) {
-        return complain(arguments.job, 0, 0, event.problem().what, event.problem().mend);
+        return complain(arguments.job, 0, 0, event.problem());
     }
     const Job after = replay((*journal)->record().events, assets->practice);
     say_doubts(before, after, catalogue_on(assets->catalogue, assets->sections, before), reading);

@@ -130,7 +130,7 @@ class Page {
             app_.kept_whole({});
         } else {
             disk_->take_back_whole(changes);
-            app_.kept_whole(Problem{why_not, "Make room on this tablet, then try again."});
+            app_.kept_whole(Problem{why_not, say("Make room on this tablet, then try again.")});
         }
         stage_.want_frames();
     }

@@ -15,8 +15,8 @@ std::optional<Problem> PageScreen::make_context() {
     context_ = static_cast<int>(emscripten_webgl_create_context("#screen", &wanted));
     if (context_ <= 0 || emscripten_webgl_make_context_current(context_) != 0 ||
         !ImGui_ImplOpenGL3_Init("#version 300 es")) {
-        return Problem{"This browser cannot draw here: it has no WebGL 2.",
-                       "Update the browser, or allow it to use the graphics chip."};
+        return Problem{say("This browser cannot draw here: it has no WebGL 2."),
+                       say("Update the browser, or allow it to use the graphics chip.")};
     }
     return {};
 }

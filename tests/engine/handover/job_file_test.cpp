@@ -51,7 +51,7 @@ std::string refusal(const Bytes& file) {
     CHECK(std::clock() - begun < CLOCKS_PER_SEC);
     REQUIRE_FALSE(read);
     CHECK_FALSE(read.problem().mend.empty());
-    return read.problem().what;
+    return read.problem().what.english();
 }
 
 std::string refusal(std::vector<HostileEntry> entries) { return refusal(hostile_zip(entries)); }

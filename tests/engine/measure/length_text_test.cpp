@@ -124,8 +124,8 @@ TEST_CASE("Every text of the ILLEGAL list is refused at its place, with a mend")
         const Result<Length> length = parse_length(row.text);
         REQUIRE_FALSE(length.ok());
         CHECK(length.problem().at == row.at);
-        CHECK(length.problem().what.find(row.why) != std::string::npos);
-        CHECK(length.problem().what.find(std::string("\"") + row.text + "\"") == 0);
+        CHECK(length.problem().what.english().find(row.why) != std::string::npos);
+        CHECK(length.problem().what.english().find(std::string("\"") + row.text + "\"") == 0);
         CHECK_FALSE(length.problem().mend.empty());
     }
 }
@@ -196,7 +196,7 @@ TEST_CASE("What could be read two ways, or not at all, is refused and never gues
         REQUIRE_FALSE(length.ok());
         CHECK(length.problem().at == row.at);
         CAPTURE(length.problem().what);
-        CHECK(length.problem().what.find(row.why) != std::string::npos);
+        CHECK(length.problem().what.english().find(row.why) != std::string::npos);
         CHECK_FALSE(length.problem().mend.empty());
     }
 }

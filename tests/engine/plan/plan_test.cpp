@@ -250,7 +250,7 @@ TEST_CASE("What is wrong with an edge is said by field, with the mend") {
     work = read_twice("A", inches(200));
     work.edge.pitch = rise_in_12(9);
     Plan plan = only(work, "pitch", Severity::problem);
-    CHECK(find_problem(plan, "pitch")->mend.find("eave_two_part") != std::string::npos);
+    CHECK(find_problem(plan, "pitch")->mend.english().find("eave_two_part") != std::string::npos);
     CHECK(plan.runs.size() == 2);
 
     work.edge.pitch = rise_in_12(6);
@@ -259,7 +259,7 @@ TEST_CASE("What is wrong with an edge is said by field, with the mend") {
     work.edge.pitch = rise_in_12(4);
     work.edge.seam = Seam::nail_strip;
     plan = only(work, "seam", Severity::problem);
-    CHECK(find_problem(plan, "seam")->mend.find("eave_two_part") != std::string::npos);
+    CHECK(find_problem(plan, "seam")->mend.english().find("eave_two_part") != std::string::npos);
 
     work = read_twice("A", inches(200));
     work.edge.trim = "cleat";

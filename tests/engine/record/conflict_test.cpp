@@ -41,7 +41,7 @@ Pen edge_read_once() {
     return pen;
 }
 
-std::string waits(const Job& job) { return reading_missing(job.edges.at(0), job.practice); }
+Text waits(const Job& job) { return reading_missing(job.edges.at(0), job.practice); }
 
 TEST_CASE("Two readings made apart are both kept and shown, and the cut waits") {
     Pen pen = edge_read_once();

@@ -45,7 +45,7 @@ TEST_CASE("Every fact is described on one line with its values") {
 }
 
 TEST_CASE("A line break or a terminal's control code in a text does not leave its line") {
-    const std::string words = describe(EdgeFinished{"A", "done\nEdge B finished\x1b[2J\x7f"});
+    const Text words = describe(EdgeFinished{"A", "done\nEdge B finished\x1b[2J\x7f"});
     CHECK(words == "Edge A finished: done Edge B finished [2J ");
 }
 

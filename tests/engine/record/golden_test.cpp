@@ -36,7 +36,8 @@ TEST_CASE("The golden journal gives the lines it gave when it was written") {
     CHECK(read.set_aside.empty());
     std::string lines;
     for (const Event& event : read.events) {
-        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact).english() +
+                 "\n";
     }
     CHECK(lines == golden("eave.txt"));
 }
@@ -72,7 +73,8 @@ TEST_CASE("The golden journal of sticks gives its lines, its events, its bytes a
     CHECK(journal_of(sticks_record()) == bytes);
     std::string lines;
     for (const Event& event : read.events) {
-        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact).english() +
+                 "\n";
     }
     CHECK(lines == golden("sticks.txt"));
 
@@ -100,7 +102,8 @@ TEST_CASE("The golden journal of sections gives its lines, its events, its bytes
     CHECK(journal_of(sections_record()) == bytes);
     std::string lines;
     for (const Event& event : read.events) {
-        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact).english() +
+                 "\n";
     }
     CHECK(lines == golden("sections.txt"));
 

@@ -57,7 +57,7 @@ TEST_CASE("A journal cut at any byte gives every whole event before the cut, and
             REQUIRE(read.set_aside.size() == 1);
             CHECK(read.set_aside[0].offset == whole_size);
             CHECK(read.set_aside[0].size == cut - whole_size);
-            CHECK(read.set_aside[0].why.find("torn") == 0);
+            CHECK(read.set_aside[0].why.english().find("torn") == 0);
         }
     }
 }
@@ -133,7 +133,8 @@ TEST_CASE("A frame that checks out and cannot be read is set aside and says why"
     const JournalRead read = read_journal(frame_around(3, Bytes{1, 2, 3}));
     CHECK(read.events.empty());
     REQUIRE(read.set_aside.size() == 1);
-    CHECK(read.set_aside[0].why.find("an event of kind 3 that this program cannot read (") == 0);
+    CHECK(read.set_aside[0].why.english().find(
+              "an event of kind 3 that this program cannot read (") == 0);
     CHECK(read.whole_size == frame_header_size + 3);
 }
 

@@ -87,7 +87,8 @@ TEST_CASE("The golden journal of an edge taken off gives its lines, its events a
     CHECK(journal_of(taken_off_record()) == bytes);
     std::string lines;
     for (const Event& event : read.events) {
-        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact) + "\n";
+        lines += print_event_id(event.id) + " " + event.by + ": " + describe(event.fact).english() +
+                 "\n";
     }
     CHECK(lines == golden("taken_off.txt"));
 }

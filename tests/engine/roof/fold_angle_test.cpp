@@ -123,12 +123,12 @@ TEST_CASE("A fold that cannot be is refused with what is missing") {
     const Result<FoldAngle> lonely =
         fold_of({EdgeKind::transition, rise_in_12(6), {}, {}, Fascia::plumb});
     REQUIRE(!lonely.ok());
-    CHECK(lonely.problem().what.find("upper roof") != std::string::npos);
+    CHECK(lonely.problem().what.english().find("upper roof") != std::string::npos);
     for (const std::int64_t corner : {0LL, 180'000'000LL, 270'000'000LL, 360'000'000LL}) {
         const Result<FoldAngle> hip =
             fold_of({EdgeKind::hip, rise_in_12(6), {}, corner, Fascia::plumb});
         REQUIRE(!hip.ok());
-        CHECK(hip.problem().what.find("hip") != std::string::npos);
+        CHECK(hip.problem().what.english().find("hip") != std::string::npos);
         CHECK(!hip.problem().mend.empty());
     }
     for (const std::int64_t corner : {0LL, 180'000'000LL}) {

@@ -19,7 +19,7 @@ Outline trace(const std::vector<WalkedEdge>& edges) {
 
 bool has_note(const Outline& outline, const std::string& words) {
     for (const OutlineNote& note : outline.notes) {
-        if (note.what.find(words) != std::string::npos) {
+        if (note.what.english().find(words) != std::string::npos) {
             CHECK(!note.mend.empty());
             return true;
         }

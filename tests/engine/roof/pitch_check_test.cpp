@@ -23,7 +23,7 @@ PitchCheck check(const char* pitch, Seam seam = Seam::unknown) {
 std::string reason_for(const PitchCheck& check, const std::string& id) {
     for (const Refusal& refusal : check.refused) {
         if (refusal.id == id) {
-            return refusal.reason;
+            return refusal.reason.english();
         }
     }
     return {};
@@ -117,8 +117,8 @@ TEST_CASE("A reading within its own error of a limit asks to measure again") {
         CAPTURE(row.pitch);
         CHECK(check(row.pitch).measure_again.empty() != row.again);
     }
-    CHECK(says(check("6/12").measure_again, "eave_rolled"));
-    CHECK(says(check("6/12").measure_again, "6/12"));
+    CHECK(says(check("6/12").measure_again.english(), "eave_rolled"));
+    CHECK(says(check("6/12").measure_again.english(), "6/12"));
 }
 
 TEST_CASE("A limit that the asked seam does not meet does not matter") {
@@ -155,7 +155,7 @@ TEST_CASE("At any pitch every main trim either serves or is refused with one sen
         RC_ASSERT(result.serves.size() + result.refused.size() == 2U);
         RC_ASSERT(result.seams.size() == 3U);
         for (const Refusal& refusal : result.refused) {
-            RC_ASSERT(refusal.reason.back() == '.');
+            RC_ASSERT(refusal.reason.english().back() == '.');
         }
         for (const SeamVerdict& verdict : result.seams) {
             RC_ASSERT(verdict.reason.empty() == verdict.serves);

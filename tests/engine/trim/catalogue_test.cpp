@@ -129,7 +129,7 @@ TEST_CASE("What is wrong in a catalogue is said with its line, column and field"
         const auto trims = Catalogue::read(header + row.row + "\n");
         REQUIRE_FALSE(trims.ok());
         CAPTURE(trims.problem().what);
-        CHECK(trims.problem().what.find(row.why) != std::string::npos);
+        CHECK(trims.problem().what.english().find(row.why) != std::string::npos);
         CHECK_FALSE(trims.problem().mend.empty());
     }
     CHECK_FALSE(Catalogue::read("").ok());

@@ -41,7 +41,7 @@ double cosine(std::int64_t rise) { return 1 / std::hypot(1, static_cast<double>(
 
 bool says(const std::vector<FoldFault>& faults, const std::string& words) {
     return std::any_of(faults.begin(), faults.end(), [&](const FoldFault& fault) {
-        return fault.what.find(words) != std::string::npos && !fault.mend.empty();
+        return fault.what.english().find(words) != std::string::npos && !fault.mend.empty();
     });
 }
 

@@ -184,12 +184,12 @@ TEST_CASE("a tab that still hangs on its drip edge or flange would tear, and say
     const Section section = *sections_of_assets().find("eave_rolled");
     const auto whole = pattern_of(section, 5, {{EndDeed::tab, inches(1), {}}}, {});
     REQUIRE_FALSE(whole.ok());
-    CHECK(whole.problem().what.find("tear") != std::string::npos);
-    CHECK(whole.problem().what.find("flange") != std::string::npos);
+    CHECK(whole.problem().what.english().find("tear") != std::string::npos);
+    CHECK(whole.problem().what.english().find("flange") != std::string::npos);
     const auto low = pattern_of(
         section, 5, {{EndDeed::flange_cut, inches(1), {}}, {EndDeed::tab, inches(1), {}}}, {});
     REQUIRE_FALSE(low.ok());
-    CHECK(low.problem().what.find("kick") != std::string::npos);
+    CHECK(low.problem().what.english().find("kick") != std::string::npos);
     const auto short_cut = pattern_of(section, 5,
                                       {{EndDeed::flange_cut, sixteenths(15), {}},
                                        {EndDeed::drip_clip, inches(1), {}},

@@ -15,7 +15,7 @@ std::string refused(std::string_view key, std::string_view value) {
     const Result<Practice> changed = with_rule({}, key, value);
     REQUIRE_FALSE(changed.ok());
     CHECK_FALSE(changed.problem().mend.empty());
-    return changed.problem().what;
+    return changed.problem().what.english();
 }
 
 }  // namespace
@@ -111,7 +111,7 @@ TEST_CASE("A practice file that is wrong is refused with its line") {
         const auto rules = read_practice_rules(row.text);
         REQUIRE_FALSE(rules.ok());
         CAPTURE(rules.problem().what);
-        CHECK(rules.problem().what.find(row.why) != std::string::npos);
+        CHECK(rules.problem().what.english().find(row.why) != std::string::npos);
         CHECK_FALSE(rules.problem().mend.empty());
     }
 }

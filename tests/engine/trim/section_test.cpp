@@ -14,7 +14,7 @@ const std::string header = "trim,leg,width,bend,radius,hem,lies,metal,thickness,
 /// The problem's what and mend in one, or "" when the file is read.
 std::string problem_of(const std::string& rows) {
     const auto read = Sections::read(header + rows);
-    return read ? "" : read.problem().what + " " + read.problem().mend;
+    return read ? "" : said(read.problem()).english();
 }
 
 }  // namespace

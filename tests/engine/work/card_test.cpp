@@ -299,20 +299,19 @@ TEST_CASE("a card that cannot be made names the edges, runs, pieces and trims th
         REQUIRE(!card.ok());
         return card.problem();
     };
-    CHECK(problem_of("Z", TrimRole::main, 1) ==
-          Problem{"There is no edge \"Z\" on this job.", "Choose one of: A, B."});
-    CHECK(problem_of("A", TrimRole::wrap, 1) ==
-          Problem{"Edge A has no fascia wrap planned.", "Choose one of: trim."});
-    CHECK(problem_of("A", TrimRole::main, 6) ==
-          Problem{"The trim of edge A has no piece 6.", "Choose one of: 1, 2, 3, 4, 5."});
+    CHECK(said(problem_of("Z", TrimRole::main, 1)) ==
+          "There is no edge \"Z\" on this job. Choose one of: A, B.");
+    CHECK(said(problem_of("A", TrimRole::wrap, 1)) ==
+          "Edge A has no fascia wrap planned. Choose one of: trim.");
+    CHECK(said(problem_of("A", TrimRole::main, 6)) ==
+          "The trim of edge A has no piece 6. Choose one of: 1, 2, 3, 4, 5.");
     CHECK(problem_of("A", TrimRole::main, 0).mend == "Choose one of: 1, 2, 3, 4, 5.");
     CHECK(problem_of("B", TrimRole::main, 1).what == "Edge B has no trim planned.");
     planned.job.edges[1].readings.pop_back();
     CHECK(problem_of("B", TrimRole::main, 1).mend == "Read the length of edge B a second time.");
     planned.run().trim = "gone";
-    CHECK(problem_of("A", TrimRole::main, 1) ==
-          Problem{"The catalogue has no trim \"gone\".",
-                  "Choose one of: eave_rolled, fascia_wrap, cleat."});
+    CHECK(said(problem_of("A", TrimRole::main, 1)) ==
+          "The catalogue has no trim \"gone\". Choose one of: eave_rolled, fascia_wrap, cleat.");
 }
 
 namespace {

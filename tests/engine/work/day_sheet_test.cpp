@@ -112,7 +112,7 @@ TEST_CASE("The parts of a day sheet name the person and the time of every deed")
     const std::vector<DayPart> parts = parts_of(two_days().sheet(second_day));
     std::vector<std::string> headings;
     for (const DayPart& part : parts) {
-        headings.push_back(part.heading);
+        headings.push_back(part.heading.english());
     }
     CHECK(headings == std::vector<std::string>{"Who did what", "Edges finished", "Sent back",
                                                "Outside practice, noted by name", "Spoiled",

@@ -114,7 +114,7 @@ TEST_CASE("An end is held by the piece that carries it, and its kind by any") {
     eave.left = eave.right = End::gable;
     const EdgeWork first = work_cut(eave, TrimRole::main, 1);
     const Plan plan = plan_of(3);
-    CHECK(held_by_metal(first, plan, EdgeField::left).rfind("Piece 1 is cut", 0) == 0);
+    CHECK(held_by_metal(first, plan, EdgeField::left).english().rfind("Piece 1 is cut", 0) == 0);
     CHECK(held_by_metal(first, plan, EdgeField::right).empty());
     CHECK_FALSE(held_by_metal(first, plan, EdgeField::kind).empty());
     CHECK_FALSE(held_by_metal(first, plan, EdgeField::trim).empty());

@@ -40,7 +40,7 @@ struct Tablet {
     [[nodiscard]] EdgeValue value_of(const std::string& what) const {
         const auto all = values();
         const auto found = std::find_if(all.begin(), all.end(), [&](const EdgeValue& value) {
-            return value.what.rfind(what, 0) == 0;
+            return value.what.english().rfind(what, 0) == 0;
         });
         REQUIRE_MESSAGE(found != all.end(), what);
         return *found;
@@ -64,7 +64,8 @@ TEST_CASE("A length read once, or by readings that disagree, is outside practice
     CHECK(tablet.value_of("Length to work with").outside == "It was read only once.");
     tablet.keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(16)});
     CHECK(tablet.value_of("Length to work with").value == "none agreed");
-    CHECK(tablet.value_of("Length to work with").outside.find("1 ft") != std::string::npos);
+    CHECK(tablet.value_of("Length to work with").outside.english().find("1 ft") !=
+          std::string::npos);
     tablet.keep("Ada", ReadingTaken{"A", ReadingOf::edge, feet(15)});
     CHECK(tablet.value_of("Length to work with").outside.empty());
 }
@@ -126,6 +127,6 @@ TEST_CASE("A value that practice accepts no longer is outside it though nobody n
     tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
     tablet.keep("Ada", hooked(sixteenths(2), "", ""));
     const EdgeValue value = tablet.value_of("Hook piece 1");
-    CHECK(value.outside.find("1/8 in is over the most, 1/16 in") != std::string::npos);
+    CHECK(value.outside.english().find("1/8 in is over the most, 1/16 in") != std::string::npos);
     CHECK(value.noted_by.empty());
 }

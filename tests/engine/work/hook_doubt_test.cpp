@@ -26,7 +26,8 @@ Job job_read(const std::vector<Length>& second_minus_first) {
 }  // namespace
 
 TEST_CASE("The same sixteenth between the readings of three edges names the hook and its mend") {
-    const std::string doubt = hook_doubt(job_read({sixteenths(1), sixteenths(1), sixteenths(1)}));
+    const std::string doubt =
+        hook_doubt(job_read({sixteenths(1), sixteenths(1), sixteenths(1)})).english();
     CHECK(doubt.find("hook") != std::string::npos);
     CHECK(doubt.find("another tape") != std::string::npos);
 }

@@ -90,7 +90,7 @@ void do_step(House& house, const EdgeWork& work, const Step& step) {
     const std::string id = work.edge.id;
     INFO(id, ": ", step.action);
     CHECK(step.waits_for == "");
-    CHECK(step.action.find('{') == std::string::npos);
+    CHECK(step.action.english().find('{') == std::string::npos);
     switch (step.rule->asks) {
         case Asks::cut:
             house.cut(work, role_of_step(step), step.piece);

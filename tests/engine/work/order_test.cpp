@@ -36,7 +36,7 @@ EdgeWork& work(Job& job, const std::string& id) {
     return job.edges.front();
 }
 
-std::string wait(Job& job, const std::string& id) { return fitting_waits_for(work(job, id), job); }
+Text wait(Job& job, const std::string& id) { return fitting_waits_for(work(job, id), job); }
 
 }  // namespace
 
@@ -54,7 +54,7 @@ TEST_CASE("an eave waits for nothing, a valley for the eave its foot lies over")
 TEST_CASE("what goes over the panels waits for every eave and valley under them") {
     Job job = house();
     for (const char* id : {"S", "G", "H", "R"}) {
-        CHECK(wait(job, id).find("Finish eave A first: the panels lie on it") == 0);
+        CHECK(wait(job, id).english().find("Finish eave A first: the panels lie on it") == 0);
     }
     work(job, "A").finished = EventId{1, 1};
     CHECK(wait(job, "S") ==

@@ -53,9 +53,10 @@ void compare(const Edge& edge, const Catalogue& catalogue, const Sections& secti
             REQUIRE(card.ok());
             const auto pattern = piece_pattern(*card, edge, sections);
             if (!pattern) {
-                ++tally.refused[std::string(word_of(edge.kind)) + ", " +
-                                std::string(spoken(card->left)) + ", " +
-                                std::string(spoken(card->right)) + ": " + pattern.problem().what];
+                ++tally
+                      .refused[std::string(word_of(edge.kind)) + ", " +
+                               spoken(card->left).english() + ", " + spoken(card->right).english() +
+                               ": " + pattern.problem().what.english()];
                 continue;
             }
             ++tally.cards;
@@ -145,5 +146,5 @@ TEST_CASE("a trim without a section is a problem that says so") {
     card.trim = "gutter";
     const auto pattern = piece_pattern(card, {}, sections_of_assets());
     REQUIRE_FALSE(pattern.ok());
-    CHECK(pattern.problem().what.find("gutter") != std::string::npos);
+    CHECK(pattern.problem().what.english().find("gutter") != std::string::npos);
 }

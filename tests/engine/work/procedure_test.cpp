@@ -148,7 +148,7 @@ TEST_CASE("actions carry the numbers of the plan") {
     CHECK(find(all, "fasten", 1).action == "Screw piece 1's flange with 10 screws; none in a lap.");
     CHECK(find(all, "remainder", 5).action == "Measure from piece 4's end to the end of the edge.");
     for (const Step& step : all) {
-        CHECK(step.action.find('{') == std::string::npos);
+        CHECK(step.action.english().find('{') == std::string::npos);
     }
 }
 
@@ -169,19 +169,20 @@ TEST_CASE("an answer outside practice is told with its value, its limit and why"
     const auto all = steps(forty_six_feet(), procedure);
     Answer lap{AnswerKind::length, sixteenths(88), 0, ""};
     CHECK(outside_practice(find(all, "slide", 2), lap) ==
-          "5 1/2 in is under the least, 6 in: a short lap lets water through.");
+          "5 1/2 in is under the least, 6 in. A short lap lets water through.");
     lap.length = inches(6);
     CHECK(outside_practice(find(all, "slide", 2), lap) == "");
     lap.length = inches(6) - nanometres(1);
-    CHECK(outside_practice(find(all, "slide", 2), lap).substr(0, 17) == "A little off 6 in");
+    CHECK(outside_practice(find(all, "slide", 2), lap).english().substr(0, 17) ==
+          "A little off 6 in");
     Answer gap{AnswerKind::length, sixteenths(2), 0, ""};
     CHECK(outside_practice(find(all, "hook", 1), gap) ==
-          "1/8 in is over the most, 1/16 in: a hem that is not hooked tears off in the wind.");
+          "1/8 in is over the most, 1/16 in. A hem that is not hooked tears off in the wind.");
     gap.length = Length();
     CHECK(outside_practice(find(all, "hook", 1), gap) == "");
     Answer screws{AnswerKind::count, Length(), 9, ""};
     CHECK(outside_practice(find(all, "fasten", 2), screws) ==
-          "9 is under the least, 10: too few screws let the wind lift the flange.");
+          "9 is under the least, 10. Too few screws let the wind lift the flange.");
     screws.count = 10;
     CHECK(outside_practice(find(all, "fasten", 2), screws) == "");
     CHECK(outside_practice(find(all, "fasten", 2), lap) == "No number was given: count them.");
@@ -196,10 +197,10 @@ TEST_CASE("on a job in millimetres the steps speak millimetres") {
     planned.job.practice.lap = millimetres(150);
     planned.add(eave("A", End::wall, End::wall), millimetres(5000));
     const auto all = steps(planned, procedure);
-    CHECK(find(all, "cut", 1).action.find(" mm.") != std::string::npos);
+    CHECK(find(all, "cut", 1).action.english().find(" mm.") != std::string::npos);
     const Answer lap{AnswerKind::length, millimetres(149), 0, ""};
     CHECK(outside_practice(find(all, "slide", 2), lap) ==
-          "149 mm is under the least, 150 mm: a short lap lets water through.");
+          "149 mm is under the least, 150 mm. A short lap lets water through.");
 }
 
 TEST_CASE("the tick and the fitting of a piece wait for what must be there first") {

@@ -77,7 +77,7 @@ TEST_CASE("A rectangle with one side read a foot too long says by how much it mi
     const auto roof = outline_of(job);
     REQUIRE(roof);
     CHECK(roof->outline.state == OutlineState::misses);
-    CHECK(state_words(roof->outline, Marks::sixteenth).find("fails to close by 1 ft") !=
+    CHECK(state_words(roof->outline, Marks::sixteenth).english().find("fails to close by 1 ft") !=
           std::string::npos);
     const auto named = [](const Suspect& suspect) {
         return suspect_words(suspect, Marks::sixteenth) == "C: 40 ft, not 41 ft (misread foot)";

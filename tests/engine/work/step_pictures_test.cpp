@@ -52,7 +52,7 @@ struct Roof {
 std::vector<std::string> says(const StepPictures& pictures) {
     std::vector<std::string> words;
     for (const StepPicture& picture : pictures.before_during_done) {
-        words.push_back(picture.says);
+        words.push_back(picture.says.english());
     }
     return words;
 }

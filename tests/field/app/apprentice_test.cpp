@@ -94,7 +94,7 @@ TEST_CASE("After a flat battery the apprentice opens at the exact step, still le
         CHECK(crew.state().way == Way::learn);
         crew.tap("edge C");
         CHECK(crew.where().place == Place::steps);
-        CHECK(shows(crew, before.action));
+        CHECK(shows(crew, before.action.english()));
         do {
             crew.do_next();
         } while (crew.where().place != Place::steps);

@@ -45,7 +45,7 @@ struct Tablet {
         screen->frames();
     }
     [[nodiscard]] bool says(const std::string& words) const {
-        return app->state().notice.find(words) != std::string::npos;
+        return app->state().notice.english().find(words) != std::string::npos;
     }
 
     struct Given {

@@ -254,7 +254,7 @@ TEST_CASE("A file that is no job file is refused by name, says why, and changes 
     const std::size_t events = crew.state().events.size();
     std::ofstream(crew.outside.path() / "picture.hemline.zip") << "not a zip at all";
     crew.tap_all({"hand over", "take picture.hemline.zip"});
-    CHECK(crew.state().notice.find("picture.hemline.zip") != std::string::npos);
+    CHECK(crew.state().notice.english().find("picture.hemline.zip") != std::string::npos);
     CHECK(crew.state().events.size() == events);
     CHECK(list_jobs(crew.folder.path()).size() == 1);
     crew.tap("leave");
@@ -298,7 +298,7 @@ TEST_CASE("A crew folder that is not there is said, and what was saved goes out 
     a.hand.tap("demo");
     a.rest();
     CHECK(a.until([&] { return a.hand.state().outside.crew_failed; }));
-    CHECK(a.hand.state().outside.crew_said.find("stick") != std::string::npos);
+    CHECK(a.hand.state().outside.crew_said.english().find("stick") != std::string::npos);
     CHECK(a.hand.state().saving == Saving::saved);
     fs::create_directories(crew);
     a.read("A", feet(24));

@@ -53,7 +53,7 @@ std::string next_on(const State& state, const std::string& edge) {
     const EdgeWork* const work = edge_of(state, edge);
     REQUIRE(work != nullptr);
     const NextWork next = next_work_on(state, *work);
-    return words_of(next.where) + " | " + next.label + " | " + next.what;
+    return words_of(next.where) + " | " + next.label.english() + " | " + next.what.english();
 }
 
 fs::path copy_of(const fs::path& job, const TemporaryFolder& folder, const std::string& name) {
@@ -139,14 +139,14 @@ TEST_CASE("A finished eave is found finished by the next start") {
     crew.finish_edge("A");
     std::vector<std::string> before;
     for (const Event& event : crew.state().events) {
-        before.push_back(clock_time(event.when) + event.by + describe(event.fact));
+        before.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
     }
-    const std::string next_before = next_work(crew.state())->what;
+    const Text next_before = next_work(crew.state())->what;
 
     crew.start_again();
     std::vector<std::string> after;
     for (const Event& event : crew.state().events) {
-        after.push_back(clock_time(event.when) + event.by + describe(event.fact));
+        after.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
     }
     CHECK(after == before);
     CHECK(crew.state().notice.empty());

@@ -61,8 +61,8 @@ void key_slope(Journey& crew, Slope pitch) {
 }
 
 /// Says on the edge's own page what stands there otherwise.
-void say(Journey& crew, EdgeField field, const Edge& edge) {
-    crew.tap("ask " + name_of(field, edge));
+void state(Journey& crew, EdgeField field, const Edge& edge) {
+    crew.tap("ask " + name_of(field, edge).english());
     if (field == EdgeField::other_pitch) {
         key_slope(crew, *edge.pitch2);
     } else if (field == EdgeField::name) {
@@ -80,20 +80,20 @@ void add_by_hand(Journey& crew, const Edge& edge) {
     if (crew.where().place == Place::roof) {
         crew.tap("add edge");
     }
-    crew.tap("kind " + std::string(spoken(edge.kind)));
-    crew.tap("left end " + std::string(spoken(edge.left)));
-    crew.tap("right end " + std::string(spoken(edge.right)));
+    crew.tap("kind " + spoken(edge.kind).english());
+    crew.tap("left end " + spoken(edge.left).english());
+    crew.tap("right end " + spoken(edge.right).english());
     if (edge.kind == EdgeKind::transition) {
         key_slope(crew, *edge.pitch2);
         crew.tap("keep number");
     } else if (edge.pitch2) {
-        say(crew, EdgeField::other_pitch, edge);
+        state(crew, EdgeField::other_pitch, edge);
     }
     if (edge.corner_left_udeg) {
-        say(crew, EdgeField::corner_left, edge);
+        state(crew, EdgeField::corner_left, edge);
     }
     if (edge.corner_right_udeg) {
-        say(crew, EdgeField::corner_right, edge);
+        state(crew, EdgeField::corner_right, edge);
     }
     if (edge.first == Side::right) {
         crew.tap_all({"ask Fitted first", "fitted first from the right"});
@@ -105,9 +105,9 @@ void add_by_hand(Journey& crew, const Edge& edge) {
         crew.tap_all({"ask Fascia", "fascia square-cut"});
     }
     if (edge.seam != Seam::unknown) {
-        crew.tap_all({"ask Panels' seam", "seam " + std::string(spoken(edge.seam))});
+        crew.tap_all({"ask Panels' seam", "seam " + spoken(edge.seam).english()});
     }
-    say(crew, EdgeField::name, edge);
+    state(crew, EdgeField::name, edge);
     crew.tap("keep edge");
 }
 
@@ -204,7 +204,7 @@ TEST_CASE("An edge changed is planned again, and keeps its readings") {
     CHECK(crew.work("A").edge.right == End::open);
     CHECK(crew.work("A").readings.size() == 2);
     CHECK(crew.work("A").edge.pitch == rise_in_12(5));
-    CHECK(crew.state().notice.find("Planned again.") != std::string::npos);
+    CHECK(crew.state().notice.english().find("Planned again.") != std::string::npos);
     CHECK(before - cut_in_all() == inches(1));  // an open end has no tab: CONTRACT's allowances
     crew.tap_all({"history", "undo"});
     CHECK(crew.work("A").edge.right == End::gable);
@@ -236,7 +236,7 @@ TEST_CASE("An edge added by mistake is taken off, and undo puts it back with its
     crew.tap_all({"keep", "leave", "add edge", "change one", "change A", "take off"});
     CHECK(crew.where().place == Place::roof);
     CHECK(edge_of(crew.state(), "A") == nullptr);
-    CHECK(crew.state().notice.find("Undo puts it back") != std::string::npos);
+    CHECK(crew.state().notice.english().find("Undo puts it back") != std::string::npos);
     crew.tap_all({"history", "undo"});
     CHECK(crew.work("A").readings.size() == 1);
 }

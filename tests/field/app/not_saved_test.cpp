@@ -50,7 +50,7 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
 
         crew.tap("keep");  // there is room again, and the value is still there
         CHECK(crew.state().saving == Saving::saved);
-        CHECK(crew.state().saved.rfind("saved ", 0) == 0);
+        CHECK(crew.state().saved.english().rfind("saved ", 0) == 0);
         CHECK(crew.state().notice.empty());
         CHECK(crew.last<ReadingTaken>().length == edge_length);
         crew.start_again();

@@ -33,7 +33,7 @@ TEST_CASE("A reading an inch off its pair is questioned, and kept when it is kep
     const Verdict verdict = crew.work("A").verdict(crew.state().job.practice);
     CHECK(verdict.agreement == Agreement::third);
     CHECK(verdict.cause == LikelyCause::burnt_inch);
-    CHECK(explain(verdict).find("burnt inch") != std::string::npos);
+    CHECK(explain(verdict).english().find("burnt inch") != std::string::npos);
     CHECK(crew.where().place == Place::reading);  // a third is asked for
     CHECK(crew.status("A") == EdgeStatus::readings_disagree);
 

@@ -67,7 +67,7 @@ TEST_CASE("A reading is on the screen while it is being saved, and is called sav
     slow.disk->let_go();
     slow.draw_when_woken(1);
     CHECK(slow.state().saving == Saving::saved);
-    CHECK(slow.state().saved.rfind("saved ", 0) == 0);
+    CHECK(slow.state().saved.english().rfind("saved ", 0) == 0);
     CHECK(slow.readings_on_disk() == 1);
 }
 
@@ -79,7 +79,7 @@ TEST_CASE("A reading whose sync fails is never called saved and comes back to be
     slow.draw_when_woken(1);
     CHECK(slow.state().saving == Saving::failed);
     CHECK(slow.state().saved == "not saved");
-    CHECK(slow.state().notice.find("Not saved.") == 0);
+    CHECK(slow.state().notice.english().find("Not saved.") == 0);
     CHECK(slow.crew.work("A").readings.empty());
     CHECK(slow.crew.where().place == Place::reading);
     slow.crew.tap("keep");  // the value is still keyed in
@@ -105,7 +105,7 @@ TEST_CASE("Kept in rapid succession on a failing disk, all go back and the later
     CHECK(slow.crew.where().place == Place::reading);
     CHECK(slow.crew.work("A").readings.empty());
     CHECK_FALSE(slow.crew.work("A").edge.pitch);
-    const std::string& notice = slow.state().notice;
+    const std::string notice = slow.state().notice.english();
     CHECK_MESSAGE(notice.find("46 ft 0 5/16 in") != std::string::npos, notice);
     CHECK_MESSAGE(notice.find("5/12") != std::string::npos, notice);
     CHECK(notice.find("46 ft 0 1/4 in") == std::string::npos);  // that one is on the keypad
@@ -148,7 +148,7 @@ TEST_CASE("A job or a demo whose first save fails leads back to where it was ask
     slow.crew.screen->frames(1);
     CHECK(slow.crew.where().place == Place::jobs);
     CHECK(slow.state().saving == Saving::failed);
-    CHECK(slow.state().notice.find("Not saved.") == 0);
+    CHECK(slow.state().notice.english().find("Not saved.") == 0);
     CHECK(slow.state().jobs.empty());
     CHECK(list_jobs(slow.crew.folder.path()).empty());
 

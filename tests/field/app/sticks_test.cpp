@@ -129,7 +129,7 @@ TEST_CASE("Offcuts counted are used before new sticks, and a count can be correc
     CHECK(crew.last<MetalCounted>().count == 2);
     CHECK(crew.last<MetalCounted>().length == inches(90));
     CHECK(crew.to_open() == 2);
-    CHECK(crew.state().notice.find("Sticks to open: 2, not 4") != std::string::npos);
+    CHECK(crew.state().notice.english().find("Sticks to open: 2, not 4") != std::string::npos);
     const EventId counted = crew.state().events.back().id;
     crew.tap_all({"there " + print_event_id(counted), "fewer", "keep"});
     CHECK(crew.last<MetalCounted>().count == 1);
@@ -168,7 +168,7 @@ TEST_CASE("A stick that is only 9 ft 11 in, and one that is spoiled, are planned
     crew.tap("spoiled whole");
     CHECK(crew.last<StickSpoiled>().metal.offcut.has_value());
     CHECK(crew.to_open() == 1);
-    CHECK(crew.state().notice.find("Sticks to open: 1, not 0") != std::string::npos);
+    CHECK(crew.state().notice.english().find("Sticks to open: 1, not 0") != std::string::npos);
 }
 
 TEST_CASE("Sticks of 12 ft too are three touches away, and one length always stays") {

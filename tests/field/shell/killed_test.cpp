@@ -39,7 +39,7 @@ struct Told {
 
 std::string next_of(const State& state) {
     const std::optional<NextWork> next = next_work(state);
-    return next ? next->what : "all is finished";
+    return next ? next->what.english() : "all is finished";
 }
 
 void key_in(std::deque<std::string>& names, Length length) {

@@ -99,8 +99,8 @@ TEST_CASE("A full disk says so with the way out, and the next try begins a new f
     bench.disk->gets_down = 20;
     const auto refused = bench.journal->append(reading(1), "Ada", {}, 1);
     REQUIRE_FALSE(refused);
-    CHECK(refused.problem().what.find("Not saved.") == 0);
-    CHECK(refused.problem().mend.find("Free some room") == 0);
+    CHECK(refused.problem().what.english().find("Not saved.") == 0);
+    CHECK(refused.problem().mend.english().find("Free some room") == 0);
     CHECK(bench.journal->record().events.size() == 1);
     const auto size = fs::file_size(bench.file());
     REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));

@@ -139,7 +139,7 @@ TEST_CASE("A device file that holds no number is a problem and is left as it is"
         std::ofstream(file) << text;
         const auto device = device_id();
         REQUIRE_FALSE(device);
-        CHECK(device.problem().what.find("sixteen hex digits") != std::string::npos);
+        CHECK(device.problem().what.english().find("sixteen hex digits") != std::string::npos);
         CHECK(fs::file_size(file) == std::string(text).size());
     }
     std::ofstream(file) << "00c0ffee00c0ffee\n";
@@ -154,11 +154,11 @@ TEST_CASE(
         CHECK(*assets_folder() == folder.path());
         const auto none = read_assets(folder.path());
         REQUIRE_FALSE(none);
-        CHECK(none.problem().what.find("trims.csv") != std::string::npos);
+        CHECK(none.problem().what.english().find("trims.csv") != std::string::npos);
     }
     const Setting told("HEMLINE_ASSETS", (folder.path() / "none").string());
     REQUIRE_FALSE(assets_folder());
-    CHECK(assets_folder().problem().what.find("HEMLINE_ASSETS") == 0);
+    CHECK(assets_folder().problem().what.english().find("HEMLINE_ASSETS") == 0);
 }
 
 TEST_CASE("The assets that ship are read whole, the eave's procedure among them") {
@@ -187,7 +187,7 @@ TEST_CASE("A slip in an assets file is named with the file") {
         std::ofstream(copy / file, std::ios::app) << "\"never closed";
         const auto broken = read_assets(copy);
         REQUIRE_FALSE(broken);
-        CHECK(broken.problem().what.find(file) != std::string::npos);
+        CHECK(broken.problem().what.english().find(file) != std::string::npos);
     }
 }
 

@@ -71,7 +71,7 @@ TEST_CASE("A second copy of the program is kept out until the first has closed t
         REQUIRE((*first)->append(reading(1), "", {}, 1));
         const auto second = JournalFile::open(job, device);
         REQUIRE_FALSE(second);
-        CHECK(second.problem().what.find("is open in another copy") != std::string::npos);
+        CHECK(second.problem().what.english().find("is open in another copy") != std::string::npos);
         CHECK(second.problem().mend == "Close it there, then open it here.");
         CHECK(read_job_folder(job)->events.size() == 1);  // looking is always allowed
     }
@@ -98,7 +98,7 @@ TEST_CASE("A torn tail is moved into a file of its own, and said; writing goes o
         CHECK(read(torn.kept_in) == Bytes(whole.begin() + static_cast<std::ptrdiff_t>(offset),
                                           whole.end() - static_cast<std::ptrdiff_t>(lost)));
         CHECK(fs::file_size(file) == offset);
-        CHECK(explain(torn).find("They are kept in") != std::string::npos);
+        CHECK(explain(torn).english().find("They are kept in") != std::string::npos);
         REQUIRE((*opened)->append(reading(1), "", {}, 1));
         const JournalRead after = read_journal(read(file));
         CHECK(after.events.size() == events.size());
@@ -131,8 +131,9 @@ TEST_CASE("Another device's journal is read and never written, torn or not") {
     CHECK(mine->id == EventId{device, 1});
     CHECK(eave_record()[14].when < mine->when);  // past all it has seen, though the clock says 1
     CHECK(read(other) == torn);
-    CHECK(explain((*opened)->record().set_aside.at(0)).find("They stay where they are.") !=
-          std::string::npos);
+    CHECK(
+        explain((*opened)->record().set_aside.at(0)).english().find("They stay where they are.") !=
+        std::string::npos);
     CHECK(fs::exists(folder.path() / (print_device(device) + ".journal")));
 }
 
@@ -143,8 +144,8 @@ TEST_CASE("What the journal could not give back is refused, and nothing is writt
     for (const std::string& by : {std::string(5000, 'x'), std::string("\xFF")}) {
         const auto refused = (*opened)->append(reading(1), by, {}, 1);
         REQUIRE_FALSE(refused);
-        CHECK(refused.problem().what.find("Not saved.") == 0);
-        CHECK(refused.problem().what.find("by: ") != std::string::npos);
+        CHECK(refused.problem().what.english().find("Not saved.") == 0);
+        CHECK(refused.problem().what.english().find("by: ") != std::string::npos);
     }
     CHECK_FALSE((*opened)->append(ReadingTaken{"A", ReadingOf::edge, -inches(1)}, "", {}, 1));
     CHECK_FALSE(fs::exists(folder.path() / (print_device(device) + ".journal")));
@@ -155,11 +156,11 @@ TEST_CASE("A job that is not there, or is no job, is a problem that leaves nothi
     const TemporaryFolder folder;
     const auto missing = JournalFile::open(folder.path() / "none", device);
     REQUIRE_FALSE(missing);
-    CHECK(missing.problem().what.find("There is no job at") == 0);
+    CHECK(missing.problem().what.english().find("There is no job at") == 0);
     CHECK_FALSE(fs::exists(folder.path() / "none"));
     const auto empty = JournalFile::open(folder.path(), device);
     REQUIRE_FALSE(empty);
-    CHECK(empty.problem().what.find("it holds no .journal file") != std::string::npos);
+    CHECK(empty.problem().what.english().find("it holds no .journal file") != std::string::npos);
     CHECK(fs::is_empty(folder.path()));
     write(folder.path() / "file", {1});
     CHECK_FALSE(JournalFile::open(folder.path() / "file", device));
@@ -174,7 +175,7 @@ TEST_CASE("A new job is not begun over one that is there") {
     write(folder.path() / (print_device(eave_device) + ".journal"), journal_of(eave_record()));
     const auto again = JournalFile::open(folder.path(), device, Opening::new_job);
     REQUIRE_FALSE(again);
-    CHECK(again.problem().what.find("already") != std::string::npos);
+    CHECK(again.problem().what.english().find("already") != std::string::npos);
     CHECK(JournalFile::open(folder.path(), device, Opening::either));
 }
 
@@ -186,7 +187,7 @@ TEST_CASE("A pipe or a folder with a journal's name does not hang or crash the r
     REQUIRE(::mkfifo((folder.path() / "b.journal").c_str(), 0600) == 0);
     const auto pipe = read_job_folder(folder.path());
     REQUIRE_FALSE(pipe);
-    CHECK(pipe.problem().what.find("is not a file") != std::string::npos);
+    CHECK(pipe.problem().what.english().find("is not a file") != std::string::npos);
 }
 
 /// A child that appends for ever and tells each saved event's number through the pipe.

@@ -111,8 +111,8 @@ TEST_CASE("What waits behind an event that is not saved is not written, and is n
     REQUIRE(back.size() == 3);
     for (const SaveReturned& one : back) {
         REQUIRE(one.problem);
-        CHECK(one.problem->what.find("Not saved.") == 0);
-        CHECK(one.problem->mend.find("Copy the job's folder") == 0);
+        CHECK(one.problem->what.english().find("Not saved.") == 0);
+        CHECK(one.problem->mend.english().find("Copy the job's folder") == 0);
     }
     CHECK(bench.journal->record().events.size() == 1);
     CHECK(bench.on_disk().size() == 2);  // the edge, and the reading that may be there

@@ -81,6 +81,6 @@ TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
         home.write(text);
         const Result<ScreenScale> scale = read_screen_scale();
         REQUIRE_FALSE(scale.ok());
-        CHECK(scale.problem().mend.find("Screen size") != std::string::npos);
+        CHECK(scale.problem().mend.english().find("Screen size") != std::string::npos);
     }
 }

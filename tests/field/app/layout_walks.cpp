@@ -1,0 +1,237 @@
+#include "tests/field/app/layout_walks.h"
+
+#include <algorithm>
+#include <array>
+#include <fstream>
+
+#include "field/store/job_merge.h"
+#include "tests/field/app/full_disk.h"
+
+namespace hemline {
+
+namespace {
+
+bool begins_with(const std::string& name, std::string_view start) {
+    return name.rfind(start, 0) == 0;
+}
+
+bool is_key(const std::string& name) {
+    return begins_with(name, "digit ") || begins_with(name, "inches ") ||
+           begins_with(name, "sixteenths ") || name == "back" || name == "point" ||
+           name == "a sixteenth more";
+}
+
+bool is_primary(const std::string& name) {
+    static const std::set<std::string> primaries = {
+        "demo", "next",      "keep",   "keep name",  "cut",           "answer",
+        "undo", "keep edge", "tick",   "to card",    "to reading",    "keep scale",
+        "done", "send",      "stands", "use folder", "put into file", "keep number"};
+    return primaries.count(name) > 0;
+}
+
+/// Rows of one list may touch: they are told apart by their rules, and a near miss shows at once.
+bool are_rows(const std::string& a, const std::string& b) {
+    return (begins_with(a, "edge ") && begins_with(b, "edge ")) ||
+           (begins_with(a, "stick ") && begins_with(b, "stick "));
+}
+
+/// What discards work stands far from its neighbours; 13 mm is our own choice.
+bool discards(const std::string& name) {
+    static const std::set<std::string> all = {"spoiled", "strike", "take off"};
+    return all.count(name) > 0;
+}
+
+/// Empty width or height between two boxes; negative where they overlap in both.
+float gap_of(Box a, Box b) {
+    return std::max({b.x - a.right(), a.x - b.right(), b.y - a.bottom(), a.y - b.bottom()});
+}
+
+}  // namespace
+
+std::string faults_of(const Ui& ui) {
+    constexpr float tolerance = 0.1F;  // mm: less than a pixel
+    std::string faults;
+    for (const std::string& fault : ui.faults()) {
+        faults += fault + "\n";
+    }
+    const Box page = ui.page();
+    const float mm = ui.mm(1);
+    for (const Words& words : ui.words()) {
+        if (words.box.x < 0 || words.box.right() > page.w + 1) {
+            faults += "\"" + words.words + "\" runs off the page\n";
+        }
+    }
+    const auto& targets = ui.targets();
+    for (std::size_t i = 0; i < targets.size(); ++i) {
+        const std::string& name = targets[i].name;
+        const Box box = targets[i].box;
+        if (box.x < 0 || box.y < 0 || box.right() > page.w + 0.5F || box.bottom() > page.h + 0.5F) {
+            faults += name + " is not wholly on the page\n";
+        }
+        const float least = is_key(name) ? key_min : target_min;
+        const float h_least = std::max(least, is_primary(name) ? primary_min : 0);
+        if (box.w / mm < least - tolerance || box.h / mm < h_least - tolerance) {
+            faults += name + " is only " + std::to_string(box.w / mm) + " by " +
+                      std::to_string(box.h / mm) + " mm\n";
+        }
+        for (std::size_t j = i + 1; j < targets.size(); ++j) {
+            const float gap = gap_of(box, targets[j].box) / mm;
+            const float wanted = are_rows(name, targets[j].name)               ? 0
+                                 : discards(name) || discards(targets[j].name) ? 13
+                                                                               : 3;
+            if (gap < wanted - tolerance) {
+                faults += name + " and " + targets[j].name + " are " + std::to_string(gap) +
+                          " mm apart\n";
+            }
+        }
+    }
+    return faults;
+}
+
+namespace {
+
+/// The screen that says the disk is full, with what was keyed in still on it.
+void tap_in_vain(Journey& crew, std::string_view name) {
+    const FullDisk full;
+    crew.tap(name);
+}
+
+/// Edge A is sent back; B is not read.
+void walk_as_foreman(Journey& crew) {
+    crew.tap_all({"person Foreman", "edge B", "leave", "day", "leave", "edge A", "work"});
+    crew.tap_all({"answer", "leave", "next", "tick", "edge A", "send back", "leave", "leave"});
+    crew.tap_all({"person Foreman", "way learn", "way cut", "leave", "person Apprentice"});
+}
+
+}  // namespace
+
+void walk(Journey& crew) {
+    const Length length = feet(46) + sixteenths(4);
+    crew.tap_all({"measure screen", "lay tape", "much longer", "lay card", "leave"});
+    crew.tap_all({"screen size", "later", "by"});
+    crew.tap_all({"leave", "new job", "letter A", "keep name"});
+    crew.tap_all({"kind transition", "left end inside corner", "right end open end"});
+    crew.tap_all({"notation degrees", "digit 3", "digit 0", "keep number"});
+    crew.tap_all({"ask Corner at the left", "digit 1", "digit 9", "digit 0"});
+    crew.tap_all({"back", "digit 5", "back", "back", "digit 9", "digit 5", "go on"});
+    crew.tap_all({"keep edge", "leave", "add edge", "change one", "change A", "ask Name"});
+    crew.tap_all({"ask Panels' seam", "seam snap-lock", "take off", "add edge"});
+    crew.tap_all({"go on", "go on", "go on", "ask Name", "letter Q", "keep number"});
+    crew.tap_all({"ask Trim", "go on", "keep edge", "leave", "jobs"});
+    crew.tap("demo");
+    crew.tap_all({"by", "letter Z", "letter O", "letter E", "keep name"});
+    crew.tap("edge A");
+    crew.key_in(length);
+    tap_in_vain(crew, "keep");
+    crew.tap("keep");
+    crew.key_in(length + inches(1));
+    crew.tap_all({"keep", "keep"});  // questioned, then a third reading
+    crew.tap_all({"strike last", "stays"});
+    crew.key_in(length);
+    crew.tap_all({"keep", "digit 1", "point", "digit 5"});
+    tap_in_vain(crew, "keep");
+    crew.tap("keep");
+    crew.tap_all({"run", "style equal", "style full", "style balanced"});
+    crew.tap_all({"looks", "looks", "looks", "pitch", "leave"});
+    crew.tap_all({"history", "leave", "edge A"});
+    crew.tap_all({"answer", "answer wrong", "look again", "answer"});
+    crew.tap_all({"spoiled", "as planned", "field feet", "leave"});
+    crew.tap_all({"differently", "as planned", "field inches", "leave"});
+    crew.reach_step("A", "wrap_fasten", 1);
+    crew.tap_all({"digit 1", "answer", "answer"});  // far too few, noted
+    crew.reach_card("A", TrimRole::main, 1);
+    crew.tap_all({"folded", "step cut", "step half", "end right", "step meeting", "end left"});
+    crew.tap_all(
+        {"step finished", "section", "row leg 1", "inches 4", "drop", "bend 1", "digit 2"});
+    crew.tap_all({"turned down", "drop", "hem 3", "closed hem", "drop", "done", "to card"});
+    tap_in_vain(crew, "cut");
+    crew.tap("cut");
+    crew.reach_step("A", "hook", 1);
+    crew.tap_all({"field inches", "inches 3", "sixteenths 2", "answer"});
+    tap_in_vain(crew, "answer");
+    crew.tap("answer");
+    crew.finish_edge("A");
+    crew.tap_all({"edge A", "send back", "letter L", "leave", "send back", "reason bead missing"});
+    crew.tap_all({"edge A", "leave", "history", "leave"});
+    walk_as_foreman(crew);
+}
+
+namespace {
+
+/// The first stick of the list.
+std::string first_stick(const Journey& crew) {
+    for (const std::string& name : crew.screen->names()) {
+        if (begins_with(name, "stick ")) {
+            return name;
+        }
+    }
+    FAIL("there is no stick");
+    return "";
+}
+
+}  // namespace
+
+void walk_hand_over(Journey& crew) {
+    namespace fs = std::filesystem;
+    const TemporaryFolder home;
+    const Setting at("HOME", home.path().string());
+    for (const char* folder : {"Documents", "Pictures of the roof", "crew"}) {
+        fs::create_directories(home.path() / folder);
+    }
+    crew.tap_all({"hand over", "leave", "demo", "hand over", "put into file"});
+    const std::vector<fs::path> files = job_files_in(crew.outside.path());
+    std::ofstream(crew.outside.path() / "torn.hemline.zip") << "half a file";
+    crew.tap_all({"leave", "hand over", "take torn.hemline.zip"});
+    crew.tap("take " + files.front().filename().string());
+    crew.tap_all({"crew folder", "into crew", "up", "into crew", "use folder", "leave", "edge A"});
+    crew.key_in(feet(24));
+    tap_in_vain(crew, "keep");
+    crew.tap_all({"go on elsewhere", "into Documents", "use folder", "keep", "leave", "jobs"});
+    crew.tap_all({"hand over", "no crew folder", "leave"});
+    // Another tablet read A too, out of reach, and both fitted a step of it.
+    const auto apart = [&](std::uint64_t device, Length length) {
+        const fs::path copy = home.path() / print_device(device);
+        fs::copy(crew.folders.jobs.front(), copy);
+        const auto journal = JournalFile::open(copy, device);
+        REQUIRE(journal.ok());
+        REQUIRE((*journal)->append(ReadingTaken{"B", ReadingOf::edge, length}, "Foreman", {}, 1));
+        REQUIRE((*journal)->append(PitchTaken{"B", rise_in_12(length > feet(20) ? 5 : 6)},
+                                   "Somebody with a very long name indeed", {}, 1));
+        return copy;
+    };
+    const fs::path jobs[] = {apart(0xada, feet(12) + inches(3)), apart(0xbe4, feet(31))};
+    const Result<Journals> both = gather_journals(jobs);
+    REQUIRE(both.ok());
+    Disk disk;
+    const fs::path merged = crew.folder.path() / "Both";
+    REQUIRE_FALSE(merge_into(disk, merged, *both, 1));
+    crew.tap_all({"hand over", "leave", "jobs", "job Both", "apart"});
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap_all({"next apart", "measure again", "leave", "edge B"});
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap("stands");
+}
+
+void walk_sticks(Journey& crew) {
+    crew.tap("demo");
+    for (const char* edge : {"A", "C", "D"}) {
+        const Length length = feet(edge[0] - 'A' + 24) + sixteenths(4);
+        crew.read_edge(edge, length, length, "5");
+        crew.tap("leave");
+    }
+    crew.tap_all({"sticks", "choices", "done", "choices", "leave", "sticks", "on hand"});
+    crew.key_in(feet(7) + inches(6));
+    crew.tap_all({"more", "more", "fewer", "keep"});
+    const EventId counted = crew.state().events.back().id;
+    crew.tap_all({"there " + print_event_id(counted), "fewer", "keep", "supply", "leave"});
+    crew.tap_all({"on hand", "supply", "leave", "stock", "stock 12 ft", "stock 8 ft", "done"});
+    crew.tap(first_stick(crew));
+    crew.key_in(feet(7) + inches(5));
+    crew.tap("keep");
+    crew.tap(first_stick(crew));
+    crew.tap("leave");
+    crew.tap(first_stick(crew));
+    crew.tap_all({"spoiled whole", "other trim", "other trim", "next", "leave"});
+}
+
+}  // namespace hemline

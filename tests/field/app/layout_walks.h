@@ -1,0 +1,65 @@
+// The crew's ways past every screen there is, and a look at each on the way: room for gloves, and
+// nothing off the page.
+#pragma once
+
+#include <functional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include <doctest/doctest.h>
+
+#include "tests/field/app/journey.h"
+
+namespace hemline {
+
+struct Size2 {
+    float w, h;
+};
+
+/// FIELD sizes in mm: hit boxes 10, primary 14 high, keys 19, gaps 3. One line a fault.
+std::string faults_of(const Ui& ui);
+
+/// Looks at the screen before the crew in every size and light, once for each kind of screen.
+struct Inspection {
+    Journey& crew;
+    std::vector<Size2> sizes;
+    std::set<std::string> seen;
+    std::function<std::string(const Ui&)> find_faults = faults_of;
+
+    /// Its place, and the targets on it: the same screen with other ones is another.
+    [[nodiscard]] std::string screen() const {
+        std::string id = std::to_string(static_cast<int>(crew.where().place));
+        for (const std::string& name : crew.screen->names()) {
+            id += "," + name;
+        }
+        if (crew.where().place == Place::steps &&
+            crew.status(crew.where().edge) != EdgeStatus::finished) {
+            id += crew.step(crew.where().edge).rule->id;
+        }
+        return id + crew.state().notice.english();
+    }
+
+    void look() {
+        if (!seen.insert(screen()).second) {
+            return;
+        }
+        for (const Size2 size : sizes) {
+            crew.screen->resize(size.w, size.h);
+            crew.screen->frames(2);
+            const std::string faults = find_faults(crew.screen->ui());
+            CHECK_MESSAGE(faults.empty(), "screen " << screen().substr(0, 40) << " at " << size.w
+                                                    << " x " << size.h << ":\n"
+                                                    << faults);
+        }
+        crew.screen->resize(sizes.front().w, sizes.front().h);
+        crew.screen->frames(2);
+    }
+};
+
+/// Passes every screen there is, but for those of sticks, of handing over and of learning.
+void walk(Journey& crew);
+void walk_sticks(Journey& crew);
+void walk_hand_over(Journey& crew);
+
+}  // namespace hemline

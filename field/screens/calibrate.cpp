@@ -58,9 +58,10 @@ void draw_things(Ui& ui, bool& card, Box row) {
 
 void draw_nudges(Ui& ui, float& scale, float scale_fits, Box row) {
     const std::vector<Box> places = columns(row, 4, ui.mm(3));
-    const Size largest = ui.label_size({nudges[0].label, nudges[3].label}, places.front());
+    const Size largest =
+        ui.label_size({say(nudges[0].label), say(nudges[3].label)}, places.front());
     for (std::size_t i = 0; i < 4; ++i) {
-        if (ui.button(nudges[i].name, nudges[i].label, places[i], Look::plain, largest)) {
+        if (ui.button(nudges[i].name, say(nudges[i].label), places[i], Look::plain, largest)) {
             scale = std::clamp(scale * (1 + nudges[i].by), scale_least, scale_fits);
         }
     }

@@ -345,8 +345,8 @@ float draw_roof_words(Ui& ui, const State& state, Box box) {
     if (outline.state == OutlineState::misses) {
         y += ui.paragraph(box.x, y, box.w,
                           outline.suspects.empty()
-                              ? "No single correction closes it: read the lengths again."
-                              : "One of these would close it; measure there again:",
+                              ? say("No single correction closes it: read the lengths again.")
+                              : say("One of these would close it; measure there again:"),
                           Size::small);
         for (std::size_t i = 0; i < std::min(suspects_most, outline.suspects.size()); ++i) {
             y += ui.paragraph(box.x, y, box.w, suspect_words(outline.suspects[i], state.marks),
@@ -358,10 +358,11 @@ float draw_roof_words(Ui& ui, const State& state, Box box) {
     }
     std::string beside;
     for (const std::string& id : state.outline->beside) {
-        beside += (beside.empty() ? "Not on this outline: " : ", ") + id;
+        beside += (beside.empty() ? "" : ", ") + id;
     }
     if (!beside.empty()) {
-        y += ui.paragraph(box.x, y, box.w, beside + ".", Size::small, ui.colours().soft);
+        y += ui.paragraph(box.x, y, box.w, say("Not on this outline: {1}.", beside), Size::small,
+                          ui.colours().soft);
     }
     return y - box.y;
 }

@@ -26,7 +26,7 @@ constexpr StepRow steps[] = {
     {"step half", phrase("Tabs half"), phrase("The tabs half folded, by hand.")},
     {"step finished", phrase("Finished"),
      phrase("Every fold done. Compare it with the metal in hand.")},
-    {"step meeting", phrase("Together"), phrase("Put together with the piece that it meets.")},
+    {"step meeting", phrase("Joined"), phrase("Put together with the piece that it meets.")},
 };
 constexpr int meeting_step = 3;
 

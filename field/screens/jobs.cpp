@@ -13,7 +13,7 @@ void draw_welcome(Ui& ui, Box& page) {
              ui.paragraph(page.x, page.y, page.w, say("No job here yet."), Size::title) + ui.mm(2));
     take_top(page, ui.paragraph(page.x, page.y, page.w,
                                 say("Start a job for your own roof, or try the demo roof: an "
-                                    "invented boathouse with eight eaves.")) +
+                                    "invented house with every kind of edge.")) +
                        ui.mm(4));
     take_top(page, ui.paragraph(
                        page.x, page.y, page.w,

@@ -35,7 +35,7 @@ void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
     if (ui.button("a sixteenth more", "and\n1/16", grid.place(8), odd ? Look::chosen : Look::key)) {
         press_sixteenths(draft, odd ? now - 1 : now + 1);
     }
-    if (ui.button("back", "take\nback", grid.last(), Look::key)) {
+    if (ui.button("back", say("take back"), grid.last(), Look::key)) {
         press_back(draft, false);
     }
 }
@@ -64,7 +64,7 @@ void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
             press_inches(draft, n);
         }
     }
-    if (has_back && ui.button("back", "take\nback", grid.last(), Look::key)) {
+    if (has_back && ui.button("back", say("take back"), grid.last(), Look::key)) {
         press_back(draft, false);
     }
 }
@@ -94,7 +94,7 @@ char draw_digit_keys(Ui& ui, Box box, bool with_point) {
     if (with_point && ui.button("point", ".", grid.place(low ? 7 : 10), Look::key)) {
         tapped = '.';
     }
-    if (ui.button("back", "take\nback", grid.place(low ? 3 : 11), Look::key)) {
+    if (ui.button("back", say("take back"), grid.place(low ? 3 : 11), Look::key)) {
         tapped = '\b';
     }
     return tapped;

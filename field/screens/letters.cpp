@@ -64,7 +64,7 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
     const auto w = static_cast<std::size_t>(wide);
     std::size_t next = 0;
     // Keys of the last line are wider where they are fewer, for their words.
-    const auto key = [&](const std::string& key_name, const std::string& label) {
+    const auto key = [&](const std::string& key_name, const Text& label) {
         const std::size_t line = next / w;
         const std::size_t on_line = std::min(w, count - line * w);
         const std::size_t column = next++ % w;
@@ -77,10 +77,12 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
             add(name, letter);
         }
     }
-    if (key("space", "space") && !name.empty()) {
+    const float key_w = columns(lines.front(), wide, gap).front().w;
+    const bool roomy = ui.label_width(say("space")) <= key_w;
+    if (key("space", roomy ? say("space") : say("sp.")) && !name.empty()) {
         name += ' ';
     }
-    if (key("back", "back")) {
+    if (key("back", say_of("key", "back"))) {
         take_back(name);
     }
     if (!whole && key("page", digits_shown ? "A–Z" : "0–9")) {

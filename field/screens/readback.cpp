@@ -10,7 +10,7 @@ namespace hemline {
 namespace {
 
 constexpr float gap_mm = 3, fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
-constexpr const char* field_words[] = {"feet", "inches", "16ths"};
+constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
 
 void choose_field(LengthDraft& draft, int field) {
     draft.field = field;
@@ -89,7 +89,7 @@ float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
         columns({body.x, body.y + used, body.w, ui.mm(fields_mm)}, 3, ui.mm(gap_mm));
     for (int field = 0; field < 3; ++field) {
         const auto i = static_cast<std::size_t>(field);
-        if (ui.button(field_name(field), field_words[i], places[i],
+        if (ui.button(field_name(field), say(field_words[i]), places[i],
                       draft.field == field ? Look::chosen : Look::plain)) {
             choose_field(draft, field);
         }

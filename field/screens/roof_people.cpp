@@ -31,6 +31,8 @@ std::vector<Person> known(const State& state) {
     return people;
 }
 
+Text label_of(const Person& person) { return glued(say(person.name), "\n", spoken(person.way)); }
+
 }  // namespace
 
 std::vector<Person> people_near(const State& state, std::size_t most) {
@@ -58,16 +60,26 @@ std::vector<Person> people_near(const State& state, std::size_t most) {
 
 void draw_people(Ui& ui, const State& state, Box& box, Wish& wish) {
     const float gap = ui.mm(gap_mm);
-    const auto room = static_cast<std::size_t>((box.w + gap) / (ui.mm(least_w_mm) + gap));
+    float least = ui.mm(least_w_mm);
+    for (const Person& person : people_near(state, near_most)) {
+        least = std::max(least, ui.label_width(label_of(person)));
+    }
+    const auto room = static_cast<std::size_t>((box.w + gap) / (least + gap));
     const std::vector<Person> people =
         people_near(state, std::clamp(room, std::size_t{3}, near_most));
-    const std::vector<Box> places =
-        columns(take_top(box, ui.mm(h_mm)), static_cast<int>(people.size()), gap);
-    take_top(box, gap);
+    // Where not all names fit beside one another they lie in two lines.
+    const std::size_t wide = room >= people.size() ? people.size() : 2;
+    std::vector<Box> places;
+    for (std::size_t i = 0; i < people.size(); i += wide) {
+        const Box line = take_top(box, ui.mm(h_mm));
+        take_top(box, gap);
+        const std::vector<Box> row = columns(line, static_cast<int>(wide), gap);
+        places.insert(places.end(), row.begin(), row.end());
+    }
     std::vector<Text> labels;
     labels.reserve(people.size());
     for (const Person& person : people) {
-        labels.push_back(glued(say(person.name), "\n", spoken(person.way)));
+        labels.push_back(label_of(person));
     }
     const Size largest = ui.label_size(labels, places.front());
     for (std::size_t i = 0; i < people.size(); ++i) {

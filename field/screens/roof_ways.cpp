@@ -22,7 +22,7 @@ std::vector<Elsewhere> ways_from(const State& state) {
         ways.push_back({Place::day, "day", say("Day sheet")});
     }
     if (!state.plan.runs.empty()) {
-        ways.push_back({Place::sticks, "sticks", say("Sticks and plans")});
+        ways.push_back({Place::sticks, "sticks", say("Sticks")});
     }
     if (state.outside.there) {
         ways.push_back({Place::hand_over, "hand over", say("Hand over")});

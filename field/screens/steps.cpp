@@ -24,7 +24,7 @@ constexpr float section_mm = 33, reasons_mm = 16;  // of who learns
 constexpr float low_mm = 45;                       // words as low are set smaller
 constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
 
-void draw_caution(Ui& ui, const std::string& caution, Box& body) {
+void draw_caution(Ui& ui, const Text& caution, Box& body) {
     if (caution.empty()) {
         return;
     }
@@ -64,9 +64,9 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
 /// Why, and what goes wrong; returns the height used.
 float draw_reasons(Ui& ui, const Step& step, Box box) {
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w, say("Why: {1}", step.rule->why)) + ui.mm(1);
-    y += ui.paragraph(box.x, y, box.w, say("What goes wrong: {1}", step.rule->wrong), Size::body,
-                      ui.colours().soft);
+    y += ui.paragraph(box.x, y, box.w, say("Why: {1}", say(step.rule->why))) + ui.mm(1);
+    y += ui.paragraph(box.x, y, box.w, say("What goes wrong: {1}", say(step.rule->wrong)),
+                      Size::body, ui.colours().soft);
     return y - box.y;
 }
 
@@ -147,7 +147,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         take_bottom(body, ui.mm(3));
     }
     if (step.rule->asks == Asks::tick) {
-        draw_caution(ui, step.rule->caution, body);
+        draw_caution(ui, say(step.rule->caution), body);
         take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
         draw_values(ui, state, work, body);
         return;
@@ -159,7 +159,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         take_top(words, draw_limits(ui, state, step, drafts, words));
     }
     take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
-    draw_caution(ui, step.rule->caution, words);
+    draw_caution(ui, say(step.rule->caution), words);
     const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
     take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));
     if (!pinned) {

@@ -104,6 +104,9 @@ bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Siz
         tapped =
             tap(name, box, target_min, look == Look::primary ? primary_min : target_min, label);
     }
+    if (!fit_label(label, box, look == Look::primary ? Size::title : largest).fits) {
+        faults_.push_back("the label of " + std::string(name) + " is cut short");
+    }
     draw_button(name, label, box, look, largest);
     return tapped;
 }

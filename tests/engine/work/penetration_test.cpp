@@ -71,7 +71,7 @@ TEST_CASE("a penetration's steps begin with fall protection and end with the for
         }
     }
     CHECK(roof.status() == EdgeStatus::to_tick);
-    CHECK(roof.steps().back().action.find("look at P") != std::string::npos);
+    CHECK(roof.steps().back().action.english().find("look at P") != std::string::npos);
     roof.job.edges[0].finished = EventId{1, 1};
     CHECK(roof.status() == EdgeStatus::finished);
 }
@@ -83,7 +83,7 @@ TEST_CASE("a penetration waits for the eaves, since it is flashed into the panel
     CHECK(next[0].edge == "A");
     CHECK(next[1].edge == "P");
     CHECK(next[1].what == "Tie off before you come near the hole.");
-    CHECK(next[1].waits_for.find("eave A") != std::string::npos);
+    CHECK(next[1].waits_for.english().find("eave A") != std::string::npos);
     roof.job.edges[1].finished = EventId{1, 2};
     next = whats_next(roof.job, roof.plan(), roof.procedures, roof.catalogue);
     REQUIRE(next.size() == 1);

@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 
 constexpr std::string_view mark = "~";
 
-/// Half as many marks as the text has letters to its 40 %, at the end of each of its words in turn.
+/// 40 % more letters, all of them marks: one before, the others after.
 std::string longer(const std::string& english) {
     std::size_t letters = 0;
     bool in_value = false;
@@ -31,7 +31,10 @@ std::string longer(const std::string& english) {
     if (letters == 0) {
         return english;
     }
-    return english + " " + std::string(std::max<std::size_t>(1, letters * 2 / 5 - 1), '~');
+    const std::size_t more = (letters * 2 + 4) / 5;
+    const std::string after =
+        more < 4 ? std::string(more - 1, '~') : " " + std::string(more - 2, '~');
+    return "~" + english + after;
 }
 
 std::string quoted(const std::string& words) {
@@ -96,7 +99,11 @@ std::string not_said(const Ui& ui) {
                 break;
             }
         }
-        if (letters == 4 && words.find(mark) == std::string::npos) {
+        // Names of people and of the demo job are their own.
+        const bool is_name = words.find("Installer") != words.npos ||
+                             words.find("Foreman") != words.npos ||
+                             words.find("(demo, invented)") != words.npos;
+        if (letters == 4 && !is_name && words.find(mark) == std::string::npos) {
             faults += "\"" + words + "\" is not in the catalogue\n";
         }
     };

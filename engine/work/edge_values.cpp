@@ -85,7 +85,7 @@ void Reader::add_pitch() {
     EdgeValue value;
     value.what = say("Pitch");
     value.value = work.edge.pitch ? Text(print_slope(*work.edge.pitch)) : say("not taken");
-    if (const Trim* const trim = of.catalogue.of(work.edge)) {
+    if (const Trim* const trim = of.catalogue.of(work.edge); trim != nullptr && work.edge.pitch) {
         value.wanted = pitch_limits(*trim);
     }
     for (const PlanProblem& problem : of.plan.problems) {

@@ -55,7 +55,8 @@ float draw_value(Ui& ui, const EdgeValue& value, Box row) {
     }
     float h = draw_words(ui, value, words);
     if (is_outside) {
-        h += draw_band(ui, noted(value), {words.x, row.y + h, words.w, 0});
+        h += draw_band(ui, value.by.empty() ? value.outside : noted(value),
+                       {words.x, row.y + h, words.w, 0});
     }
     return h + ui.mm(gap_mm);
 }

@@ -130,3 +130,21 @@ TEST_CASE("A value that practice accepts no longer is outside it though nobody n
     CHECK(value.outside.english().find("1/8 in is over the most, 1/16 in") != std::string::npos);
     CHECK(value.noted_by.empty());
 }
+
+TEST_CASE("A pitch that nobody took is not shown as within practice") {
+    Catalogue catalogue = invented_catalogue();
+    Edge edge = eave("B", End::gable, End::gable);
+    edge.pitch.reset();
+    Job job;
+    job.edges.push_back(read_twice(edge, feet(15)));
+    const Plan plan = make_plan(job, catalogue);
+    int pitches = 0;
+    for (const EdgeValue& value :
+         edge_values({job, plan, catalogue, {}}, job.edges.front(), {}, Marks::sixteenth)) {
+        if (value.what == "Pitch") {
+            ++pitches;
+            CHECK(value.wanted.empty());
+        }
+    }
+    CHECK(pitches == 1);
+}

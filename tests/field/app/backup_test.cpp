@@ -147,3 +147,11 @@ TEST_CASE(
     tablet.screen->tap("ask promise");
     CHECK(tablet.app->state().promised == Promised::refused);
 }
+
+TEST_CASE("The day sheet is printed where there is a printer") {
+    Tablet tablet;
+    tablet.screen->tap_all({"demo", "person Foreman", "day", "print day"});
+    REQUIRE(tablet.printed.size() == 1);
+    CHECK(tablet.printed.front().find("<h1>Day sheet, ") != std::string::npos);
+    CHECK(tablet.printed.front().find("Heron Lane") != std::string::npos);
+}

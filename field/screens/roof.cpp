@@ -109,6 +109,9 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     take_top(list, draw_band(ui, hook_doubt(state.job), list));
     draw_edge_rows(ui, state, list, wish);
     take_top(list, ui.mm(5));
+    if (low && !plan_in_it && state.outline) {
+        draw_people(ui, state, list, wish);
+    }
     take_top(list, draw_sticks(ui, state, list));
     ui.end_scroll(list.y - top);
 }
@@ -122,7 +125,9 @@ void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     }
     Box left = take_left(body, body.w * 0.5F);
     take_left(body, ui.mm(6));
-    draw_people(ui, state, body.h < ui.mm(low_mm) ? body : left, wish);
+    if (body.h >= ui.mm(low_mm)) {  // else they lie below the edges
+        draw_people(ui, state, left, wish);
+    }
     const bool missed = state.outline->outline.state == OutlineState::misses;
     const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
     take_bottom(left, ui.mm(1));

@@ -85,7 +85,7 @@ class Page {
 
     void restore_context() {
         if (const std::optional<Problem> problem = screen_.open_again()) {
-            page_failed((problem->what + " " + problem->mend).c_str());
+            page_failed(said(*problem).english().c_str());
             return;
         }
         load_letters();
@@ -262,7 +262,7 @@ int main() {
          {assets.ok() ? nullptr : &assets.problem(), jobs.ok() ? nullptr : &jobs.problem(),
           device.ok() ? nullptr : &device.problem()}) {
         if (problem != nullptr) {
-            page_failed((problem->what + " " + problem->mend).c_str());
+            page_failed(said(*problem).english().c_str());
             return 1;
         }
     }
@@ -289,7 +289,7 @@ int main() {
     options.disk = disk;
     auto page = std::make_unique<Page>(*assets, std::move(options), disk);
     if (const std::optional<Problem> problem = page->open()) {
-        page_failed((problem->what + " " + problem->mend).c_str());
+        page_failed(said(*problem).english().c_str());
         return 1;
     }
     page_started(page.release());  // it lives as long as the page does

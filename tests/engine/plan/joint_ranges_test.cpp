@@ -147,7 +147,7 @@ TEST_CASE("What a division in some ranges costs at least is what every division 
         CAPTURE(round);
         const JointJob any =
             round % 2 == 0 ? reference::odd_joint_job(static_cast<std::uint64_t>(1000 + round))
-                           : roof(static_cast<std::uint64_t>(round));
+                           : roof(round);
         const JointJob job{{any.edges.front()}, any.stock, any.kerf};
         const auto ways = ways_of(job);
         const auto needs = needs_of(job, ways, laps_most);

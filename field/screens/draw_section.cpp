@@ -119,7 +119,10 @@ void draw_eave_section(Ui& ui, const EaveSection& section, Box box) {
     const double top = along({}, theta, deck_in).y + 0.6;
     const double left = std::min(0.0, low.x) - beside_in;
     const double wide = along({}, theta, deck_in).x + board_in - left;
-    const float words = ui.text_width(say("flange"), Size::small);
+    float words = 0;
+    for (const Text& word : {say("flange"), say("face"), say("cleat"), say("wrap")}) {
+        words = std::max(words, ui.text_width(word, Size::small));
+    }
     take_left(box, std::min(words, box.w / 2));
     const float scale = static_cast<float>(
         std::min(static_cast<double>(box.w) / wide, static_cast<double>(box.h) / (top - low.y)));

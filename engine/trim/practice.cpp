@@ -74,7 +74,8 @@ std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
         return problem;
     }
     if (rule.bound == Bound::above_zero && *length == Length()) {
-        return Problem{key + " " + quoted(value) + " is zero.", "Give " + key + " a length.", 0};
+        return Problem{say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key),
+                       0};
     }
     practice.*rule.field = *length;
     return {};
@@ -87,8 +88,8 @@ std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::s
         }
     }
     if (key != "tape") {
-        return Problem{"There is no rule named " + quoted(key) + ".",
-                       "Use a key of the practice file, such as lap, stock or screw_spacing."};
+        return Problem{say("There is no rule named {1}.", quoted(key)),
+                       say("Use a key of the practice file, such as lap, stock or screw_spacing.")};
     }
     for (const TapeWord& known : tape_words) {
         if (known.word == value) {
@@ -96,9 +97,9 @@ std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::s
             return {};
         }
     }
-    return Problem{"tape " + quoted(value) + " is not a tape class.",
-                   "Write nist_hb44, mid_1, mid_2 or mid_3 (mid_2_no_hook without an end hook).",
-                   0};
+    return Problem{
+        say("tape {1} is not a tape class.", quoted(value)),
+        say("Write nist_hb44, mid_1, mid_2 or mid_3 (mid_2_no_hook without an end hook)."), 0};
 }
 
 Length longest_tab(const Practice& practice) {
@@ -113,31 +114,31 @@ std::optional<Problem> check_together(const Practice& practice) {
     for (const auto& [key, lap] :
          {std::pair{"lap", practice.lap}, std::pair{"lap_valley", practice.lap_valley}}) {
         if (lap >= practice.stock) {
-            return Problem{std::string(key) + " " + quoted(print_length(lap)) +
-                               " is not shorter than the stock of " + stock + ".",
-                           "Make the lap shorter, or the stock longer."};
+            return Problem{say("{1} {2} is not shorter than the stock of {3}.", key,
+                               quoted(print_length(lap)), stock),
+                           say("Make the lap shorter, or the stock longer.")};
         }
         if (practice.bead_gap >= lap) {
-            return Problem{"bead_gap " + quoted(print_length(practice.bead_gap)) +
-                               " does not fit in the " + key + " of " + print_length(lap) + ".",
-                           "Make the gap between the beads smaller than the lap."};
+            return Problem{say("bead_gap {1} does not fit in the {2} of {3}.",
+                               quoted(print_length(practice.bead_gap)), key, print_length(lap)),
+                           say("Make the gap between the beads smaller than the lap.")};
         }
     }
     const Length tab_most = longest_tab(practice);
     if (std::max(practice.lap, practice.lap_valley) + tab_most * 2 >= practice.stock) {
-        return Problem{"The lap and two tabs of " + quoted(print_length(tab_most)) +
-                           " leave nothing of the stock of " + stock + ".",
-                       "Make the tabs shorter, or the stock longer."};
+        return Problem{say("The lap and two tabs of {1} leave nothing of the stock of {2}.",
+                           quoted(print_length(tab_most)), stock),
+                       say("Make the tabs shorter, or the stock longer.")};
     }
     if (practice.sliver > practice.stock) {
-        return Problem{"sliver " + quoted(print_length(practice.sliver)) +
-                           " is longer than the stock of " + stock + ".",
-                       "Make the sliver limit shorter, or the stock longer."};
+        return Problem{say("sliver {1} is longer than the stock of {2}.",
+                           quoted(print_length(practice.sliver)), stock),
+                       say("Make the sliver limit shorter, or the stock longer.")};
     }
     if (practice.kerf + practice.cut_grid >= practice.stock) {
         return Problem{
-            "kerf and cut_grid together are not shorter than the stock of " + stock + ".",
-            "Make them shorter, or the stock longer."};
+            say("kerf and cut_grid together are not shorter than the stock of {1}.", stock),
+            say("Make them shorter, or the stock longer.")};
     }
     return {};
 }
@@ -153,6 +154,15 @@ Result<Practice> with_rule(const Practice& practice, std::string_view key, std::
         return *problem;
     }
     return changed;
+}
+
+std::optional<Length> rule_length(const Practice& practice, std::string_view key) {
+    for (const LengthRule& rule : length_rules) {
+        if (rule.key == key) {
+            return practice.*rule.field;
+        }
+    }
+    return {};
 }
 
 Result<Practice> with_stock(const Practice& practice, Length stock) {

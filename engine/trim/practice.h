@@ -1,6 +1,7 @@
 // The trade's common practice as numbers: the tool's defaults, each editable per job.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,6 +55,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv);
 /// Sets one rule: "lap", "8 in". Problem when the key is unknown or the value cannot be right (a
 /// lap not shorter than the stock, a spacing of 0).
 Result<Practice> with_rule(const Practice& practice, std::string_view key, std::string_view value);
+/// The length a rule is set to; none: the key is unknown or no length's.
+std::optional<Length> rule_length(const Practice& practice, std::string_view key);
 /// Sticks of exactly that length. Problem as of with_rule().
 Result<Practice> with_stock(const Practice& practice, Length stock);
 /// All rules of a file onto the defaults above.

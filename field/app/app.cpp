@@ -5,6 +5,7 @@
 #include "engine/plan/plan_changes.h"
 #include "engine/record/about_edge.h"
 #include "engine/work/job_sections.h"
+#include "engine/work/procedure_words.h"
 #include "field/app/demo.h"
 #include "field/app/draw_place.h"
 #include "field/app/plan_news.h"
@@ -377,6 +378,7 @@ void App::undo() {
 
 void App::compute() {
     state_.job = replay(state_.events, assets_.practice);
+    state_.marks = marks_of(state_.job.practice);
     job_assets_.catalogue = catalogue_on(assets_.catalogue, assets_.sections, state_.job);
     job_assets_.sections = sections_on(assets_.sections, state_.job);
     state_.plan = make_plan(state_.job, job_assets_.catalogue);

@@ -63,6 +63,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_papers(ui, state, drafts);
         case Place::backup:
             return draw_backup(ui, state);
+        case Place::rules:
+            return draw_rules(ui, state, drafts);
     }
     return {};
 }

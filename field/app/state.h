@@ -51,6 +51,7 @@ enum class Place {
     folder,
     papers,  ///< of one piece: printed, or as a drawing
     backup,
+    rules,  ///< of the job: laps, tabs, screws, marks
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -158,6 +159,7 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
+    std::string rule;  ///< the key of the rule being set
     std::optional<Way> way;              ///< what the person is to do, when it is chosen
     std::optional<std::int64_t> day_ms;  ///< a time on the day that is looked at
     float px_per_mm = 0;                 ///< of the screen being measured, 0: not begun

@@ -1,5 +1,6 @@
 #include "field/screens/roof_ways.h"
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,7 @@ std::vector<Elsewhere> ways_from(const State& state) {
     if (!state.plan.runs.empty()) {
         ways.push_back({Place::sticks, "sticks", say("Sticks")});
     }
+    ways.push_back({Place::rules, "rules", say("Rules")});
     if (state.outside.there) {
         ways.push_back({Place::hand_over, "hand over", say("Hand over")});
     }
@@ -33,16 +35,23 @@ std::vector<Elsewhere> ways_from(const State& state) {
     return ways;
 }
 
-/// At most four beside one another.
-std::vector<Box> places_for(const Ui& ui, std::size_t count, Box& box) {
+/// At most four beside one another, fewer where their words are wider.
+std::vector<Box> places_for(const Ui& ui, const std::vector<Text>& labels, std::size_t count,
+                            Box& box) {
     constexpr std::size_t wide_most = 4;
-    const std::size_t lines = (count + wide_most - 1) / wide_most;
+    float least = ui.mm(target_min);
+    for (const Text& label : labels) {
+        least = std::max(least, ui.label_width(label));
+    }
+    const float gap = ui.mm(3);
+    const auto fit = static_cast<std::size_t>((box.w + gap) / (least + gap));
+    const std::size_t most = std::clamp(fit, std::size_t{1}, wide_most);
+    const std::size_t lines = (count + most - 1) / most;
     const std::size_t wide = (count + lines - 1) / lines;
     std::vector<Box> places;
     for (std::size_t line = 0; line < lines; ++line) {
-        take_top(box, line > 0 ? ui.mm(3) : 0);
-        for (const Box& place :
-             columns(take_top(box, ui.mm(14)), static_cast<int>(wide), ui.mm(3))) {
+        take_top(box, line > 0 ? gap : 0);
+        for (const Box& place : columns(take_top(box, ui.mm(14)), static_cast<int>(wide), gap)) {
             places.push_back(place);
         }
     }
@@ -65,12 +74,12 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
         return;
     }
     const bool backup_alone = ways.size() == 1 && state.can.gives_files;
-    const std::vector<Box> places = places_for(ui, backup_alone ? 2 : ways.size(), box);
     std::vector<Text> labels;
     labels.reserve(ways.size());
     for (const Elsewhere& way : ways) {
         labels.push_back(way.label);
     }
+    const std::vector<Box> places = places_for(ui, labels, backup_alone ? 2 : ways.size(), box);
     const Size largest = ui.label_size(labels, places.front());
     for (std::size_t i = 0; i < ways.size(); ++i) {
         if (ui.button(ways[i].name, ways[i].label, places[i], Look::plain, largest)) {

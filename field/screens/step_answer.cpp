@@ -66,10 +66,6 @@ void press_count(Drafts& drafts, char key) {
     }
 }
 
-Text screws_of(const std::string& count) {
-    return count == "1" ? say("1 screw") : say("{1} screws", count.empty() ? "…" : count);
-}
-
 /// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
 void open_field(const Step& step, Drafts& drafts) {
     const std::optional<Length> limit = step.length_most ? step.length_most : step.length_least;
@@ -138,7 +134,7 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& draf
 
 float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body) {
     if (step.rule->asks == Asks::count) {
-        ui.text(body.x, body.y, screws_of(drafts.count), Size::title);
+        ui.text(body.x, body.y, drafts.count.empty() ? "…" : drafts.count, Size::title);
         return ui.line_height(Size::title);
     }
     return step.rule->asks == Asks::length

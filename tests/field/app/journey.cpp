@@ -91,7 +91,7 @@ void Journey::scroll_to(std::string_view name) {
 
 void Journey::tap(std::string_view name) {
     if ((name.rfind("edge ", 0) == 0 && where().place == Place::roof) ||
-        name.rfind("ask ", 0) == 0 || name.rfind("hem ", 0) == 0) {
+        name.rfind("ask ", 0) == 0 || name.rfind("rule ", 0) == 0 || name.rfind("hem ", 0) == 0) {
         scroll_to(name);
     }
     const std::size_t before = state().events.size();

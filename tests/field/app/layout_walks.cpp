@@ -137,7 +137,8 @@ void walk(Journey& crew) {
     crew.tap("keep");
     crew.tap_all({"run", "style equal", "style full", "style balanced"});
     crew.tap_all({"looks", "looks", "looks", "pitch", "leave"});
-    crew.tap_all({"history", "leave", "edge A"});
+    crew.tap_all({"history", "leave", "rules", "rule lap", "inches 8", "leave"});
+    crew.tap_all({"rule cut_grid", "leave", "leave", "edge A"});
     crew.tap_all({"answer", "answer wrong", "look again", "answer"});
     crew.tap_all({"spoiled", "as planned", "field feet", "leave"});
     crew.tap_all({"differently", "as planned", "field inches", "leave"});

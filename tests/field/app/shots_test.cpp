@@ -80,6 +80,8 @@ std::string word_of(Place place) {
             return "papers";
         case Place::backup:
             return "backup";
+        case Place::rules:
+            return "rules";
     }
     return "screen";
 }

@@ -1,0 +1,186 @@
+// The rules of this job, each a touch and its new length away: "the lap must be 8 in here".
+#include <algorithm>
+#include <iterator>
+
+#include "field/screens/frame.h"
+#include "field/screens/keypad.h"
+#include "field/screens/readback.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 12, gap_mm = 3, above_keys_mm = 60;
+
+struct RuleRow {
+    const char *key, *name;
+};
+/// New sticks have a screen of their own, and the tape's class is no length.
+constexpr RuleRow rows_shown[] = {
+    {"lap", phrase("lap")},
+    {"lap_valley", phrase("lap in a valley")},
+    {"cut_grid", phrase("marks that cuts lie on")},
+    {"kerf", phrase("kerf of one cut")},
+    {"sliver", phrase("shortest piece")},
+    {"offcut_kept", phrase("shortest offcut kept")},
+    {"screw_spacing", phrase("screw to screw")},
+    {"screw_margin", phrase("end to first screw")},
+    {"bead_gap", phrase("bead to bead")},
+    {"bead_width", phrase("width of a bead")},
+    {"hook_gap_most", phrase("gap of a hook, most")},
+    {"hem_notch_clear", phrase("hem notch past the lap")},
+    {"cleat_clear", phrase("cleat joint to a lap")},
+    {"seam_spacing", phrase("seam to seam")},
+    {"tab_gable", phrase("tab at a gable")},
+    {"tab_corner_out", phrase("tab, outside corner")},
+    {"tab_corner_in", phrase("inside corner, under")},
+    {"tab_eave", phrase("tab at an eave")},
+    {"tab_ridge", phrase("fold over the peak")},
+    {"tab_hip", phrase("fold over a hip")},
+    {"tab_valley", phrase("fold into a valley")},
+    {"turn_up", phrase("turn-up at a wall")},
+    {"kick_out", phrase("kick-out")},
+    {"tab_wall", phrase("more at a wall")},
+    {"tab_open", phrase("more at an open end")},
+};
+
+/// What cuts may lie on: the tape's own marks.
+struct Grid {
+    const char* value;
+    Length length;
+};
+constexpr Grid grids[] = {{"1/16 in", sixteenths(1)},
+                          {"1/32 in", nanometres(sixteenths(1).nm() / 2)},
+                          {"1 mm", millimetres(1)}};
+
+const RuleRow* find_row(const std::string& key) {
+    const auto* const found = std::find_if(std::begin(rows_shown), std::end(rows_shown),
+                                           [&](const RuleRow& row) { return key == row.key; });
+    return found == std::end(rows_shown) ? nullptr : found;
+}
+
+Text value_of(const State& state, const std::string& key) {
+    const auto length = rule_length(state.job.practice, key);
+    const Marks marks = state.marks == Marks::millimetre ? state.marks : Marks::thirty_second;
+    return length ? Text(print_length(*length, marks)) : Text();
+}
+
+/// The keys open on the field in which the length lies.
+int field_of(Length length) { return length < inches(1) ? 2 : length < feet(1) ? 1 : 0; }
+
+/// What the rule means, and where its usual value comes from; the height used.
+float draw_meaning(Ui& ui, const State& state, const std::string& key, Box box) {
+    const auto& rules = state.assets->rules;
+    const auto rule = std::find_if(rules.begin(), rules.end(),
+                                   [&](const PracticeRule& one) { return one.key == key; });
+    if (rule == rules.end()) {
+        return 0;
+    }
+    float y = box.y + ui.paragraph(box.x, box.y, box.w, say(rule->meaning)) + ui.mm(1);
+    y += ui.paragraph(box.x, y, box.w,
+                      say("Usual: {1} ({2}). Local code and the maker's instructions go first.",
+                          rule->value, say(rule->source)),
+                      Size::small, ui.colours().soft);
+    return y - box.y;
+}
+
+Wish set_to(const State& state, Drafts& drafts, const std::string& key, const std::string& value) {
+    Wish wish;
+    const Result<Practice> changed = with_rule(state.job.practice, key, value);
+    if (!changed) {
+        drafts.length.refused = said(changed.problem());
+        return wish;
+    }
+    wish.fact = RuleSet{key, value};
+    wish.go = Where{Place::rules, {}};
+    return wish;
+}
+
+Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
+    const Frame frame = open_frame(ui, state, say("Rule · {1}", say(find_row("cut_grid")->name)),
+                                   {{"leave", say("Back to the rules"), Look::primary}});
+    Wish wish;
+    Box body = frame.body;
+    take_top(body, draw_meaning(ui, state, "cut_grid", body) + ui.mm(gap_mm));
+    const std::vector<Box> places =
+        columns(take_top(body, ui.mm(row_mm)), static_cast<int>(std::size(grids)), ui.mm(gap_mm));
+    for (std::size_t i = 0; i < std::size(grids); ++i) {
+        const bool chosen = state.job.practice.cut_grid == grids[i].length;
+        if (ui.button("grid " + std::string(grids[i].value), grids[i].value, places[i],
+                      chosen ? Look::chosen : Look::plain)) {
+            wish = set_to(state, drafts, "cut_grid", grids[i].value);
+        }
+    }
+    take_top(body, ui.mm(gap_mm));
+    take_top(body, draw_band(ui, drafts.length.refused, body));
+    ui.paragraph(body.x, body.y, body.w,
+                 say("With 1 mm the whole job is keyed in and shown in millimetres."));
+    if (frame.tapped == "leave") {
+        drafts.rule.clear();
+    }
+    return wish;
+}
+
+Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const RuleRow& row) {
+    const bool metric = state.marks == Marks::millimetre;
+    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    const Frame frame = open_frame(
+        ui, state, say("Rule · {1}: {2} now", say(row.name), value_of(state, row.key)),
+        {{"leave", say("Back to the rules")},
+         {"keep", say("So on this job"), is_empty(drafts.length) ? Look::off : Look::primary}},
+        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Box body = frame.body;
+    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(gap_mm));
+    Box words = ui.begin_scroll("rule words", body);
+    const float top = words.y;
+    take_top(words, draw_band(ui, drafts.length.refused, words));
+    take_top(words, draw_meaning(ui, state, row.key, words));
+    ui.end_scroll(words.y - top);
+    if (frame.tapped == "leave") {
+        drafts.rule.clear();
+        drafts.length = {};
+    } else if (frame.tapped == "keep" && !is_empty(drafts.length)) {
+        const Length length = shown_length(drafts.length, metric);
+        return set_to(state, drafts, row.key,
+                      print_length(length, metric ? Marks::millimetre : Marks::sixteenth));
+    }
+    return {};
+}
+
+}  // namespace
+
+Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
+    if (const RuleRow* const row = find_row(drafts.rule)) {
+        return drafts.rule == "cut_grid" ? draw_grids(ui, state, drafts)
+                                         : draw_rule(ui, state, drafts, *row);
+    }
+    Wish wish;
+    const Frame frame = open_frame(ui, state, say("Rules of this job"),
+                                   {{"leave", say("Back to the roof"), Look::primary}});
+    Box list = ui.begin_scroll("rules", frame.body);
+    const float top = list.y;
+    const std::size_t wide = ui.portrait() ? 1 : 2;
+    for (std::size_t i = 0; i < std::size(rows_shown); i += wide) {
+        const auto places =
+            columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
+        for (std::size_t k = i; k < std::min(i + wide, std::size(rows_shown)); ++k) {
+            const RuleRow& row = rows_shown[k];
+            if (ui.button("rule " + std::string(row.key),
+                          glued(say(row.name), ": ", value_of(state, row.key)), places[k - i],
+                          Look::plain, Size::bold)) {
+                drafts.rule = row.key;
+                drafts.length.field = field_of(*rule_length(state.job.practice, row.key));
+            }
+        }
+        take_top(list, ui.mm(gap_mm));
+    }
+    ui.end_scroll(list.y - top - ui.mm(gap_mm));
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -159,7 +159,7 @@ struct Drafts {
     std::string typed;  ///< keyboard or laser text so far
     std::string count;  ///< digits
     std::string name;
-    std::string rule;  ///< the key of the rule being set
+    std::string rule;                    ///< the key of the rule being set
     std::optional<Way> way;              ///< what the person is to do, when it is chosen
     std::optional<std::int64_t> day_ms;  ///< a time on the day that is looked at
     float px_per_mm = 0;                 ///< of the screen being measured, 0: not begun

@@ -12,7 +12,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float style_mm_most = 30, strip_mm = 6, strip_mm_most = 13;
+constexpr float style_mm_most = 38, strip_mm = 6, strip_mm_most = 13;
 
 struct StyleRow {
     Style style;
@@ -110,11 +110,12 @@ bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
     const Text summed = pieces ? summary(*pieces, of.rule, of.marks) : said(pieces.problem());
     Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
-    const Box button = take_left(words, ui.portrait() ? words.w : words.w * 0.36F);
+    Box button = words;
     if (ui.portrait()) {
         take_top(place, ui.mm(1));
-        words = take_top(place, ui.paragraph_height(words.w, summed, Size::small) + ui.mm(1));
+        words = take_top(place, ui.paragraph_height(words.w, summed, Size::body) + ui.mm(1));
     } else {
+        button = take_left(words, words.w * 0.36F);
         take_left(words, ui.mm(4));
     }
     const bool tapped = ui.button(std::string("style ") + row.name, say(row.label), button,

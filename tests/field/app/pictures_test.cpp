@@ -59,8 +59,9 @@ void walk(Journey& crew, const std::string& after) {
     crew.key_in(feet(15) + inches(8) + sixteenths(7));
     crew.tap_all({"keep", "digit 5"});
     see("pitch");
-    crew.tap("keep");
+    crew.tap_all({"keep", "run"});
     see("run");
+    crew.tap("next");
     crew.reach_card("C", TrimRole::main, 1);
     see("card");
     crew.tap("cut");

@@ -1,6 +1,7 @@
 #include "engine/text.h"
 
 #include <algorithm>
+#include <optional>
 #include <ostream>
 
 namespace hemline {
@@ -19,6 +20,30 @@ const Text* value_named(const Text& text, std::string_view name) {
 
 std::string english_key(const Text& text) {
     return text.count == 1 || text.key_many.empty() ? text.key : text.key_many;
+}
+
+/// The values that a pattern of {1}, {2}, … takes from those words; each ends where what follows it
+/// in the pattern first comes. Nullopt: it does not make them.
+std::optional<std::vector<Text>> values_in(std::string_view words, std::string_view pattern) {
+    std::vector<Text> values;
+    while (true) {
+        const std::size_t open = std::min(pattern.find('{'), pattern.size());
+        if (words.substr(0, open) != pattern.substr(0, open)) {
+            return std::nullopt;
+        }
+        words.remove_prefix(open);
+        if (open == pattern.size()) {
+            return words.empty() ? std::optional(std::move(values)) : std::nullopt;
+        }
+        pattern.remove_prefix(pattern.find('}', open) + 1);
+        const std::string_view next = pattern.substr(0, pattern.find('{'));
+        const std::size_t end = next.empty() ? words.size() : words.find(next);
+        if (end == std::string_view::npos) {
+            return std::nullopt;
+        }
+        values.push_back(say(words.substr(0, end)));
+        words.remove_prefix(end);
+    }
 }
 
 }  // namespace
@@ -51,6 +76,18 @@ std::string fill(const Text& text, const Lookup& lookup) {
 std::ostream& operator<<(std::ostream& out, const Text& text) { return out << text.english(); }
 
 std::string Text::english() const { return fill(*this, english_key); }
+
+Text recalled(std::string_view english, std::initializer_list<std::string_view> patterns) {
+    for (const std::string_view pattern : patterns) {
+        if (auto values = values_in(english, pattern)) {
+            Text text;
+            text.key = pattern;
+            text.values = std::move(*values);
+            return text;
+        }
+    }
+    return english;
+}
 
 Text joined(const std::vector<Text>& texts, std::string_view between) {
     Text all;

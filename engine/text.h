@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <initializer_list>
 #include <iosfwd>
 #include <string>
 #include <string_view>
@@ -88,6 +89,10 @@ Text say_count(std::string_view one, std::string_view many, std::int64_t count,
 
 /// A sentence kept in a table, to be said later: its place among the sentences to translate.
 constexpr const char* phrase(const char* english) { return english; }
+
+/// What a file keeps in English, to be said in another language: as the first of those patterns
+/// that makes these words; of none, the words as they are.
+Text recalled(std::string_view english, std::initializer_list<std::string_view> patterns);
 
 /// Values side by side, in this order in every language.
 template <class... Values>

@@ -4,13 +4,16 @@
 #include <functional>
 #include <string>
 
+#include "engine/handover/page_words.h"
 #include "engine/handover/template_page.h"
 #include "engine/work/day_sheet.h"
 
 namespace hemline {
 
-/// `day`: its name for people; `clock`: the time of day as the crew's clocks show it.
-std::string day_page(const DaySheet& sheet, const std::string& day, Paper paper,
-                     const std::function<std::string(HybridTime)>& clock);
+/// `day`: its name for people; `clock`: the time of day as the crew's clocks show it; `names`: what
+/// the crew calls steps and trims.
+std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
+                     const std::function<std::string(HybridTime)>& clock, const Names& names = {},
+                     const PageWords& words = {});
 
 }  // namespace hemline

@@ -57,26 +57,48 @@ std::string metal_svg(const FlatPattern& pattern, const std::string& title, Mark
            svg_elements(drawing) + "</svg>\n";
 }
 
-std::string marks_table(const Card& card, Marks marks) {
-    std::string html =
-        "<table><tr><th></th><th>on the tape</th><th>mark</th><th>do</th><th>waste</th></tr>\n";
+std::string marks_table(const Card& card, Marks marks, const PageWords& words) {
+    const auto written = [&](const Text& text) { return xml_text(words.in_words(text)); };
+    std::string html = "<table><tr><th></th>";
+    for (const Text& heading :
+         {say("on the tape"), say_of("tape", "mark"), say("do"), say("waste")}) {
+        html += "<th>" + written(heading) + "</th>";
+    }
+    html += "</tr>\n";
     for (std::size_t i = 0; i < card.marks.size(); ++i) {
         const Mark& mark = card.marks[i];
         html += "<tr><td>" + std::to_string(i + 1) + "</td><td><b>" +
                 xml_text(print_length(mark.at, marks)) + "</b></td><td>" +
-                xml_text(spoken(mark.kind).english()) + "</td><td>" +
-                xml_text(deed_of(mark.kind).english()) + "</td><td>to the " +
-                std::string(word_of(mark.toward)) + "</td></tr>\n";
+                written(spoken(mark.kind)) + "</td><td>" + written(deed_of(mark.kind)) +
+                "</td><td>" +
+                written(mark.toward == Side::left ? say("to the left") : say("to the right")) +
+                "</td></tr>\n";
     }
     return html + "</table>\n";
 }
 
-std::string screws_words(const Card& card, Marks marks) {
-    std::string words;
+Text screws_words(const Card& card, Marks marks) {
+    std::vector<Text> places;
     for (const Length screw : card.screws) {
-        words += (words.empty() ? "Screws at " : ", ") + print_length(screw, marks);
+        places.emplace_back(print_length(screw, marks));
     }
-    return words.empty() ? words : words + '.';
+    return places.empty() ? Text() : say("Screws at {1}.", joined(places, ", "));
+}
+
+/// What to take, and where the tape hooks.
+Text take_words(const Card& card, Marks marks) {
+    const std::string stick = print_length(card.stick_length, marks);
+    const Text take =
+        card.offcut ? say("Take the offcut of {1}.", stick) : say("Take a stick of {1}.", stick);
+    const Text hook = card.hooks == Side::left
+                          ? say("Hook the tape on the left end, face toward you.")
+                          : say("Hook the tape on the right end, face toward you.");
+    return joined({take, hook}, " ");
+}
+
+/// Empty when the piece can be cut.
+Text waits_words(const Card& card) {
+    return card.waits_for.empty() ? Text() : say("NOT YET TO CUT: {1}", card.waits_for);
 }
 
 std::string paragraph(const std::string& words, const char* style = "p") {
@@ -86,59 +108,53 @@ std::string paragraph(const std::string& words, const char* style = "p") {
 
 }  // namespace
 
-std::string title_of(const Card& card, Marks marks) {
-    std::string title = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
-                        ", " + card.trim + ", cut " + print_length(card.cut, marks) +
-                        ", upper face up";
-    if (!card.waits_for.empty()) {
-        title = "NOT YET TO CUT: " + on_one_line(card.waits_for.english()) + " " + title;
-    }
-    return title;
+std::string title_of(const Card& card, Marks marks, const PageWords& words) {
+    const Text title = say("Edge {1}, piece {2}, {3}, cut {4}, upper face up", card.edge,
+                           card.piece, card.trim, print_length(card.cut, marks));
+    return on_one_line(words.in_words(joined({waits_words(card), title}, " ")));
 }
 
-std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title,
-                                  Marks marks) {
+std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title, Marks marks,
+                                  const PageWords& words) {
     std::vector<Drawing> ends;
     for (const Side side : {Side::left, Side::right}) {
-        const std::string name = std::string(word_of(side)) + " end: ";
-        ends.push_back(
-            part_of(pattern, name + title, marks, side, work_reach(pattern, side) + past_work));
+        const std::string name = words.in_words(side == Side::left ? say("left end: {1}", title)
+                                                                   : say("right end: {1}", title));
+        ends.push_back(part_of(pattern, name, marks, side, work_reach(pattern, side) + past_work));
     }
     return ends;
 }
 
 std::string card_page(const Card& card, const std::optional<FlatPattern>& pattern, Marks marks,
-                      Paper paper) {
-    const std::string title = title_of(card, marks);
+                      Paper paper, const PageWords& words) {
+    const auto written = [&](const Text& text) { return words.in_words(text); };
+    const std::string title = title_of(card, marks, words);
     const std::string wide = mm_text(wide_nm), tall = mm_text(flags_nm + tall_nm);
     std::string html =
-        "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>" +
-        xml_text(title) +
+        "<!DOCTYPE html>\n<html lang=\"" + words.language +
+        "\"><head><meta charset=\"utf-8\"/><title>" + xml_text(title) +
         "</title>\n<style>@page{size:" + (paper == Paper::letter ? "letter" : "A4") +
         ";margin:12mm}body{margin:0;font:12pt sans-serif}h1{font-size:34pt;margin:0 0 2mm}"
         "h2{font-size:14pt;margin:0 0 2mm}p{margin:0 0 2mm}table{border-collapse:collapse}"
         "td,th{padding:1mm 4mm 1mm 0;text-align:left;border-bottom:0.2mm solid #777}" +
         std::string(svg_style()) +
         ".metal path{vector-effect:non-scaling-stroke;stroke-width:1px}</style></head><body>\n";
-    html +=
-        "<h2>" +
-        xml_text("Edge " + on_one_line(card.edge) + ", " + card.trim_name.english() + ", piece " +
-                 std::to_string(card.piece) + " of " + std::to_string(card.pieces)) +
-        "</h2>\n<h1>Cut " + xml_text(print_length(card.cut, marks)) + "</h1>\n";
-    html += paragraph(card.waits_for.empty() ? "" : "NOT YET TO CUT: " + card.waits_for.english(),
+    html += paragraph(on_one_line(written(say("Edge {1}, {2}, piece {3} of {4}", card.edge,
+                                              card.trim_name, card.piece, card.pieces))),
                       "h2");
-    html += paragraph((card.offcut ? "Take the offcut of " : "Take a stick of ") +
-                      print_length(card.stick_length, marks) + ". Hook the tape on the " +
-                      std::string(word_of(card.hooks)) + " end, face toward you.");
+    html += paragraph(written(say("Cut {1}", print_length(card.cut, marks))), "h1");
+    html += paragraph(written(waits_words(card)), "h2");
+    html += paragraph(written(take_words(card, marks)));
     html += "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide + "mm\" height=\"" + tall +
             "mm\" viewBox=\"0 0 " + wide + ' ' + tall + "\" overflow=\"visible\">\n" +
             flags_svg(card) + (pattern ? metal_svg(*pattern, title, marks) : "") + "</svg>\n";
-    html += paragraph("Marks are in their places along the metal; its width is not to scale.");
-    html += marks_table(card, marks);
-    html += paragraph(screws_words(card, marks));
     html += paragraph(
-        "Cut with gloves and eye protection. Local codes, the maker's printed instructions and a "
-        "licensed professional go before this page.");
+        written(say("Marks are in their places along the metal; its width is not to scale.")));
+    html += marks_table(card, marks, words);
+    html += paragraph(written(screws_words(card, marks)));
+    html += paragraph(
+        written(say("Cut with gloves and eye protection. Local codes, the maker's printed "
+                    "instructions and a licensed professional go before this page.")));
     return html + "</body></html>\n";
 }
 

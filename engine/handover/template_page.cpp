@@ -94,23 +94,22 @@ std::string crosses(const FlatBox& box, const Tile& tile, Tiles across, Tiles do
 }
 
 std::string sheet_html(const Drawing& drawing, const FlatBox& box, const Tile& tile, Tiles across,
-                       Tiles down, const Sheet& sheet) {
+                       Tiles down, const Sheet& sheet, const PageWords& words) {
     const std::string wide = mm_text(sheet.wide), tall = mm_text(sheet.tall);
     const std::int64_t top = margin_nm + head_nm;
     const std::int64_t shift_x = margin_nm - box.x0 - tile.column * across.step;
     const std::int64_t shift_y = top - box.y0 - tile.row * down.step;
-    const std::string where = tile.columns * tile.rows == 1
-                                  ? "one sheet"
-                                  : "sheet row " + std::to_string(tile.row + 1) + " of " +
-                                        std::to_string(tile.rows) + ", column " +
-                                        std::to_string(tile.column + 1) + " of " +
-                                        std::to_string(tile.columns) + "; lay crosses on crosses";
+    const Text where = tile.columns * tile.rows == 1
+                           ? say("one sheet")
+                           : say("sheet row {1} of {2}, column {3} of {4}; lay crosses on crosses",
+                                 tile.row + 1, tile.rows, tile.column + 1, tile.columns);
     std::string text = "<section><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide +
                        "mm\" height=\"" + tall + "mm\" viewBox=\"0 0 " + wide + ' ' + tall +
                        "\">\n";
-    text += text_at(margin_nm, margin_nm + 3 * mm_nm, drawing.title + "; " + where);
-    text += bar(margin_nm + 6 * mm_nm, 101'600'000, "4 in: measure it");
-    text += bar(margin_nm + 12 * mm_nm, 100 * mm_nm, "100 mm: measure it");
+    text += text_at(margin_nm, margin_nm + 3 * mm_nm, drawing.title + "; " + words.in_words(where));
+    text += bar(margin_nm + 6 * mm_nm, 101'600'000, words.in_words(say("{1}: measure it", "4 in")));
+    text +=
+        bar(margin_nm + 12 * mm_nm, 100 * mm_nm, words.in_words(say("{1}: measure it", "100 mm")));
     text += "<svg x=\"" + mm_text(margin_nm) + "\" y=\"" + mm_text(top) + "\" width=\"" +
             mm_text(sheet.window_wide()) + "\" height=\"" + mm_text(sheet.window_tall()) +
             "\" viewBox=\"" + mm_text(margin_nm - shift_x) + ' ' + mm_text(top - shift_y) + ' ' +
@@ -121,10 +120,12 @@ std::string sheet_html(const Drawing& drawing, const FlatBox& box, const Tile& t
 
 }  // namespace
 
-std::string template_page(const std::vector<Drawing>& ends, const std::string& title, Paper paper) {
+std::string template_page(const std::vector<Drawing>& ends, const std::string& title, Paper paper,
+                          const PageWords& words) {
     const Sheet sheet = sheet_of(paper);
-    std::string text = "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>" +
-                       xml_text(title) + "</title>\n<style>@page{size:" + std::string(sheet.name) +
+    std::string text = "<!DOCTYPE html>\n<html lang=\"" + words.language +
+                       "\"><head><meta charset=\"utf-8\"/><title>" + xml_text(title) +
+                       "</title>\n<style>@page{size:" + std::string(sheet.name) +
                        ";margin:0}body{margin:0}svg{display:block}" +
                        "section{page-break-after:always}section:last-child{page-break-after:auto}" +
                        std::string(svg_style()) +
@@ -137,7 +138,7 @@ std::string template_page(const std::vector<Drawing>& ends, const std::string& t
         for (std::int64_t row = 0; row < down.count; ++row) {
             for (std::int64_t column = 0; column < across.count; ++column) {
                 const Tile tile{column, row, across.count, down.count};
-                text += sheet_html(drawing, box, tile, across, down, sheet);
+                text += sheet_html(drawing, box, tile, across, down, sheet, words);
             }
         }
     }

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "engine/handover/drawing.h"
+#include "engine/handover/page_words.h"
 
 namespace hemline {
 
@@ -20,6 +21,7 @@ enum class Paper { letter, a4 };
 
 /// One HTML document; every drawing is tiled over as many sheets as it needs, at scale 1:1. Prints
 /// right at 100 % only: the check bars, 4 in and 100 mm, are there to be measured.
-std::string template_page(const std::vector<Drawing>& ends, const std::string& title, Paper paper);
+std::string template_page(const std::vector<Drawing>& ends, const std::string& title, Paper paper,
+                          const PageWords& words = {});
 
 }  // namespace hemline

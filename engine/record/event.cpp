@@ -5,6 +5,7 @@
 
 #include "engine/measure/angle_text.h"
 #include "engine/measure/length_text.h"
+#include "engine/record/exception_words.h"
 
 namespace hemline {
 namespace {
@@ -24,9 +25,16 @@ Text piece_words(TrimRole role, int piece) {
     return say("piece {1}", piece);
 }
 
-Text metal_words(const MetalTaken& metal) {
-    return metal.offcut ? say("from the offcut of {1}", print_event_id(*metal.offcut))
-                        : say("from a new stick of {1}", print_length(metal.stick));
+Text metal_words(const MetalTaken& metal, const Names& names) {
+    if (!metal.offcut) {
+        return say("from a new stick of {1}", print_length(metal.stick));
+    }
+    return say("from the offcut of {1}",
+               names.offcut ? names.offcut(*metal.offcut) : Text(print_event_id(*metal.offcut)));
+}
+
+Text trim_words(const std::string& trim, const Names& names) {
+    return names.trim ? names.trim(trim) : Text(trim);
 }
 
 /// The edge, or the part of it that has metal of its own.
@@ -51,7 +59,7 @@ Text answer_words(const Answer& answer) {
         case AnswerKind::count:
             return std::to_string(answer.count);
         case AnswerKind::seen:
-            return say("seen: {1}", answer.seen);
+            return say("seen: {1}", say(answer.seen));
     }
     return say("done");
 }
@@ -76,6 +84,8 @@ Text leg_words(const LegChosen& leg) {
 }
 
 struct Words {
+    const Names& names;
+
     Text operator()(const JobStarted& f) const {
         return f.practice.empty()
                    ? say("Job \"{1}\" started", f.name)
@@ -102,24 +112,23 @@ struct Words {
         return say("Edge {1}, run chosen: {2}", f.edge, words_of(f.style));
     }
     Text operator()(const RuleSet& f) const {
-        return say("Practice: {1} set to {2}", f.key, f.value);
+        return say("Practice: {1} set to {2}", names.rule ? names.rule(f.key) : Text(f.key),
+                   f.value);
     }
     Text operator()(const PieceCut& f) const {
         return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece),
-                   print_length(f.cut), metal_words(f.metal));
+                   print_length(f.cut), metal_words(f.metal, names));
     }
     Text operator()(const PieceSpoiled& f) const {
         return say("Edge {1}, {2} spoiled: {3} lost {4}", f.edge, piece_words(f.role, f.piece),
-                   print_length(f.lost), metal_words(f.metal));
+                   print_length(f.lost), metal_words(f.metal, names));
     }
     Text operator()(const StepDone& f) const {
         const Text answer = answer_words(f.answer);
-        const Text words =
-            f.piece > 0 ? say("Edge {1}, piece {2}, step {3}: {4}", f.edge, f.piece, f.step, answer)
-                        : say("Edge {1}, step {2}: {3}", f.edge, f.step, answer);
+        const Text words = say("Edge {1}, {2}: {3}", f.edge, step_words(f, names), answer);
         return f.exception.empty() ? words
                                    : say("{1} (exception: {2}, accepted by {3})", words,
-                                         f.exception, f.exception_by);
+                                         exception_words(f), f.exception_by);
     }
     Text operator()(const EdgeSentBack& f) const {
         return say("Edge {1} sent back: {2}", f.edge, f.reason);
@@ -132,11 +141,13 @@ struct Words {
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
     Text operator()(const Struck& f) const {
-        return f.reason.empty() ? say("Struck {1}", print_event_id(f.target))
-                                : say("Struck {1}: {2}", print_event_id(f.target), f.reason);
+        const Text what =
+            names.event ? glued("\"", names.event(f.target), "\"") : Text(print_event_id(f.target));
+        return f.reason.empty() ? say("Struck {1}", what)
+                                : say("Struck {1}: {2}", what, say(f.reason));
     }
     Text operator()(const PlanChosen& f) const {
-        return say("Plan chosen for {1}: {2}, {3}, {4}", f.trim,
+        return say("Plan chosen for {1}: {2}, {3}, {4}", trim_words(f.trim, names),
                    say_count("{1} stick", "{1} sticks", f.sticks),
                    say_count("{1} extra lap", "{1} extra laps", f.extra_laps),
                    say_count("{1} unbalanced edge", "{1} unbalanced edges", f.unbalanced));
@@ -147,11 +158,11 @@ struct Words {
     }
     Text operator()(const StickMeasured& f) const {
         return say("For edge {1}, a piece of metal {2} is only {3}", part_words(f.edge, f.role),
-                   metal_words(f.metal), print_length(f.length));
+                   metal_words(f.metal, names), print_length(f.length));
     }
     Text operator()(const StickSpoiled& f) const {
         return say("For edge {1}, metal spoiled whole: {2}", part_words(f.edge, f.role),
-                   metal_words(f.metal));
+                   metal_words(f.metal, names));
     }
     Text operator()(const StockChosen& f) const {
         std::vector<Text> lengths;
@@ -169,13 +180,13 @@ struct Words {
     }
     Text operator()(const SectionChosen& f) const {
         if (f.legs.empty()) {
-            return say("section of {1} as the catalogue has it", f.trim);
+            return say("section of {1} as the catalogue has it", trim_words(f.trim, names));
         }
         std::vector<Text> legs;
         for (const LegChosen& leg : f.legs) {
             legs.push_back(leg_words(leg));
         }
-        return say("section of {1}: {2}", f.trim, joined(legs, ", "));
+        return say("section of {1}: {2}", trim_words(f.trim, names), joined(legs, ", "));
     }
     Text operator()(const LooksChosen& f) const {
         switch (f.looks) {
@@ -263,8 +274,16 @@ std::optional<EventId> parse_event_id(std::string_view text) {
     return EventId{*device, *sequence};
 }
 
-Text describe(const Fact& fact) {
-    Text words = std::visit(Words{}, fact);
+Text step_words(const StepDone& done, const Names& names) {
+    if (names.step) {
+        return glued("\"", names.step(done), "\"");
+    }
+    return done.piece > 0 ? say("piece {1}, step {2}", done.piece, done.step)
+                          : say("step {1}", done.step);
+}
+
+Text describe(const Fact& fact, const Names& names) {
+    Text words = std::visit(Words{names}, fact);
     put_on_one_line(words);
     return words;
 }

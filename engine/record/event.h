@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -212,7 +213,17 @@ std::optional<std::uint64_t> parse_device(std::string_view text);
 std::string print_event_id(EventId id);
 std::optional<EventId> parse_event_id(std::string_view text);
 
+/// What people call that which an event knows by its id; what is not given is named by the id.
+struct Names {
+    std::function<Text(const StepDone&)> step;
+    std::function<Text(const std::string&)> trim, rule;
+    std::function<Text(EventId)> event;   ///< in one line
+    std::function<Text(EventId)> offcut;  ///< the piece whose cut left it
+};
+
 /// One line for the history screen and `journal`: what happened, in words, with its values.
-Text describe(const Fact& fact);
+Text describe(const Fact& fact, const Names& names = {});
+/// "piece 1, step hook", or its action in quotes.
+Text step_words(const StepDone& done, const Names& names);
 
 }  // namespace hemline

@@ -82,7 +82,7 @@ Text seam_objection(const Trim& trim, const Question& question) {
         }
         return has(trim.seams, question.seam)
                    ? Text()
-                   : say("{1} serves {2} panels only ({3}), and these are {4}", trim.id,
+                   : say("{1} serves {2} panels only ({3}), and these are {4}", say(trim.name),
                          spoken_seams(trim.seams), say(trim.source), spoken(question.seam));
     }
     const std::vector<Seam> allowed = allowed_seams(question);
@@ -93,28 +93,31 @@ Text seam_objection(const Trim& trim, const Question& question) {
                                   [&allowed](Seam seam) { return has(allowed, seam); });
     return some ? Text()
                 : say("{1} serves {2} panels only ({3}), and a roof of {4} takes only {5} ones",
-                      trim.id, spoken_seams(trim.seams), say(trim.source),
+                      say(trim.name), spoken_seams(trim.seams), say(trim.source),
                       print_slope(question.pitch), spoken_seams(allowed));
 }
 
 /// Why the trim does not serve; empty when it does.
 Text objection(const Trim& trim, const Question& question) {
     if (trim.most && flatter(*trim.most, question.pitch)) {
-        return say("{1} serves pitches up to {2} ({3}), and this roof is {4}", trim.id,
+        return say("{1} serves pitches up to {2} ({3}), and this roof is {4}", say(trim.name),
                    print_slope(*trim.most), say(trim.source), print_slope(question.pitch));
     }
     if (trim.least && flatter(question.pitch, *trim.least)) {
-        return say("{1} serves pitches from {2} ({3}), and this roof is {4}", trim.id,
+        return say("{1} serves pitches from {2} ({3}), and this roof is {4}", say(trim.name),
                    print_slope(*trim.least), say(trim.source), print_slope(question.pitch));
     }
     return seam_objection(trim, question);
 }
 
 /// The objection, and what may be done instead.
-Text with_way_out(const Text& objection, const PitchCheck& check, const Question& question) {
+Text with_way_out(const Text& objection, const PitchCheck& check, const Question& question,
+                  const Catalogue& catalogue) {
     if (!check.serves.empty()) {
-        return say("{1}; use {2}.", objection,
-                   listed({check.serves.begin(), check.serves.end()}, say("{1} or {2}")));
+        std::vector<Text> names;
+        std::transform(check.serves.begin(), check.serves.end(), std::back_inserter(names),
+                       [&](const std::string& id) { return say(catalogue.find(id)->name); });
+        return say("{1}; use {2}.", objection, listed(std::move(names), say("{1} or {2}")));
     }
     const std::vector<Seam> allowed = allowed_seams(question);
     if (question.seam != Seam::unknown && !allowed.empty() && !has(allowed, question.seam)) {
@@ -141,10 +144,10 @@ std::vector<Limit> limits_that_matter(EdgeKind kind, Seam seam, const Catalogue&
             continue;
         }
         if (trim.most) {
-            limits.push_back({*trim.most, trim.id});
+            limits.push_back({*trim.most, say(trim.name)});
         }
         if (trim.least) {
-            limits.push_back({*trim.least, trim.id});
+            limits.push_back({*trim.least, say(trim.name)});
         }
     }
     for (const SeamFloor& floor : seam_floors) {
@@ -201,7 +204,7 @@ PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& c
         }
     }
     for (Refusal& refusal : check.refused) {
-        refusal.reason = with_way_out(refusal.reason, check, question);
+        refusal.reason = with_way_out(refusal.reason, check, question, catalogue);
     }
     for (SeamVerdict& verdict : check.seams) {
         verdict.reason = verdict.serves ? Text() : glued(verdict.reason, ".");

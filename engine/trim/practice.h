@@ -55,6 +55,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv);
 /// Sets one rule: "lap", "8 in". Problem when the key is unknown or the value cannot be right (a
 /// lap not shorter than the stock, a spacing of 0).
 Result<Practice> with_rule(const Practice& practice, std::string_view key, std::string_view value);
+/// "screw to screw"; a key that has no name is its own.
+Text spoken_rule(std::string_view key);
 /// The length a rule is set to; none: the key is unknown or no length's.
 std::optional<Length> rule_length(const Practice& practice, std::string_view key);
 /// Sticks of exactly that length. Problem as of with_rule().

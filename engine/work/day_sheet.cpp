@@ -4,7 +4,7 @@
 #include <iterator>
 #include <map>
 
-#include "engine/work/edge_values.h"
+#include "engine/record/exception_words.h"
 
 namespace hemline {
 namespace {
@@ -99,21 +99,20 @@ Text words_of(const PersonDay& person) {
     return parts.empty() ? Text() : glued(name, ": ", joined(parts, ", "), ".");
 }
 
-DayLine line_of(const Event& event) {
-    DayLine line{describe(event.fact), event.by, event.when};
+DayLine line_of(const Event& event, const Names& names) {
+    DayLine line{describe(event.fact, names), event.by, event.when};
     if (const auto* done = std::get_if<StepDone>(&event.fact)) {
-        line.words = done->piece > 0
-                         ? say("Edge {1}, piece {2}, step {3}: {4} Noted by {5}.", done->edge,
-                               done->piece, done->step, exception_words(*done), done->exception_by)
-                         : say("Edge {1}, step {2}: {3} Noted by {4}.", done->edge, done->step,
-                               exception_words(*done), done->exception_by);
+        line.words = say("Edge {1}, {2}: {3} Noted by {4}.", done->edge, step_words(*done, names),
+                         exception_words(*done), done->exception_by);
     }
     return line;
 }
 
-void add_part(std::vector<DayPart>& parts, const Text& heading, const std::vector<Event>& events) {
+void add_part(std::vector<DayPart>& parts, const Text& heading, const std::vector<Event>& events,
+              const Names& names) {
     DayPart part{heading, {}};
-    std::transform(events.begin(), events.end(), std::back_inserter(part.lines), line_of);
+    std::transform(events.begin(), events.end(), std::back_inserter(part.lines),
+                   [&](const Event& event) { return line_of(event, names); });
     if (!part.lines.empty()) {
         parts.push_back(part);
     }
@@ -137,7 +136,7 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
     return sheet;
 }
 
-std::vector<DayPart> parts_of(const DaySheet& sheet) {
+std::vector<DayPart> parts_of(const DaySheet& sheet, const Names& names) {
     std::vector<DayPart> parts;
     DayPart people{say("Who did what"), {}};
     for (const PersonDay& person : sheet.people) {
@@ -156,14 +155,14 @@ std::vector<DayPart> parts_of(const DaySheet& sheet) {
     if (!apart.lines.empty()) {
         parts.push_back(apart);
     }
-    add_part(parts, say("Edges finished"), sheet.finished);
-    add_part(parts, say("Sent back"), sheet.sent_back);
-    add_part(parts, say("Outside practice, noted by name"), sheet.exceptions);
-    add_part(parts, say("Spoiled"), sheet.spoiled);
+    add_part(parts, say("Edges finished"), sheet.finished, names);
+    add_part(parts, say("Sent back"), sheet.sent_back, names);
+    add_part(parts, say("Outside practice, noted by name"), sheet.exceptions, names);
+    add_part(parts, say("Spoiled"), sheet.spoiled, names);
     add_part(parts,
              say("Pieces cut, {1}",
                  say_count("{1} stick opened", "{1} sticks opened", sheet.sticks_opened)),
-             sheet.cut);
+             sheet.cut, names);
     return parts;
 }
 

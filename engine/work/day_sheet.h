@@ -54,6 +54,6 @@ struct DayPart {
     Text heading;
     std::vector<DayLine> lines;
 };
-std::vector<DayPart> parts_of(const DaySheet& sheet);
+std::vector<DayPart> parts_of(const DaySheet& sheet, const Names& names = {});
 
 }  // namespace hemline

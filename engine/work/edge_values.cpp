@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/record/about_edge.h"
+#include "engine/record/exception_words.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
@@ -213,13 +214,6 @@ std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
     reader.add_pieces();
     reader.add_answers();
     return reader.values;
-}
-
-Text exception_words(const StepDone& done) {
-    // Of what was seen the exception says what to do about it, not what is wrong.
-    return done.exception.empty() || done.answer.kind != AnswerKind::seen
-               ? Text(done.exception)
-               : say("It is {1}.", say(done.answer.seen));
 }
 
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {

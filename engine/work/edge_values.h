@@ -36,8 +36,6 @@ struct ValuesOf {
 std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
                                    const std::vector<Step>& steps, Marks marks);
 
-/// Why the answer was no good, a sentence; empty when it was within practice.
-Text exception_words(const StepDone& done);
 /// The answers that someone accepted outside practice.
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work);
 

@@ -1,6 +1,7 @@
 // Is a step's answer within practice, and if not, which limit does it miss and why does that
 // matter?
 #include "engine/measure/length_text.h"
+#include "engine/record/exception_words.h"
 #include "engine/work/procedure.h"
 
 namespace hemline {
@@ -11,19 +12,16 @@ struct Missed {
     Text why;
 };
 
-/// Printed on the mark the two may read the same: then it says that it is less than a mark.
-Text under_least(const Missed& missed) {
+Text said_under(const Missed& missed) {
     return missed.value == missed.limit
-               ? say("A little off {1} is under the least, {2}. {3}", missed.value, missed.limit,
-                     missed.why)
-               : say("{1} is under the least, {2}. {3}", missed.value, missed.limit, missed.why);
+               ? say(a_little_under_least, missed.value, missed.limit, missed.why)
+               : say(under_least, missed.value, missed.limit, missed.why);
 }
 
-Text over_most(const Missed& missed) {
+Text said_over(const Missed& missed) {
     return missed.value == missed.limit
-               ? say("A little off {1} is over the most, {2}. {3}", missed.value, missed.limit,
-                     missed.why)
-               : say("{1} is over the most, {2}. {3}", missed.value, missed.limit, missed.why);
+               ? say(a_little_over_most, missed.value, missed.limit, missed.why)
+               : say(over_most, missed.value, missed.limit, missed.why);
 }
 
 Text length_outside(const Step& step, Length length) {
@@ -32,10 +30,10 @@ Text length_outside(const Step& step, Length length) {
     const auto print = [&](Length l) { return print_length(l, marks); };
     const Text why = say(step.rule->why);
     if (step.length_least && length < *step.length_least) {
-        return under_least({print(length), print(*step.length_least), why});
+        return said_under({print(length), print(*step.length_least), why});
     }
     if (step.length_most && length > *step.length_most) {
-        return over_most({print(length), print(*step.length_most), why});
+        return said_over({print(length), print(*step.length_most), why});
     }
     return {};
 }
@@ -43,10 +41,10 @@ Text length_outside(const Step& step, Length length) {
 Text count_outside(const Step& step, std::int64_t count) {
     const Text why = say(step.rule->why);
     if (step.count_least && count < *step.count_least) {
-        return under_least({std::to_string(count), std::to_string(*step.count_least), why});
+        return said_under({std::to_string(count), std::to_string(*step.count_least), why});
     }
     if (step.count_most && count > *step.count_most) {
-        return over_most({std::to_string(count), std::to_string(*step.count_most), why});
+        return said_over({std::to_string(count), std::to_string(*step.count_most), why});
     }
     return {};
 }

@@ -11,6 +11,7 @@
 #include "field/app/plan_news.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/told.h"
 #include "field/store/folders.h"
 
 namespace hemline {
@@ -342,7 +343,7 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
         list_jobs();
     } else {
         for (const KeptFrom& later : under_way_) {
-            add_notice(say("Not saved either: {1}.", describe(later.fact)));
+            add_notice(say("Not saved either: {1}.", told(state_, later.fact)));
         }
     }
     under_way_.clear();

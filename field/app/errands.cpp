@@ -6,6 +6,7 @@
 #include "engine/work/piece_pattern.h"
 #include "field/app/app.h"
 #include "field/screens/edge_view.h"
+#include "field/screens/told.h"
 #include "field/store/clock.h"
 
 namespace hemline {
@@ -13,6 +14,14 @@ namespace hemline {
 namespace {
 
 Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end()); }
+
+/// Paper speaks as the tablet does.
+PageWords words_of(const State& state) {
+    if (state.language == Language::english) {
+        return {};
+    }
+    return {"es", [&state](const Text& text) { return state.assets->spanish.of(text); }};
+}
 
 /// What a file name cannot hold becomes "-".
 std::string file_name(std::string text) {
@@ -60,8 +69,9 @@ void App::print_day(const Drafts& drafts) {
     if (options_.platform.print && drafts.day_ms) {
         const DaySpan day = day_around(*drafts.day_ms);
         options_.platform.print(day_page(day_sheet(state_.job, state_.events, day),
-                                         day_name({day.from_ms, 0}).english(),
-                                         drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time));
+                                         day_name({day.from_ms, 0}),
+                                         drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time,
+                                         names_on(state_), words_of(state_)));
     }
 }
 
@@ -87,8 +97,8 @@ void App::put_on_paper(Errand errand, bool a4) {
     const std::string title = title_of(*card, marks);
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, job_assets_.sections);
     if (errand == Errand::print_card && options_.platform.print) {
-        options_.platform.print(
-            card_page(*card, pattern ? std::optional(*pattern) : std::nullopt, marks, paper));
+        options_.platform.print(card_page(*card, pattern ? std::optional(*pattern) : std::nullopt,
+                                          marks, paper, words_of(state_)));
         return;
     }
     if (!pattern) {
@@ -98,7 +108,10 @@ void App::put_on_paper(Errand errand, bool a4) {
     const std::string name =
         file_name(card->edge + " " + card->trim + " " + std::to_string(card->piece));
     if (errand == Errand::print_templates && options_.platform.print) {
-        options_.platform.print(template_page(end_drawings(*pattern, title, marks), title, paper));
+        const PageWords words = words_of(state_);
+        const std::string said = title_of(*card, marks, words);
+        options_.platform.print(
+            template_page(end_drawings(*pattern, said, marks, words), said, paper, words));
     } else if (errand == Errand::give_svg) {
         give(name + ".svg", "image/svg+xml", bytes_of(svg_of(drawing_of(*pattern, title, marks))));
     } else if (errand == Errand::give_dxf) {

@@ -90,13 +90,13 @@ void draw_sides(Ui& ui, const State& state, const Conflict& conflict, Drafts& dr
         const std::size_t count = std::min(wide, sides.size() - i);
         float h = 0;
         for (std::size_t j = 0; j < count; ++j) {
-            h = std::max(h, side_height(ui, *sides[i + j], places[j].w));
+            h = std::max(h, side_height(ui, state, *sides[i + j], places[j].w));
         }
         for (std::size_t j = 0; j < count; ++j) {
             const Event& side = *sides[i + j];
             places[j].h = h;
             const std::string name = conflict.number_twice ? "" : "side " + print_event_id(side.id);
-            if (draw_side(ui, side, state.marks, name, drafts.chosen == side.id, places[j])) {
+            if (draw_side(ui, state, side, name, drafts.chosen == side.id, places[j])) {
                 drafts.chosen = side.id;
             }
         }

@@ -5,6 +5,7 @@
 #include "engine/work/day_sheet.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
+#include "field/screens/told.h"
 
 namespace hemline {
 
@@ -43,7 +44,7 @@ float draw_line(Ui& ui, const DayLine& line, Box box) {
 void draw_sheet(Ui& ui, const State& state, DaySpan day, Box body) {
     Box list = ui.begin_scroll("day " + std::to_string(day.from_ms), body);
     const float top = list.y;
-    for (const DayPart& part : parts_of(day_sheet(state.job, state.events, day))) {
+    for (const DayPart& part : parts_of(day_sheet(state.job, state.events, day), names_on(state))) {
         take_top(list, ui.paragraph(list.x, list.y, list.w, part.heading, Size::bold) + ui.mm(1));
         for (const DayLine& line : part.lines) {
             take_top(list, draw_line(ui, line, list));

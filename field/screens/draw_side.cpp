@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include "field/screens/frame.h"
+#include "field/screens/told.h"
 
 namespace hemline {
 
@@ -23,9 +24,9 @@ Text where_and_when(const Event& event) {
                day_and_time(event.when));
 }
 
-Text value_of(const Event& event, Marks marks) {
+Text value_of(const State& state, const Event& event, Marks marks) {
     const std::optional<Length> length = length_of(event.fact);
-    return length ? Text(print_length(*length, marks)) : describe(event.fact);
+    return length ? Text(print_length(*length, marks)) : told(state, event.fact);
 }
 
 }  // namespace
@@ -40,19 +41,19 @@ std::optional<Length> length_of(const Fact& fact) {
     return std::nullopt;
 }
 
-float side_height(const Ui& ui, const Event& event, float w) {
+float side_height(const Ui& ui, const State& state, const Event& event, float w) {
     const float inner = w - 2 * ui.mm(pad_mm);
     const float value =
         has_figure(ui, event, inner)
             ? ui.figure_height()
             // The finest marks are the widest.
-            : ui.paragraph_height(inner, value_of(event, Marks::thirty_second), Size::title);
+            : ui.paragraph_height(inner, value_of(state, event, Marks::thirty_second), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
            ui.paragraph_height(inner, where_and_when(event), Size::body) +
            ui.mm(2 * pad_mm + chosen_mm + 3);
 }
 
-bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name, bool chosen,
+bool draw_side(Ui& ui, const State& state, const Event& event, const std::string& name, bool chosen,
                Box box) {
     const bool tapped = !name.empty() && ui.area(name, box);
     const bool lit = chosen || (!name.empty() && ui.pressed(name));
@@ -70,11 +71,12 @@ bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name,
     ui.ink()->AddRect({box.x, box.y}, {box.right(), box.bottom()}, lit ? colour.chalk : colour.ink,
                       round, 0, ui.mm(lit ? 1.2F : 0.4F));
     if (has_figure(ui, event, in.w)) {
-        ui.figure(in.x, in.y, *length_of(event.fact), marks);
+        ui.figure(in.x, in.y, *length_of(event.fact), state.marks);
         take_top(in, ui.figure_height() + ui.mm(2));
     } else {
         take_top(in,
-                 ui.paragraph(in.x, in.y, in.w, value_of(event, marks), Size::title) + ui.mm(2));
+                 ui.paragraph(in.x, in.y, in.w, value_of(state, event, state.marks), Size::title) +
+                     ui.mm(2));
     }
     take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
     ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body);

@@ -11,7 +11,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/record/event.h"
+#include "field/app/state.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -19,10 +19,10 @@ namespace hemline {
 /// The length that a reading or a cut says.
 std::optional<Length> length_of(const Fact& fact);
 
-float side_height(const Ui& ui, const Event& event, float w);
+float side_height(const Ui& ui, const State& state, const Event& event, float w);
 
 /// True when tapped. `name`: of the target; empty: it cannot be chosen.
-bool draw_side(Ui& ui, const Event& event, Marks marks, const std::string& name, bool chosen,
+bool draw_side(Ui& ui, const State& state, const Event& event, const std::string& name, bool chosen,
                Box box);
 
 }  // namespace hemline

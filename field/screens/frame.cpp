@@ -85,6 +85,17 @@ void draw_title_column(Ui& ui, const State& state, const Text& whole, Box& page)
     take_top(page, ui.mm(2));
 }
 
+/// What keys leave of the strip they lie in, at the side where more is left.
+Box beside(Box strip, const Box& keys, float gap) {
+    strip.y = keys.y;
+    strip.h = keys.h;
+    const float left = keys.x - strip.x, right = strip.right() - keys.right();
+    Box room = strip;
+    room.w = std::max(0.0F, std::max(left, right) - gap);
+    room.x = left > right ? strip.x : keys.right() + gap;
+    return room;
+}
+
 /// Cuts the margins off the page. Keys may lie nearer its edge than words.
 Box inside_margins(const Ui& ui, bool keys_beside, bool keys_below) {
     const Box page = ui.page();
@@ -168,7 +179,9 @@ Frame open_frame(Ui& ui, const State& state, const Text& title, const std::vecto
     take_bottom(page, actions.empty() ? 0 : ui.mm(gap_mm));
     if (keys.count > 0 && ui.portrait()) {
         const float above = ui.mm(keys.above_mm) + notice_height(ui, state, page);
+        const Box under = page;
         frame.keys = keys_below(ui, page, keys.count, above);
+        frame.beside_keys = beside(under, frame.keys, ui.mm(gap_mm));
     } else if (keys.count > 0 && !aside) {
         frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_mm));
     }

@@ -31,6 +31,7 @@ bool keys_stand_aside(const Ui& ui, const KeysWanted& keys);
 struct Frame {
     Box body;
     Box keys;            ///< empty when none were wanted
+    Box beside_keys;     ///< the room that keys below the body leave at their side
     std::string tapped;  ///< name of the action that was tapped, or empty
 };
 

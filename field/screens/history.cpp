@@ -3,6 +3,7 @@
 
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
+#include "field/screens/told.h"
 
 namespace hemline {
 
@@ -19,8 +20,13 @@ Wish draw_history(Ui& ui, const State& state) {
         ui.begin_scroll("events", frame.body, row * static_cast<float>(state.events.size()));
     float y = list.y;
     for (auto event = state.events.rbegin(); event != state.events.rend(); ++event) {
+        const bool on_page = y + row > frame.body.y && y < frame.body.bottom();
+        if (!on_page) {
+            y += row;
+            continue;
+        }
         const bool struck = state.job.struck.count(event->id) > 0;
-        const std::string said = ui.shortened(describe(event->fact), Size::body, list.w);
+        const std::string said = ui.shortened(told(state, event->fact), Size::body, list.w);
         const float w = ui.text(list.x, y, said, Size::body, Align::left,
                                 struck ? ui.colours().soft : ui.colours().ink);
         if (struck) {

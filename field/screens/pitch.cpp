@@ -65,9 +65,7 @@ float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Bo
         y += ui.paragraph(box.x, y, box.w, say("✓ serves: {1}", trim_name(state, id)), Size::bold);
     }
     for (const Refusal& refusal : check.refused) {
-        y += ui.paragraph(box.x, y, box.w,
-                          glued("× ", trim_name(state, refusal.id), ": ", refusal.reason),
-                          Size::small);
+        y += ui.paragraph(box.x, y, box.w, glued("× ", refusal.reason), Size::small);
     }
     if (!check.measure_again.empty()) {
         y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold) + ui.mm(1);

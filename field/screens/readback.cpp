@@ -62,7 +62,8 @@ void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
 void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool large) {
     const float y = body.y + (ui.figure_height() - ui.line_height(Size::title)) / 2;
     if (is_empty(draft)) {
-        ui.text(body.x, y, say("– no reading yet"), Size::title, Align::left, ui.colours().soft);
+        ui.text(body.x, y, say("– nothing keyed in yet"), Size::title, Align::left,
+                ui.colours().soft);
     } else if (!large) {
         ui.text(body.x, y, print_length(shown_length(draft, metric), Marks::millimetre),
                 Size::title);

@@ -7,6 +7,7 @@
 #include "field/screens/draw_roof_plan.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/pool_view.h"
 #include "field/screens/roof_people.h"
 #include "field/screens/roof_rows.h"
 #include "field/screens/roof_ways.h"
@@ -34,11 +35,6 @@ std::int64_t offcuts_kept(const Job& job) {
     return std::count_if(job.offcuts.begin(), job.offcuts.end(), [&](const Offcut& offcut) {
         return offcut.length >= job.practice.offcut_kept;
     });
-}
-
-std::string trim_name(const State& state, const std::string& id) {
-    const Trim* const trim = state.assets->catalogue.find(id);
-    return trim == nullptr ? id : trim->name;
 }
 
 /// Returns the height used.

@@ -13,36 +13,15 @@ namespace {
 
 constexpr float row_mm = 12, gap_mm = 3, above_keys_mm = 60;
 
-struct RuleRow {
-    const char *key, *name;
-};
 /// New sticks have a screen of their own, and the tape's class is no length.
-constexpr RuleRow rows_shown[] = {
-    {"lap", phrase("lap")},
-    {"lap_valley", phrase("lap in a valley")},
-    {"cut_grid", phrase("marks that cuts lie on")},
-    {"kerf", phrase("kerf of one cut")},
-    {"sliver", phrase("shortest piece")},
-    {"offcut_kept", phrase("shortest offcut kept")},
-    {"screw_spacing", phrase("screw to screw")},
-    {"screw_margin", phrase("end to first screw")},
-    {"bead_gap", phrase("bead to bead")},
-    {"bead_width", phrase("width of a bead")},
-    {"hook_gap_most", phrase("gap of a hook, most")},
-    {"hem_notch_clear", phrase("hem notch past the lap")},
-    {"cleat_clear", phrase("cleat joint to a lap")},
-    {"seam_spacing", phrase("seam to seam")},
-    {"tab_gable", phrase("tab at a gable")},
-    {"tab_corner_out", phrase("tab, outside corner")},
-    {"tab_corner_in", phrase("inside corner, under")},
-    {"tab_eave", phrase("tab at an eave")},
-    {"tab_ridge", phrase("fold over the peak")},
-    {"tab_hip", phrase("fold over a hip")},
-    {"tab_valley", phrase("fold into a valley")},
-    {"turn_up", phrase("turn-up at a wall")},
-    {"kick_out", phrase("kick-out")},
-    {"tab_wall", phrase("more at a wall")},
-    {"tab_open", phrase("more at an open end")},
+constexpr const char* rules_shown[] = {
+    "lap",           "lap_valley",   "cut_grid",      "kerf",
+    "sliver",        "offcut_kept",  "screw_spacing", "screw_margin",
+    "bead_gap",      "bead_width",   "hook_gap_most", "hem_notch_clear",
+    "cleat_clear",   "seam_spacing", "tab_gable",     "tab_corner_out",
+    "tab_corner_in", "tab_eave",     "tab_ridge",     "tab_hip",
+    "tab_valley",    "turn_up",      "kick_out",      "tab_wall",
+    "tab_open",
 };
 
 /// What cuts may lie on: the tape's own marks.
@@ -53,12 +32,6 @@ struct Grid {
 constexpr Grid grids[] = {{"1/16 in", sixteenths(1)},
                           {"1/32 in", nanometres(sixteenths(1).nm() / 2)},
                           {"1 mm", millimetres(1)}};
-
-const RuleRow* find_row(const std::string& key) {
-    const auto* const found = std::find_if(std::begin(rows_shown), std::end(rows_shown),
-                                           [&](const RuleRow& row) { return key == row.key; });
-    return found == std::end(rows_shown) ? nullptr : found;
-}
 
 Text value_of(const State& state, const std::string& key) {
     const auto length = rule_length(state.job.practice, key);
@@ -98,7 +71,7 @@ Wish set_to(const State& state, Drafts& drafts, const std::string& key, const st
 }
 
 Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
-    const Frame frame = open_frame(ui, state, say("Rule · {1}", say(find_row("cut_grid")->name)),
+    const Frame frame = open_frame(ui, state, say("Rule · {1}", spoken_rule("cut_grid")),
                                    {{"leave", say("Back to the rules"), Look::primary}});
     Wish wish;
     Box body = frame.body;
@@ -122,11 +95,11 @@ Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
     return wish;
 }
 
-Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const RuleRow& row) {
+Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& key) {
     const bool metric = state.marks == Marks::millimetre;
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Frame frame = open_frame(
-        ui, state, say("Rule · {1}: {2} now", say(row.name), value_of(state, row.key)),
+        ui, state, say("Rule · {1}: {2} now", spoken_rule(key), value_of(state, key)),
         {{"leave", say("Back to the rules")},
          {"keep", say("So on this job"), is_empty(drafts.length) ? Look::off : Look::primary}},
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
@@ -136,14 +109,14 @@ Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const RuleRow& row) {
     Box words = ui.begin_scroll("rule words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, drafts.length.refused, words));
-    take_top(words, draw_meaning(ui, state, row.key, words));
+    take_top(words, draw_meaning(ui, state, key, words));
     ui.end_scroll(words.y - top);
     if (frame.tapped == "leave") {
         drafts.rule.clear();
         drafts.length = {};
     } else if (frame.tapped == "keep" && !is_empty(drafts.length)) {
         const Length length = shown_length(drafts.length, metric);
-        return set_to(state, drafts, row.key,
+        return set_to(state, drafts, key,
                       print_length(length, metric ? Marks::millimetre : Marks::sixteenth));
     }
     return {};
@@ -152,9 +125,9 @@ Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const RuleRow& row) {
 }  // namespace
 
 Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
-    if (const RuleRow* const row = find_row(drafts.rule)) {
+    if (!drafts.rule.empty()) {
         return drafts.rule == "cut_grid" ? draw_grids(ui, state, drafts)
-                                         : draw_rule(ui, state, drafts, *row);
+                                         : draw_rule(ui, state, drafts, drafts.rule);
     }
     Wish wish;
     const Frame frame = open_frame(ui, state, say("Rules of this job"),
@@ -162,16 +135,15 @@ Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
     Box list = ui.begin_scroll("rules", frame.body);
     const float top = list.y;
     const std::size_t wide = ui.portrait() ? 1 : 2;
-    for (std::size_t i = 0; i < std::size(rows_shown); i += wide) {
+    for (std::size_t i = 0; i < std::size(rules_shown); i += wide) {
         const auto places =
             columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
-        for (std::size_t k = i; k < std::min(i + wide, std::size(rows_shown)); ++k) {
-            const RuleRow& row = rows_shown[k];
-            if (ui.button("rule " + std::string(row.key),
-                          glued(say(row.name), ": ", value_of(state, row.key)), places[k - i],
-                          Look::plain, Size::bold)) {
-                drafts.rule = row.key;
-                drafts.length.field = field_of(*rule_length(state.job.practice, row.key));
+        for (std::size_t k = i; k < std::min(i + wide, std::size(rules_shown)); ++k) {
+            const std::string key = rules_shown[k];
+            if (ui.button("rule " + key, glued(spoken_rule(key), ": ", value_of(state, key)),
+                          places[k - i], Look::plain, Size::bold)) {
+                drafts.rule = key;
+                drafts.length.field = field_of(*rule_length(state.job.practice, key));
             }
         }
         take_top(list, ui.mm(gap_mm));

@@ -23,6 +23,7 @@ constexpr float picture_mm_least = 20;
 constexpr float section_mm = 33, reasons_mm = 16;  // of who learns
 constexpr float low_mm = 45;                       // words as low are set smaller
 constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
+constexpr float count_w_mm = 30;  // of a number beside its keys
 
 void draw_caution(Ui& ui, const Text& caution, Box& body) {
     if (caution.empty()) {
@@ -134,17 +135,31 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
     return box.h + ui.mm(2);
 }
 
-/// The caution, the action and its answer; then why. Where it is narrow, the answer stands still
-/// just above the keys, and the words scroll.
-void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
-                std::size_t now, Drafts& drafts, Box body) {
-    const Step& step = steps[now];
-    const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
+/// The answer where it stands still, beside the keys or just above them; cuts its room off the
+/// body.
+void pin_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, const Frame& frame,
+                Box& body) {
     const bool counts = step.rule->asks == Asks::count;
-    if (pinned && (counts || step.rule->asks == Asks::length)) {
+    if (counts && frame.beside_keys.w >= ui.mm(count_w_mm)) {
+        draw_answer(ui, state, step, drafts, frame.beside_keys);
+    } else if (counts || step.rule->asks == Asks::length) {
         const float h = counts ? ui.line_height(Size::title) : ui.mm(length_fields_mm);
         draw_answer(ui, state, step, drafts, take_bottom(body, h));
         take_bottom(body, ui.mm(3));
+    }
+}
+
+/// The caution, the action and its answer; then why. Where it is narrow, the answer stands still,
+/// and the words scroll.
+void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                std::size_t now, Drafts& drafts, const Frame& frame) {
+    const Step& step = steps[now];
+    Box body = frame.body;
+    draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
+    take_top(body, ui.mm(3));
+    const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
+    if (pinned) {
+        pin_answer(ui, state, step, drafts, frame, body);
     }
     if (step.rule->asks == Asks::tick) {
         draw_caution(ui, say(step.rule->caution), body);
@@ -232,10 +247,7 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
     const Frame frame = open_frame(ui, state, title, actions, keys);
     draw_answer_keys(ui, state, step, drafts, frame.keys);
-    Box body = frame.body;
-    draw_progress(ui, steps, *now, take_top(body, ui.mm(2.5F)));
-    take_top(body, ui.mm(3));
-    draw_words(ui, state, *work, steps, *now, drafts, body);
+    draw_words(ui, state, *work, steps, *now, drafts, frame);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "run") {

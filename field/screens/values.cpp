@@ -9,7 +9,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float mark_mm = 7, gap_mm = 2;
+constexpr float mark_mm = 7, gap_mm = 2, band_gap_mm = 1;
 constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
 
 Text noted(const EdgeValue& value) {
@@ -55,6 +55,7 @@ float draw_value(Ui& ui, const EdgeValue& value, Box row) {
     }
     float h = draw_words(ui, value, words);
     if (is_outside) {
+        h += ui.mm(band_gap_mm);
         h += draw_band(ui, value.by.empty() ? value.outside : noted(value),
                        {words.x, row.y + h, words.w, 0});
     }

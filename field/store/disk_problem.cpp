@@ -28,14 +28,40 @@ Text mend_for(int error) {
     }
 }
 
+/// In our own words, which are translated; a rare one in the system's.
+Text why(int error) {
+    switch (error) {
+        case ENOSPC:
+        case EDQUOT:
+            return say("no room is left on the disk");
+        case EFBIG:
+            return say("the disk takes no file as large");
+        case EACCES:
+        case EPERM:
+            return say("this user may not");
+        case EROFS:
+            return say("the disk is read-only");
+        case EIO:
+            return say("the disk does not answer as it should");
+        case ENOENT:
+            return say("it is not there");
+        case ENOTDIR:
+        case EISDIR:
+        case EEXIST:
+            return say("something else of that name is there");
+        case ENAMETOOLONG:
+            return say("the name is too long");
+        default:
+            return std::generic_category().message(error);
+    }
+}
+
 }  // namespace
 
 std::string shown(const std::filesystem::path& path) { return "\"" + path.string() + "\""; }
 
 Problem disk_problem(const std::string& deed, const std::filesystem::path& file, int error) {
-    return {say("{1} cannot be {2}: {3}.", shown(file), say(deed),
-                std::generic_category().message(error)),
-            mend_for(error)};
+    return {say("{1} cannot be {2}: {3}.", shown(file), say(deed), why(error)), mend_for(error)};
 }
 
 }  // namespace hemline

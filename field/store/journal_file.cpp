@@ -194,8 +194,8 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
     }
     if (strikes) {
         strike_ = last_sequence_ + 1;
-        put(mint(*strike_, Struck{*unsure_, "the disk failed while this was being saved"}, {},
-                 {*unsure_}, wall_ms));
+        put(mint(*strike_, Struck{*unsure_, phrase("the disk failed while this was being saved")},
+                 {}, {*unsure_}, wall_ms));
         event.when = time_after(*latest_, wall_ms);
     }
     put(event);

@@ -4,7 +4,6 @@
 #include <iterator>
 
 #include "tests/certificate/joint_file.h"
-#include "tests/certificate/table.h"
 
 namespace {
 
@@ -22,8 +21,7 @@ constexpr const char* usage =
     "--certificate CERTIFICATE.json > PLAN.json\n"
     "or: read_certificate --plan nm|mm|in|16ths READINGS.csv CERTIFICATE.json PLAN.json\n"
     "  the files of: hemline-cli plan READINGS.csv --unit UNIT --json "
-    "--certificate CERTIFICATE.json > PLAN.json\n"
-    "  UNIT is that of numbers that have none\n";
+    "--certificate CERTIFICATE.json > PLAN.json\n";
 
 /// Nanometres in one of a unit's names; 0 for no unit.
 certificate::Int unit_of(const std::string& name) {
@@ -65,9 +63,6 @@ int main(int count, char** words) {
                       << plan["new_lower_bound"] << " new sticks\n";
         }
         return wrong.empty() ? 0 : 1;
-    } catch (const certificate::Refused& problem) {
-        std::cerr << all[of_plan ? 2 : 1] << ':' << problem.what() << '\n';
-        return 1;
     } catch (const std::exception& problem) {
         std::cerr << problem.what() << '\n';
         return 1;

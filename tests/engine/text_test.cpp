@@ -98,6 +98,21 @@ TEST_CASE("a list names its last with its own word") {
           "a, b o c");
 }
 
+TEST_CASE("words kept in English are said again in another language") {
+    const auto again = [](std::string_view words) {
+        return fill(recalled(words, {"{1} is under the least, {2}. {3}", "done"}),
+                    language({{"{1} is under the least, {2}. {3}", "{1}, menos que {2}: {3}"},
+                              {"done", "hecho"},
+                              {"It leaks.", "Gotea."}}));
+    };
+    CHECK(again("1 in is under the least, 1.5 mm. It leaks.") == "1 in, menos que 1.5 mm: Gotea.");
+    CHECK(again("done") == "hecho");
+    CHECK(again("done it") == "done it");
+    CHECK(again("1 in is under") == "1 in is under");
+    CHECK(again("{1} is under the least, {2}. {4}") == "{1}, menos que {2}: {4}");
+    CHECK(again("") == "");
+}
+
 TEST_CASE("any text as a value comes out whole") {
     const bool whole = rc::check([](const std::string& a, const std::string& b) {
         RC_ASSERT(say("{2}-{1}", a, b).english() == b + "-" + a);

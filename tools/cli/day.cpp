@@ -95,8 +95,8 @@ Exit show_day(const DayArguments& arguments) {
     const DaySheet sheet =
         day_sheet(replay(record->events, assets->practice), record->events, *day);
     if (!arguments.html.empty() &&
-        !write_page(arguments.html, day_page(sheet, day_name({day->from_ms, 0}).english(),
-                                             arguments.paper, clock_time))) {
+        !write_page(arguments.html,
+                    day_page(sheet, day_name({day->from_ms, 0}), arguments.paper, clock_time))) {
         return complain("--html", 0, 0, "The page could not be written there.",
                         "Name a file in a folder that is there and has room.");
     }

@@ -18,3 +18,12 @@ TEST_CASE("A printed day sheet has each deed with who and when, and no word brea
     CHECK(has("@page{size:A4"));
     CHECK_FALSE(has("<b>"));
 }
+
+TEST_CASE("A day sheet is printed in the words that it is given") {
+    DaySheet sheet;
+    const PageWords loud{"es", [](const Text& text) { return "¡" + text.english() + "!"; }};
+    const std::string page = day_page(
+        sheet, "4 May 2026", Paper::a4, [](HybridTime) { return std::string(); }, {}, loud);
+    CHECK(page.find("<html lang=\"es\">") != std::string::npos);
+    CHECK(page.find("<h1>¡Day sheet, 4 May 2026!</h1>") != std::string::npos);
+}

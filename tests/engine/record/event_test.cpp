@@ -44,6 +44,28 @@ TEST_CASE("Every fact is described on one line with its values") {
     }
 }
 
+TEST_CASE("What an event knows by its id is called what the crew calls it") {
+    Names names;
+    names.step = [](const StepDone& done) {
+        return Text("Hook piece " + std::to_string(done.piece));
+    };
+    names.trim = [](const std::string&) { return Text("ridge cap"); };
+    names.rule = [](const std::string&) { return Text("screw to screw"); };
+    names.event = [](EventId) { return Text("Edge A read: 1 ft"); };
+    names.offcut = [](EventId) { return Text("piece A/2"); };
+    CHECK(describe(Struck{{1, 2}, "burnt inch"}, names) ==
+          "Struck \"Edge A read: 1 ft\": burnt inch");
+    CHECK(describe(RuleSet{"screw_spacing", "8 in"}, names) ==
+          "Practice: screw to screw set to 8 in");
+    CHECK(describe(SectionChosen{"ridge_cap", {}}, names) ==
+          "section of ridge cap as the catalogue has it");
+    CHECK(describe(PieceCut{"B", TrimRole::main, 2, inches(40), {feet(5), EventId{1, 2}}}, names) ==
+          "Edge B, piece 2 cut at 3 ft 4 in from the offcut of piece A/2");
+    const StepDone done{"A", "hook", 1, {AnswerKind::count, {}, 3, ""}, "", ""};
+    CHECK(describe(done, names) == "Edge A, \"Hook piece 1\": 3");
+    CHECK(describe(done) == "Edge A, piece 1, step hook: 3");
+}
+
 TEST_CASE("A line break or a terminal's control code in a text does not leave its line") {
     const Text words = describe(EdgeFinished{"A", "done\nEdge B finished\x1b[2J\x7f"});
     CHECK(words == "Edge A finished: done Edge B finished [2J ");

@@ -56,7 +56,7 @@ TEST_CASE("The rolled drip edge serves pitches up to 6 in 12, and the two-part t
         const std::string reason = reason_for(steeper, "eave_rolled");
         CHECK(says(reason, "up to 6/12"));
         CHECK(says(reason, "common practice"));
-        CHECK(says(reason, "use eave_two_part"));
+        CHECK(says(reason, "use two-part eave trim"));
     }
 }
 
@@ -117,7 +117,7 @@ TEST_CASE("A reading within its own error of a limit asks to measure again") {
         CAPTURE(row.pitch);
         CHECK(check(row.pitch).measure_again.empty() != row.again);
     }
-    CHECK(says(check("6/12").measure_again.english(), "eave_rolled"));
+    CHECK(says(check("6/12").measure_again.english(), "eave trim with rolled drip edge"));
     CHECK(says(check("6/12").measure_again.english(), "6/12"));
 }
 

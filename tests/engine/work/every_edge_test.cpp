@@ -284,7 +284,7 @@ TEST_CASE("both roofs of a valley are judged, each in its own column") {
     const Plan plan = make_plan(job_of(edge, feet(25)), catalogue);
     REQUIRE(!plan.problems.empty());
     CHECK(plan.problems[0].field == "pitch2");
-    CHECK(plan.problems[0].what.english().find("valley serves pitches from 1/12") == 0);
+    CHECK(plan.problems[0].what.english().find("valley metal serves pitches from 1/12") == 0);
 }
 
 namespace {

@@ -11,10 +11,11 @@ target_include_directories(hemline_flags SYSTEM INTERFACE ${STAGED})
 # Only what catches pays for it: cereal throws inside one file, and the tests' doctest.
 set_source_files_properties(engine/record/event_bytes.cpp PROPERTIES COMPILE_OPTIONS -fexceptions)
 target_link_options(hemline_flags INTERFACE -fexceptions)
-# The planner is to be fast, all else of the engine small.
+# The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os stands
+# anywhere on the line, also before -O2: for the planner it is turned on again.
 target_compile_options(hemline_engine PRIVATE -Os)
 file(GLOB PLANNER CONFIGURE_DEPENDS engine/plan/*.cpp)
-set_source_files_properties(${PLANNER} PROPERTIES COMPILE_OPTIONS -O2)
+set_source_files_properties(${PLANNER} PROPERTIES COMPILE_OPTIONS "-O2;-finline-functions")
 
 set(NODE_PROGRAM --pre-js ${CMAKE_SOURCE_DIR}/tests/node/environment.js -sENVIRONMENT=node
     -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1 -sALLOW_MEMORY_GROWTH=1)

@@ -150,12 +150,7 @@ bool LinearProgram::lift() {
     const double* own = &inverse_[leaves * rows];
     std::ptrdiff_t best = 0;
     double least = -1, loss = 0, steepest = 0;
-    const auto offer = [&](std::ptrdiff_t variable, const Entries& entries, double cost) {
-        double slope = 0, gain = -cost;
-        for (const auto& [row, entry] : entries) {
-            slope += own[row] * entry;
-            gain += price_[row] * entry;
-        }
+    const auto offer = [&](std::ptrdiff_t variable, double slope, double gain) {
         if (slope >= -1e-7) {
             return;
         }
@@ -168,14 +163,19 @@ bool LinearProgram::lift() {
         }
     };
     for (std::size_t j = 0; j < columns_.size(); ++j) {
-        offer(static_cast<std::ptrdiff_t>(j), columns_[j].entries, columns_[j].cost);
-    }
-    for (std::size_t r = 0; r < 2 * rows; ++r) {
-        const bool is_lack = r >= rows && r - rows < least_rows_;
-        if (r < rows || is_lack) {
-            const auto variable = -1 - static_cast<std::ptrdiff_t>(r);
-            offer(variable, entries_of(variable), cost_of(variable));
+        double slope = 0, gain = -columns_[j].cost;
+        for (const auto& [row, entry] : columns_[j].entries) {
+            slope += own[row] * entry;
+            gain += price_[row] * entry;
         }
+        offer(static_cast<std::ptrdiff_t>(j), slope, gain);
+    }
+    for (std::size_t r = 0; r < rows; ++r) {
+        const double entry = r < least_rows_ ? -1.0 : 1.0;
+        offer(-1 - static_cast<std::ptrdiff_t>(r), own[r] * entry, price_[r] * entry);
+    }
+    for (std::size_t r = 0; r < least_rows_; ++r) {
+        offer(-1 - static_cast<std::ptrdiff_t>(rows + r), own[r], price_[r] - cost_of_lacking);
     }
     if (least < 0) {
         return false;

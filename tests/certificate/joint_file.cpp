@@ -6,7 +6,7 @@
 
 #include "tests/certificate/joint_edge.h"
 #include "tests/certificate/joint_json.h"
-#include "tests/certificate/table.h"
+#include "tests/certificate/length.h"
 
 namespace certificate {
 
@@ -242,9 +242,9 @@ Readings read_readings(const std::string& csv, Int unit_nm) {
     const std::size_t edge = table.column("edge"), length = table.column("length");
     const bool has_looks = table.has("looks");
     Readings readings;
-    for (const std::vector<std::string>& row : table.rows) {
-        readings.push_back({row[edge], whole(row[length]) * unit_nm,
-                            has_looks ? row[table.column("looks")] : std::string()});
+    for (const std::vector<Cell>& row : table.rows) {
+        readings.push_back({row[edge].text, length_nm(row[length], unit_nm),
+                            has_looks ? row[table.column("looks")].text : std::string()});
     }
     return readings;
 }

@@ -16,8 +16,9 @@ struct Reading {
 };
 using Readings = std::vector<Reading>;
 
-/// Reads the columns `edge,length`, plain whole numbers in units of `unit_nm`, and `looks` where
-/// there is one. Throws std::runtime_error where the others are not.
+/// Reads the columns `edge,length`, in any notation of the trade (length.h), bare numbers in units
+/// of `unit_nm`, and `looks` where there is one. Throws std::runtime_error where the others are
+/// not, or cannot be read, with line and column.
 Readings read_readings(const std::string& csv, Int unit_nm);
 
 /// Everything wrong with the certificate or the plan, in words; empty when all is shown. `plan`:

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "tests/certificate/joint_file.h"
+#include "tests/certificate/table.h"
 
 namespace {
 
@@ -21,7 +22,8 @@ constexpr const char* usage =
     "--certificate CERTIFICATE.json > PLAN.json\n"
     "or: read_certificate --plan nm|mm|in|16ths READINGS.csv CERTIFICATE.json PLAN.json\n"
     "  the files of: hemline-cli plan READINGS.csv --unit UNIT --json "
-    "--certificate CERTIFICATE.json > PLAN.json\n";
+    "--certificate CERTIFICATE.json > PLAN.json\n"
+    "  UNIT is that of numbers that have none\n";
 
 /// Nanometres in one of a unit's names; 0 for no unit.
 certificate::Int unit_of(const std::string& name) {
@@ -63,6 +65,9 @@ int main(int count, char** words) {
                       << plan["new_lower_bound"] << " new sticks\n";
         }
         return wrong.empty() ? 0 : 1;
+    } catch (const certificate::Refused& problem) {
+        std::cerr << all[of_plan ? 2 : 1] << ':' << problem.what() << '\n';
+        return 1;
     } catch (const std::exception& problem) {
         std::cerr << problem.what() << '\n';
         return 1;

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "tests/certificate/table.h"
+#include "tests/certificate/length.h"
 #include "tests/certificate/task.h"
 
 namespace certificate {
@@ -134,8 +134,8 @@ Pieces read_pieces(const std::string& csv, Int unit_nm) {
     const Table table = read_table(csv);
     const std::size_t length = table.column("length"), count = table.column("count");
     Pieces pieces;
-    for (const std::vector<std::string>& row : table.rows) {
-        pieces.emplace_back(whole(row[length]) * unit_nm, whole(row[count]));
+    for (const std::vector<Cell>& row : table.rows) {
+        pieces.emplace_back(length_nm(row[length], unit_nm), whole(row[count]));
     }
     return pieces;
 }

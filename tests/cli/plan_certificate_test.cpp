@@ -1,7 +1,9 @@
 // `plan --certificate`, read by a program that links nothing of the engine.
 #include <doctest/doctest.h>
 
+#include <cstdlib>
 #include <fstream>
+#include <iterator>
 #include <random>
 
 #include "tests/certificate/joint_file.h"
@@ -98,6 +100,38 @@ TEST_CASE("With a wrap, a longer stick and whole millimetres the certificate hol
                              "E2,eave,,7084,gable,corner_out,5/12,\n";
     CHECK(plan(desk, rows, {"--wrap", "--prefer", "sticks"}).wrong() == "");
     CHECK(plan(desk, rows, {"--cleat", "--stock", "12 ft"}).wrong() == "");
+}
+
+TEST_CASE("The demo roof's own readings file, in feet, inches and fractions, is checked as it is") {
+    const char* assets = std::getenv("HEMLINE_ASSETS");
+    REQUIRE(assets != nullptr);
+    std::ifstream stream(std::string(assets) + "/demo/readings.csv", std::ios::binary);
+    const std::string readings{std::istreambuf_iterator<char>(stream), {}};
+    const Desk desk;
+    for (const char* prefer : {"looks", "laps"}) {
+        CAPTURE(prefer);
+        Shown shown = plan(desk, readings, {"--prefer", prefer});
+        CHECK(shown.readings.size() > 20);
+        CHECK(shown.wrong() == "");
+        // An edge read 1/16 in longer than it was planned.
+        const std::size_t at = readings.find("9 ft 10 3/4 in");
+        REQUIRE(at != std::string::npos);
+        std::string longer = readings;
+        longer.replace(at, 14, "9 ft 10 13/16 in");
+        shown.readings = certificate::read_readings(longer, sixteenth_nm);
+        CHECK(shown.wrong() == "an edge that is not as long as it was read; ");
+    }
+}
+
+TEST_CASE("Planner and reader understand the same length by every notation") {
+    const Desk desk;
+    std::string rows = header;
+    for (const char* length : {"4576", "9 650 mm", "9.65 m", "965 cm", "31 ft 7 5/8 in", "31.5 ft",
+                               "\"31' 7 5/8\"\"\"", "\"31' 7-5/8\"", "31-7-5/8", "31-7⅝",
+                               "31′ 7 5⁄8″", "379 5/8 in", "31 ft 7.625 in", "31'", "312 ½ in"}) {
+        rows += "E" + std::to_string(rows.size()) + ",eave,," + length + ",gable,gable,5/12,\n";
+    }
+    CHECK(plan(desk, rows, {}).wrong() == "");
 }
 
 TEST_CASE("The reader refuses a joint certificate or a plan that was tampered with") {

@@ -1,4 +1,6 @@
 // A joint bound shown by parts alone, however the planner came to it.
+#include <algorithm>
+
 #include "engine/plan/joint_branch.h"
 
 namespace hemline {
@@ -28,6 +30,29 @@ JointPart metal_in_all(const JointJob& job, const JointNeeds& needs, const Joint
     return part;
 }
 
+/// Tells more lengths apart: those of the divisions that the program met, for between two lengths a
+/// piece is worth the shorter and counted as the longer; and what just does not fit beside one.
+/// False when there are none.
+bool tell_more_apart(const JointProgram& program, const JointJob& job, const JointNeeds& needs,
+                     std::vector<Length>& lengths) {
+    const std::vector<Length> known = lengths;
+    for (const JointProgram::Division& division : program.divisions()) {
+        for (const Length cut : division.cuts) {
+            const Length own = round_down_to(cut, needs.grid);
+            const Length beside = round_down_to(needs.stick - job.kerf - own, needs.grid);
+            if (!std::binary_search(known.begin(), known.end(), own)) {
+                lengths.push_back(own);
+                if (beside >= needs.sliver) {
+                    lengths.push_back(std::min(beside + needs.grid, needs.stick));
+                }
+            }
+        }
+    }
+    std::sort(lengths.begin(), lengths.end());
+    lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
+    return lengths.size() > known.size();
+}
+
 }  // namespace
 
 std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan,
@@ -45,10 +70,28 @@ std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan
         return {std::move(metal)};
     }
     const auto no_better = [&](const auto&) { return plan.sticks; };
-    JointProgram program(job, *needs, lengths_told_apart(*needs));
-    JointBranch branch(*needs, program, plan.extra_laps, plan.unbalanced, no_better, own);
-    branch.close_gap(plan.lower_bound);
-    return branch.bound() >= plan.lower_bound ? branch.parts() : std::vector<JointPart>();
+    const DivisionSets all = all_divisions(*needs);
+    const std::vector<std::optional<std::size_t>> none(needs->edges.size());
+    std::vector<Length> lengths = lengths_told_apart(*needs);
+    for (bool more = true; more && !own.is_spent();) {
+        JointProgram program(job, *needs, lengths);
+        const JointProgram::Answer root =
+            program.solve(all, none, plan.extra_laps, plan.unbalanced, plan.lower_bound, own);
+        if (root.worths.bound >= plan.lower_bound) {
+            return {{all, root.worths}};
+        }
+        more = tell_more_apart(program, job, *needs, lengths);
+        if (more && root.value > static_cast<double>(plan.lower_bound) - 1 + 1e-6) {
+            continue;  // what is lacking is lost between the lengths: no branch brings it back
+        }
+        JointBranch branch(*needs, program, plan.extra_laps, plan.unbalanced, no_better, own);
+        branch.close_gap(plan.lower_bound);
+        if (branch.bound() >= plan.lower_bound) {
+            return branch.parts();
+        }
+        more = tell_more_apart(program, job, *needs, lengths);
+    }
+    return {};
 }
 
 }  // namespace hemline

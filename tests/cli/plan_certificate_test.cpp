@@ -108,7 +108,7 @@ TEST_CASE("The demo roof's own readings file, in feet, inches and fractions, is 
     std::ifstream stream(std::string(assets) + "/demo/readings.csv", std::ios::binary);
     const std::string readings{std::istreambuf_iterator<char>(stream), {}};
     const Desk desk;
-    for (const char* prefer : {"looks", "laps"}) {
+    for (const char* prefer : {"looks", "laps", "sticks"}) {
         CAPTURE(prefer);
         Shown shown = plan(desk, readings, {"--prefer", prefer});
         CHECK(shown.readings.size() > 20);

@@ -6,7 +6,7 @@ namespace hemline {
 namespace {
 
 /// Of one choice whose bound was not found by parts: about a second.
-constexpr std::int64_t steps_to_show = 40'000'000;
+constexpr std::int64_t steps_to_show = 100'000'000;
 
 Json edge_json(const PoolRun& run, const JointEdge& edge) {
     const RunRule& rule = edge.rule;

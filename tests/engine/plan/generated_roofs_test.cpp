@@ -78,3 +78,22 @@ TEST_CASE("Nine roofs that may run out take 586 sticks with no lap more, and few
     CHECK(fewest <= 571);
     CHECK(fewest >= 556);  // the metal of all edges, at the fewest laps
 }
+
+TEST_CASE(
+    "Every bound of the roofs of up to twenty edges is shown by parts, at a grid of 1/16 in") {
+    int shown = 0;
+    for (const JointJob& job : roofs(Looks::free)) {
+        if (job.edges.size() > 20) {
+            continue;
+        }
+        for (JointPlan& plan : choices(job, Prefer::sticks)) {
+            CAPTURE(job.edges.size());
+            CAPTURE(plan.extra_laps);
+            plan.parts = parts_of_bound(job, plan, {100'000'000, {}});
+            CHECK(!plan.parts.empty());
+            CHECK(joint_checker::wrong_parts(job, plan) == "");
+            ++shown;
+        }
+    }
+    CHECK(shown >= 8);
+}

@@ -33,6 +33,7 @@ App::App(Assets assets, AppOptions options)
         held_by(options_.screen.people.back());
     }
     state_.language = options_.screen.spanish ? Language::spanish : Language::english;
+    state_.both_units = options_.screen.both_units;
     state_.promised = options_.promised;
     const Platform& platform = options_.platform;
     state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
@@ -84,6 +85,11 @@ void App::act(const Wish& wish) {
     if (wish.toggle_language) {
         options_.screen.spanish = !options_.screen.spanish;
         state_.language = options_.screen.spanish ? Language::spanish : Language::english;
+        keep_screen();
+    }
+    if (wish.toggle_units) {
+        options_.screen.both_units = !options_.screen.both_units;
+        state_.both_units = options_.screen.both_units;
         keep_screen();
     }
     if (wish.put_off_scale || wish.scale_by) {

@@ -101,7 +101,8 @@ struct State {
     Outside outside;
     Hand hand = Hand::right;  ///< of who holds the tablet
     Language language = Language::english;
-    bool ask_scale = false;  ///< nobody measured the screen, nor put it off
+    bool both_units = false;  ///< lengths are said on the other tape too
+    bool ask_scale = false;   ///< nobody measured the screen, nor put it off
     Abilities can;
     Promised promised = Promised::lasts;
     Text backed_up;  ///< how old the last backup is, in words
@@ -197,6 +198,7 @@ struct Wish {
     bool toggle_light = false;
     bool toggle_hand = false;
     bool toggle_language = false;
+    bool toggle_units = false;
     bool start_demo = false;
     bool put_off_scale = false;     ///< the screen is not measured now
     std::optional<float> scale_by;  ///< the screen has so many times the pixels in a millimetre

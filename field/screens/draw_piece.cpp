@@ -14,7 +14,7 @@ namespace hemline {
 namespace {
 
 constexpr float tape_mm = 8;
-constexpr float metal_mm_most = 34, metal_mm_least = 15;
+constexpr float metal_mm_most = 34, metal_mm_least = 13;
 constexpr float screw_mm = 0.9F;  // radius
 constexpr float above_metal_mm = 2, to_tape_mm = 3, below_tape_mm = 1;
 
@@ -203,31 +203,33 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     }
 }
 
+constexpr float beside_labels_mm = above_metal_mm + to_tape_mm + tape_mm + below_tape_mm;
+
 /// Where the piece's lengths come to lie on the screen.
 struct Laid {
     Along along;
     Length stick_left;
     std::vector<MarkLabel> labels;
-    std::vector<float> places;
-    Box box;
+    LabelsLaid below;
+
+    [[nodiscard]] float beside_metal(const Ui& ui) const {
+        return below.rows.height + ui.mm(beside_labels_mm);
+    }
 };
 
-Laid laid_out(const Card& card, Marks marks, Box box) {
+Laid laid_out(const Ui& ui, const Card& card, Tapes tapes, Box box) {
     Laid laid;
-    laid.box = box;
     laid.stick_left = std::max(card.cut, card.stick_length - card.stick_from);
     laid.along = {box.x, static_cast<float>(static_cast<double>(box.w) /
                                             static_cast<double>(laid.stick_left.nm()))};
-    laid.labels = labels_of(card, marks);
+    laid.labels = labels_of(card);
+    std::vector<float> places;
     for (const MarkLabel& label : laid.labels) {
-        laid.places.push_back(laid.along.at(label.at));
+        places.push_back(laid.along.at(label.at));
     }
+    take_bottom(box, ui.mm(metal_mm_least + beside_labels_mm));
+    laid.below = lay_labels(ui, laid.labels, places, tapes, box);
     return laid;
-}
-
-float height_beside_metal(const Ui& ui, const Laid& laid) {
-    return height_of(ui, laid.labels, laid.places, laid.box) +
-           ui.mm(above_metal_mm + to_tape_mm + tape_mm + below_tape_mm);
 }
 
 }  // namespace
@@ -245,17 +247,17 @@ void draw_hatching(Ui& ui, Box box) {
                  ui.mm(0.3F));
 }
 
-float piece_height_least(const Ui& ui, const Card& card, Marks marks, float w) {
-    return height_beside_metal(ui, laid_out(card, marks, {0, 0, w, 0})) + ui.mm(metal_mm_least);
+float piece_height(const Ui& ui, const Card& card, Tapes tapes, Box box) {
+    return std::max(box.h, laid_out(ui, card, tapes, box).beside_metal(ui) + ui.mm(metal_mm_least));
 }
 
-void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
-    const Laid laid = laid_out(card, marks, box);
-    const auto& [along, stick_left, labels, places, whole] = laid;
+void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box) {
+    Laid laid = laid_out(ui, card, tapes, box);
+    const auto& [along, stick_left, labels, below] = laid;
     Box metal = box;
     take_top(metal, ui.mm(above_metal_mm));
-    metal.h = std::clamp(box.h - height_beside_metal(ui, laid), ui.mm(metal_mm_least),
-                         ui.mm(metal_mm_most));
+    metal.h =
+        std::clamp(box.h - laid.beside_metal(ui), ui.mm(metal_mm_least), ui.mm(metal_mm_most));
     const float cut_x = along.at(card.cut);
     if (stick_left > card.cut) {
         const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
@@ -274,9 +276,9 @@ void draw_piece(Ui& ui, const Card& card, Marks marks, Box box) {
     draw_metal(ui, card, along, metal);
     const Box tape{metal.x, metal.bottom() + ui.mm(to_tape_mm), metal.w, ui.mm(tape_mm)};
     draw_marks(ui, card, along, metal, tape.y);
-    draw_tape(ui, along, stick_left, marks, tape);
-    draw_labels(ui, labels, places,
-                {metal.x, tape.bottom(), metal.w, box.bottom() - tape.bottom()});
+    draw_tape(ui, along, stick_left, tapes.marks, tape);
+    laid.below.rows.move_down(tape.bottom() - box.y);
+    draw_labels(ui, labels, laid.below, tapes.marks);
 }
 
 }  // namespace hemline

@@ -12,8 +12,9 @@ namespace {
 constexpr float pad_mm = 3, chosen_mm = 9;
 constexpr float figure_mm = 92;  // "46 ft 11 15/16 in" in figures
 
-bool has_figure(const Ui& ui, const Event& event, float inner) {
-    return length_of(event.fact) && inner >= ui.mm(figure_mm);
+/// In figures or, where it is narrow, in those of a title.
+Size figure_size(const Ui& ui, float inner) {
+    return inner >= ui.mm(figure_mm) ? Size::figure : Size::title;
 }
 
 Text who(const Event& event) { return event.by.empty() ? say("nobody named") : event.by; }
@@ -22,11 +23,6 @@ Text who(const Event& event) { return event.by.empty() ? say("nobody named") : e
 Text where_and_when(const Event& event) {
     return say("tablet {1}, {2}", print_device(event.id.device).substr(0, 8),
                day_and_time(event.when));
-}
-
-Text value_of(const State& state, const Event& event, Marks marks) {
-    const std::optional<Length> length = length_of(event.fact);
-    return length ? Text(print_length(*length, marks)) : told(state, event.fact);
 }
 
 }  // namespace
@@ -43,11 +39,9 @@ std::optional<Length> length_of(const Fact& fact) {
 
 float side_height(const Ui& ui, const State& state, const Event& event, float w) {
     const float inner = w - 2 * ui.mm(pad_mm);
-    const float value =
-        has_figure(ui, event, inner)
-            ? ui.figure_height()
-            // The finest marks are the widest.
-            : ui.paragraph_height(inner, value_of(state, event, Marks::thirty_second), Size::title);
+    const float value = length_of(event.fact)
+                            ? ui.figure_height(figure_size(ui, inner))
+                            : ui.paragraph_height(inner, told(state, event.fact), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
            ui.paragraph_height(inner, where_and_when(event), Size::body) +
            ui.mm(2 * pad_mm + chosen_mm + 3);
@@ -70,13 +64,13 @@ bool draw_side(Ui& ui, const State& state, const Event& event, const std::string
     }
     ui.ink()->AddRect({box.x, box.y}, {box.right(), box.bottom()}, lit ? colour.chalk : colour.ink,
                       round, 0, ui.mm(lit ? 1.2F : 0.4F));
-    if (has_figure(ui, event, in.w)) {
-        ui.figure(in.x, in.y, *length_of(event.fact), state.marks);
-        take_top(in, ui.figure_height() + ui.mm(2));
+    if (const std::optional<Length> length = length_of(event.fact)) {
+        const Size size = figure_size(ui, in.w);
+        ui.figure(in.x, in.y, *length, state.marks, size);
+        take_top(in, ui.figure_height(size) + ui.mm(2));
     } else {
         take_top(in,
-                 ui.paragraph(in.x, in.y, in.w, value_of(state, event, state.marks), Size::title) +
-                     ui.mm(2));
+                 ui.paragraph(in.x, in.y, in.w, told(state, event.fact), Size::title) + ui.mm(2));
     }
     take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
     ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body);

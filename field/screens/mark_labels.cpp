@@ -3,67 +3,69 @@
 #include <imgui.h>
 
 #include <algorithm>
-#include <limits>
+#include <string>
+#include <string_view>
 
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 1.5F;
+constexpr float below_shelf_mm = 0.9F;
+constexpr int lines_most = 3;
 
-/// One line a label, or two where what is done does not fit beside the value.
-float line_height(const Ui& ui, bool two) {
-    return ui.line_height(Size::bold) + ui.mm(1.2F) + (two ? ui.line_height(Size::small) : 0);
+float widest_word(const Ui& ui, std::string_view words) {
+    float widest = 0;
+    while (!words.empty()) {
+        const std::string_view word = words.substr(0, words.find(' '));
+        widest = std::max(widest, ui.text_width(word, Size::small));
+        words.remove_prefix(std::min(words.size(), word.size() + 1));
+    }
+    return widest;
 }
 
-int rows_on(const std::vector<MarkLabel>& labels, Side half) {
-    return static_cast<int>(std::count_if(labels.begin(), labels.end(),
-                                          [half](const MarkLabel& l) { return l.half == half; }));
+/// The least width, `least` or more, at which the words take no more lines than that.
+float width_for(const Ui& ui, const Text& words, int lines, float least) {
+    const float h = (static_cast<float>(lines) + 0.5F) * ui.line_height(Size::small);
+    float narrow = std::max(least, widest_word(ui, ui.in_words(words)) + 1);
+    if (ui.paragraph_height(narrow, words, Size::small) <= h) {
+        return narrow;
+    }
+    float wide = std::max(narrow, ui.text_width(words, Size::small) + 1);
+    while (wide - narrow > 1) {
+        const float middle = (narrow + wide) / 2;
+        (ui.paragraph_height(middle, words, Size::small) <= h ? wide : narrow) = middle;
+    }
+    return wide;
 }
 
-/// Leader from the tape down to the label's line.
-void draw_leader(const Ui& ui, float x, float top, float y) {
-    ui.ink()->AddLine({x, top}, {x, y + ui.line_height(Size::bold) * 0.9F}, ui.colours().chalk,
-                      ui.mm(0.5F));
-}
-
-float width_of(const Ui& ui, const MarkLabel& label) {
-    return ui.text_width(label.value, Size::bold) + ui.text_width(label.deed, Size::small) +
-           ui.mm(2 * gap_mm);
-}
-
-/// Whether every label of the left half ends before any of the right half begins.
-bool share_rows(const Ui& ui, const std::vector<MarkLabel>& labels,
-                const std::vector<float>& places) {
-    float left_end = 0;
-    float right_begin = std::numeric_limits<float>::max();
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        const float w = width_of(ui, labels[i]);
-        if (labels[i].half == Side::left) {
-            left_end = std::max(left_end, places[i] + w);
-        } else {
-            right_begin = std::min(right_begin, places[i] - w);
+LabelsLaid lay_at(const Ui& ui, const std::vector<MarkLabel>& labels,
+                  const std::vector<float>& places, Tapes tapes, Size size, Box box) {
+    LabelsLaid laid{size, tapes.both, {}};
+    const float value_h = ui.mm(below_shelf_mm) + ui.figure_height(size, tapes.marks) +
+                          (tapes.both ? ui.line_height(Size::small) : 0);
+    for (int lines = 1; lines <= lines_most; ++lines) {
+        std::vector<LabelWanted> wanted;
+        for (std::size_t i = 0; i < labels.size(); ++i) {
+            const MarkLabel& label = labels[i];
+            const float value_w =
+                std::max(ui.figure_width(label.at, tapes.marks, size),
+                         ui.text_width(on_other_tape(label.at, tapes), Size::small));
+            const float w = std::min(box.w, width_for(ui, label.deed, lines, value_w));
+            wanted.push_back({places[i], w,
+                              value_h + ui.paragraph_height(w, label.deed, Size::small),
+                              label.half});
+        }
+        LabelRows rows = rows_of(wanted, box, ui.mm(1));
+        if (laid.rows.labels.empty() || rows.height < laid.rows.height) {
+            laid.rows = std::move(rows);
         }
     }
-    return left_end + ui.mm(3) < right_begin;
-}
-
-/// Whether a label of one line would reach out of a box of that width.
-bool want_two(const Ui& ui, const std::vector<MarkLabel>& labels, const std::vector<float>& places,
-              Box box) {
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        const float w = width_of(ui, labels[i]);
-        const bool left = labels[i].half == Side::left;
-        if (left ? places[i] + w > box.right() : places[i] - w < box.x) {
-            return true;
-        }
-    }
-    return false;
+    return laid;
 }
 
 }  // namespace
 
-std::vector<MarkLabel> labels_of(const Card& card, Marks marks) {
+std::vector<MarkLabel> labels_of(const Card& card) {
     std::vector<MarkLabel> labels;
     for (const Mark& mark : card.marks) {
         const Text deed = spoken(mark.kind);
@@ -72,46 +74,41 @@ std::vector<MarkLabel> labels_of(const Card& card, Marks marks) {
             continue;
         }
         const Side half = mark.at * 2 < card.cut ? Side::left : Side::right;
-        labels.push_back({mark.at, half, print_length(mark.at, marks), deed});
+        labels.push_back({mark.at, half, deed});
     }
     return labels;
 }
 
-float height_of(const Ui& ui, const std::vector<MarkLabel>& labels,
-                const std::vector<float>& places, Box box) {
-    const int left = rows_on(labels, Side::left);
-    const int right = rows_on(labels, Side::right);
-    const int rows = share_rows(ui, labels, places) ? std::max(left, right) : left + right;
-    return static_cast<float>(rows) * line_height(ui, want_two(ui, labels, places, box)) + ui.mm(2);
+LabelsLaid lay_labels(const Ui& ui, const std::vector<MarkLabel>& labels,
+                      const std::vector<float>& places, Tapes tapes, Box box) {
+    const Tapes one{tapes.marks, false};
+    if (tapes.both) {
+        LabelsLaid laid = lay_at(ui, labels, places, tapes, Size::title, box);
+        if (laid.rows.height <= box.h) {
+            return laid;
+        }
+    }
+    LabelsLaid laid = lay_at(ui, labels, places, one, Size::title, box);
+    return laid.rows.height <= box.h ? laid : lay_at(ui, labels, places, one, Size::bold, box);
 }
 
-void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const std::vector<float>& places,
-                 Box box) {
-    const int left_rows = rows_on(labels, Side::left);
-    const int right_from = share_rows(ui, labels, places) ? 0 : left_rows;
-    int left_done = 0;
-    int right_done = 0;
-    const bool two = want_two(ui, labels, places, box);
+void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid,
+                 Marks marks) {
+    const Colour chalk = ui.colours().chalk;
+    const float thick = ui.mm(0.5F);
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        const MarkLabel& label = labels[i];
-        const bool left = label.half == Side::left;
-        // The outermost mark of each half hangs lowest, so that no leader crosses a label.
-        const int row = left ? left_rows - 1 - left_done++ : right_from + right_done++;
-        const float y = box.y + ui.mm(1.5F) + static_cast<float>(row) * line_height(ui, two);
-        draw_leader(ui, places[i], box.y, y);
-        const float x = places[i] + ui.mm(left ? gap_mm : -gap_mm);
-        const Align align = left ? Align::left : Align::right;
-        const float w = ui.text(x, y, label.value, Size::bold, align, ui.colours().chalk);
-        if (two) {
-            const float deed_w = ui.text_width(label.deed, Size::small);
-            const float from =
-                std::clamp(left ? x : x - deed_w, box.x, std::max(box.x, box.right() - deed_w));
-            ui.text(from, y + ui.line_height(Size::bold) - ui.mm(0.5F), label.deed, Size::small);
-            continue;
+        const auto& [box, leader] = laid.rows.labels[i];
+        for (std::size_t n = 1; n < leader.size(); ++n) {
+            ui.ink()->AddLine({leader[n - 1].x, leader[n - 1].y}, {leader[n].x, leader[n].y}, chalk,
+                              thick);
         }
-        const float low = y + (ui.line_height(Size::bold) - ui.line_height(Size::small));
-        ui.text(left ? x + w + ui.mm(gap_mm) : x - w - ui.mm(gap_mm), low, label.deed, Size::small,
-                align);
+        ui.ink()->AddLine({box.x, box.y}, {box.right(), box.y}, chalk, thick);
+        float y = box.y + ui.mm(below_shelf_mm);
+        ui.figure(box.x, y, labels[i].at, marks, laid.size, Align::left, chalk);
+        y += ui.figure_height(laid.size, marks);
+        const Text other = on_other_tape(labels[i].at, {marks, laid.both});
+        y += other.empty() ? 0 : ui.paragraph(box.x, y, box.w, other, Size::small);
+        ui.paragraph(box.x, y, box.w, labels[i].deed, Size::small);
     }
 }
 

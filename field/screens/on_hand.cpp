@@ -92,7 +92,7 @@ Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("on hand words", body);
     const float top = words.y;
     draw_count(ui, drafts, take_top(words, ui.mm(12)));

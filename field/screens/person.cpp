@@ -84,6 +84,7 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
                    {{"leave", say("Back")},
                     {"hand", state.hand == Hand::right ? say("Left handed") : say("Right handed")},
                     other_language(state),
+                    {"units", state.both_units ? say("One unit") : say("Both units")},
                     {"keep name", drafts.naming_job ? say("Start the job") : say("It is me"),
                      ready ? Look::primary : Look::off}});
     Box body = frame.body;
@@ -113,6 +114,8 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
         wish.go = Where{state.job.name.empty() ? Place::jobs : Place::roof, {}};
     } else if (frame.tapped == "hand") {
         wish.toggle_hand = true;
+    } else if (frame.tapped == "units") {
+        wish.toggle_units = true;
     } else if (frame.tapped == "keep name" && ready) {
         if (drafts.naming_job) {
             wish.start_job = drafts.name;

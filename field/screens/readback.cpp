@@ -10,6 +10,7 @@ namespace hemline {
 namespace {
 
 constexpr float gap_mm = 3, fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
+constexpr float words_below_mm = 12;  // what else is said of the length comes first
 constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
 
 void choose_field(LengthDraft& draft, int field) {
@@ -73,9 +74,8 @@ void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool
     }
 }
 
-}  // namespace
-
-float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
+/// The readback and its fields; the height used.
+float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
     const bool large = body.w >= ui.mm(figure_w_mm) && body.h >= ui.mm(figure_h_mm);
     if (!large && !metric) {
         draw_fields_within(ui, draft, {body.x, body.y, body.w, ui.mm(length_fields_mm)});
@@ -96,6 +96,22 @@ float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
         }
     }
     return used + ui.mm(fields_mm);
+}
+
+}  // namespace
+
+float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes) {
+    const bool metric = tapes.marks == Marks::millimetre;
+    const float used = draw_fields(ui, draft, body, metric);
+    const float line = ui.line_height(Size::body) + ui.mm(1);
+    if (!tapes.both || body.h < used + line + ui.mm(words_below_mm)) {
+        return used;
+    }
+    if (!is_empty(draft)) {
+        ui.text(body.x, body.y + used + ui.mm(1),
+                on_other_tape(shown_length(draft, metric), tapes));
+    }
+    return used + line;
 }
 
 }  // namespace hemline

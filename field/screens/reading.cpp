@@ -90,9 +90,9 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
                           say("the tape allows {1}", print_length(allowed, Marks::thirty_second)),
                           Size::small, ui.colours().soft);
     } else if (near && of == ReadingOf::remainder) {
-        y +=
-            ui.paragraph(box.x, y, box.w,
-                         say("the plan expects {1}", print_length(*near, state.marks)), Size::body);
+        y += ui.paragraph(box.x, y, box.w,
+                          say("the plan expects {1}", length_on(*near, tapes_of(state))),
+                          Size::body);
     }
     return y - box.y;
 }
@@ -114,7 +114,11 @@ Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& draft
         {{"stays", say("Let it stand")}, {"strike", say("Strike it"), Look::primary, true}});
     Box body = frame.body;
     ui.figure(body.x, body.y, last.length, state.marks);
-    take_top(body, ui.figure_height() + ui.mm(3));
+    take_top(body, ui.figure_height() + ui.mm(1));
+    if (const Text other = on_other_tape(last.length, tapes_of(state)); !other.empty()) {
+        take_top(body, ui.paragraph(body.x, body.y, body.w, other));
+    }
+    take_top(body, ui.mm(2));
     ui.paragraph(body.x, body.y, body.w,
                  say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
                      last.by, clock_time(last.when)));
@@ -165,7 +169,7 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
         drafts.doubt_shown = false;
     }
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("reading words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, question(drafts, doubt), words));

@@ -47,11 +47,11 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("real cut words", body);
     const float top = words.y;
     take_top(words, ui.paragraph(words.x, words.y, words.w,
-                                 say("The card says {1}.", print_length(card->cut, state.marks))) +
+                                 say("The card says {1}.", length_on(card->cut, tapes_of(state)))) +
                         ui.mm(1));
     take_top(words, ui.paragraph(words.x, words.y, words.w,
                                  !drafts.length.refused.empty() ? drafts.length.refused

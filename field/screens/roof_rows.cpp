@@ -11,6 +11,7 @@
 #include "engine/work/order.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/other_tape.h"
 #include "field/screens/status_mark.h"
 
 namespace hemline {
@@ -53,6 +54,13 @@ Text length_words(const State& state, const EdgeWork& work) {
         }
     }
     return say("no reading");
+}
+
+Text other_words(const State& state, const EdgeWork& work) {
+    const std::optional<Length> length = work.length(state.job.practice);
+    return has_run(work.edge.kind) && length && lengths_apart(state, work).empty()
+               ? on_other_tape(*length, tapes_of(state))
+               : Text();
 }
 
 /// What is wrong with an edge that is read and has its pitch; empty when nothing is.
@@ -125,16 +133,17 @@ Text noted_words(const EdgeWork& work) {
 }
 
 struct Row {
-    Text length;
+    Text length, other;  ///< the other on the other tape
     std::string who;
     Text under, noted;
 };
 
 Row row_of(const State& state, const Glance* glance, const EdgeWork& work, EdgeStatus status) {
     if (glance == nullptr) {
-        return {length_words(state, work), "", under_words(state, work, status), ""};
+        return {length_words(state, work), other_words(state, work), "",
+                under_words(state, work, status), ""};
     }
-    return {length_words(state, work), who_did(*glance, work),
+    return {length_words(state, work), other_words(state, work), who_did(*glance, work),
             waits_words(state, *glance, work, status), noted_words(work)};
 }
 
@@ -148,7 +157,11 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
     const float w = row.right() - x;
     const float who_w = said.who.empty() ? 0 : ui.text_width(said.who, Size::small) + ui.mm(3);
     float y = mid - line;
-    ui.text(x, y, ui.shortened(said.length, Size::bold, w - who_w), Size::bold);
+    const float used =
+        ui.text(x, y, ui.shortened(said.length, Size::bold, w - who_w), Size::bold) + ui.mm(2);
+    if (used + ui.text_width(said.other, Size::small) <= w - who_w) {
+        ui.text(x + used, y + ui.mm(1), said.other, Size::small);
+    }
     if (!said.who.empty()) {
         ui.text(row.right(), y + ui.mm(1), said.who, Size::small, Align::right, ui.colours().soft);
     }

@@ -105,7 +105,7 @@ Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& ke
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(gap_mm));
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
     Box words = ui.begin_scroll("rule words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, drafts.length.refused, words));

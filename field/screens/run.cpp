@@ -6,13 +6,14 @@
 #include "engine/roof/edge_shape.h"
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
+#include "field/screens/length_in.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float style_mm_most = 38, strip_mm = 6, strip_mm_most = 13;
+constexpr float style_mm_most = 38, strip_mm = 6, strip_mm_most = 15;
 
 struct StyleRow {
     Style style;
@@ -34,7 +35,7 @@ std::vector<std::optional<Length>> cut_so_far(const Run& run) {
 }
 
 /// The visible pieces in their places, seen from outside, with their visible lengths.
-void draw_strip(Ui& ui, std::span<const Division> pieces, Side first, Marks marks, Box strip) {
+void draw_strip(Ui& ui, std::span<const Division> pieces, Side first, Tapes tapes, Box strip) {
     Length edge;
     for (const Division& piece : pieces) {
         edge += piece.covers;
@@ -53,11 +54,7 @@ void draw_strip(Ui& ui, std::span<const Division> pieces, Side first, Marks mark
                                 i % 2 == 0 ? ui.colours().metal : ui.colours().metal_low);
         ui.ink()->AddRect({x, strip.y}, {x + w, strip.bottom()}, ui.colours().ink, 0, 0,
                           ui.mm(0.4F));
-        const std::string words = print_length(covers, marks);
-        if (ui.text_width(words, Size::small) + ui.mm(2) < w) {
-            ui.text(x + w / 2, strip.mid_y() - ui.line_height(Size::small) / 2, words, Size::small,
-                    Align::centre);
-        }
+        draw_length_in(ui, covers, tapes, {x + ui.mm(1), strip.y, w - ui.mm(2), strip.h});
         begins += covers;
     }
 }
@@ -102,13 +99,13 @@ Looks next_looks(Looks looks) {
 struct StripOf {
     const RunRule& rule;
     Side first;
-    Marks marks;
+    Tapes tapes;
 };
 
 /// A style's button, what it comes to, and its pieces as they show; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
-    const Text summed = pieces ? summary(*pieces, of.rule, of.marks) : said(pieces.problem());
+    const Text summed = pieces ? summary(*pieces, of.rule, of.tapes.marks) : said(pieces.problem());
     Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
     Box button = words;
     if (ui.portrait()) {
@@ -126,7 +123,7 @@ bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
     if (pieces) {
         take_top(place, ui.mm(1));
         place.h = std::min(place.h, ui.mm(strip_mm_most));
-        draw_strip(ui, *pieces, of.first, of.marks, place);
+        draw_strip(ui, *pieces, of.first, of.tapes, place);
     }
     return tapped;
 }
@@ -147,7 +144,7 @@ Wish draw_run(Ui& ui, const State& state) {
     const NextWork next = next_work_on(state, *work);
     const Frame frame = open_frame(
         ui, state,
-        say("{1} · {2} · the run", title_of(work->edge), print_length(*length, state.marks)),
+        say("{1} · {2} · the run", title_of(work->edge), length_on(*length, tapes_of(state))),
         {{"leave", say("Roof")},
          {"read", say("Read it again")},
          {"pitch", say("Pitch")},
@@ -166,7 +163,7 @@ Wish draw_run(Ui& ui, const State& state) {
         Box place = places[i];
         place.h = std::min(place.h, ui.mm(style_mm_most));
         if (draw_style(ui, row, chosen || planned, pieces,
-                       {rule, first_fitted(work->edge), state.marks}, place) &&
+                       {rule, first_fitted(work->edge), tapes_of(state)}, place) &&
             !chosen) {
             wish.fact = StyleChosen{work->edge.id, row.style};
             wish.go = state.where;

@@ -245,7 +245,8 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
     Box body = frame.body;
     if (now.leg >= 0) {
         draw_length_keys(ui, drafts.length, frame.keys, metric);
-        take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(gap_mm));
+        take_top(body,
+                 draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
     } else if (now.bend >= 0) {
         key_degrees(drafts.section, draw_digit_keys(ui, frame.keys, true));
         const auto places = columns(take_top(body, ui.mm(row_mm)), 2, ui.mm(gap_mm));

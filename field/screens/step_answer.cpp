@@ -138,7 +138,7 @@ float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, 
         return ui.line_height(Size::title);
     }
     return step.rule->asks == Asks::length
-               ? draw_length_fields(ui, drafts.length, body, state.marks == Marks::millimetre)
+               ? draw_length_fields(ui, drafts.length, body, tapes_of(state))
                : 0;
 }
 

@@ -38,7 +38,7 @@ Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, drafts.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, metric) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
     const Box words = ui.begin_scroll("stick words", body);
     ui.end_scroll(ui.paragraph(words.x, words.y, words.w,
                                !drafts.length.refused.empty() ? drafts.length.refused

@@ -29,6 +29,10 @@ bool take_line(const std::string& line, ScreenScale& scale) {
         scale.spanish = true;
         return true;
     }
+    if (line == "both units") {
+        scale.both_units = true;
+        return true;
+    }
     if (line == "later") {
         scale.put_off = true;
         return true;
@@ -72,6 +76,7 @@ std::string print(const ScreenScale& scale) {
     }
     text += scale.left_hand ? "left hand\n" : "right hand\n";
     text += scale.spanish ? "spanish\n" : "";
+    text += scale.both_units ? "both units\n" : "";
     for (const Person& person : scale.people) {
         if (const std::string line = print_person(person); person_of(line)) {
             text += line + "\n";

@@ -18,11 +18,12 @@ struct ScreenScale {
     bool left_hand = false;           ///< the left thumb works it
     std::vector<Person> people = {};  ///< who has held it, the latest last
     bool spanish = false;             ///< it speaks Spanish, not English
+    bool both_units = false;          ///< it says lengths on both tapes
 };
 
 /// What …/hemline/screen says; nothing known where there is no such file. Problem: it cannot be
 /// read, or has other lines than "N px/mm" (2 to 40), "later", "left hand", "right hand",
-/// "spanish", and people like "cut Ada".
+/// "spanish", "both units", and people like "cut Ada".
 Result<ScreenScale> read_screen_scale();
 
 /// Writes it there, whole or not at all. Problem: it cannot be written.

@@ -11,11 +11,12 @@ namespace hemline {
 
 namespace {
 
-constexpr std::array<ImWchar, 49> letters{0x20,   0xFF,   0x2013, 0x2014,  // – —
+constexpr std::array<ImWchar, 51> letters{0x20,   0xFF,   0x2013, 0x2014,  // – —
                                           0x2018, 0x2019, 0x201C, 0x201D,  // ‘ ’ “ ”
                                           0x2022, 0x2022, 0x2026, 0x2026,  // • …
                                           0x2032, 0x2033, 0x215B, 0x215E,  // ′ ″ ⅛…⅞
                                           0x2190, 0x2193, 0x2212, 0x2212,  // ← ↑ → ↓ −
+                                          0x2248, 0x2248,                  // ≈
                                           0x2264, 0x2265, 0x25B8, 0x25B8,  // ≤ ≥ ▸
                                           0x25BE, 0x25BE, 0x25CF, 0x25CF,  // ▾ ●
                                           0x2610, 0x2611, 0x26A0, 0x26A1,  // ☐ ☑ ⚠ ⚡

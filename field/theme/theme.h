@@ -77,7 +77,8 @@ constexpr const char* font_folder_usual = "/usr/share/fonts/opentype/b612";
 /// Builds the atlas at the scale's pixel sizes (never FontGlobalScale); call again when it changes.
 /// `font_folder`: holds B612-Regular.otf and B612-Bold.otf. Returns what is wrong, or empty.
 /// Loaded: Latin-1 (so all of Spanish) and
-///   ⅛ ⅜ ⅝ ⅞ ′ ″ ‘ ’ “ ” • … – — − ≤ ≥ ← ↑ → ↓ ▸ ▾ ● ☐ ☑ ⚠ ⚡ ✓ ➀…➉ (not ▲ ■ ○ ⌫ ✗: B612 lacks them)
+///   ⅛ ⅜ ⅝ ⅞ ′ ″ ‘ ’ “ ” • … – — − ≈ ≤ ≥ ← ↑ → ↓ ▸ ▾ ● ☐ ☑ ⚠ ⚡ ✓ ➀…➉ (not ▲ ■ ○ ⌫ ✗: B612 lacks
+///   them)
 /// `figure` has digits, − . and ? only; `fraction` digits and ?.
 std::string load_fonts(const std::string& font_folder, float px_per_mm, Fonts& fonts);
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cfloat>
+#include <cmath>
 
 namespace hemline {
 
@@ -73,6 +74,16 @@ std::vector<std::string_view> broken(const ImFont* font, std::string_view label)
         }
     }
     return best;
+}
+
+void put(ImDrawList* ink, const ImFont* font, float x, float y, std::string_view words,
+         Colour colour) {
+    ink->AddText(font, font->FontSize, ImVec2(std::round(x), std::round(y)), colour, words.data(),
+                 words.data() + words.size());
+}
+
+float top_for(const ImFont* font, float mid_y) {
+    return mid_y - cap_middle_per_size * font->FontSize;
 }
 
 }  // namespace hemline

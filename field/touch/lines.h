@@ -4,7 +4,9 @@
 #include <string_view>
 #include <vector>
 
-struct ImFont;
+#include "field/theme/theme.h"
+
+struct ImDrawList;
 
 namespace hemline {
 
@@ -16,5 +18,11 @@ std::vector<std::string_view> lines_of(std::string_view label);
 std::vector<std::string_view> lines_within(const ImFont* font, std::string_view words, float w);
 /// The label on two lines, broken at the space that leaves the shortest longer one.
 std::vector<std::string_view> broken(const ImFont* font, std::string_view label);
+
+/// Draws one line, its top at `y`, on whole pixels.
+void put(ImDrawList* ink, const ImFont* font, float x, float y, std::string_view words,
+         Colour colour);
+/// Top of the line whose capitals have their middle at `mid_y`.
+float top_for(const ImFont* font, float mid_y);
 
 }  // namespace hemline

@@ -29,10 +29,13 @@ struct Target {
     std::string label = {};  ///< what it says; empty where the caller draws
 };
 
+enum class Size { small, body, bold, title, figure, fraction };  // by height, then weight
+
 /// Words on the screen, and where: for those who hear them, and for tests.
 struct Words {
     std::string words;
     Box box;
+    Size size = Size::body;
 };
 
 enum class Look {
@@ -46,7 +49,6 @@ enum class Look {
 /// The hand whose thumb works the screen: keys and the primary action stand at its side.
 enum class Hand { right, left };
 enum class Align { left, centre, right };
-enum class Size { small, body, bold, title, figure, fraction };  // by height, then weight
 
 class Ui {
   public:
@@ -104,9 +106,15 @@ class Ui {
     [[nodiscard]] float line_height(Size size) const;
 
     /// A length as large figures with a stacked fraction and spaced units, `y` the top of the
-    /// fraction; returns its width. Metric prints whole millimetres.
-    float figure(float x, float y, Length length, Marks marks, Align align = Align::left);
-    [[nodiscard]] float figure_height() const;
+    /// fraction; returns its width. Metric prints whole millimetres. `size`: figure, title or bold.
+    float figure(float x, float y, Length length, Marks marks, Size size = Size::figure,
+                 Align align = Align::left);
+    float figure(float x, float y, Length length, Marks marks, Size size, Align align,
+                 Colour colour);
+    [[nodiscard]] float figure_width(Length length, Marks marks, Size size) const;
+    /// Metric has no fraction, so small metric figures are lower.
+    [[nodiscard]] float figure_height(Size size = Size::figure,
+                                      Marks marks = Marks::sixteenth) const;
     /// A stacked fraction centred in a box (keypad keys).
     void fraction(Box box, int numerator, int denominator, Colour colour);
     /// The sign of "take the last digit back", which B612 has no letter for, centred in a box.
@@ -152,7 +160,7 @@ class Ui {
         double down = -1, lift = -1, refused_until = -1;  ///< seconds of ImGui::GetTime()
     };
     bool tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label = {});
-    void note(std::string_view words, Box box);
+    void note(std::string_view words, Box box, Size size);
     void draw_scroll_bar() const;
     bool take_key(std::string_view name, bool tapped);
     struct Label {
@@ -165,9 +173,12 @@ class Ui {
                      Size largest) const;
     [[nodiscard]] std::string cut_short(std::string_view words, Size size, float w) const;
     void draw_label(std::string_view label, Box box, Size largest, Colour colour) const;
-    void draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
-                       Colour colour) const;
-    [[nodiscard]] float fraction_width(int numerator, int denominator) const;
+    struct FigureLetters;
+    [[nodiscard]] FigureLetters letters_of(Size size) const;
+    void draw_fraction(const FigureLetters& letters, float mid_x, float mid_y, int numerator,
+                       int denominator, Colour colour) const;
+    [[nodiscard]] float fraction_width(const FigureLetters& letters, int numerator,
+                                       int denominator) const;
     [[nodiscard]] ImFont* font_of(Size size) const;
 
     const Phrases* phrases_;

@@ -1,4 +1,4 @@
-// Letters: lines, paragraphs, labels that fit their box, and lengths as large figures.
+// Letters: lines, paragraphs, and labels that fit their box.
 #include <imgui.h>
 
 #include <algorithm>
@@ -12,56 +12,6 @@
 namespace hemline {
 
 namespace {
-
-constexpr float fraction_bar = 0.7F, fraction_gap = 0.75F;  // mm: the bar, and above and below it
-constexpr float fraction_height = 2 * (cap_fraction + fraction_gap) + fraction_bar;
-
-void put(ImDrawList* ink, const ImFont* font, float x, float y, std::string_view words,
-         Colour colour) {
-    ink->AddText(font, font->FontSize, ImVec2(std::round(x), std::round(y)), colour, words.data(),
-                 words.data() + words.size());
-}
-
-/// Top of the line whose capitals have their middle at `mid_y`.
-float top_for(const ImFont* font, float mid_y) {
-    return mid_y - cap_middle_per_size * font->FontSize;
-}
-
-enum class Is { digits, unit, fraction };
-struct FigurePart {
-    Is is;
-    std::string words;
-    float gap;  ///< mm before it
-};
-
-/// "31 ft 0 5/8 in": inches are said when there are feet, though they be 0.
-std::vector<FigurePart> parts_of_figure(const LengthParts& parts, Marks marks) {
-    constexpr float unit_gap = 2.5F;
-    constexpr float feet_gap = 6;
-    std::vector<FigurePart> figure;
-    if (parts.negative) {
-        figure.push_back({Is::digits, "\u2212", 0});
-    }
-    if (marks == Marks::millimetre) {
-        figure.push_back({Is::digits, std::to_string(parts.millimetres), 0});
-        figure.push_back({Is::unit, "mm", unit_gap});
-        return figure;
-    }
-    const bool feet = parts.feet != 0;
-    const bool fraction = parts.numerator != 0;
-    if (feet) {
-        figure.push_back({Is::digits, std::to_string(parts.feet), 0});
-        figure.push_back({Is::unit, "ft", unit_gap});
-    }
-    if (feet || parts.inches != 0 || !fraction) {
-        figure.push_back({Is::digits, std::to_string(parts.inches), feet ? feet_gap : 0});
-    }
-    if (fraction) {
-        figure.push_back({Is::fraction, "", figure.empty() ? 0.0F : 1.0F});
-    }
-    figure.push_back({Is::unit, "in", unit_gap});
-    return figure;
-}
 
 bool fits(const ImFont* font, const std::vector<std::string_view>& lines, float w, float h) {
     return static_cast<float>(lines.size()) * font->FontSize <= h &&
@@ -100,7 +50,7 @@ float Ui::text(float x, float y, const Text& text, Size size, Align align, Colou
     const float w = width_of(font_of(size), words);
     const float left = align == Align::left ? x : align == Align::centre ? x - w / 2 : x - w;
     put(ink(), font_of(size), left, y, words, colour);
-    note(words, {left, y, w, line_height(size)});
+    note(words, {left, y, w, line_height(size)}, size);
     return w;
 }
 
@@ -115,15 +65,15 @@ float Ui::paragraph(float x, float y, float w, const Text& text, Size size, Colo
         put(ink(), font_of(size), x, line_y, line, colour);
         line_y += line_height(size);
     }
-    note(words, {x, y, w, line_y - y});
+    note(words, {x, y, w, line_y - y}, size);
     return line_y - y;
 }
 
 /// Words that are scrolled out of sight are not on the screen.
-void Ui::note(std::string_view words, Box box) {
+void Ui::note(std::string_view words, Box box, Size size) {
     const Box shown = scroll_ != nullptr ? common_of(box, scroll_->view) : box;
     if (shown.w > 0 && shown.h > 0) {
-        words_.push_back({std::string(words), shown});
+        words_.push_back({std::string(words), shown, size});
     }
 }
 
@@ -207,63 +157,6 @@ float Ui::label_width(const Text& text) const {
         w = std::max(w, width_of(fonts_->small, line));
     }
     return w + 2 * mm(1) + 1;
-}
-
-float Ui::fraction_width(int numerator, int denominator) const {
-    return std::max(width_of(fonts_->fraction, std::to_string(numerator)),
-                    width_of(fonts_->fraction, std::to_string(denominator))) +
-           2 * mm(0.4F);
-}
-
-void Ui::draw_fraction(float mid_x, float mid_y, int numerator, int denominator,
-                       Colour colour) const {
-    const ImFont* font = fonts_->fraction;
-    const float half_w = fraction_width(numerator, denominator) / 2;
-    const float step = mm(fraction_bar / 2 + fraction_gap + cap_fraction / 2);
-    for (const auto& [number, mid] :
-         {std::pair(numerator, mid_y - step), std::pair(denominator, mid_y + step)}) {
-        const std::string digits = std::to_string(number);
-        put(ink(), font, mid_x - width_of(font, digits) / 2, top_for(font, mid), digits, colour);
-    }
-    ink()->AddRectFilled({mid_x - half_w, mid_y - mm(fraction_bar / 2)},
-                         {mid_x + half_w, mid_y + mm(fraction_bar / 2)}, colour);
-}
-
-void Ui::fraction(Box box, int numerator, int denominator, Colour colour) {
-    draw_fraction(box.mid_x(), box.mid_y(), numerator, denominator, colour);
-}
-
-float Ui::figure_height() const { return mm(fraction_height); }
-
-float Ui::figure(float x, float y, Length length, Marks marks, Align align) {
-    const LengthParts parts = take_apart(length, marks);
-    const std::vector<FigurePart> figure = parts_of_figure(parts, marks);
-    const auto font = [&](const FigurePart& part) {
-        return part.is == Is::unit ? fonts_->body : fonts_->figure;
-    };
-    const auto width = [&](const FigurePart& part) {
-        return part.is == Is::fraction ? fraction_width(parts.numerator, parts.denominator)
-                                       : width_of(font(part), part.words);
-    };
-    float total = 0;
-    for (const FigurePart& part : figure) {
-        total += mm(part.gap) + width(part);
-    }
-    float at = align == Align::left ? x : align == Align::centre ? x - total / 2 : x - total;
-    note(print_length(length, marks), {at, y, total, figure_height()});
-    const float mid = y + figure_height() / 2;
-    const float baseline = top_for(fonts_->figure, mid) + fonts_->figure->Ascent;
-    for (const FigurePart& part : figure) {
-        at += mm(part.gap);
-        if (part.is == Is::fraction) {
-            draw_fraction(at + width(part) / 2, mid, parts.numerator, parts.denominator,
-                          palette_->ink);
-        } else {
-            put(ink(), font(part), at, baseline - font(part)->Ascent, part.words, palette_->ink);
-        }
-        at += width(part);
-    }
-    return total;
 }
 
 void Ui::backspace_sign(Box box, Colour colour) {

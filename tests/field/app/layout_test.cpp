@@ -30,6 +30,9 @@ TEST_CASE("On every screen from 7 to 13 in, upright and lying, each target has r
         // The walk is made on the largest, where nothing needs to be scrolled to.
         std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
         Journey crew(sizes.front().w, sizes.front().h, px_per_mm);
+        if (px_per_mm > px_per_mm_unknown) {
+            crew.tap_all({"by", "units", "leave"});  // with both units on
+        }
         Inspection inspection{crew, sizes, {}};
         inspection.look();
         crew.on_screen = [&] { inspection.look(); };

@@ -124,12 +124,12 @@ struct Shots {
 
 void walk_with(const std::filesystem::path& folder, float w, float h, bool spanish) {
     std::filesystem::create_directories(folder);
-    for (const int part : {0, 1, 2, 3}) {
+    for (const int part : {0, 1, 2, 3, 4}) {
         Journey crew(w, h);
         if (spanish) {
             crew.tap("language");
         }
-        const std::string names[] = {"", "sticks", "learn", "hand_over"};
+        const std::string names[] = {"", "sticks", "learn", "hand_over", "both_units"};
         Shots shots{crew, folder / names[part], {}, {}};
         std::filesystem::create_directories(shots.folder);
         shots.shoot();
@@ -140,6 +140,22 @@ void walk_with(const std::filesystem::path& folder, float w, float h, bool spani
             walk_sticks(crew);
         } else if (part == 3) {
             walk_hand_over(crew);
+        } else if (part == 4) {
+            crew.tap("demo");
+            crew.read_edge("C", feet(15) + inches(8) + sixteenths(8),
+                           feet(15) + inches(8) + sixteenths(7), "5");
+            crew.tap_all({"run", "style balanced", "next"});
+            crew.reach_card("C", TrimRole::main, 1);
+            for (const bool both : {false, true}) {
+                if (both) {
+                    crew.tap_all({"leave", "by", "units", "leave", "edge C"});
+                    crew.reach_card("C", TrimRole::main, 1);
+                }
+                shots.seen.clear();
+                shots.shoot();
+            }
+            crew.tap_all({"run", "leave", "edge D"});
+            crew.key_in(feet(12) + inches(3) + sixteenths(5));
         } else {
             crew.tap_all({"demo", "person Apprentice"});
             crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");

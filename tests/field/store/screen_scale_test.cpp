@@ -52,6 +52,17 @@ TEST_CASE("A scale that is kept is read again, and so is that it was put off") {
     CHECK_FALSE(read_screen_scale()->px_per_mm);
 }
 
+TEST_CASE("That lengths are said on both tapes is kept") {
+    const Home home;
+    ScreenScale scale;
+    scale.both_units = true;
+    REQUIRE_FALSE(keep_screen_scale(scale));
+    CHECK(read_screen_scale()->both_units);
+    scale.both_units = false;
+    REQUIRE_FALSE(keep_screen_scale(scale));
+    CHECK_FALSE(read_screen_scale()->both_units);
+}
+
 TEST_CASE("The left hand is kept beside the scale, and alone") {
     const Home home;
     REQUIRE_FALSE(keep_screen_scale({6.5F, false, true}));

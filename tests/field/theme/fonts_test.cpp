@@ -59,7 +59,7 @@ TEST_CASE("Digits are all of one width, so that figures stand still while they a
 TEST_CASE("The letters that screens may use are there, Spanish ones too") {
     Letters letters;
     REQUIRE(load_fonts(font_folder_usual, px_per_mm_unknown, letters.fonts) == "");
-    const std::u16string wanted = u"áéíóúüñÁÉÍÓÚÜÑ¿¡½¼¾⅛⅜⅝⅞✓▸▾…′″×°·–—−→←↑↓≤≥●☐☑⚠⚡•‘’“”➀➉";
+    const std::u16string wanted = u"áéíóúüñÁÉÍÓÚÜÑ¿¡½¼¾⅛⅜⅝⅞✓▸▾…′″×°·–—−→←↑↓≈≤≥●☐☑⚠⚡•‘’“”➀➉";
     for (const ImFont* font :
          {letters.fonts.small, letters.fonts.body, letters.fonts.bold, letters.fonts.title}) {
         for (const char16_t letter : wanted) {

@@ -308,8 +308,8 @@ TEST_CASE("Figures are as wide to the left as to the right of where they stand")
                                     feet(31) + inches(7) + sixteenths(10)}) {
             const float left = ui.figure(0, 0, length, Marks::sixteenth);
             CHECK(left > 0);
-            CHECK(ui.figure(0, 0, length, Marks::sixteenth, Align::right) == left);
-            CHECK(ui.figure(0, 0, length, Marks::millimetre, Align::centre) > 0);
+            CHECK(ui.figure(0, 0, length, Marks::sixteenth, Size::figure, Align::right) == left);
+            CHECK(ui.figure(0, 0, length, Marks::millimetre, Size::figure, Align::centre) > 0);
         }
         // inches are said though they be 0, where there are feet
         CHECK(ui.figure(0, 0, feet(12), Marks::sixteenth) >

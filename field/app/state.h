@@ -153,6 +153,7 @@ struct Drafts {
     SectionDraft section;
     LengthDraft length;
     bool field_opened = false;           ///< the step has chosen the field its limit lies in
+    bool keys_out = false;               ///< who learns has seen the step and keys its value in
     std::optional<LengthDraft> cleared;  ///< what "start again" took off, to be put back
     std::string pitch_number;            ///< digits and a point
     SlopeNotation pitch_notation = SlopeNotation::rise_in_12;

@@ -23,6 +23,12 @@ std::int64_t count_of(const std::string& digits) {
     return count;
 }
 
+/// Who learns sees the whole step first, its keys when he has found the value.
+bool keys_wait(const State& state, const Step& step, const Drafts& drafts) {
+    const bool keyed = step.rule->asks == Asks::length || step.rule->asks == Asks::count;
+    return keyed && state.way == Way::learn && !drafts.keys_out;
+}
+
 /// A gap of 0 is what a good hook measures: only a value not keyed in at all is not ready.
 bool is_ready(const Step& step, const Drafts& drafts) {
     if (step.rule->asks == Asks::length) {
@@ -81,6 +87,9 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
     const Look ready = is_ready(step, drafts) ? Look::primary : Look::off;
     const bool noting = !drafts.exception_asked.empty();
     const Text note = say("Note it, signed {1}", state.by);
+    if (keys_wait(state, step, drafts)) {
+        return {{{"key in", say("Key it in"), Look::primary}}};
+    }
     switch (step.rule->asks) {
         case Asks::length:
             return {{{"answer", noting ? note : say("It measures this"), ready}}};
@@ -108,7 +117,10 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
     return {{{"answer", say("Done"), Look::primary}}};
 }
 
-KeysWanted keys_for(const State& state, const Step& step) {
+KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts) {
+    if (keys_wait(state, step, drafts)) {
+        return {};
+    }
     if (step.rule->asks == Asks::count) {
         return {digit_keys, above_keys_mm};
     }
@@ -118,6 +130,10 @@ KeysWanted keys_for(const State& state, const Step& step) {
 }
 
 void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys) {
+    drafts.keys_out = drafts.keys_out || !ui.typed().empty();
+    if (keys_wait(state, step, drafts)) {
+        return;
+    }
     const bool metric = state.marks == Marks::millimetre;
     if (step.rule->asks == Asks::count) {
         press_count(drafts, draw_digit_keys(ui, keys, false));
@@ -133,6 +149,9 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& draf
 }
 
 float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body) {
+    if (keys_wait(state, step, drafts)) {
+        return 0;
+    }
     if (step.rule->asks == Asks::count) {
         ui.text(body.x, body.y, drafts.count.empty() ? "…" : drafts.count, Size::title);
         return ui.line_height(Size::title);
@@ -162,7 +181,9 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
                  const Step& step, Drafts& drafts) {
     Wish wish;
     const std::string& id = work.edge.id;
-    if (tapped == "to card" || tapped == "to reading") {
+    if (tapped == "key in") {
+        drafts.keys_out = true;
+    } else if (tapped == "to card" || tapped == "to reading") {
         wish.go = made_at(work, step);
     } else if (tapped == "send back") {
         wish.go = Where{Place::send_back, id};

@@ -19,7 +19,7 @@ struct AnswerActions {
 AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts);
 
 /// The keys this step's answer wants.
-KeysWanted keys_for(const State& state, const Step& step);
+KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts);
 
 /// Those keys, where the answer is a value.
 void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys);

@@ -158,7 +158,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
     take_top(body, ui.mm(3));
     const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
-    if (pinned) {
+    if (pinned && frame.keys.w > 0) {
         pin_answer(ui, state, step, drafts, frame, body);
     }
     if (step.rule->asks == Asks::tick) {
@@ -237,7 +237,7 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const Text title = say("{1} · {2} · step {3} of {4}", title_of(work->edge),
                            say(step.rule->part), *now + 1, steps.size());
     const AnswerActions answers = answers_of(state, step, drafts);
-    const KeysWanted keys = keys_for(state, step);
+    const KeysWanted keys = keys_for(state, step, drafts);
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (has_run(work->edge.kind) &&
         !keys_stand_aside(ui,

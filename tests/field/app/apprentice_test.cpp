@@ -85,6 +85,24 @@ TEST_CASE(
     CHECK(crew.status("C") == EdgeStatus::finished);
 }
 
+TEST_CASE("The apprentice sees the whole step, and its keys when he has found the value") {
+    for (const bool types : {false, true}) {
+        Learner crew;
+        crew.reach_step("C", "slide", 2);
+        CHECK(shows(crew, "What goes wrong: "));
+        CHECK_FALSE(shows(crew, "– nothing keyed in yet"));
+        if (types) {
+            crew.screen->ui().type("6");
+            crew.screen->frames(2);
+        } else {
+            crew.tap("key in");
+        }
+        CHECK(shows(crew, types ? "in" : "– nothing keyed in yet"));
+        crew.start_again();
+        crew.tap_all({"edge C", "key in"});
+    }
+}
+
 TEST_CASE("After a flat battery the apprentice opens at the exact step, still learning") {
     Learner crew;
     crew.reach_step("C", "cut", 1);

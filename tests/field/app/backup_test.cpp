@@ -148,6 +148,19 @@ TEST_CASE(
     CHECK(tablet.app->state().promised == Promised::refused);
 }
 
+TEST_CASE("Paper speaks as the tablet does") {
+    Tablet tablet;
+    tablet.screen->tap_all({"language", "demo", "person Foreman", "day", "print day"});
+    REQUIRE(tablet.printed.size() == 1);
+    const auto has = [&](const char* words) {
+        return tablet.printed.front().find(words) != std::string::npos;
+    };
+    CHECK(has("<html lang=\"es\">"));
+    CHECK(has("<h1>Hoja del día, "));
+    CHECK(has("Capataz: "));
+    CHECK_FALSE(has("Foreman: "));
+}
+
 TEST_CASE("The day sheet is printed where there is a printer") {
     Tablet tablet;
     tablet.screen->tap_all({"demo", "person Foreman", "day", "print day"});

@@ -153,6 +153,9 @@ void Journey::read_edge(const std::string& edge, Length first, Length second,
 }
 
 void Journey::answer(const Step& step) {
+    if (screen->has_target("key in")) {
+        tap("key in");
+    }
     if (step.rule->asks == Asks::length) {
         key_in(step.length_least.value_or(Length()));
     } else if (step.rule->asks == Asks::count) {

@@ -3,7 +3,7 @@
 //
 //   edge,kind,trim,length,left,right,pitch            (any order; optional columns: first, looks, seam,
 //   A,eave,,46 ft 0 1/4 in,gable,corner_out,5/12       metal, thickness, colour, fascia, face, flange,
-//                                                      pitch2, corner_left, corner_right)
+//                                                      pitch2, corner_left, corner_right, lap)
 // clang-format on
 #pragma once
 

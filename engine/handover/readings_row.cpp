@@ -304,6 +304,7 @@ std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::
     edge.thickness = read_length(row, "thickness");
     edge.face = read_length(row, "face");
     edge.flange = read_length(row, "flange");
+    edge.lap = read_length(row, "lap");
     edge.pitch2 = read_slope(row, "pitch2");
     if (row.problem) {
         return *row.problem;

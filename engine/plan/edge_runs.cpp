@@ -214,7 +214,13 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
         return;
     }
     const Practice& practice = job.practice;
-    const Length lap = lap_on(work.edge.kind, practice);
+    const Length lap = lap_on(work.edge, practice);
+    if (const auto fits = with_lap(practice, work.edge.kind, lap); work.edge.lap && !fits) {
+        const Problem& problem = fits.problem();
+        plan.problems.push_back(
+            {work.edge.id, "lap", Severity::problem, problem.what, problem.mend});
+        return;
+    }
     if (!add_run(work, *trim, lap, divide_laid(work, *trim, *length, practice, chosen, plan),
                  plan)) {
         return;

@@ -38,7 +38,7 @@ RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practi
     rule.grid = practice.cut_grid;
     if (trim.role != TrimRole::cleat) {
         const Side first = first_fitted(edge);
-        rule.lap = lap_on(edge.kind, practice);
+        rule.lap = lap_on(edge, practice);
         rule.allowance_first = end_metal(edge, first, trim, practice).added();
         rule.allowance_last = end_metal(edge, other(first), trim, practice).added();
     }

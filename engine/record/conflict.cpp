@@ -22,6 +22,7 @@ struct ThingOf {
     Thing operator()(const RuleSet& f) const { return {Subject::rule, f.key, {}, 0, ""}; }
     Thing operator()(const StockChosen& /*f*/) const { return {Subject::rule, "stock", {}, 0, ""}; }
     Thing operator()(const LooksChosen& f) const { return {Subject::style, f.edge, {}, 0, ""}; }
+    Thing operator()(const LapChosen& f) const { return {Subject::lap, f.edge, {}, 0, ""}; }
     Thing operator()(const SectionChosen& f) const {
         return {Subject::rule, "section of " + f.trim, {}, 0, ""};
     }
@@ -54,14 +55,16 @@ Text piece_words(const Thing& thing) {
 /// Two that chose the same are of one mind; two readings or ticks remain two.
 bool is_setting(Subject subject) {
     return subject == Subject::job || subject == Subject::rule || subject == Subject::edge ||
-           subject == Subject::style;
+           subject == Subject::lap || subject == Subject::style;
 }
 
 bool same_setting(const Fact& a, const Fact& b) {
     const auto* const one = std::get_if<EdgeAdded>(&a);
     const auto* const two = std::get_if<EdgeAdded>(&b);
     if (one != nullptr && two != nullptr) {
-        return one->edge == two->edge;
+        Edge with_lap = one->edge;
+        with_lap.lap = two->edge.lap;  // not EdgeAdded's to say
+        return with_lap == two->edge;
     }
     return describe(a) == describe(b);
 }
@@ -136,6 +139,8 @@ Text name_of(const Thing& thing) {
             return say("what is left for the last piece of edge {1}", thing.name);
         case Subject::pitch:
             return say("the pitch of edge {1}", thing.name);
+        case Subject::lap:
+            return say("the lap of edge {1}", thing.name);
         case Subject::style:
             return say("the run of edge {1}", thing.name);
         case Subject::piece:

@@ -27,6 +27,7 @@ enum class Subject : std::uint8_t {
     reading,    ///< its length
     remainder,  ///< what is left for its last piece
     pitch,
+    lap,  ///< of its pieces
     style,
     piece,  ///< the cut of one piece
     step,   ///< the tick of one step

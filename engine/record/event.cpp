@@ -199,6 +199,10 @@ struct Words {
         }
         return say("Edge {1}: looks as the job prefers", f.edge);
     }
+    Text operator()(const LapChosen& f) const {
+        return f.lap ? say("Edge {1} laps {2}", f.edge, print_length(*f.lap))
+                     : say("Edge {1} laps as the job's rule has it", f.edge);
+    }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
                    f.kind, f.payload.size());

@@ -45,7 +45,7 @@ struct JobStarted {
     std::string practice;  ///< which practice the job was planned under
 };
 struct EdgeAdded {
-    Edge edge;  ///< an id already there is replaced
+    Edge edge;  ///< an id already there is replaced; its lap is LapChosen's to say, and stays
 };
 struct ReadingTaken {
     std::string edge;
@@ -174,6 +174,11 @@ struct LooksChosen {
     std::string edge;
     Looks looks = Looks::by_preference;
 };
+/// How far the pieces of this edge lap; none: as the job's rule has it. Its run is divided anew.
+struct LapChosen {
+    std::string edge;
+    std::optional<Length> lap;
+};
 /// One leg of a section as this job bends it; no bend: as the catalogue has it, or by the roof.
 struct LegChosen {
     Length width;
@@ -193,10 +198,11 @@ struct Unknown {
     std::vector<std::uint8_t> payload;
 };
 
-using Fact = std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet,
-                          PieceCut, PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown,
-                          PlanChosen, MetalCounted, StickMeasured, StickSpoiled, StockChosen,
-                          SupplyChosen, LooksChosen, EdgeSentBack, SectionChosen, EdgeTakenOff>;
+using Fact =
+    std::variant<JobStarted, EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, RuleSet, PieceCut,
+                 PieceSpoiled, StepDone, EdgeFinished, Struck, Unknown, PlanChosen, MetalCounted,
+                 StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen, EdgeSentBack,
+                 SectionChosen, EdgeTakenOff, LapChosen>;
 
 struct Event {
     EventId id;

@@ -59,6 +59,8 @@ template <>
 constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
 template <>
 constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
+template <>
+constexpr std::uint16_t kind_number<LapChosen> = 42;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
@@ -103,6 +105,8 @@ inline Fact blank_fact(std::uint16_t kind) {
             return EdgeSentBack{};
         case kind_number<EdgeTakenOff>:
             return EdgeTakenOff{};
+        case kind_number<LapChosen>:
+            return LapChosen{};
         case kind_number<SectionChosen>:
             return SectionChosen{};
         default:
@@ -320,6 +324,11 @@ void fields(Bytes& bytes, EdgeSentBack& fact) {
 template <class Bytes>
 void fields(Bytes& bytes, EdgeTakenOff& fact) {
     bytes.text("edge", fact.edge);
+}
+template <class Bytes>
+void fields(Bytes& bytes, LapChosen& fact) {
+    bytes.text("edge", fact.edge);
+    maybe(bytes, "lap", fact.lap, [&](Length& lap) { bytes.length("lap", lap); });
 }
 template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {

@@ -45,13 +45,15 @@ struct Fold {
         job.practice_name = fact.practice;
     }
     void operator()(const EdgeAdded& fact) const {
-        if (EdgeWork* work = work_on(job, fact.edge.id)) {
-            work->edge = fact.edge;
-            work->taken_off = false;
-            forget_chosen(*work);
-        } else {
-            job.edges.emplace_back().edge = fact.edge;
+        EdgeWork* work = work_on(job, fact.edge.id);
+        if (work == nullptr) {
+            work = &job.edges.emplace_back();
         }
+        const std::optional<Length> lap = work->edge.lap;
+        work->edge = fact.edge;
+        work->edge.lap = lap;
+        work->taken_off = false;
+        forget_chosen(*work);
     }
     void operator()(const ReadingTaken& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
@@ -206,6 +208,12 @@ struct Fold {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->edge.looks = fact.looks;
             work->style.reset();
+            forget_chosen(*work);
+        }
+    }
+    void operator()(const LapChosen& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->edge.lap = fact.lap;
             forget_chosen(*work);
         }
     }

@@ -63,6 +63,7 @@ struct Edge {
     bool wrap = false;             ///< a fascia wrap goes on before the cleat
     std::optional<Length> face;    ///< overrides the trim's face
     std::optional<Length> flange;  ///< overrides the trim's flange
+    std::optional<Length> lap;     ///< overrides the job's rule, of trim and wrap
     std::string metal, colour;     ///< with thickness: sticks are shared only within one pool
     std::optional<Length> thickness;
     std::optional<Slope> pitch2;  ///< the other roof's pitch (ridge, hip, valley, transition)

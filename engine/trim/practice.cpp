@@ -64,6 +64,10 @@ constexpr std::array<TapeWord, 7> tape_words = {{
     {"mid_3_no_hook", {TapeClass::mid_3, false}},
 }};
 
+Problem is_zero(const std::string& key, const std::string& value) {
+    return {say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key), 0};
+}
+
 std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
                                   std::string_view value) {
     const Result<Length> length = parse_length(value);
@@ -74,8 +78,7 @@ std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
         return problem;
     }
     if (rule.bound == Bound::above_zero && *length == Length()) {
-        return Problem{say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key),
-                       0};
+        return is_zero(key, std::string(value));
     }
     practice.*rule.field = *length;
     return {};
@@ -225,6 +228,24 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
 
 Length lap_on(EdgeKind kind, const Practice& practice) {
     return kind == EdgeKind::valley ? practice.lap_valley : practice.lap;
+}
+
+Length lap_on(const Edge& edge, const Practice& practice) {
+    return edge.lap.value_or(lap_on(edge.kind, practice));
+}
+
+std::string_view lap_rule(EdgeKind kind) { return kind == EdgeKind::valley ? "lap_valley" : "lap"; }
+
+Result<Practice> with_lap(const Practice& practice, EdgeKind kind, Length lap) {
+    if (lap <= Length()) {
+        return is_zero(std::string(lap_rule(kind)), print_length(lap));
+    }
+    Practice changed = practice;
+    (kind == EdgeKind::valley ? changed.lap_valley : changed.lap) = lap;
+    if (auto problem = check_together(changed)) {
+        return *problem;
+    }
+    return changed;
 }
 
 Length end_allowance(End end, Side side, Side first, const Practice& practice) {

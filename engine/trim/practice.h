@@ -64,8 +64,14 @@ Result<Practice> with_stock(const Practice& practice, Length stock);
 /// All rules of a file onto the defaults above.
 Result<Practice> practice_of(const std::vector<PracticeRule>& rules);
 
-/// The overlap of two pieces on an edge of that kind.
+/// The overlap of two pieces on an edge of that kind, by the job's rule.
 Length lap_on(EdgeKind kind, const Practice& practice);
+/// The same on that edge: its own lap, else the rule's.
+Length lap_on(const Edge& edge, const Practice& practice);
+/// The key of the rule that laps such an edge: "lap", "lap_valley".
+std::string_view lap_rule(EdgeKind kind);
+/// The practice with that lap on edges of the kind. Problem as of with_rule().
+Result<Practice> with_lap(const Practice& practice, EdgeKind kind, Length lap);
 
 /// The tab, lap or fold that an end adds to the metal of a run fitted from side `first`: at a
 /// corner on the end fitted first, 0 at the other. What geometry adds beside it is end_metal()'s.

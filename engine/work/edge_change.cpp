@@ -74,6 +74,21 @@ bool carries(const CutPiece& cut, Side side, const Edge& edge, const Plan& plan)
            (side == first_fitted(edge) ? run->pieces.front() : run->pieces.back()).number;
 }
 
+/// Whether another piece of its run comes before or after it.
+bool has_neighbour(const CutPiece& cut, const Edge& edge, const Plan& plan) {
+    const Run* const run = find_run(plan, edge.id, cut.role);
+    return run == nullptr || run->pieces.size() > 1;
+}
+
+template <class Holds>
+Text held(const EdgeWork& work, Holds holds) {
+    const auto cut = std::find_if(work.cut.begin(), work.cut.end(), holds);
+    return cut == work.cut.end() ? Text()
+                                 : say("{1} is cut for it as it is. If that is wrong, mark the "
+                                       "piece spoiled first.",
+                                       piece_words(*cut));
+}
+
 bool holds(const CutPiece& cut, EdgeField field, const Edge& edge, const Plan& plan) {
     const bool main = cut.role == TrimRole::main;
     const bool by_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
@@ -194,14 +209,13 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t ud
 }
 
 Text held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field) {
-    for (const CutPiece& cut : work.cut) {
-        if (holds(cut, field, work.edge, plan)) {
-            return say(
-                "{1} is cut for it as it is. If that is wrong, mark the piece spoiled first.",
-                piece_words(cut));
-        }
-    }
-    return {};
+    return held(work, [&](const CutPiece& cut) { return holds(cut, field, work.edge, plan); });
+}
+
+Text lap_held_by_metal(const EdgeWork& work, const Plan& plan) {
+    return held(work, [&](const CutPiece& cut) {
+        return cut.role != TrimRole::cleat && has_neighbour(cut, work.edge, plan);
+    });
 }
 
 }  // namespace hemline

@@ -46,5 +46,8 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t ud
 /// Why the field may not change: one sentence that names the piece cut for it. Empty: it may. An
 /// end is held by the piece that carries it, all else by any piece.
 Text held_by_metal(const EdgeWork& work, const Plan& plan, EdgeField field);
+/// The same of its lap: what is cut to lap a neighbour, trim or wrap, is cut, notched and beaded
+/// for that lap.
+Text lap_held_by_metal(const EdgeWork& work, const Plan& plan);
 
 }  // namespace hemline

@@ -99,6 +99,12 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
     return {};
 }
 
+/// With the edge's own lap where it has one.
+Practice practice_on(const Edge& edge, const Practice& practice) {
+    const auto own = with_lap(practice, edge.kind, lap_on(edge, practice));
+    return edge.lap && own ? *own : practice;  // where it cannot be there is no run, and no step
+}
+
 /// The rule's action with the values that it names.
 Text action_of(const StepRule& rule, int piece, const Ground& ground, const Run& run) {
     Text action = say(rule.action);
@@ -140,8 +146,9 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
     step.marks = marks_of(ground.practice);
     step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
-        step.length_least = length_limit(rule.least, ground.practice);
-        step.length_most = length_limit(rule.most, ground.practice);
+        const Practice practice = practice_on(ground.work.edge, ground.practice);
+        step.length_least = length_limit(rule.least, practice);
+        step.length_most = length_limit(rule.most, practice);
     }
     if (rule.asks == Asks::count) {
         const PlannedCounts planned{screws_planned_on(run, piece, ground),

@@ -275,7 +275,8 @@ void App::start_demo() {
     bool kept = open_journal(new_job_folder(options_.jobs_folder, demo->name)) &&
                 append(JobStarted{demo->name, "common practice"}, {});
     for (const Edge& edge : demo->edges) {
-        kept = kept && append(EdgeAdded{edge}, {});
+        kept = kept && append(EdgeAdded{edge}, {}) &&
+               (!edge.lap || append(LapChosen{edge.id, edge.lap}, {}));
     }
     if (kept) {
         go({Place::roof, {}});

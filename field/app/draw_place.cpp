@@ -65,6 +65,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_backup(ui, state);
         case Place::rules:
             return draw_rules(ui, state, drafts);
+        case Place::edge_lap:
+            return draw_edge_lap(ui, state, drafts);
     }
     return {};
 }

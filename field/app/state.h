@@ -52,6 +52,7 @@ enum class Place {
     papers,  ///< of one piece: printed, or as a drawing
     backup,
     rules,  ///< of the job: laps, tabs, screws, marks
+    edge_lap,
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.

@@ -34,6 +34,9 @@ std::optional<Length> length_of(const Fact& fact) {
     if (const auto* cut = std::get_if<PieceCut>(&fact)) {
         return cut->cut;
     }
+    if (const auto* lap = std::get_if<LapChosen>(&fact)) {
+        return lap->lap;
+    }
     return std::nullopt;
 }
 

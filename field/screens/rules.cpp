@@ -5,6 +5,7 @@
 #include "field/screens/frame.h"
 #include "field/screens/keypad.h"
 #include "field/screens/readback.h"
+#include "field/screens/rule_meaning.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
@@ -35,27 +36,18 @@ constexpr Grid grids[] = {{"1/16 in", sixteenths(1)},
 
 Text value_of(const State& state, const std::string& key) {
     const auto length = rule_length(state.job.practice, key);
-    const Marks marks = state.marks == Marks::millimetre ? state.marks : Marks::thirty_second;
-    return length ? Text(print_length(*length, marks)) : Text();
+    return length ? rule_value(state, *length) : Text();
 }
 
-/// The keys open on the field in which the length lies.
-int field_of(Length length) { return length < inches(1) ? 2 : length < feet(1) ? 1 : 0; }
-
-/// What the rule means, and where its usual value comes from; the height used.
-float draw_meaning(Ui& ui, const State& state, const std::string& key, Box box) {
-    const auto& rules = state.assets->rules;
-    const auto rule = std::find_if(rules.begin(), rules.end(),
-                                   [&](const PracticeRule& one) { return one.key == key; });
-    if (rule == rules.end()) {
-        return 0;
+/// The edge whose own lap that practice leaves no room for, and why; empty: none.
+Text no_room_on(const Job& job, const Practice& practice) {
+    for (const EdgeWork& work : job.edges) {
+        const auto fits = with_lap(practice, work.edge.kind, lap_on(work.edge, practice));
+        if (work.edge.lap && !fits) {
+            return say("Edge {1} has its own lap: {2}", work.edge.id, said(fits.problem()));
+        }
     }
-    float y = box.y + ui.paragraph(box.x, box.y, box.w, say(rule->meaning)) + ui.mm(1);
-    y += ui.paragraph(box.x, y, box.w,
-                      say("Usual: {1} ({2}). Local code and the maker's instructions go first.",
-                          rule->value, say(rule->source)),
-                      Size::small, ui.colours().soft);
-    return y - box.y;
+    return {};
 }
 
 Wish set_to(const State& state, Drafts& drafts, const std::string& key, const std::string& value) {
@@ -63,6 +55,10 @@ Wish set_to(const State& state, Drafts& drafts, const std::string& key, const st
     const Result<Practice> changed = with_rule(state.job.practice, key, value);
     if (!changed) {
         drafts.length.refused = said(changed.problem());
+        return wish;
+    }
+    if (Text why = no_room_on(state.job, *changed); !why.empty()) {
+        drafts.length.refused = std::move(why);
         return wish;
     }
     wish.fact = RuleSet{key, value};
@@ -75,7 +71,7 @@ Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
                                    {{"leave", say("Back to the rules"), Look::primary}});
     Wish wish;
     Box body = frame.body;
-    take_top(body, draw_meaning(ui, state, "cut_grid", body) + ui.mm(gap_mm));
+    take_top(body, draw_rule_meaning(ui, state, "cut_grid", body) + ui.mm(gap_mm));
     const std::vector<Box> places =
         columns(take_top(body, ui.mm(row_mm)), static_cast<int>(std::size(grids)), ui.mm(gap_mm));
     for (std::size_t i = 0; i < std::size(grids); ++i) {
@@ -109,7 +105,7 @@ Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& ke
     Box words = ui.begin_scroll("rule words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, drafts.length.refused, words));
-    take_top(words, draw_meaning(ui, state, key, words));
+    take_top(words, draw_rule_meaning(ui, state, key, words));
     ui.end_scroll(words.y - top);
     if (frame.tapped == "leave") {
         drafts.rule.clear();

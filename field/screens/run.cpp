@@ -7,13 +7,14 @@
 #include "field/screens/edge_view.h"
 #include "field/screens/frame.h"
 #include "field/screens/length_in.h"
+#include "field/screens/rule_meaning.h"
 #include "field/screens/screens.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float style_mm_most = 38, strip_mm = 6, strip_mm_most = 15;
+constexpr float lap_mm = 12, gap_mm = 3, style_mm_most = 38, strip_mm_most = 15;
 
 struct StyleRow {
     Style style;
@@ -90,6 +91,12 @@ Text looks_label(Looks looks) {
     return say("Looks as the job");
 }
 
+/// How far its pieces lap, and who says so.
+Text lap_label(const Edge& edge, const State& state) {
+    const Text lap = rule_value(state, lap_on(edge, state.job.practice));
+    return edge.lap ? say("Lap {1}, on this edge", lap) : say("Lap {1}, as the job", lap);
+}
+
 Looks next_looks(Looks looks) {
     return looks == Looks::by_preference ? Looks::balanced
            : looks == Looks::balanced    ? Looks::free
@@ -102,11 +109,15 @@ struct StripOf {
     Tapes tapes;
 };
 
+/// A button, its pieces, and upright its words between them.
+float style_mm_least(const Ui& ui) { return ui.portrait() ? 32 : 20; }
+
 /// A style's button, what it comes to, and its pieces as they show; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
     const Text summed = pieces ? summary(*pieces, of.rule, of.tapes.marks) : said(pieces.problem());
-    Box words = take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm, 10.0F, 12.0F)));
+    Box words =
+        take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm_most - 1, 10.0F, 12.0F)));
     Box button = words;
     if (ui.portrait()) {
         take_top(place, ui.mm(1));
@@ -150,10 +161,20 @@ Wish draw_run(Ui& ui, const State& state) {
          {"pitch", say("Pitch")},
          {"looks", looks_label(work->edge.looks)},
          {"next", next.label, Look::primary}});
-    const Box body = frame.body;
+    // Low, or under the news of a plan, it scrolls.
+    Box body = ui.begin_scroll("run", frame.body);
+    const float least = ui.mm(lap_mm + 3 * gap_mm + 3 * style_mm_least(ui));
+    const float height = std::max(frame.body.h, least);
+    body.h = height;
+    Box lap = take_top(body, ui.mm(lap_mm));
+    lap.w = ui.portrait() ? lap.w : lap.w / 2;
+    if (ui.button("lap", lap_label(work->edge, state), lap)) {
+        wish.go = Where{Place::edge_lap, work->edge.id};
+    }
+    take_top(body, ui.mm(gap_mm));
     const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice);
     const std::vector<std::optional<Length>> cut = cut_so_far(*run);
-    const std::vector<Box> places = rows(body, 3, ui.mm(3));
+    const std::vector<Box> places = rows(body, 3, ui.mm(gap_mm));
     for (std::size_t i = 0; i < 3; ++i) {
         const StyleRow& row = styles[i];
         const auto pieces = divide_again(rule, row.style, cut);
@@ -169,6 +190,7 @@ Wish draw_run(Ui& ui, const State& state) {
             wish.go = state.where;
         }
     }
+    ui.end_scroll(height);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "read") {

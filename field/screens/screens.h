@@ -49,6 +49,8 @@ Wish draw_choices(Ui& ui, const State& state);
 Wish draw_papers(Ui& ui, const State& state, Drafts& drafts);
 /// The rules of this job, and a new length for one.
 Wish draw_rules(Ui& ui, const State& state, Drafts& drafts);
+/// The lap of one edge alone.
+Wish draw_edge_lap(Ui& ui, const State& state, Drafts& drafts);
 /// The job in a file: how old the last one is, a new one, one taken in; and whether this browser
 /// promises to keep what is saved.
 Wish draw_backup(Ui& ui, const State& state);

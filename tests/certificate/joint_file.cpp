@@ -224,6 +224,9 @@ std::string wrong_edges(const Readings& readings, const Json& certificate, const
             if (edge.at("looks") != (read->looks.empty() ? by_preference : read->looks)) {
                 return "an edge that is to look otherwise";
             }
+            if (read->lap != 0 && read->lap != edge.at("lap").get<Int>()) {
+                return "an edge that is to lap otherwise";
+            }
         }
     }
     for (const Json& run : plan.at("edges")) {
@@ -240,11 +243,15 @@ std::string wrong_edges(const Readings& readings, const Json& certificate, const
 Readings read_readings(const std::string& csv, Int unit_nm) {
     const Table table = read_table(csv);
     const std::size_t edge = table.column("edge"), length = table.column("length");
-    const bool has_looks = table.has("looks");
+    const auto cell = [&](const std::vector<Cell>& row, const std::string& column) {
+        return table.has(column) ? row[table.column(column)] : Cell();
+    };
     Readings readings;
     for (const std::vector<Cell>& row : table.rows) {
+        const Cell lap = cell(row, "lap");
         readings.push_back({row[edge].text, length_nm(row[length], unit_nm),
-                            has_looks ? row[table.column("looks")].text : std::string()});
+                            cell(row, "looks").text,
+                            lap.text.empty() ? 0 : length_nm(lap, unit_nm)});
     }
     return readings;
 }

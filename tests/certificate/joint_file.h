@@ -8,17 +8,19 @@
 
 namespace certificate {
 
-/// An edge's name, its length in nanometres, and how it must look: balanced, free, or nothing.
+/// An edge's name, its length in nanometres, how it must look (balanced, free, or nothing), and
+/// the lap it states, 0 for none.
 struct Reading {
     std::string edge;
     Int length = 0;
     std::string looks;
+    Int lap = 0;
 };
 using Readings = std::vector<Reading>;
 
 /// Reads the columns `edge,length`, in any notation of the trade (length.h), bare numbers in units
-/// of `unit_nm`, and `looks` where there is one. Throws std::runtime_error where the others are
-/// not, or cannot be read, with line and column.
+/// of `unit_nm`, and `looks` and `lap` where there are such. Throws std::runtime_error where the
+/// others are not, or cannot be read, with line and column.
 Readings read_readings(const std::string& csv, Int unit_nm);
 
 /// Everything wrong with the certificate or the plan, in words; empty when all is shown. `plan`:

@@ -71,6 +71,22 @@ TEST_CASE(
     CHECK(shown["next_cut"].is_null());
 }
 
+TEST_CASE("an edge's own lap goes from the file into the job, and is shown") {
+    const Desk desk;
+    const std::string file = desk.write("roof.csv",
+                                        "edge,kind,trim,length,left,right,pitch,lap\n"
+                                        "A,eave,,46 ft,gable,gable,5/12,8 in\n"
+                                        "B,valley,,12 ft,eave,ridge,5/12,\n");
+    REQUIRE(desk.run({"new", "job", "--from", file}).exit == 0);
+    const auto shown = desk.run({"show", "job", "--json"}).json();
+    CHECK(shown["edges"][0]["lap_nm"] == 8 * inch_nm);
+    CHECK(shown["edges"][1]["lap_nm"] == 8 * inch_nm);  // the valley's rule
+    const std::string words = desk.run({"show", "job"}).out;
+    CHECK(words.find("Edge A, eave: no agreed length, laps 8 in;") != std::string::npos);
+    CHECK(words.find("Edge B, valley: no agreed length;") != std::string::npos);
+    CHECK(desk.run({"journal", "job"}).out.find("Edge A laps 8 in") != std::string::npos);
+}
+
 TEST_CASE("a second reading that agrees makes the edge ready, and its first piece the next cut") {
     const Desk desk;
     start(desk);

@@ -134,6 +134,30 @@ TEST_CASE("Planner and reader understand the same length by every notation") {
     CHECK(plan(desk, rows, {}).wrong() == "");
 }
 
+TEST_CASE(
+    "Edges of one pool with laps of their own are shown by one certificate, and read from the "
+    "file") {
+    const Desk desk;
+    const std::string rows =
+        "edge,kind,trim,length,left,right,pitch,looks,lap\n"
+        "E1,eave,,4576,gable,gable,5/12,,128\n"
+        "E2,eave,,7084,gable,corner_out,5/12,,\n"
+        "E3,eave,,4576,gable,gable,5/12,,160\n"
+        "E4,eave,,3144,gable,gable,5/12,balanced,96\n";
+    for (const char* prefer : {"looks", "laps", "sticks"}) {
+        const Shown shown = plan(desk, rows, {"--wrap", "--prefer", prefer});
+        CHECK(shown.wrong() == "");
+        for (const Json& run : shown.plan["edges"]) {
+            const std::int64_t laps[] = {128, 96, 160, 96};
+            const auto edge = run["edge"].get<std::string>();
+            CHECK(run["lap_nm"] == laps[edge[1] - '1'] * sixteenth_nm);
+        }
+        Shown otherwise = shown;
+        otherwise.readings[0].lap += sixteenth_nm;
+        CHECK(otherwise.wrong().rfind("an edge that is to lap otherwise", 0) == 0);
+    }
+}
+
 TEST_CASE("The reader refuses a joint certificate or a plan that was tampered with") {
     const Desk desk;
     const Shown good = plan(desk,

@@ -306,3 +306,33 @@ TEST_CASE("the bound of a mixed roof is never above the count, and proved only w
               }) == proof["sticks"]);
     }
 }
+
+// 46 ft = 552 in: full sticks show 112 in with laps of 8, so (552 − 336)/2 = 108 at each end.
+// Computed by hand.
+TEST_CASE("a row's own lap divides that edge alone, and one that cannot be names its cell") {
+    const Desk desk;
+    const std::string with_lap = "edge,kind,trim,length,left,right,pitch,lap\n";
+    const std::string file = desk.write("a.csv", with_lap +
+                                                     "A,eave,,46 ft,gable,gable,5/12,8 in\n"
+                                                     "B,eave,,46 ft,gable,gable,5/12,\n");
+    const auto plan = desk.run({"plan", file, "--json"}).json();
+    CHECK(inches_of(plan, "A", "eave_rolled", "cut_nm") ==
+          std::vector<double>{117, 120, 120, 120, 109});
+    CHECK(inches_of(plan, "B", "eave_rolled", "cut_nm") ==
+          std::vector<double>{112, 120, 120, 120, 106});
+    const std::string words = desk.run({"plan", file}).out;
+    CHECK(
+        words.find("Edge A, eave: 46 ft, eave_rolled, balanced, fitted from the left, laps 8 in") !=
+        std::string::npos);
+    CHECK(words.find("fitted from the left, laps 6 in") != std::string::npos);
+
+    const std::string bad =
+        desk.write("b.csv", with_lap + "A,eave,,46 ft,gable,gable,5/12,10 ft\n");
+    const auto wrong = desk.run({"plan", bad, "--json"}).json();
+    REQUIRE(wrong["problems"].size() == 1);
+    CHECK(wrong["problems"][0]["what"] == "lap \"10 ft\" is not shorter than the stock of 10 ft.");
+    CHECK(desk.run({"plan", bad}).out.find("b.csv:2:32: ") != std::string::npos);
+    const std::string zero =
+        desk.write("c.csv", with_lap + "A,eave,,46 ft,gable,gable,5/12,0 in\n");
+    CHECK(desk.run({"plan", zero}).err.find("lap \"0 in\" is zero.") != std::string::npos);
+}

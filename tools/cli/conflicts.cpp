@@ -23,6 +23,8 @@ std::string word_for(const Conflict& conflict) {
             return "remainder";
         case Subject::pitch:
             return "pitch";
+        case Subject::lap:
+            return "lap";
         case Subject::style:
             return "style";
         case Subject::piece:
@@ -69,6 +71,8 @@ Json side_json(const Event& event, Marks marks) {
         put_length(json, "length", reading->length, marks);
     } else if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
         put_length(json, "cut", cut->cut, marks);
+    } else if (const auto* lap = std::get_if<LapChosen>(&event.fact); lap != nullptr && lap->lap) {
+        put_length(json, "lap", *lap->lap, marks);
     } else if (const auto* pitch = std::get_if<PitchTaken>(&event.fact)) {
         json["pitch"] = print_slope(pitch->pitch);
     }

@@ -93,6 +93,9 @@ std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths
     std::vector<Fact> facts;
     for (const EdgeReading& row : rows) {
         facts.emplace_back(EdgeAdded{row.edge});
+        if (row.edge.lap) {
+            facts.emplace_back(LapChosen{row.edge.id, row.edge.lap});
+        }
         const ReadingTaken reading{row.edge.id, ReadingOf::edge, row.length};
         facts.insert(facts.end(), lengths == LengthsAre::agreed ? 2 : 1, reading);
     }

@@ -37,6 +37,9 @@ Json edge_json(const EdgeWork& work, const Standing& standing) {
     json["right"] = word_of(work.edge.right);
     json["first"] = word_of(first_fitted(work.edge));
     json["pitch"] = work.edge.pitch ? Json(print_slope(*work.edge.pitch)) : Json();
+    const Length lap = lap_on(work.edge, standing.job.practice);
+    json["lap_nm"] = has_run(work.edge.kind) ? Json(lap.nm()) : Json();
+    json["lap"] = has_run(work.edge.kind) ? Json(print_length(lap, standing.marks)) : Json();
     json["length_nm"] = length ? Json(length->nm()) : Json();
     json["length"] = length ? Json(print_length(*length, standing.marks)) : Json();
     return json;
@@ -143,10 +146,11 @@ Json show_json(const Standing& standing) {
 
 std::string edge_text(const EdgeWork& work, const Standing& standing) {
     const std::optional<Length> length = work.length(standing.job.practice);
-    std::string text = "Edge " + on_one_line(work.edge.id) + ", " +
-                       spoken(work.edge.kind).english() + ": " +
-                       (length ? print_length(*length, standing.marks) : "no agreed length") +
-                       "; " + spoken(status_of(work, standing)).english() + '\n';
+    std::string text =
+        "Edge " + on_one_line(work.edge.id) + ", " + spoken(work.edge.kind).english() + ": " +
+        (length ? print_length(*length, standing.marks) : "no agreed length") +
+        (work.edge.lap ? ", laps " + print_length(*work.edge.lap, standing.marks) : std::string()) +
+        "; " + spoken(status_of(work, standing)).english() + '\n';
     for (const RecordedReading& reading : work.readings) {
         text += "  " + padded(print_length(reading.length, standing.marks), 20) +
                 print_event_id(reading.id) +

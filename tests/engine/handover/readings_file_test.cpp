@@ -51,13 +51,15 @@ TEST_CASE("A row becomes an edge and its first reading") {
 
 TEST_CASE("Every optional column is read, in any order, and spaces around a word do not count") {
     const auto readings = readings_of(
-        "corner_right,corner_left,pitch2,flange,face,fascia,colour,thickness,metal,seam,looks,"
+        "lap,corner_right,corner_left,pitch2,flange,face,fascia,colour,thickness,metal,seam,looks,"
         "first,"
         "pitch,right,left,length,trim,kind,edge\r\n"
-        "270,90°,7/12,5 in,6 1/2 in,square,slate grey,0.024 in,steel,mechanical,free,right,22.6deg,"
+        "8 in,270,90°,7/12,5 in,6 1/2 in,square,slate grey,0.024 "
+        "in,steel,mechanical,free,right,22.6deg,"
         "corner_in, corner_out ,\"31' 7 5/8\"\"\",eave_two_part,eave, B 2 \r\n");
     REQUIRE(readings.size() == 1);
     const Edge& edge = readings[0].edge;
+    CHECK(edge.lap == inches(8));
     CHECK(edge.id == "B 2");
     CHECK(edge.trim == "eave_two_part");
     CHECK(edge.left == End::corner_out);

@@ -20,15 +20,21 @@ struct Small {
     int stock = 0, lap = 0, sliver = 0, tab = 0;
     Ints edges;
     std::vector<Looks> looks;
+    Ints laps = {};  ///< of edges with a lap of their own; empty: of none
 };
 
 JointJob job_of(const Small& small) {
     JointJob job;
     job.stock = {{inches(small.stock), std::nullopt, false}};
     for (std::size_t e = 0; e < small.edges.size(); ++e) {
-        const RunRule rule{
-            inches(small.edges[e]), inches(small.tab),    inches(small.tab), inches(small.stock),
-            inches(small.lap),      inches(small.sliver), inches(1)};
+        const int lap = small.laps.empty() ? small.lap : small.laps[e];
+        const RunRule rule{inches(small.edges[e]),
+                           inches(small.tab),
+                           inches(small.tab),
+                           inches(small.stock),
+                           inches(lap),
+                           inches(small.sliver),
+                           inches(1)};
         job.edges.push_back({rule, small.looks[e], {}});
     }
     return job;
@@ -209,35 +215,63 @@ Small random_small(std::mt19937& random) {
 
 }  // namespace
 
+namespace {
+
+struct Tally {
+    int plans = 0, proved = 0, best = 0;
+};
+
+/// The choices of the job against every way tried: no bound above, and no count below.
+void check_choices(const Small& small, Tally& tally) {
+    const JointJob job = job_of(small);
+    const Costs costs = every_way(job, small.stock);
+    for (const JointPlan& plan : choices(job, Prefer::sticks)) {
+        if (!plan.cutting.missing.empty() ||
+            std::any_of(plan.divisions.begin(), plan.divisions.end(),
+                        [](const EdgeOption& o) { return o.pieces.empty(); })) {
+            continue;
+        }
+        CAPTURE(plan.extra_laps);
+        CAPTURE(plan.unbalanced);
+        CHECK(joint_checker::wrong_divisions(job, plan) == "");
+        CHECK(joint_checker::wrong_certificates(job, plan) == "");
+        const int least = least_within(costs, plan.extra_laps, plan.unbalanced);
+        CHECK(plan.lower_bound <= least);
+        CHECK(plan.sticks >= least);
+        ++tally.plans;
+        tally.proved += plan.proved ? 1 : 0;
+        tally.best += plan.sticks == least ? 1 : 0;
+    }
+}
+
+}  // namespace
+
 TEST_CASE("No bound is above, and no count below, what every way tried finds") {
     std::mt19937 random(3);
-    int plans = 0, proved = 0, best = 0;
+    Tally tally;
     for (int round = 0; round < 400; ++round) {
-        const Small small = random_small(random);
-        const JointJob job = job_of(small);
-        const Costs costs = every_way(job, small.stock);
         CAPTURE(round);
-        for (const JointPlan& plan : choices(job, Prefer::sticks)) {
-            if (!plan.cutting.missing.empty() ||
-                std::any_of(plan.divisions.begin(), plan.divisions.end(),
-                            [](const EdgeOption& o) { return o.pieces.empty(); })) {
-                continue;
-            }
-            CAPTURE(plan.extra_laps);
-            CAPTURE(plan.unbalanced);
-            CHECK(joint_checker::wrong_divisions(job, plan) == "");
-            CHECK(joint_checker::wrong_certificates(job, plan) == "");
-            const int least = least_within(costs, plan.extra_laps, plan.unbalanced);
-            CHECK(plan.lower_bound <= least);
-            CHECK(plan.sticks >= least);
-            ++plans;
-            proved += plan.proved ? 1 : 0;
-            best += plan.sticks == least ? 1 : 0;
-        }
+        check_choices(random_small(random), tally);
     }
-    MESSAGE(plans << " plans: " << proved << " proved, " << best << " fewest");
-    CHECK(proved == plans);
-    CHECK(best == plans);
+    MESSAGE(tally.plans << " plans: " << tally.proved << " proved, " << tally.best << " fewest");
+    CHECK(tally.proved == tally.plans);
+    CHECK(tally.best == tally.plans);
+}
+
+TEST_CASE("Nor is it where edges that share sticks have laps of their own") {
+    std::mt19937 random(5);
+    Tally tally;
+    for (int round = 0; round < 300; ++round) {
+        Small small = random_small(random);
+        for (std::size_t e = 0; e < small.edges.size(); ++e) {
+            small.laps.push_back(1 + static_cast<int>(random() % 3));
+        }
+        CAPTURE(round);
+        check_choices(small, tally);
+    }
+    MESSAGE(tally.plans << " plans: " << tally.proved << " proved, " << tally.best << " fewest");
+    CHECK(tally.proved == tally.plans);
+    CHECK(tally.best == tally.plans);
 }
 
 TEST_CASE("A joint certificate that claims a stick more, or leaves a part out, is refused") {

@@ -10,6 +10,7 @@
 #include "engine/record/crc32.h"
 #include "engine/record/frame.h"
 #include "tests/engine/record/eave_record.h"
+#include "tests/engine/record/edge_lap_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
@@ -108,8 +109,8 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
-    for (const auto& more :
-         {sticks_record(), sections_record(), sent_back_record(), taken_off_record()}) {
+    for (const auto& more : {sticks_record(), sections_record(), sent_back_record(),
+                             taken_off_record(), edge_lap_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {

@@ -346,6 +346,7 @@ TEST_CASE("A plan picked stays until style, looks, the edge or a rule of divisio
     CHECK(chosen_after(StyleChosen{"A", Style::full}) == 0);
     CHECK(chosen_after(LooksChosen{"A", Looks::balanced}) == 0);
     CHECK(chosen_after(EdgeAdded{edge_called("A")}) == 0);
+    CHECK(chosen_after(LapChosen{"A", inches(8)}) == 0);
 }
 
 }  // namespace

@@ -76,6 +76,9 @@ struct SameFact {
         return a.edge == b.edge && a.reason == b.reason;
     }
     bool operator()(const EdgeTakenOff& a, const EdgeTakenOff& b) const { return a.edge == b.edge; }
+    bool operator()(const LapChosen& a, const LapChosen& b) const {
+        return a.edge == b.edge && a.lap == b.lap;
+    }
     bool operator()(const SectionChosen& a, const SectionChosen& b) const {
         return a.trim == b.trim && a.legs == b.legs;
     }

@@ -136,7 +136,8 @@ void walk(Journey& crew) {
     tap_in_vain(crew, "keep");
     crew.tap("keep");
     crew.tap_all({"run", "style equal", "style full", "style balanced"});
-    crew.tap_all({"looks", "looks", "looks", "pitch", "leave"});
+    crew.tap_all({"lap", "inches 8", "keep", "lap", "field feet", "digit 9", "digit 9", "keep"});
+    crew.tap_all({"as the job", "looks", "looks", "looks", "pitch", "leave"});
     crew.tap_all({"history", "leave", "rules", "rule lap", "inches 8", "leave"});
     crew.tap_all({"rule cut_grid", "leave", "leave", "edge A"});
     crew.tap_all({"answer", "answer wrong", "look again", "answer"});

@@ -82,6 +82,8 @@ std::string word_of(Place place) {
             return "backup";
         case Place::rules:
             return "rules";
+        case Place::edge_lap:
+            return "edge_lap";
     }
     return "screen";
 }

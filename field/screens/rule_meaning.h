@@ -1,0 +1,20 @@
+// A rule of the job in words: what it means, and where its usual value comes from.
+#pragma once
+
+#include <string>
+
+#include "field/app/state.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+/// Draws them; the height used.
+float draw_rule_meaning(Ui& ui, const State& state, const std::string& key, Box box);
+
+/// As exact as the tape shows it: a rule may lie on half a mark.
+Text rule_value(const State& state, Length length);
+
+/// The field of the keys in which the length lies: they open there.
+int field_of(Length length);
+
+}  // namespace hemline

@@ -119,16 +119,19 @@ bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
     Box words =
         take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm_most - 1, 10.0F, 12.0F)));
     Box button = words;
+    const auto size_in = [&](float w) {
+        return ui.text_width(summed, Size::body) <= w ? Size::body : Size::small;
+    };
     if (ui.portrait()) {
         take_top(place, ui.mm(1));
-        words = take_top(place, ui.paragraph_height(words.w, summed, Size::body) + ui.mm(1));
+        words = take_top(place, ui.paragraph_height(words.w, summed, size_in(words.w)) + ui.mm(1));
     } else {
         button = take_left(words, words.w * 0.36F);
         take_left(words, ui.mm(4));
     }
     const bool tapped = ui.button(std::string("style ") + row.name, say(row.label), button,
                                   chosen ? Look::chosen : Look::plain);
-    const Size size = ui.text_width(summed, Size::body) <= words.w ? Size::body : Size::small;
+    const Size size = size_in(words.w);
     const float h = ui.paragraph_height(words.w, summed, size);
     ui.paragraph(words.x, words.y + std::max(0.0F, (words.h - h) / 2), words.w, summed, size);
     if (pieces) {

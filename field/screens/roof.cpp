@@ -17,7 +17,8 @@ namespace hemline {
 
 namespace {
 
-constexpr float low_mm = 75;  // a body as low scrolls whole
+constexpr float low_mm = 75;         // a body as low scrolls whole
+constexpr float people_low_mm = 60;  // in one as low people lie below the edges
 constexpr float words_part = 0.24F, words_part_missed = 0.42F;
 constexpr float plan_part = 0.6F;  // of the list's height that the roof drawn takes, upright
 
@@ -58,6 +59,9 @@ float draw_sticks(Ui& ui, const State& state, Box box) {
     return y - box.y;
 }
 
+/// Something read cannot be right.
+bool is_missed(const State& state) { return state.outline->outline.state == OutlineState::misses; }
+
 void draw_plan(Ui& ui, const State& state, Box box, Wish& wish) {
     const std::string touched = draw_roof_plan(ui, state, box);
     if (const EdgeWork* const work = edge_of(state, touched)) {
@@ -86,7 +90,7 @@ void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 /// What comes next and the way to the sticks; then, in a list, all edges and how the sticks do.
 void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
                bool plan_in_it, Wish& wish) {
-    const bool low = body.h < ui.mm(low_mm);
+    const bool low = body.h < ui.mm(low_mm), people_below = body.h < ui.mm(people_low_mm);
     if (!low) {
         draw_next(ui, state, next, body);
         draw_ways(ui, state, body, wish);
@@ -105,8 +109,11 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     take_top(list, draw_band(ui, hook_doubt(state.job), list));
     draw_edge_rows(ui, state, list, wish);
     take_top(list, ui.mm(5));
-    if (low && !plan_in_it && state.outline) {
+    if (people_below && !plan_in_it && state.outline) {
         draw_people(ui, state, list, wish);
+    }
+    if (low && !plan_in_it && state.outline && !is_missed(state)) {
+        take_top(list, draw_roof_words(ui, state, list) + ui.mm(5));
     }
     take_top(list, draw_sticks(ui, state, list));
     ui.end_scroll(list.y - top);
@@ -121,14 +128,16 @@ void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     }
     Box left = take_left(body, body.w * 0.5F);
     take_left(body, ui.mm(6));
-    if (body.h >= ui.mm(low_mm)) {  // else they lie below the edges
+    if (body.h >= ui.mm(people_low_mm)) {
         draw_people(ui, state, left, wish);
     }
-    const bool missed = state.outline->outline.state == OutlineState::misses;
-    const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
-    take_bottom(left, ui.mm(1));
+    const bool missed = is_missed(state);
+    if (missed || body.h >= ui.mm(low_mm)) {  // else the roof takes the room
+        const Box words = take_bottom(left, left.h * (missed ? words_part_missed : words_part));
+        take_bottom(left, ui.mm(1));
+        ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));
+    }
     draw_plan(ui, state, left, wish);
-    ui.end_scroll(draw_roof_words(ui, state, ui.begin_scroll("outline words", words)));
     draw_list(ui, state, next, body, false, wish);
 }
 

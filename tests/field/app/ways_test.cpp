@@ -31,6 +31,21 @@ void hold_as(Journey& crew, const std::string& letters, const std::string& way) 
 
 }  // namespace
 
+TEST_CASE(
+    "Who holds the tablet is one touch to change from 8 in on, lying and upright, with the roof's "
+    "marks") {
+    constexpr float w = 172 * px_per_mm_unknown, h = 108 * px_per_mm_unknown;
+    for (const bool upright : {false, true}) {
+        Journey crew(upright ? h : w, upright ? w : h);
+        crew.tap("demo");
+        const int before = crew.touches;
+        crew.tap("person Foreman");
+        CHECK(crew.touches == before + 1);
+        CHECK(crew.state().by == "Foreman");
+        CHECK(crew.state().way == Way::tick_off);
+    }
+}
+
 TEST_CASE("One touch on the roof changes who holds the tablet, and what for") {
     Journey crew;
     crew.tap("demo");

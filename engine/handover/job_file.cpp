@@ -88,6 +88,17 @@ std::string manifest_row(const std::string& name, View bytes, std::size_t events
            ',' + std::to_string(events) + ',' + crc_text(bytes) + '\n';
 }
 
+void put_aside(Entries& entries, View stretch) {
+    const Bytes bytes(stretch.begin(), stretch.end());
+    for (int number = 1;; ++number) {
+        const auto [entry, is_new] =
+            entries.emplace(std::string(aside_folder) + damage_name(stretch, number), bytes);
+        if (is_new || entry->second == bytes) {
+            return;
+        }
+    }
+}
+
 struct Row {
     std::string bytes, events, crc;
 };
@@ -184,8 +195,9 @@ std::optional<Problem> check_journal(const std::string& name, View bytes,
 
 }  // namespace
 
-std::string damage_name(View stretch) {
-    return "damage-" + crc_text(stretch) + "-" + std::to_string(stretch.size()) + ".bytes";
+std::string damage_name(View stretch, int number) {
+    return "damage-" + crc_text(stretch) + "-" + std::to_string(stretch.size()) +
+           (number > 1 ? "-" + std::to_string(number) : "") + ".bytes";
 }
 
 Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std::string>& pages) {
@@ -195,15 +207,16 @@ Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std
     for (const auto& [device, bytes] : journals.of_device) {
         Bytes& whole = entries[journal_name(device)];
         for (const FrameAt& frame : read_frames(bytes).frames) {
-            const bool is_event = why_no_event(frame.bytes).empty();
-            Bytes& into =
-                is_event ? whole : entries[std::string(aside_folder) + damage_name(frame.bytes)];
-            into.insert(into.end(), frame.bytes.begin(), frame.bytes.end());
-            events_in[journal_name(device)] += is_event ? 1 : 0;
+            if (why_no_event(frame.bytes).empty()) {
+                whole.insert(whole.end(), frame.bytes.begin(), frame.bytes.end());
+                ++events_in[journal_name(device)];
+            } else {
+                put_aside(entries, frame.bytes);
+            }
         }
     }
     for (const Bytes& stretch : journals.damage) {
-        entries[std::string(aside_folder) + damage_name(stretch)] = stretch;
+        put_aside(entries, stretch);
     }
     for (const auto& [name, text] : pages) {
         entries[name] = Bytes(text.begin(), text.end());

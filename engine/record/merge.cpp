@@ -100,6 +100,19 @@ Journals Merge::journals() const {
     return merged;
 }
 
+bool holds_all(const Journals& whole, const Journals& part) {
+    Merge both;
+    for (const Journals* const one : {&whole, &part}) {
+        for (const auto& [device, bytes] : one->of_device) {
+            both.add(device, bytes);
+        }
+        for (const Bytes& stretch : one->damage) {
+            both.add_damage(stretch);
+        }
+    }
+    return both.journals() == whole;
+}
+
 std::uint64_t device_in_name(std::string_view file_name) {
     constexpr std::size_t digits = 16;
     if (file_name.size() <= digits || (file_name[digits] != '.' && file_name[digits] != '-')) {

@@ -10,6 +10,7 @@
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_lock.h"
+#include "field/store/listing.h"
 #include "field/store/torn_tail.h"
 #include "field/store/writer.h"
 
@@ -20,18 +21,26 @@ namespace fs = std::filesystem;
 
 /// Makes the folder where it is not there, or says why there can be no new job in it.
 Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
-    std::error_code error;
-    if (fs::exists(folder, error)) {
-        if (!fs::is_directory(folder, error)) {
-            return Problem{say("{1} is a file, not a folder.", shown(folder)),
-                           say("Choose another name.")};
+    const Result<There> there = what_is(folder);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::folder) {
+        const Result<bool> has_job = holds_journals(folder);
+        if (!has_job) {
+            return has_job.problem();
         }
-        if (opening == Opening::new_job && !journals_in(folder).empty()) {
+        if (opening == Opening::new_job && *has_job) {
             return Problem{say("There is a job in {1} already.", shown(folder)),
                            say("Open that job, or choose another name.")};
         }
         return JobFolder::there;
     }
+    if (*there != There::nothing) {
+        return Problem{say("{1} is a file, not a folder.", shown(folder)),
+                       say("Choose another name.")};
+    }
+    std::error_code error;
     fs::create_directories(folder, error);
     if (error) {
         return disk_problem(phrase("created"), folder, error.value());
@@ -104,7 +113,12 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
                                                        Opening opening,
                                                        const std::shared_ptr<Disk>& disk,
                                                        std::function<void()> wake) {
-    const fs::path folder = job_folder(job);
+    // A new job lies where it was named, whatever ends its name.
+    const Result<fs::path> named = opening == Opening::new_job ? job : job_folder(job);
+    if (!named) {
+        return named.problem();
+    }
+    const fs::path& folder = *named;
     JobFolder was = JobFolder::there;
     if (opening != Opening::existing) {
         const Result<JobFolder> made = make_job_folder(folder, opening);
@@ -124,23 +138,22 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
         ::close(*locked);
         return writer.problem();
     }
-    JobRecord record;
-    record.folder = folder;
-    if (!journals_in(folder).empty()) {
-        Result<JobRecord> read = read_job_folder(folder);
-        if (!read) {
-            ::close(*locked);
-            return read.problem();
-        }
-        record = *read;
+    const Result<bool> has_job = holds_journals(folder);
+    const Result<JobRecord> read = !has_job   ? Result<JobRecord>(has_job.problem())
+                                   : *has_job ? read_job_folder(folder)
+                                              : JobRecord{folder, {}, {}};
+    if (!read) {
+        ::close(*locked);
+        return read.problem();
     }
-    if (last_sequence(record.events, *writer) > sequence_most) {
+    if (last_sequence(read->events, *writer) > sequence_most) {
         writer = new_writer(*disk, folder, device);  // one damaged or hostile event is enough
         if (!writer) {
             ::close(*locked);
             return writer.problem();
         }
     }
+    JobRecord record = *read;
     std::shared_ptr<JournalFile> opened(
         new JournalFile(std::move(record), was, *writer, *locked, disk, std::move(wake)));
     if (const auto problem = opened->move_torn_tails(*disk)) {

@@ -64,7 +64,7 @@ fs::path copy_of(const fs::path& job, const TemporaryFolder& folder, const std::
 
 /// Bytes that a write did not get to.
 void tear_off(const fs::path& job, std::uintmax_t bytes) {
-    const std::vector<fs::path> journals = journals_in(job);
+    const std::vector<fs::path> journals = *journals_in(job);
     REQUIRE(journals.size() == 1);
     fs::resize_file(journals.front(), fs::file_size(journals.front()) - bytes);
 }

@@ -15,9 +15,15 @@ struct ClockRead {
     std::size_t times_set_back = 0;
 };
 
+/// The same, by which of the tablet's events.
+struct Said {
+    std::uint32_t sequence = 0;
+    ClockRead read;
+};
+
 struct Clock {
     std::string by;
-    std::optional<std::int64_t> last_ms;
+    std::vector<Said> said;  ///< by sequence
     std::size_t times_set_back = 0, times_set_on = 0;
 };
 
@@ -35,27 +41,44 @@ class Clocks {
     [[nodiscard]] std::vector<ClockDoubt> doubts() const;
 
   private:
-    void read(const Event& event, std::int64_t ms);
+    ClockRead read(const Event& event, std::int64_t ms);
+    [[nodiscard]] const ClockRead* said(EventId id) const;
     void see(const Event& event, const ClockRead& other);
     [[nodiscard]] TabletHeld held(std::uint64_t device) const {
         return {device, clocks_.at(device).by};
     }
 
     std::map<std::uint64_t, Clock> clocks_;
-    std::map<EventId, ClockRead> said_;
     std::map<std::uint64_t, std::map<std::uint64_t, Sight>> sights_;  ///< of whom, by whom
     std::optional<HybridTime> last_;
     ClockRead raised_by_;  ///< the clock that the logical time of these events comes from
 };
 
-void Clocks::read(const Event& event, std::int64_t ms) {
+ClockRead Clocks::read(const Event& event, std::int64_t ms) {
     Clock& clock = clocks_[event.id.device];
-    if (clock.last_ms && ms < *clock.last_ms - clock_doubt_ms) {
+    if (!clock.said.empty() && ms < clock.said.back().read.ms - clock_doubt_ms) {
         ++clock.times_set_back;  // what it said before is no evidence any more
         sights_.erase(event.id.device);
     }
-    clock.last_ms = ms;
-    said_[event.id] = {event.id.device, ms, clock.times_set_back};
+    const ClockRead read{event.id.device, ms, clock.times_set_back};
+    if (clock.said.empty() || clock.said.back().sequence < event.id.sequence) {
+        clock.said.push_back({event.id.sequence, read});
+    }
+    return read;
+}
+
+/// Null: it is not there, does not tell, or its tablet numbers its events otherwise than it wrote
+/// them.
+const ClockRead* Clocks::said(EventId id) const {
+    const auto clock = clocks_.find(id.device);
+    if (clock == clocks_.end()) {
+        return nullptr;
+    }
+    const std::vector<Said>& all = clock->second.said;
+    const auto found = std::lower_bound(
+        all.begin(), all.end(), id.sequence,
+        [](const Said& one, std::uint32_t sequence) { return one.sequence < sequence; });
+    return found == all.end() || found->sequence != id.sequence ? nullptr : &found->read;
 }
 
 void Clocks::see(const Event& event, const ClockRead& other) {
@@ -82,10 +105,10 @@ void Clocks::take(const Event& event) {
     last_ = event.when;
     // The first of a time has it from its own clock: in version 1 too.
     if (event.moment || is_first_of_time) {
-        read(event, wall_time(event).ms);
-    }
-    if (is_first_of_time && wall_time(event).ms == event.when.wall_ms) {
-        raised_by_ = said_[event.id];
+        const ClockRead own = read(event, wall_time(event).ms);
+        if (is_first_of_time && own.ms == event.when.wall_ms) {
+            raised_by_ = own;
+        }
     }
     if (!event.moment) {
         return;
@@ -94,8 +117,8 @@ void Clocks::take(const Event& event) {
         see(event, raised_by_);
     }
     if (event.moment->after) {
-        if (const auto found = said_.find(*event.moment->after); found != said_.end()) {
-            see(event, found->second);
+        if (const ClockRead* const before = said(*event.moment->after)) {
+            see(event, *before);
         }
     }
 }

@@ -75,10 +75,10 @@ View frame_here(View bytes, std::size_t at) {
 /// Why a whole frame can be no event; empty when it is one, or a newer program's.
 std::string why_no_event(View frame) {
     const FrameHeader header = header_at(frame);
-    if (header.version != frame_version) {
+    if (!is_version_known(header.of.version)) {
         return {};
     }
-    const auto found = event_in(header.kind, frame.subspan(frame_header_size));
+    const auto found = event_in(header.of, frame.subspan(frame_header_size));
     const auto* why = std::get_if<std::string>(&found);
     return why == nullptr ? std::string() : *why;
 }

@@ -26,7 +26,8 @@ T number_at(View bytes, std::size_t at) {
 /// The event's number stands at the same place whatever its kind; only another version may move it.
 EventId id_in(View frame) {
     const FrameHeader header = header_at(frame);
-    if (header.version != frame_version || frame.size() < id_end || frame[frame_header_size] != 1) {
+    if (!is_version_known(header.of.version) || frame.size() < id_end ||
+        frame[frame_header_size] != 1) {
         return {};
     }
     return {number_at<std::uint64_t>(frame, device_at),

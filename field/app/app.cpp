@@ -250,8 +250,9 @@ bool App::open_journal(const Result<std::filesystem::path>& named) {
     backup_ = read_backup_note(journal_->record().folder);
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
-    state_.saved = state_.events.empty() ? say("nothing to save yet")
-                                         : say("saved {1}", clock_time(state_.events.back().when));
+    state_.saved = state_.events.empty()
+                       ? say("nothing to save yet")
+                       : say("saved {1}", clock_time(wall_time(state_.events.back())));
     carry();
     return true;
 }
@@ -341,7 +342,7 @@ void App::hear_saves() {
     }
     if (!returned.empty() && under_way_.empty()) {
         state_.saving = Saving::saved;
-        state_.saved = say("saved {1}", clock_time(journal_->record().events.back().when));
+        state_.saved = say("saved {1}", clock_time(wall_time(journal_->record().events.back())));
         state_.outside.stuck.reset();
         carry();
     }
@@ -407,7 +408,9 @@ void App::compute() {
     job_assets_.sections = sections_on(assets_.sections, state_.job);
     state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
-    state_.undo_target = undo_target(state_.events, writer());
+    state_.writer = writer();
+    state_.undo_target = undo_target(state_.events, state_.writer);
+    state_.clocks = clock_doubts(state_.events);
     search_.cancel();
     state_.choices.clear();
     state_.looking = false;

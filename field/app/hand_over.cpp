@@ -53,7 +53,7 @@ void App::hear_crew() {
         outside.crew_said = said(*news->problem);
     } else {
         outside.crew_said = say("Took in {1}, gave out {2}, at {3}.", events(news->taken_in.size()),
-                                news->given_out, clock_time({options_.wall_ms(), 0}));
+                                news->given_out, clock_time({options_.wall_ms()}));
     }
     if (!news->taken_in.empty()) {
         const Plan before = state_.plan;

@@ -65,7 +65,7 @@ Json side_json(const Event& event, Marks marks) {
     json["id"] = print_event_id(event.id);
     json["device"] = print_device(event.id.device);
     json["by"] = event.by;
-    json["time"] = iso_time(event.when);
+    json["time"] = iso_time(wall_time(event));
     json["value"] = describe(event.fact);
     if (const auto* reading = std::get_if<ReadingTaken>(&event.fact)) {
         put_length(json, "length", reading->length, marks);
@@ -118,7 +118,7 @@ std::string conflicts_text(const Job& job, std::span<const Event> events) {
     for (const Conflict& conflict : job.conflicts) {
         text += on_one_line(conflict.what().english()) + '\n';
         for (const Event* event : events_of(conflict, found)) {
-            text += "  " + print_event_id(event->id) + ' ' + iso_time(event->when) + ' ' +
+            text += "  " + print_event_id(event->id) + ' ' + iso_time(wall_time(*event)) + ' ' +
                     (event->by.empty() ? "-" : on_one_line(event->by)) + ' ' +
                     describe(event->fact).english() + '\n';
         }

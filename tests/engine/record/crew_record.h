@@ -71,11 +71,9 @@ inline Fact some_fact() {
 inline void write(Crew& crew, Tablet& tablet, Fact fact) {
     const std::vector<Event> held = crew.held_by(tablet);
     tablet.clock_ms += few(3);
-    Event event{{tablet.device, ++tablet.sequence},
-                next_time(held, tablet.clock_ms),
-                "Ada",
-                Seen(held).of(fact),
-                std::move(fact)};
+    Event event{
+        {tablet.device, ++tablet.sequence}, {}, "Ada", Seen(held).of(fact), std::move(fact)};
+    stamp(event, held, tablet.clock_ms);
     crew.had_seen.push_back(tablet.holds);
     tablet.holds.insert(crew.written.size());
     crew.written.push_back(std::move(event));

@@ -161,7 +161,7 @@ TEST_CASE("Picking any side, or doing it again having seen all, settles a confli
 TEST_CASE("What another version wrote passes through a merge byte for byte") {
     const std::vector<Event> events = eave_record();
     Bytes newer = frame_of(events[0]);
-    newer[4] = 2;  // a version to come; its CRC made right
+    newer[4] = 3;  // a version to come; its CRC made right
     const std::uint32_t crc =
         crc32_of(std::span(newer).subspan(16), crc32_of(std::span(newer).subspan(4, 8)));
     for (std::size_t i = 0; i < 4; ++i) {

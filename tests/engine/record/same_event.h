@@ -93,7 +93,7 @@ struct SameFact {
 
 inline bool same_event(const Event& a, const Event& b) {
     return a.id == b.id && a.when == b.when && a.by == b.by && a.supersedes == b.supersedes &&
-           std::visit(SameFact{}, a.fact, b.fact);
+           a.moment == b.moment && std::visit(SameFact{}, a.fact, b.fact);
 }
 
 inline bool same_events(const std::vector<Event>& a, const std::vector<Event>& b) {

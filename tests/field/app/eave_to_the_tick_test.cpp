@@ -139,14 +139,14 @@ TEST_CASE("A finished eave is found finished by the next start") {
     crew.finish_edge("A");
     std::vector<std::string> before;
     for (const Event& event : crew.state().events) {
-        before.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
+        before.push_back(clock_time(wall_time(event)) + event.by + describe(event.fact).english());
     }
     const Text next_before = next_work(crew.state())->what;
 
     crew.start_again();
     std::vector<std::string> after;
     for (const Event& event : crew.state().events) {
-        after.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
+        after.push_back(clock_time(wall_time(event)) + event.by + describe(event.fact).english());
     }
     CHECK(after == before);
     CHECK(crew.state().notice.empty());

@@ -140,9 +140,11 @@ struct Words {
         return f.remark.empty() ? say("Edge {1} finished", f.edge)
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
+    [[nodiscard]] Text quoted_event(EventId id) const {
+        return names.event ? glued("\"", names.event(id), "\"") : Text(print_event_id(id));
+    }
     Text operator()(const Struck& f) const {
-        const Text what =
-            names.event ? glued("\"", names.event(f.target), "\"") : Text(print_event_id(f.target));
+        const Text what = quoted_event(f.target);
         return f.reason.empty() ? say("Struck {1}", what)
                                 : say("Struck {1}: {2}", what, say(f.reason));
     }
@@ -203,6 +205,13 @@ struct Words {
         return f.lap ? say("Edge {1} laps {2}", f.edge, print_length(*f.lap))
                      : say("Edge {1} laps as the job's rule has it", f.edge);
     }
+    Text operator()(const Picked& f) const {
+        return say("Picked for {1}: {2}", name_of(f.about), quoted_event(f.chosen));
+    }
+    Text operator()(const CopyNoted& f) const {
+        return say("Looked at what stands under one number, {1}: {2} events",
+                   print_event_id(f.number), f.copies);
+    }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
                    f.kind, f.payload.size());
@@ -238,6 +247,12 @@ std::optional<std::uint32_t> parse_sequence(std::string_view text) {
 }
 
 }  // namespace
+
+bool EdgeAdded::operator==(const EdgeAdded& other) const {
+    Edge with_lap = edge;
+    with_lap.lap = other.edge.lap;
+    return with_lap == other.edge;
+}
 
 std::string print_device(std::uint64_t device) {
     std::string text(device_digits, '0');

@@ -52,13 +52,8 @@ HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms) {
     return time_after(last, wall_ms);
 }
 
-std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
+std::optional<EventId> undo_target(std::span<const Event> events, const std::set<EventId>& struck,
+                                   std::uint64_t device) {
     std::optional<EventId> last;
     for (const Event& event : events) {
         if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&

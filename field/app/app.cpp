@@ -378,7 +378,7 @@ bool App::settle() {
 }
 
 void App::undo() {
-    const std::optional<EventId> target = undo_target(state_.events, writer());
+    const std::optional<EventId> target = undo_target(state_.events, state_.job.struck, writer());
     if (target && append(Struck{*target, "undone"}, {*target})) {
         go({Place::history, {}});
     }
@@ -391,7 +391,7 @@ void App::compute() {
     job_assets_.sections = sections_on(assets_.sections, state_.job);
     state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
-    state_.undo_target = undo_target(state_.events, writer());
+    state_.undo_target = undo_target(state_.events, state_.job.struck, writer());
     search_.cancel();
     state_.choices.clear();
     state_.looking = false;

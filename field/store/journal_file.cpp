@@ -162,13 +162,10 @@ std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
 Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
                         const std::vector<EventId>& supersedes, std::int64_t wall_ms) const {
     const HybridTime when = latest_ ? time_after(*latest_, wall_ms) : HybridTime{wall_ms, 0};
-    std::vector<EventId> all = supersedes;
-    for (const EventId seen : seen_.of(fact)) {
-        if (std::count(supersedes.begin(), supersedes.end(), seen) == 0) {
-            all.push_back(seen);
-        }
-    }
-    return {{device_, sequence}, when, std::move(by), std::move(all), std::move(fact)};
+    Event event{{device_, sequence}, when, std::move(by), supersedes, std::move(fact)};
+    const std::vector<EventId> seen = seen_.of(event);
+    event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
+    return event;
 }
 
 void JournalFile::put(const Event& event) {

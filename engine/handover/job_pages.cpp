@@ -94,8 +94,8 @@ std::string conflicts_html(const Job& job) {
     std::string html;
     for (const Conflict& conflict : job.conflicts) {
         html += "<li>" + escaped(conflict.what().english()) + " (";
-        for (const EventId id : conflict.sides) {
-            html += (html.back() == '(' ? "" : ", ") + print_event_id(id);
+        for (const Tip& side : conflict.sides) {
+            html += (html.back() == '(' ? "" : ", ") + print_event_id(side.id);
         }
         html += ")</li>\n";
     }

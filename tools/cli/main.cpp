@@ -247,6 +247,8 @@ void add_handing_on(CLI::App& app, Asked& asked) {
     pick.add_option("JOB", asked.pick.job, "folder of the job")->required();
     pick.add_option("EVENT", asked.pick.event, "id of the event that stands")->required();
     pick.add_option("--by", asked.pick.by, "who picks");
+    pick.add_flag("--put-away", asked.pick.put_away,
+                  "EVENT is a number that was written twice: its notice goes");
     pick.final_callback([&asked] { asked.exit = pick_event(asked.pick); });
 }
 

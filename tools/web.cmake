@@ -4,7 +4,7 @@ include(tools/web_libraries.cmake)
 # Debian's own include folder would hide Emscripten's: only what is wanted of it is staged.
 set(STAGED ${CMAKE_BINARY_DIR}/include)
 file(MAKE_DIRECTORY ${STAGED})
-foreach(library boost cereal doctest dxflib eigen3 nlohmann)
+foreach(library boost cereal doctest eigen3 nlohmann)
     file(CREATE_LINK /usr/include/${library} ${STAGED}/${library} SYMBOLIC)
 endforeach()
 target_include_directories(hemline_flags SYSTEM INTERFACE ${STAGED})

@@ -50,7 +50,3 @@ add_library(zip STATIC ${ZIP_PARTS} ${ZIP}/zip_err_str.c)
 target_include_directories(zip SYSTEM PUBLIC ${SOURCES}/libzip/lib ${ZIP})
 target_compile_options(zip PRIVATE -Os -w)
 target_link_libraries(zip PUBLIC z)
-
-# dxflib; what its header includes by its own folder's name is Debian's copy, the same.
-add_library(dxflib STATIC ${SOURCES}/dxflib/src/dl_dxf.cpp ${SOURCES}/dxflib/src/dl_writer_ascii.cpp)
-target_compile_options(dxflib PRIVATE -Os -w -fexceptions)

@@ -6,9 +6,9 @@ namespace hemline {
 
 namespace {
 
-std::string row_of(const DayLine& line, const std::function<std::string(HybridTime)>& clock,
+std::string row_of(const DayLine& line, const std::function<std::string(WallTime)>& clock,
                    const PageWords& words) {
-    const std::string who = line.by.empty() ? "" : line.by + " " + clock(line.when);
+    const std::string who = line.by.empty() ? "" : line.by + " " + clock(line.clock);
     return "<tr><td>" + xml_text(words.in_words(line.words)) + "</td><td class=\"who\">" +
            xml_text(who) + "</td></tr>\n";
 }
@@ -16,7 +16,7 @@ std::string row_of(const DayLine& line, const std::function<std::string(HybridTi
 }  // namespace
 
 std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
-                     const std::function<std::string(HybridTime)>& clock, const Names& names,
+                     const std::function<std::string(WallTime)>& clock, const Names& names,
                      const PageWords& words) {
     const auto written = [&](const Text& text) { return xml_text(words.in_words(text)); };
     const std::string title = written(say("Day sheet, {1}", day));

@@ -26,6 +26,11 @@ struct DrawnLine {
     FlatOutline points;
     bool closed = false;
 };
+struct DrawnCircle {
+    Layer layer = Layer::cut;
+    FlatPoint centre;
+    Length radius;
+};
 enum class Turned { level, upright };
 struct DrawnWords {
     FlatPoint at;  ///< left end of the words' foot line
@@ -35,6 +40,7 @@ struct DrawnWords {
 struct Drawing {
     FlatPoint least, most;  ///< of the metal
     std::vector<DrawnLine> lines;
+    std::vector<DrawnCircle> circles;  ///< no trim has one yet: a hole's, a screw's
     std::vector<DrawnWords> words;
     std::string title;
 };

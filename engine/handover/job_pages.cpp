@@ -69,7 +69,7 @@ std::string edges_html(const Job& job) {
         html +=
             "<tr>" + cell(work.edge.id) + cell(spoken(work.edge.kind).english()) +
             cell(length && work.undecided.empty() ? print_length(*length) : "none") + cell(cuts) +
-            cell(work.finished ? print_minute(work.finished_when) + " UTC by " + work.finished_by
+            cell(work.finished ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
                                : "") +
             "</tr>\n";
     }
@@ -83,7 +83,7 @@ std::string readings_html(const Job& job) {
             html += "<tr>" + cell(work.edge.id) +
                     cell(reading.of == ReadingOf::edge ? "edge" : "remainder") +
                     cell(print_length(reading.length)) + cell(reading.by) +
-                    cell(print_device(reading.id.device)) + cell(print_minute(reading.when)) +
+                    cell(print_device(reading.id.device)) + cell(print_minute(reading.clock)) +
                     cell(reading.struck ? "struck" : "") + "</tr>\n";
         }
     }
@@ -105,7 +105,7 @@ std::string conflicts_html(const Job& job) {
 std::string events_html(std::span<const Event> events) {
     std::string html = table_head({"event", "time (UTC)", "by", "what"});
     for (const Event& event : events) {
-        html += "<tr>" + cell(print_event_id(event.id)) + cell(print_minute(event.when)) +
+        html += "<tr>" + cell(print_event_id(event.id)) + cell(print_minute(wall_time(event))) +
                 cell(event.by) + cell(describe(event.fact).english()) + "</tr>\n";
     }
     return html + "</table>\n";
@@ -118,7 +118,7 @@ std::string readings_csv(const Job& job) {
         for (const RecordedReading& reading : work.readings) {
             csv += row_of({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
                            print_length(reading.length), std::to_string(reading.length.nm()),
-                           reading.by, print_device(reading.id.device), print_minute(reading.when),
+                           reading.by, print_device(reading.id.device), print_minute(reading.clock),
                            reading.struck ? "yes" : "no"});
         }
     }
@@ -132,7 +132,7 @@ std::string events_csv(std::span<const Event> events) {
         for (const EventId id : event.supersedes) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
-        csv += row_of({print_event_id(event.id), print_minute(event.when), event.by,
+        csv += row_of({print_event_id(event.id), print_minute(wall_time(event)), event.by,
                        describe(event.fact).english(), seen});
     }
     return csv;
@@ -140,11 +140,11 @@ std::string events_csv(std::span<const Event> events) {
 
 }  // namespace
 
-std::string print_minute(HybridTime when) {
+std::string print_minute(WallTime time) {
     // Days since 1 March 0000 in eras of 400 years (146 097 days) of Gregorian years that begin in
     // March, so that the leap day is a year's last: from memory, common practice.
     constexpr std::int64_t day_ms = 86'400'000;
-    const std::int64_t day = when.wall_ms / day_ms + 719'468;
+    const std::int64_t day = time.ms / day_ms + 719'468;
     const std::int64_t era = day / 146'097, of_era = day % 146'097;
     const std::int64_t year_of_era =
         (of_era - of_era / 1'460 + of_era / 36'524 - of_era / 146'096) / 365;
@@ -153,7 +153,7 @@ std::string print_minute(HybridTime when) {
     const std::int64_t day_of_month = of_year - (153 * march_month + 2) / 5 + 1;
     const std::int64_t month = march_month < 10 ? march_month + 3 : march_month - 9;
     const std::int64_t year = era * 400 + year_of_era + (month <= 2 ? 1 : 0);
-    const std::int64_t minute = when.wall_ms % day_ms / 60'000;
+    const std::int64_t minute = time.ms % day_ms / 60'000;
     std::array<char, 80> text{};
     std::snprintf(text.data(), text.size(), "%04d-%02d-%02d %02d:%02d", static_cast<int>(year),
                   static_cast<int>(month), static_cast<int>(day_of_month),

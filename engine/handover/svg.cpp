@@ -69,6 +69,11 @@ std::string svg_elements(const Drawing& drawing) {
     for (const DrawnLine& line : drawing.lines) {
         text += path_of(line);
     }
+    for (const DrawnCircle& circle : drawing.circles) {
+        text += "<circle class=\"" + std::string(class_of(circle.layer)) + "\" cx=\"" +
+                mm_text(circle.centre.x) + "\" cy=\"" + mm_text(circle.centre.y) + "\" r=\"" +
+                mm_text(circle.radius.nm()) + "\"/>\n";
+    }
     for (const DrawnWords& words : drawing.words) {
         const std::string x = mm_text(words.at.x), y = mm_text(words.at.y);
         text.append("<text x=\"").append(x).append("\" y=\"").append(y).append("\"");

@@ -4,7 +4,6 @@
 #include <iterator>
 
 #include "engine/record/job.h"
-#include "engine/record/seen.h"
 
 namespace hemline {
 
@@ -40,7 +39,7 @@ namespace {
 
 /// The sides that a pick names; of more than a crew makes, the latest.
 std::vector<EventId> last_sides(const Conflict& conflict) {
-    const std::size_t count = std::min(conflict.sides.size(), Seen::named_most / 2);
+    const std::size_t count = std::min(conflict.sides.size(), supersedes_most / 2);
     std::vector<EventId> ids;
     std::transform(conflict.sides.end() - static_cast<std::ptrdiff_t>(count), conflict.sides.end(),
                    std::back_inserter(ids), [](const Tip& side) { return side.id; });

@@ -46,6 +46,7 @@ Descent::Descent(std::span<const Event> events, const std::vector<std::size_t>& 
     for (std::size_t place = 0; place < of_thing.size(); ++place) {
         const Event& event = events[of_thing[place]];
         name_seen(event, place);
+        see_silently(event, place);
         const auto last = last_of.find(event.id.device);
         const bool is_later =
             last == last_of.end() || events[of_thing[last->second]].id.sequence < event.id.sequence;
@@ -74,6 +75,20 @@ void Descent::name_seen(const Event& event, std::size_t place) {
             named_[place].insert(named_[place].end(), found->second.begin(), found->second.end());
         }
         id = next;
+    }
+}
+
+/// Before version 2 of the frame the program did not name what was seen of plans and of supply.
+/// Nobody can tell what two of those had seen: they are taken as one after the other, as they were.
+void Descent::see_silently(const Event& event, std::size_t place) {
+    const bool is_silent = !event.moment && event.supersedes.empty() &&
+                           (std::holds_alternative<PlanChosen>(event.fact) ||
+                            std::holds_alternative<SupplyChosen>(event.fact));
+    if (is_silent) {
+        if (last_silent_) {
+            named_[place].push_back(*last_silent_);
+        }
+        last_silent_ = place;
     }
 }
 

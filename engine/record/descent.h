@@ -40,10 +40,12 @@ class Descent {
 
   private:
     void name_seen(const Event& event, std::size_t place);
+    void see_silently(const Event& event, std::size_t place);
 
     std::map<EventId, std::vector<std::size_t>> places_;  ///< an id may stand for two events
     std::vector<std::vector<std::size_t>> named_;
     std::vector<std::optional<std::size_t>> own_;
+    std::optional<std::size_t> last_silent_;  ///< of the program that named nothing
 };
 
 }  // namespace hemline

@@ -2,8 +2,10 @@
 // saved.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <functional>
+#include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -28,13 +30,34 @@ struct EventId {
     auto operator<=>(const EventId&) const = default;
 };
 
-/// Hybrid logical clock: wall time for people, raised so that it never runs backwards past an event
-/// already seen; the counter orders events of one millisecond.
+/// Hybrid logical clock: the device's clock, raised so that it never runs backwards past an event
+/// already seen; the counter orders events of one millisecond. It orders events and nothing else: a
+/// single clock that is years ahead raises everybody's.
 struct HybridTime {
     std::int64_t wall_ms = 0;  ///< Unix time
     std::uint32_t counter = 0;
 
     auto operator<=>(const HybridTime&) const = default;
+};
+
+/// The latest that a clock may say, the end of the year 9999; and the last time of all: what comes
+/// after it has the same, and says what it comes after (Moment).
+constexpr std::int64_t wall_ms_most = 253'402'300'799'999;
+constexpr HybridTime time_last{wall_ms_most + 1, std::numeric_limits<std::uint32_t>::max()};
+
+/// What a device's clock said, right or wrong: for people, and for their days. It orders nothing.
+struct WallTime {
+    std::int64_t ms = 0;  ///< Unix time
+
+    auto operator<=>(const WallTime&) const = default;
+};
+
+/// How the writer stood when it wrote.
+struct Moment {
+    WallTime clock;
+    std::optional<EventId> after;  ///< the last event it held, in the one order; none: the first
+
+    bool operator==(const Moment&) const = default;
 };
 
 /// Which length a reading is of: the edge at its fascia, or what is left beside the fixed neighbour
@@ -269,15 +292,23 @@ using Fact =
                  StickMeasured, StickSpoiled, StockChosen, SupplyChosen, LooksChosen, EdgeSentBack,
                  SectionChosen, EdgeTakenOff, LapChosen, Picked, CopyNoted>;
 
+/// More than a crew makes apart of one thing.
+constexpr std::size_t supersedes_most = 4096;
+
 struct Event {
     EventId id;
     HybridTime when;
     std::string by;                   ///< who held the tablet
     std::vector<EventId> supersedes;  ///< what the writer had seen and replaces
     Fact fact;
+    std::optional<Moment> moment = {};  ///< none: written in frames of version 1, which lack it
 
     bool operator==(const Event&) const = default;
 };
+
+/// The device's clock; of version 1 the logical time, all there is, which another's wrong clock may
+/// have raised.
+WallTime wall_time(const Event& event);
 
 /// Sixteen hex digits, lower case: the name of a device in ids and file names.
 std::string print_device(std::uint64_t device);
@@ -290,11 +321,12 @@ std::optional<EventId> parse_event_id(std::string_view text);
 struct Names {
     std::function<Text(const StepDone&)> step;
     std::function<Text(const std::string&)> trim, rule;
-    std::function<Text(EventId)> event;   ///< in one line
-    std::function<Text(EventId)> offcut;  ///< the piece whose cut left it
+    std::function<const Fact*(EventId)> event;  ///< null: not on this tablet
+    std::function<Text(EventId)> offcut;        ///< the piece whose cut left it
 };
 
-/// One line for the history screen and `journal`: what happened, in words, with its values.
+/// One line for the history screen and `journal`: what happened, in words, with its values. What a
+/// strike struck is said one level deep: strikes may strike each other, or themselves.
 Text describe(const Fact& fact, const Names& names = {});
 /// "piece 1, step hook", or its action in quotes.
 Text step_words(const StepDone& done, const Names& names);

@@ -68,8 +68,8 @@ struct Fold {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             const bool struck = job.struck.count(event.id) > 0;
             const bool settles = job.settling.count(event.id) > 0;
-            work->readings.push_back(
-                {event.id, event.when, event.by, fact.of, fact.length, struck, settles});
+            work->readings.push_back({event.id, job.folded, event.by, fact.of, fact.length, struck,
+                                      settles, wall_time(event)});
         }
     }
     void operator()(const PitchTaken& fact) const {
@@ -139,20 +139,20 @@ struct Fold {
         };
         work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), same),
                           work->steps.end());
-        work->steps.push_back({event.id, event.when, event.by, fact});
+        work->steps.push_back({event.id, job.folded, event.by, fact, wall_time(event)});
     }
     void operator()(const EdgeFinished& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished = event.id;
             work->finished_by = event.by;
-            work->finished_when = event.when;
+            work->finished_clock = wall_time(event);
             work->sent_back.reset();
         }
     }
     void operator()(const EdgeSentBack& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished.reset();
-            work->sent_back = SentBack{event.id, event.when, event.by, fact.reason};
+            work->sent_back = SentBack{event.id, wall_time(event), event.by, fact.reason};
             const auto mended = [](const DoneStep& done) { return done.step.step == mend_step; };
             work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), mended),
                               work->steps.end());
@@ -322,6 +322,7 @@ const EdgeWork* Job::find(std::string_view edge) const {
 }
 
 void apply(Job& job, const Event& event) {
+    ++job.folded;
     if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
         std::visit(Fold{job, event}, event.fact);
     }

@@ -18,12 +18,13 @@ namespace hemline {
 
 struct RecordedReading {
     EventId id;
-    HybridTime when;
+    std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
     ReadingOf of = ReadingOf::edge;
     Length length;
     bool struck = false;
     bool settles = false;  ///< measured again: its writer had seen readings made apart
+    WallTime clock = {};
 };
 
 struct CutPiece {
@@ -35,14 +36,15 @@ struct CutPiece {
 
 struct DoneStep {
     EventId id;
-    HybridTime when;
+    std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
     StepDone step;
+    WallTime clock = {};
 };
 
 struct SentBack {
     EventId id;
-    HybridTime when;
+    WallTime clock;
     std::string by, reason;
 };
 
@@ -63,7 +65,7 @@ struct EdgeWork {
     std::vector<DoneStep> steps;
     std::optional<EventId> finished;
     std::string finished_by;
-    HybridTime finished_when;
+    WallTime finished_clock;
     std::optional<EventId> taken_off;   ///< added by mistake: gone unless metal is cut for it
     std::optional<SentBack> sent_back;  ///< by the foreman, since the last tick
     std::vector<Undecided> undecided;   ///< of this edge, and one of the rules
@@ -104,6 +106,7 @@ struct Job {
     std::set<EventId> settling;      ///< readings by someone who had seen others made apart
     std::vector<Conflict> conflicts;
     std::int64_t unknown_events = 0;
+    std::int64_t folded = 0;  ///< so many events, those that changed nothing among them
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
@@ -125,12 +128,13 @@ void apply(Job& job, const Event& event);
 Job replay(std::span<const Event> events, const Practice& practice = {});
 
 /// All devices' events in one order that every tablet agrees on: by time, device, sequence, each
-/// once. Commutative and idempotent.
+/// once; those with the last time of all by what they come after. Commutative and idempotent.
 std::vector<Event> in_order(std::vector<Event> events);
 
-/// The next time stamp on this device: past the wall clock and past everything seen.
-HybridTime time_after(HybridTime last_seen, std::int64_t wall_ms);
-HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms);
+/// Gives an event that is written now its time and its moment: past the clock and past all that its
+/// tablet holds, which is in_order(). Whatever the clock says, and however late those are, it can
+/// be written, is read back, and stands after them.
+void stamp(Event& event, std::span<const Event> held, std::int64_t wall_ms);
 
 /// The last event of `device` that undo would strike: not struck, and not a strike itself.
 std::optional<EventId> undo_target(std::span<const Event> events, const std::set<EventId>& struck,

@@ -70,7 +70,7 @@ std::vector<EventId> Seen::of(const Event& next) const {
     const std::set<EventId> named(next.supersedes.begin(), next.supersedes.end());
     const std::vector<EventId>& tips = found->second;
     for (auto tip = tips.rbegin(); tip != tips.rend(); ++tip) {
-        if (named.count(*tip) == 0 && next.supersedes.size() + seen.size() < named_most) {
+        if (named.count(*tip) == 0 && next.supersedes.size() + seen.size() < supersedes_most) {
             seen.push_back(*tip);
         }
     }

@@ -96,7 +96,7 @@ Text remainder_missing(const EdgeWork& work, const Run& run) {
         return say("Measure from the end of piece {1} to the end of the edge.", neighbour);
     }
     // The neighbour was fastened anew after the reading: it may lie elsewhere now.
-    if (reading->when < fastened->when) {
+    if (reading->place < fastened->place) {
         return say("Measure again from the end of piece {1} to the end of the edge.", neighbour);
     }
     return {};

@@ -37,7 +37,7 @@ App::App(Assets assets, AppOptions options)
     state_.promised = options_.promised;
     const Platform& platform = options_.platform;
     state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
-    list_jobs();
+    show_jobs();
     if (options_.job) {
         open_job(*options_.job);
     }
@@ -160,7 +160,7 @@ void App::go(Where where) {
         drafts_.edge = {there->edge, std::nullopt, false, false, ""};
     }
     if (state_.where.place == Place::jobs) {
-        list_jobs();
+        show_jobs();
     } else if (state_.where.place == Place::roof) {
         state_.outside.crew_new = 0;
     }
@@ -200,12 +200,22 @@ void App::keep_screen() {
     }
 }
 
-void App::list_jobs() {
-    state_.jobs = hemline::list_jobs(options_.jobs_folder);
+/// Problem: there may be more jobs than those in the state.
+std::optional<Problem> App::list_jobs() {
+    const auto listed = hemline::list_jobs(options_.jobs_folder);
+    state_.jobs = listed ? *listed : std::vector<std::filesystem::path>();
     for (const std::filesystem::path& job : state_.outside.kept.jobs) {
-        if (!journals_in(job).empty()) {
+        const Result<bool> is_job = holds_journals(job);
+        if (!is_job || *is_job) {
             state_.jobs.push_back(job);
         }
+    }
+    return listed ? std::nullopt : std::optional<Problem>(listed.problem());
+}
+
+void App::show_jobs() {
+    if (const std::optional<Problem> problem = list_jobs()) {
+        add_notice(said(*problem));
     }
 }
 
@@ -213,15 +223,21 @@ void App::add_notice(const Text& words) { state_.notice = joined({state_.notice,
 
 /// The job's record on this tablet, with the place unchanged. False: it cannot be had, and why is
 /// said.
-bool App::open_journal(const std::filesystem::path& folder) {
+bool App::open_journal(const Result<std::filesystem::path>& named) {
     if (!settle()) {
         return false;
     }
+    if (!named) {
+        state_.notice = said(named.problem());
+        return false;
+    }
+    const std::filesystem::path& folder = *named;
     const auto opened =
         JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
     if (!opened) {
         state_.notice = said(opened.problem());
-        if (state_.outside.there && !journals_in(folder).empty() && !look_into(folder).can_write) {
+        const Result<bool> is_job = holds_journals(folder);
+        if (state_.outside.there && is_job && *is_job && !look_into(folder).can_write) {
             state_.outside.stuck = folder;
         }
         return false;
@@ -234,8 +250,9 @@ bool App::open_journal(const std::filesystem::path& folder) {
     backup_ = read_backup_note(journal_->record().folder);
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
-    state_.saved = state_.events.empty() ? say("nothing to save yet")
-                                         : say("saved {1}", clock_time(state_.events.back().when));
+    state_.saved = state_.events.empty()
+                       ? say("nothing to save yet")
+                       : say("saved {1}", clock_time(wall_time(state_.events.back())));
     carry();
     return true;
 }
@@ -325,7 +342,7 @@ void App::hear_saves() {
     }
     if (!returned.empty() && under_way_.empty()) {
         state_.saving = Saving::saved;
-        state_.saved = say("saved {1}", clock_time(journal_->record().events.back().when));
+        state_.saved = say("saved {1}", clock_time(wall_time(journal_->record().events.back())));
         state_.outside.stuck.reset();
         carry();
     }
@@ -347,7 +364,7 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
     if (std::holds_alternative<JobStarted>(from.fact)) {
         crew_.stop();
         journal_.reset();  // a job of which nothing is saved is none
-        list_jobs();
+        show_jobs();
     } else {
         for (const KeptFrom& later : under_way_) {
             add_notice(say("Not saved either: {1}.", told(state_, later.fact)));
@@ -391,7 +408,9 @@ void App::compute() {
     job_assets_.sections = sections_on(assets_.sections, state_.job);
     state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
-    state_.undo_target = undo_target(state_.events, state_.job.struck, writer());
+    state_.writer = writer();
+    state_.undo_target = undo_target(state_.events, state_.job.struck, state_.writer);
+    state_.clocks = clock_doubts(state_.events);
     search_.cancel();
     state_.choices.clear();
     state_.looking = false;

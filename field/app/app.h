@@ -94,7 +94,7 @@ class App {
     };
 
     void open_job(const std::filesystem::path& folder);
-    bool open_journal(const std::filesystem::path& folder);
+    bool open_journal(const Result<std::filesystem::path>& named);
     void start_demo();
     void start_job(const std::string& name);
     bool append(const Fact& fact, const std::vector<EventId>& supersedes);
@@ -108,7 +108,8 @@ class App {
     void look_for_choices();
     void hear_search();
     void go(Where where);
-    void list_jobs();
+    std::optional<Problem> list_jobs();
+    void show_jobs();
     void keep_scale(const Wish& wish);
     void keep_screen();
     void held_by(const Person& person);

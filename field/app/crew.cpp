@@ -10,6 +10,7 @@
 
 #include "field/store/crew_watch.h"
 #include "field/store/disk_problem.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 
@@ -145,13 +146,14 @@ bool Crew::carry() {
         events_.insert(events_.end(), given_.begin(), given_.end());
         given_.clear();
     }
-    std::error_code error;
-    Result<Carried> carried =
-        fs::is_directory(job_->crew, error)
+    const Result<There> there = what_is(job_->crew);
+    const Result<Carried> carried =
+        !there ? Result<Carried>(there.problem())
+        : *there == There::folder
             ? folder_->carry(events_, job_->writer)
             : Problem{say("The crew folder {1} is not there.", shown(job_->crew)),
-                      say("Plug it in or choose another; what is saved here goes out once it is "
-                          "back.")};
+                      say("Plug it in or choose another; what is saved here "
+                          "goes out once it is back.")};
     const std::scoped_lock hold(lock_);
     CrewNews news = news_.value_or(CrewNews{});
     const std::optional<Problem> now =

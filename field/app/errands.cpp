@@ -69,7 +69,7 @@ void App::print_day(const Drafts& drafts) {
     if (options_.platform.print && drafts.day_ms) {
         const DaySpan day = day_around(*drafts.day_ms);
         options_.platform.print(day_page(day_sheet(state_.job, state_.events, day),
-                                         day_name({day.from_ms, 0}),
+                                         day_name({day.from_ms}),
                                          drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time,
                                          names_on(state_), words_of(state_)));
     }

@@ -52,9 +52,11 @@ void App::take_file(const fs::path& file) {
         journal_ ? std::optional(journal_->record().folder) : std::nullopt;
     const Where where = state_.where;
     journal_.reset();  // it may be the job that the file is of
-    const Result<TakenIn> taken =
-        take_in_journals(*options_.disk, *journals, hemline::list_jobs(options_.jobs_folder),
-                         options_.jobs_folder, options_.device);
+    const std::optional<Problem> unlisted = list_jobs();
+    const Result<TakenIn> taken = unlisted
+                                      ? Result<TakenIn>(*unlisted)
+                                      : take_in_journals(*options_.disk, *journals, state_.jobs,
+                                                         options_.jobs_folder, options_.device);
     if (!taken) {
         if (was && open_journal(*was)) {
             go(where);
@@ -71,6 +73,7 @@ void App::take_file(const fs::path& file) {
                          static_cast<std::int64_t>(taken->new_events), name));
     add_notice(taken->is_new ? say("It was not on this tablet before.")
                              : say("The rest was here already."));
+    add_notice(taken->said);
     if (options_.platform.keeps_later) {
         taking_in_ = true;
         state_.saving = Saving::under_way;

@@ -66,11 +66,12 @@ struct HandOver {
                                   const std::vector<std::filesystem::path>& jobs)>
         take_file;
     /// Which jobs the crew folder holds.
-    std::function<std::vector<JobInCrew>(const std::filesystem::path& crew)> in_crew;
-    std::function<Result<TakenIn>(const std::filesystem::path& crew, const std::string& job)>
+    std::function<Result<std::vector<JobInCrew>>(const std::filesystem::path& crew)> in_crew;
+    std::function<Result<TakenIn>(const std::filesystem::path& crew, const std::string& job,
+                                  const std::vector<std::filesystem::path>& jobs)>
         join_crew_job;
-    std::function<Result<std::filesystem::path>(const std::filesystem::path& job,
-                                                const std::filesystem::path& folder)>
+    std::function<Result<WentOn>(const std::filesystem::path& job,
+                                 const std::filesystem::path& folder)>
         go_on_in;
     /// Keeps on this device which folders it uses.
     std::function<std::optional<Problem>(const KeptFolders&)> keep;

@@ -22,7 +22,7 @@ Text who(const Event& event) { return event.by.empty() ? say("nobody named") : e
 /// Eight of its sixteen digits tell a crew's tablets apart.
 Text where_and_when(const Event& event) {
     return say("tablet {1}, {2}", print_device(event.id.device).substr(0, 8),
-               day_and_time(event.when));
+               day_and_time(wall_time(event)));
 }
 
 /// "picked by Ben, tablet e8518a86, 4 May …"; empty when nobody did.

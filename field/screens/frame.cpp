@@ -240,6 +240,6 @@ Text title_of(const Edge& edge) {
     return say("Eave {1}", edge.id);
 }
 
-Text day_and_time(HybridTime when) { return say("{1}, {2}", day_name(when), clock_time(when)); }
+Text day_and_time(WallTime time) { return say("{1}, {2}", day_name(time), clock_time(time)); }
 
 }  // namespace hemline

@@ -56,6 +56,6 @@ float band_height(const Ui& ui, const Text& words, float w);
 /// "Eave C".
 Text title_of(const Edge& edge);
 /// "4 May 2026, 9:41".
-Text day_and_time(HybridTime when);
+Text day_and_time(WallTime time);
 
 }  // namespace hemline

@@ -116,11 +116,11 @@ Text waits_words(const State& state, const Glance& glance, const EdgeWork& work,
 std::string who_did(const Glance& glance, const EdgeWork& work) {
     const auto last = glance.last.find(work.edge.id);
     if (work.finished) {
-        return work.finished_by + " " + clock_time(work.finished_when);
+        return work.finished_by + " " + clock_time(work.finished_clock);
     }
     return last == glance.last.end() || last->second->by.empty()
                ? ""
-               : last->second->by + " " + clock_time(last->second->when);
+               : last->second->by + " " + clock_time(wall_time(*last->second));
 }
 
 /// What was accepted outside practice, and by whom; empty when nothing was.

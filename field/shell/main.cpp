@@ -60,7 +60,7 @@ void take_folders(AppOptions& options, const Practice& practice) {
     if (crew) {
         options.folders.crew = std::filesystem::absolute(*crew);
     }
-    const std::vector<std::filesystem::path> places = places_here();
+    const std::vector<std::filesystem::path> places = places_here().folders;
     if (!options.folders.hand_over && !places.empty()) {
         const std::filesystem::path documents = places.front() / "Documents";
         std::error_code error;

@@ -11,6 +11,7 @@
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 #include "field/store/segment_name.h"
 #include "field/store/torn_tail.h"
@@ -23,20 +24,21 @@ namespace fs = std::filesystem;
 
 constexpr std::size_t segment_most = std::size_t{64} << 20;
 
-std::vector<std::string> names_in(const fs::path& folder) {
-    std::vector<std::string> names;
-    std::error_code error;
-    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-         entry.increment(error)) {
-        names.push_back(entry->path().filename().string());
+/// The names in one job's part of the crew folder; none where it is not there yet.
+Result<std::vector<std::string>> names_of_job(const fs::path& folder) {
+    const Result<There> there = what_is(folder, Links::refused);
+    if (!there) {
+        return there.problem();
     }
-    std::sort(names.begin(), names.end());
-    return names;
+    if (*there == There::link) {
+        return disk_problem(phrase("listed"), folder, ELOOP);
+    }
+    return *there == There::nothing ? std::vector<std::string>() : names_in(folder, Links::refused);
 }
 
 /// The segment's bytes when they are all there; nothing while a synchroniser still writes it.
 std::optional<Bytes> read_segment(const fs::path& file, SegmentName name) {
-    const Result<Bytes> bytes = read_file(file, segment_most);
+    const Result<Bytes> bytes = read_file(file, segment_most, Links::refused);
     if (!bytes || crc32_of(*bytes) != name.crc) {
         return {};
     }
@@ -57,10 +59,13 @@ std::set<EventId> starts_of(const std::vector<Event>& events) {
 /// Appends frames that a device's journal here lacks; gives them back.
 Result<Bytes> append_missing(Disk& disk, const fs::path& file, const Bytes& frames) {
     std::set<Bytes> there;
-    std::error_code error;
-    const bool is_new = !fs::exists(file, error);
+    const Result<There> at_file = what_is(file, Links::refused);
+    if (!at_file) {
+        return at_file.problem();
+    }
+    const bool is_new = *at_file == There::nothing;
     if (!is_new) {
-        const Result<Bytes> bytes = read_file(file);
+        const Result<Bytes> bytes = read_file(file, file_size_most, Links::refused);
         if (!bytes) {
             return bytes.problem();
         }
@@ -101,11 +106,21 @@ Result<Bytes> append_missing(Disk& disk, const fs::path& file, const Bytes& fram
 
 }  // namespace
 
-std::vector<std::string> jobs_in_crew(const fs::path& crew) {
+Result<std::vector<std::string>> jobs_in_crew(const fs::path& crew) {
+    const Result<std::vector<std::string>> names = names_in(crew);
+    if (!names) {
+        return names;
+    }
     std::vector<std::string> jobs;
-    for (const std::string& name : names_in(crew)) {
-        std::error_code error;
-        if (parse_event_id(name) && fs::is_directory(crew / name, error)) {
+    for (const std::string& name : *names) {
+        if (!parse_event_id(name)) {
+            continue;
+        }
+        const Result<There> there = what_is(crew / name, Links::refused);
+        if (!there) {
+            return there.problem();
+        }
+        if (*there == There::folder) {
             jobs.push_back(name);
         }
     }
@@ -113,8 +128,12 @@ std::vector<std::string> jobs_in_crew(const fs::path& crew) {
 }
 
 Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) {
+    const Result<std::vector<std::string>> names = names_of_job(crew / job);
+    if (!names) {
+        return names.problem();
+    }
     std::vector<Bytes> segments;
-    for (const std::string& name : names_in(crew / job)) {
+    for (const std::string& name : *names) {
         const auto parsed = parse_segment_name(name);
         if (auto bytes = parsed ? read_segment(crew / job / name, *parsed) : std::nullopt) {
             segments.push_back(std::move(*bytes));
@@ -156,9 +175,13 @@ Result<Carried> CrewFolder::carry(const std::vector<Event>& events, std::uint64_
 
 std::optional<Problem> CrewFolder::take_in(const fs::path& from, std::uint64_t writer,
                                            Carried& carried) {
+    const Result<std::vector<std::string>> all = names_of_job(from);
+    if (!all) {
+        return all.problem();
+    }
     std::vector<Bytes> segments;
     std::vector<std::string> names;
-    for (const std::string& name : names_in(from)) {
+    for (const std::string& name : *all) {
         const auto parsed = parse_segment_name(name);
         if (!parsed || read_.count((from / name).string()) > 0) {
             continue;
@@ -178,11 +201,17 @@ std::optional<Problem> CrewFolder::take_in(const fs::path& from, std::uint64_t w
     for (const auto& [device, frames] : merge.journals().of_device) {
         const fs::path file = job_ / (print_device(device) + ".journal");
         if (device == writer) {
+            const Result<std::vector<fs::path>> journals = journals_in(job_);
+            if (!journals) {
+                return journals.problem();
+            }
             std::set<Bytes> own;
-            for (const fs::path& journal : journals_in(job_)) {
-                const Result<Bytes> bytes = read_file(journal);
-                const Bytes held = bytes ? *bytes : Bytes{};
-                for (const FrameAt& frame : read_frames(held).frames) {
+            for (const fs::path& journal : *journals) {
+                const Result<Bytes> bytes = read_file(journal, file_size_most, Links::refused);
+                if (!bytes) {
+                    return bytes.problem();
+                }
+                for (const FrameAt& frame : read_frames(*bytes).frames) {
                     own.emplace(frame.bytes.begin(), frame.bytes.end());
                 }
             }
@@ -240,8 +269,12 @@ std::optional<Problem> CrewFolder::write_segment(const Bytes& segment, std::uint
     if (error) {
         return disk_problem(phrase("created"), folder_, error.value());
     }
+    const Result<std::vector<std::string>> names = names_of_job(folder_);
+    if (!names) {
+        return names.problem();
+    }
     SegmentName name{writer, 1, crc32_of(segment)};
-    for (const std::string& other : names_in(folder_)) {
+    for (const std::string& other : *names) {
         const auto parsed = parse_segment_name(other);
         if (parsed && parsed->writer == writer) {
             name.number = std::max(name.number, parsed->number + 1);

@@ -25,8 +25,8 @@
 
 namespace hemline {
 
-/// The jobs in a crew folder, by name. Empty where there is no such folder.
-std::vector<std::string> jobs_in_crew(const std::filesystem::path& crew);
+/// The jobs in a crew folder, by name. Problem: there is no such folder, or it cannot be listed.
+Result<std::vector<std::string>> jobs_in_crew(const std::filesystem::path& crew);
 
 /// All that the crew folder holds of one job, for a tablet that joins. Problem: it holds nothing
 /// whole of it yet.

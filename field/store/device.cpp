@@ -13,6 +13,7 @@
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 #include "field/store/whole_file.h"
 #include "field/store/writer.h"
@@ -71,11 +72,17 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
 /// another tablet or put back from a backup lies elsewhere. Empty where that cannot be told.
 Bytes place_of(const fs::path& file) {
     struct stat about {};
-    if (!inodes_last || ::stat(file.c_str(), &about) != 0) {
+    const fs::path machine_file = "/etc/machine-id";
+    const Result<There> there = what_is(machine_file);
+    if (!inodes_last || ::stat(file.c_str(), &about) != 0 || !there) {
         return {};
     }
     Bytes place;
-    if (const Result<Bytes> machine = read_file("/etc/machine-id")) {
+    if (*there != There::nothing) {
+        const Result<Bytes> machine = read_file(machine_file);
+        if (!machine) {
+            return {};
+        }
         place = *machine;
     }
     const std::string inode = std::to_string(about.st_ino) + "\n";
@@ -90,8 +97,11 @@ std::optional<Problem> forget_copied(const fs::path& file) {
     if (place.empty()) {
         return {};
     }
-    std::error_code error;
-    if (!fs::exists(note, error)) {
+    const Result<There> there = what_is(note);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         Disk disk;
         return write_whole_file(disk, note, place);
     }
@@ -112,11 +122,15 @@ Result<std::uint64_t> device_id() {
         return home.problem();
     }
     const fs::path file = *home / "device";
-    std::error_code error;
     if (const auto problem = forget_copied(file)) {
         return *problem;
     }
-    if (!fs::exists(file, error)) {
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
+        std::error_code error;
         fs::create_directories(*home, error);
         if (error) {
             return disk_problem(phrase("created"), *home, error.value());

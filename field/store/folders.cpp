@@ -9,6 +9,7 @@
 
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 namespace {
@@ -70,34 +71,47 @@ Result<fs::path> jobs_folder() {
     return home ? Result<fs::path>(*home / "jobs") : home;
 }
 
-std::vector<fs::path> list_jobs(const fs::path& jobs) {
+Result<std::vector<fs::path>> list_jobs(const fs::path& jobs) {
+    const Result<There> there = what_is(jobs);
+    if (!there) {
+        return there.problem();
+    }
     std::vector<fs::path> found;
-    std::error_code error;
-    for (fs::directory_iterator entry(jobs, error), end; !error && entry != end;
-         entry.increment(error)) {
-        if (is_folder(entry->path()) && !journals_in(entry->path()).empty()) {
-            found.push_back(entry->path());
+    if (*there == There::nothing) {
+        return found;
+    }
+    const Result<std::vector<std::string>> names = names_in(jobs);
+    if (!names) {
+        return names.problem();
+    }
+    for (const std::string& name : *names) {
+        if (name.front() == '.') {
+            continue;
+        }
+        const Result<bool> is_job = holds_journals(jobs / name);
+        if (!is_job || *is_job) {
+            found.push_back(jobs / name);
         }
     }
-    std::sort(found.begin(), found.end());
     return found;
 }
 
-fs::path new_job_folder(const fs::path& jobs, std::string_view name) {
-    const std::string wanted = file_name_of(name);
-    std::error_code error;
-    fs::path folder = jobs / wanted;
-    for (int number = 2; fs::exists(folder, error); ++number) {
-        folder = jobs / (wanted + "-" + std::to_string(number));
-    }
-    return folder;
+Result<fs::path> new_job_folder(const fs::path& jobs, std::string_view name) {
+    return free_name(jobs, file_name_of(name));
 }
 
-fs::path job_folder(const fs::path& job) {
-    if (job.extension() == ".journal" && !is_folder(job)) {
-        return job.has_parent_path() ? job.parent_path() : fs::path(".");
+Result<fs::path> job_folder(const fs::path& job) {
+    if (job.extension() != ".journal") {
+        return job;
     }
-    return job;
+    const Result<There> there = what_is(job);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::folder || *there == There::nothing) {
+        return job;
+    }
+    return job.has_parent_path() ? job.parent_path() : fs::path(".");
 }
 
 Result<fs::path> assets_folder() {

@@ -12,7 +12,7 @@ namespace hemline {
 
 Result<int> lock_job(const std::filesystem::path& folder) {
     const std::filesystem::path file = folder / ".lock";
-    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (opened < 0) {
         return disk_problem(phrase("opened for writing"), file, errno);
     }

@@ -10,6 +10,7 @@
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_lock.h"
+#include "field/store/listing.h"
 #include "field/store/torn_tail.h"
 #include "field/store/writer.h"
 
@@ -20,18 +21,26 @@ namespace fs = std::filesystem;
 
 /// Makes the folder where it is not there, or says why there can be no new job in it.
 Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
-    std::error_code error;
-    if (fs::exists(folder, error)) {
-        if (!fs::is_directory(folder, error)) {
-            return Problem{say("{1} is a file, not a folder.", shown(folder)),
-                           say("Choose another name.")};
+    const Result<There> there = what_is(folder);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::folder) {
+        const Result<bool> has_job = holds_journals(folder);
+        if (!has_job) {
+            return has_job.problem();
         }
-        if (opening == Opening::new_job && !journals_in(folder).empty()) {
+        if (opening == Opening::new_job && *has_job) {
             return Problem{say("There is a job in {1} already.", shown(folder)),
                            say("Open that job, or choose another name.")};
         }
         return JobFolder::there;
     }
+    if (*there != There::nothing) {
+        return Problem{say("{1} is a file, not a folder.", shown(folder)),
+                       say("Choose another name.")};
+    }
+    std::error_code error;
     fs::create_directories(folder, error);
     if (error) {
         return disk_problem(phrase("created"), folder, error.value());
@@ -41,6 +50,15 @@ Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
 
 /// The last number but two: a strike and its event still fit.
 constexpr std::uint32_t sequence_most = 0xFFFF'FFFDU;
+
+/// Of the device's events; 0 when there are none.
+std::uint32_t last_sequence(const std::vector<Event>& events, std::uint64_t device) {
+    std::uint32_t last = 0;
+    for (const Event& event : events) {
+        last = event.id.device == device ? std::max(last, event.id.sequence) : last;
+    }
+    return last;
+}
 
 /// What could not be read back must never be called saved.
 std::optional<Problem> cannot_be_held(const Event& event) {
@@ -69,26 +87,14 @@ JournalFile::JournalFile(JobRecord record, JobFolder was, std::uint64_t device, 
       was_(was),
       own_(record_.folder, was, device, disk),
       saver_(own_, std::move(wake)) {
-    look_through();
-    for (const Event& event : record_.events) {
-        if (event.id.device == device_) {
-            last_sequence_ = std::max(last_sequence_, event.id.sequence);
-        }
-    }
-}
-
-void JournalFile::look_through() {
     seen_ = Seen(record_.events);
-    latest_.reset();
-    for (const Event& event : record_.events) {
-        latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
-    }
+    last_sequence_ = last_sequence(record_.events, device_);
 }
 
 void JournalFile::take_in(const std::vector<Event>& events) {
     record_.events.insert(record_.events.end(), events.begin(), events.end());
     record_.events = in_order(std::move(record_.events));
-    look_through();
+    seen_ = Seen(record_.events);
 }
 
 JournalFile::~JournalFile() {
@@ -107,7 +113,12 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
                                                        Opening opening,
                                                        const std::shared_ptr<Disk>& disk,
                                                        std::function<void()> wake) {
-    const fs::path folder = job_folder(job);
+    // A new job lies where it was named, whatever ends its name.
+    const Result<fs::path> named = opening == Opening::new_job ? job : job_folder(job);
+    if (!named) {
+        return named.problem();
+    }
+    const fs::path& folder = *named;
     JobFolder was = JobFolder::there;
     if (opening != Opening::existing) {
         const Result<JobFolder> made = make_job_folder(folder, opening);
@@ -122,21 +133,27 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
     if (!locked) {
         return locked.problem();
     }
-    const Result<std::uint64_t> writer = claim_writer(folder, device);
+    Result<std::uint64_t> writer = claim_writer(folder, device);
     if (!writer) {
         ::close(*locked);
         return writer.problem();
     }
-    JobRecord record;
-    record.folder = folder;
-    if (!journals_in(folder).empty()) {
-        Result<JobRecord> read = read_job_folder(folder);
-        if (!read) {
-            ::close(*locked);
-            return read.problem();
-        }
-        record = *read;
+    const Result<bool> has_job = holds_journals(folder);
+    const Result<JobRecord> read = !has_job   ? Result<JobRecord>(has_job.problem())
+                                   : *has_job ? read_job_folder(folder)
+                                              : JobRecord{folder, {}, {}};
+    if (!read) {
+        ::close(*locked);
+        return read.problem();
     }
+    if (last_sequence(read->events, *writer) > sequence_most) {
+        writer = new_writer(*disk, folder, device);  // one damaged or hostile event is enough
+        if (!writer) {
+            ::close(*locked);
+            return writer.problem();
+        }
+    }
+    JobRecord record = *read;
     std::shared_ptr<JournalFile> opened(
         new JournalFile(std::move(record), was, *writer, *locked, disk, std::move(wake)));
     if (const auto problem = opened->move_torn_tails(*disk)) {
@@ -161,17 +178,19 @@ std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
 
 Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
                         const std::vector<EventId>& supersedes, std::int64_t wall_ms) const {
-    const HybridTime when = latest_ ? time_after(*latest_, wall_ms) : HybridTime{wall_ms, 0};
-    Event event{{device_, sequence}, when, std::move(by), supersedes, std::move(fact)};
+    Event event{{device_, sequence}, {}, std::move(by), supersedes, std::move(fact)};
     const std::vector<EventId> seen = seen_.of(event);
     event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
+    // What was made apart more often than an event may name is named by the next one.
+    event.supersedes.resize(
+        std::min(event.supersedes.size(), std::max(supersedes.size(), supersedes_most)));
+    stamp(event, record_.events, wall_ms);
     return event;
 }
 
 void JournalFile::put(const Event& event) {
     last_sequence_ = event.id.sequence;
     record_.events.push_back(event);
-    latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
     seen_.add(event);
     saver_.hand_over(event.id.sequence, frame_of(event));
 }
@@ -179,9 +198,8 @@ void JournalFile::put(const Event& event) {
 Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
                                      std::int64_t wall_ms) {
     if (last_sequence_ > sequence_most) {
-        return Problem{
-            say("This device has no event numbers left in this job."),
-            say("Remove the device file in hemline's folder: a new number is then drawn.")};
+        return Problem{say("This device has no event numbers left in this job."),
+                       say("Close the job and open it again: a new number is then drawn.")};
     }
     const bool strikes = unsure_ && !strike_;
     Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),
@@ -193,7 +211,7 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
         strike_ = last_sequence_ + 1;
         put(mint(*strike_, Struck{*unsure_, phrase("the disk failed while this was being saved")},
                  {}, {*unsure_}, wall_ms));
-        event.when = time_after(*latest_, wall_ms);
+        stamp(event, record_.events, wall_ms);
     }
     put(event);
     return event;
@@ -228,7 +246,7 @@ void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
     record_.events.erase(std::find_if(record_.events.begin(), record_.events.end(),
                                       [&](const Event& event) { return event.id == first; }),
                          record_.events.end());
-    look_through();
+    seen_ = Seen(record_.events);
     last_sequence_ = may_be_there ? sequence : sequence - 1;
     if (may_be_there && sequence != strike_) {
         unsure_ = first;

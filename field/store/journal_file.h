@@ -86,7 +86,6 @@ class JournalFile {
     [[nodiscard]] Event mint(std::uint32_t sequence, Fact fact, std::string by,
                              const std::vector<EventId>& supersedes, std::int64_t wall_ms) const;
     void put(const Event& event);
-    void look_through();
     void take_back(std::uint32_t sequence, bool may_be_there);
 
     JobRecord record_;
@@ -97,7 +96,6 @@ class JournalFile {
     std::uint32_t last_sequence_ = 0;      ///< of the last event whose bytes may be in a file
     std::optional<EventId> unsure_;        ///< not saved, but its bytes may be there
     std::optional<std::uint32_t> strike_;  ///< of unsure_, under way
-    std::optional<HybridTime> latest_;     ///< of all events
     Seen seen_;                            ///< what the next event of each thing supersedes
     Saver saver_;                          ///< last: it ends before what it writes to
 };

@@ -24,9 +24,13 @@ fs::path own_file(const fs::path& folder, std::uint64_t device, int number) {
 }
 
 /// The newest of this device's own journals; 0 when it has none.
-int newest_own(const fs::path& folder, std::uint64_t device) {
+Result<int> newest_own(const fs::path& folder, std::uint64_t device) {
+    const Result<std::vector<fs::path>> journals = journals_in(folder);
+    if (!journals) {
+        return journals.problem();
+    }
     int newest = 0;
-    for (const fs::path& file : journals_in(folder)) {
+    for (const fs::path& file : *journals) {
         newest = std::max(newest, own_number(file, device));
     }
     return newest;
@@ -63,12 +67,12 @@ OwnJournal::~OwnJournal() {
 }
 
 std::optional<Problem> OwnJournal::open() {
-    int number = newest_own(folder_, device_);
-    const bool goes_on = number > 0 && !failed_;
-    if (!goes_on) {
-        ++number;
+    const Result<int> newest = newest_own(folder_, device_);
+    if (!newest) {
+        return newest.problem();
     }
-    path_ = own_file(folder_, device_, number);
+    const bool goes_on = *newest > 0 && !failed_;
+    path_ = own_file(folder_, device_, goes_on ? *newest : *newest + 1);
     file_ = disk_->open(path_, O_WRONLY | O_APPEND | (goes_on ? 0 : O_CREAT | O_EXCL));
     if (file_ < 0) {
         return disk_problem(phrase("opened for writing"), path_, errno);

@@ -11,6 +11,7 @@
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 
 namespace hemline {
@@ -114,8 +115,11 @@ Result<ScreenScale> read_screen_scale() {
         return home.problem();
     }
     const fs::path file = *home / "screen";
-    std::error_code error;
-    if (!fs::exists(file, error)) {
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         return ScreenScale{};
     }
     const Result<Bytes> bytes = read_file(file);

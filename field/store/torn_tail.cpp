@@ -2,11 +2,11 @@
 
 #include <cerrno>
 #include <string>
-#include <system_error>
 
 #include <fcntl.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 
 namespace hemline {
@@ -15,15 +15,11 @@ namespace {
 namespace fs = std::filesystem;
 
 /// A name that is free: an earlier tear may have been kept under the same offset.
-fs::path free_name(const FileSetAside& set_aside) {
-    const std::string stem =
-        set_aside.file.stem().string() + "-torn-" + std::to_string(set_aside.stretch.offset);
-    fs::path name = set_aside.file.parent_path() / (stem + ".bytes");
-    std::error_code error;
-    for (int number = 2; fs::exists(name, error); ++number) {
-        name.replace_filename(stem + "-" + std::to_string(number) + ".bytes");
-    }
-    return name;
+Result<fs::path> name_for(const FileSetAside& set_aside) {
+    return free_name(
+        set_aside.file.parent_path(),
+        set_aside.file.stem().string() + "-torn-" + std::to_string(set_aside.stretch.offset),
+        ".bytes");
 }
 
 std::optional<Problem> keep_bytes(Disk& disk, const fs::path& file,
@@ -45,7 +41,7 @@ std::optional<Problem> keep_bytes(Disk& disk, const fs::path& file,
 }  // namespace
 
 Result<fs::path> move_torn_tail(Disk& disk, const FileSetAside& set_aside) {
-    const Result<Bytes> bytes = read_file(set_aside.file);
+    const Result<Bytes> bytes = read_file(set_aside.file, file_size_most, Links::refused);
     if (!bytes) {
         return bytes.problem();
     }
@@ -53,9 +49,12 @@ Result<fs::path> move_torn_tail(Disk& disk, const FileSetAside& set_aside) {
     if (set_aside.stretch.offset < whole || whole == bytes->size()) {
         return set_aside.file;
     }
-    const fs::path kept = free_name(set_aside);
+    const Result<fs::path> kept = name_for(set_aside);
+    if (!kept) {
+        return kept;
+    }
     const std::span<const std::uint8_t> tail = std::span(*bytes).subspan(whole);
-    if (const auto problem = keep_bytes(disk, kept, tail)) {
+    if (const auto problem = keep_bytes(disk, *kept, tail)) {
         return *problem;
     }
     const OpenFile journal(disk.open(set_aside.file, O_WRONLY));

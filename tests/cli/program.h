@@ -28,12 +28,15 @@ class Desk {
     [[nodiscard]] Ran run(const std::vector<std::string>& words) const;
     /// Runs it and kills it (SIGKILL) so many microseconds after its start, if it still runs.
     [[nodiscard]] Ran run_and_kill(const std::vector<std::string>& words, int after_us) const;
+    /// Runs it with its clock off by so much, as libfaketime has it: "+10y", "-90m".
+    [[nodiscard]] Ran run_at(const std::string& clock, const std::vector<std::string>& words) const;
     /// Writes a file and gives its path.
     [[nodiscard]] std::string write(const std::string& name, const std::string& text) const;
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
   private:
-    [[nodiscard]] int start(const std::vector<std::string>& words) const;
+    [[nodiscard]] int start(const std::vector<std::string>& words,
+                            const std::string& clock = "") const;
     [[nodiscard]] Ran ran(int child) const;
     std::filesystem::path folder_;
 };

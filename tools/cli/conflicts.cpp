@@ -86,7 +86,7 @@ Json side_json(const SideEvents& side, Marks marks) {
     json["id"] = print_event_id(side.at->id);
     json["device"] = print_device(side.at->id.device);
     json["by"] = side.at->by;
-    json["time"] = iso_time(side.at->when);
+    json["time"] = iso_time(wall_time(*side.at));
     if (side.at != side.value) {
         json["picked"] = print_event_id(event.id);
         json["said_by"] = event.by;
@@ -145,7 +145,7 @@ std::string conflicts_text(const Job& job, std::span<const Event> events) {
     for (const Conflict& conflict : job.conflicts) {
         text += on_one_line(conflict.what().english()) + '\n';
         for (const SideEvents& side : events_of(conflict, found)) {
-            text += "  " + print_event_id(side.at->id) + ' ' + iso_time(side.at->when) + ' ' +
+            text += "  " + print_event_id(side.at->id) + ' ' + iso_time(wall_time(*side.at)) + ' ' +
                     (side.at->by.empty() ? "-" : on_one_line(side.at->by)) +
                     (side.at == side.value ? " " : " picked: ") +
                     describe(side.value->fact).english() + '\n';

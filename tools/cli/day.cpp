@@ -22,7 +22,7 @@ std::string sheet_text(const DaySheet& sheet, const std::string& day) {
             text += "  " + on_one_line(line.words.english()) +
                     (line.by.empty()
                          ? ""
-                         : "  (" + on_one_line(line.by) + ", " + clock_time(line.when) + ")") +
+                         : "  (" + on_one_line(line.by) + ", " + clock_time(line.clock) + ")") +
                     '\n';
         }
     }
@@ -33,7 +33,7 @@ Json events_json(const std::vector<Event>& events) {
     Json json = Json::array();
     for (const Event& event : events) {
         json.push_back({{"id", print_event_id(event.id)},
-                        {"time", iso_time(event.when)},
+                        {"time", iso_time(wall_time(event))},
                         {"by", event.by},
                         {"what", describe(event.fact)}});
     }
@@ -96,14 +96,14 @@ Exit show_day(const DayArguments& arguments) {
         day_sheet(replay(record->events, assets->practice), record->events, *day);
     if (!arguments.html.empty() &&
         !write_page(arguments.html,
-                    day_page(sheet, day_name({day->from_ms, 0}), arguments.paper, clock_time))) {
+                    day_page(sheet, day_name({day->from_ms}), arguments.paper, clock_time))) {
         return complain("--html", 0, 0, "The page could not be written there.",
                         "Name a file in a folder that is there and has room.");
     }
     if (arguments.output == Output::json) {
         print_json(sheet_json(sheet, arguments.day));
     } else {
-        std::cout << sheet_text(sheet, day_name({day->from_ms, 0}).english());
+        std::cout << sheet_text(sheet, day_name({day->from_ms}).english());
     }
     for (const FileSetAside& set_aside : record->set_aside) {
         std::cerr << explain(set_aside) << '\n';

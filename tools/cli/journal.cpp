@@ -28,7 +28,7 @@ Exit print_journal(const std::string& job) {
     }
     const std::set<EventId> struck = struck_in(record->events);
     for (const Event& event : record->events) {
-        std::cout << print_event_id(event.id) << ' ' << iso_time(event.when) << ' '
+        std::cout << print_event_id(event.id) << ' ' << iso_time(wall_time(event)) << ' '
                   << (event.by.empty() ? "-" : on_one_line(event.by)) << ' '
                   << describe(event.fact).english()
                   << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';

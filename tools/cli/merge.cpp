@@ -37,9 +37,11 @@ Exit merge_jobs(const MergeArguments& arguments) {
         return complain("device", 0, 0, tablet.problem());
     }
     Disk disk;
-    if (const auto problem = merge_into(disk, arguments.out, *journals, *tablet)) {
-        return complain("OUT", 0, 0, *problem);
+    const Result<Merged> merged = merge_into(disk, arguments.out, *journals, *tablet);
+    if (!merged) {
+        return complain("OUT", 0, 0, merged.problem());
     }
+    say_aside(merged->said);
     const Result<JobRecord> record = read_job_folder(arguments.out);
     if (!record) {
         return complain("OUT", 0, 0, record.problem());

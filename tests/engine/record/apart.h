@@ -35,12 +35,14 @@ struct ApartCrew {
         const auto own = std::count_if(events.begin(), events.end(), [&](const Event& event) {
             return event.id.device == device;
         });
+        const std::vector<Event> held = held_by(device);
         Event event{{device, static_cast<std::uint32_t>(own) + 1},
-                    {++clock, 0},
+                    {},
                     by,
                     std::move(supersedes),
                     std::move(fact)};
-        const std::vector<EventId> seen = Seen(held_by(device)).of(event);
+        stamp(event, held, ++clock);
+        const std::vector<EventId> seen = Seen(held).of(event);
         event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
         holds[device].insert(events.size());
         events.push_back(event);

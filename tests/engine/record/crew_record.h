@@ -60,11 +60,11 @@ inline void write(Crew& crew, Tablet& tablet, Fact fact, std::vector<EventId> su
                   const std::string& by = "Ada") {
     const std::vector<Event> held = crew.held_by(tablet);
     tablet.clock_ms += few(3);
-    Event event{{tablet.device, ++tablet.sequence},
-                next_time(held, tablet.clock_ms),
-                by,
-                std::move(supersedes),
-                std::move(fact)};
+    Event event{{tablet.device, ++tablet.sequence}, {}, by, std::move(supersedes), std::move(fact)};
+    stamp(event, held, tablet.clock_ms);
+    if (tablet.is_old) {
+        event.moment.reset();
+    }
     // The program from before saw no thing in a loss.
     if (!tablet.is_old || !std::holds_alternative<PieceSpoiled>(event.fact)) {
         const std::vector<EventId> seen = Seen(held).of(event);

@@ -70,7 +70,7 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
     const Event next = reading({1, 2}, many);
     const Seen seen(events);
     const std::vector<EventId> named = seen.of(next);
-    REQUIRE(named.size() == Seen::named_most);
+    REQUIRE(named.size() == supersedes_most);
     CHECK(named.back() == events.back().id);
     int picks = 0;
     for (Job job = replay(events); !job.conflicts.empty(); job = replay(events)) {
@@ -79,7 +79,7 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
         Event event{{1, static_cast<std::uint32_t>(++picks) + 1}, {many + picks, 0}, "", picked->supersedes, picked->fact};
         const std::vector<EventId> seen = Seen(events).of(event);
         event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
-        CHECK(event.supersedes.size() <= Seen::named_most);
+        CHECK(event.supersedes.size() <= supersedes_most);
         events.push_back(event);
         REQUIRE(picks < 5);
     }

@@ -340,7 +340,7 @@ TEST_CASE("No value that nobody chose, in journals of the program from before an
 TEST_CASE("What another version wrote passes through a merge byte for byte") {
     const std::vector<Event> events = eave_record();
     Bytes newer = frame_of(events[0]);
-    newer[4] = 2;  // a version to come; its CRC made right
+    newer[4] = 3;  // a version to come; its CRC made right
     const std::uint32_t crc =
         crc32_of(std::span(newer).subspan(16), crc32_of(std::span(newer).subspan(4, 8)));
     for (std::size_t i = 0; i < 4; ++i) {

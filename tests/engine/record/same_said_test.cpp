@@ -102,6 +102,28 @@ TEST_CASE("Two plans, or two words on new sticks, made apart are a conflict of t
               .conflicts.empty());
 }
 
+TEST_CASE("Plans and supply of journals that named nothing are one after the other, as they were") {
+    ApartCrew crew = crew_with_edge();
+    const auto old = [&](std::uint64_t device, const Fact& fact) {
+        crew.write(device, fact);
+        crew.events.back().moment.reset();
+        crew.events.back().supersedes.clear();
+        return crew.events.back().id;
+    };
+    const SupplyChosen only{"A", TrimRole::main, Supply::on_hand_only};
+    const SupplyChosen wanted{"A", TrimRole::main, Supply::as_wanted};
+    old(1, only);
+    const EventId second = old(2, wanted);
+    old(1, PlanChosen{Prefer::looks, "eave_two_part", 0, 0, 2, {}});
+    old(2, PlanChosen{Prefer::looks, "eave_two_part", 0, 0, 3, {}});
+    CHECK(crew.job().conflicts.empty());
+    CHECK(crew.job().supplies.back() == wanted);
+    // And one of today that had not seen the last of them is apart.
+    const EventId today = crew.write(1, only);
+    REQUIRE(crew.job().conflicts.size() == 1);
+    CHECK(values_of(crew.job().conflicts[0]) == std::vector<EventId>{second, today});
+}
+
 TEST_CASE("Piles counted apart lie there both; one pile corrected apart is a conflict") {
     ApartCrew crew = crew_with_edge();
     const EventId pile = crew.write(1, MetalCounted{"A", TrimRole::main, feet(7), 5});

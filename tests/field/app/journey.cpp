@@ -249,7 +249,7 @@ Step Journey::step(std::string_view edge) const {
 }
 
 std::filesystem::path Journey::job() const {
-    const std::vector<std::filesystem::path> jobs = list_jobs(folder.path());
+    const std::vector<std::filesystem::path> jobs = *list_jobs(folder.path());
     REQUIRE(jobs.size() == 1);
     return jobs.front();
 }

@@ -150,7 +150,7 @@ TEST_CASE("A job or a demo whose first save fails leads back to where it was ask
     CHECK(slow.state().saving == Saving::failed);
     CHECK(slow.state().notice.english().find("Not saved.") == 0);
     CHECK(slow.state().jobs.empty());
-    CHECK(list_jobs(slow.crew.folder.path()).empty());
+    CHECK(list_jobs(slow.crew.folder.path())->empty());
 
     slow.crew.tap_all({"new job", "letter B"});
     slow.disk->hold();

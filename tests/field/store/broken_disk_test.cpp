@@ -143,7 +143,7 @@ TEST_CASE("A disk that stays broken leaves no pile of files, and saves again onc
     }
     bench.disk->writes_left = bench.disk->opens_left = -1;
     REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));
-    CHECK(journals_in(bench.folder.path()).size() == 2);
+    CHECK(journals_in(bench.folder.path())->size() == 2);
     CHECK(readings_that_count(bench.found()) == 1);
 }
 

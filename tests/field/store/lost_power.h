@@ -22,7 +22,7 @@
 namespace hemline {
 
 struct DiskCall {
-    enum class Kind { create, write, sync, sync_folder, truncate, rename } kind;
+    enum class Kind { create, write, sync, sync_folder, truncate, rename, remove } kind;
     std::string file;  ///< below the root
     std::string to;    ///< rename
     std::size_t at = 0;
@@ -67,6 +67,10 @@ class RememberingDisk : public Disk {
     int rename(const std::filesystem::path& from, const std::filesystem::path& to) override {
         calls.push_back({DiskCall::Kind::rename, name_of(from), name_of(to), 0, {}});
         return Disk::rename(from, to);
+    }
+    int remove(const std::filesystem::path& file) override {
+        calls.push_back({DiskCall::Kind::remove, name_of(file), "", 0, {}});
+        return Disk::remove(file);
     }
 
   private:
@@ -172,21 +176,33 @@ class PowerCut {
                 }
                 break;
             case DiskCall::Kind::rename:
-                if (const auto file = image.find(call.file); file != image.end()) {
-                    image[call.to] = file->second;
-                    image.erase(call.file);
-                }
+                rename(image, call);
+                break;
+            case DiskCall::Kind::remove:
+                image.erase(call.file);
                 break;
             default:
                 break;
+        }
+    }
+    /// A file, or a folder with all in it.
+    static void rename(Image& image, const DiskCall& call) {
+        const Image all = image;
+        for (const auto& [name, bytes] : all) {
+            const bool is_it = name == call.file, is_in_it = name.rfind(call.file + "/", 0) == 0;
+            if (is_it || is_in_it) {
+                image.erase(name);
+                image[call.to + name.substr(call.file.size())] = bytes;
+            }
         }
     }
     /// A file's sync makes its bytes last, and its name only with its folder's sync.
     void settle(const DiskCall& sync) {
         std::vector<DiskCall> still;
         for (const DiskCall& call : waiting_) {
-            const bool of_names =
-                call.kind == DiskCall::Kind::create || call.kind == DiskCall::Kind::rename;
+            const bool of_names = call.kind == DiskCall::Kind::create ||
+                                  call.kind == DiskCall::Kind::rename ||
+                                  call.kind == DiskCall::Kind::remove;
             const std::string folder =
                 std::filesystem::path(call.file).parent_path().lexically_normal().string();
             const std::string synced =

@@ -2,6 +2,7 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 #include <map>
+#include <new>
 
 #include "tools/cli/commands.h"
 
@@ -308,6 +309,9 @@ int main(int count, char** words) {
     } catch (const CLI::ParseError& wrong) {
         const bool asked_for_help = app.exit(wrong) == 0;
         return static_cast<int>(asked_for_help ? Exit::fine : Exit::wrong_usage);
+    } catch (const std::bad_alloc&) {
+        asked.exit = complain("memory", 0, 0, "This device has no memory left for it.",
+                              "Close other programs, then do it again.");
     }
     std::cout.flush();
     if (!std::cout) {

@@ -95,7 +95,7 @@ void App::put_on_paper(Errand errand, bool a4) {
     const Marks marks = state_.marks;
     const Paper paper = a4 ? Paper::a4 : Paper::letter;
     const std::string title = title_of(*card, marks);
-    const PaperHead head{state_.job.name, day_name({wall_ms(), 0})};
+    const PaperHead head{state_.job.name, day_name({wall_ms()})};
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, job_assets_.sections);
     if (errand == Errand::print_card && options_.platform.print) {
         options_.platform.print(card_page(*card, pattern ? std::optional(*pattern) : std::nullopt,

@@ -138,7 +138,7 @@ struct Words {
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
     Text operator()(const Struck& f) const {
-        const Text what = struck_words(f.target);
+        const Text what = quoted(f.target);
         return f.reason.empty() ? say("Struck {1}", what)
                                 : say("Struck {1}: {2}", what, say(f.reason));
     }
@@ -199,16 +199,23 @@ struct Words {
         return f.lap ? say("Edge {1} laps {2}", f.edge, print_length(*f.lap))
                      : say("Edge {1} laps as the job's rule has it", f.edge);
     }
+    Text operator()(const Picked& f) const {
+        return say("Picked for {1}: {2}", name_of(f.about), quoted(f.chosen));
+    }
+    Text operator()(const CopyNoted& f) const {
+        return say("Looked at what stands under one number, {1}: {2} events",
+                   print_event_id(f.number), f.copies);
+    }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
                    f.kind, f.payload.size());
     }
 
   private:
-    [[nodiscard]] Text struck_words(EventId target) const {
-        const Fact* const fact = names.event ? names.event(target) : nullptr;
+    [[nodiscard]] Text quoted(EventId id) const {
+        const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return print_event_id(target);
+            return print_event_id(id);
         }
         Names below = names;
         below.event = nullptr;
@@ -230,6 +237,12 @@ void put_on_one_line(Text& text) {
 
 WallTime wall_time(const Event& event) {
     return event.moment ? event.moment->clock : WallTime{event.when.wall_ms};
+}
+
+bool EdgeAdded::operator==(const EdgeAdded& other) const {
+    Edge with_lap = edge;
+    with_lap.lap = other.edge.lap;
+    return with_lap == other.edge;
 }
 
 Text step_words(const StepDone& done, const Names& names) {

@@ -62,6 +62,10 @@ template <>
 constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
 template <>
 constexpr std::uint16_t kind_number<LapChosen> = 42;
+template <>
+constexpr std::uint16_t kind_number<Picked> = 43;
+template <>
+constexpr std::uint16_t kind_number<CopyNoted> = 44;
 
 /// More pieces, sticks or laps than any job has.
 constexpr std::int64_t count_most = 1'000'000;
@@ -119,6 +123,10 @@ inline Fact blank_fact(std::uint16_t kind) {
             return LapChosen{};
         case kind_number<SectionChosen>:
             return SectionChosen{};
+        case kind_number<Picked>:
+            return Picked{};
+        case kind_number<CopyNoted>:
+            return CopyNoted{};
         default:
             return Unknown{kind, {}};
     }
@@ -336,6 +344,25 @@ template <class Bytes>
 void fields(Bytes& bytes, LapChosen& fact) {
     bytes.text("edge", fact.edge);
     maybe(bytes, "lap", fact.lap, [&](Length& lap) { bytes.length("lap", lap); });
+}
+template <class Bytes>
+void fields(Bytes& bytes, Thing& thing) {
+    bytes.choice("about", thing.subject, Subject::loss);
+    bytes.text("about", thing.name);
+    bytes.choice("about", thing.role, TrimRole::cleat);
+    bytes.number("about", thing.piece);
+    bytes.text("about", thing.step);
+    bytes.text("about", thing.by);
+}
+template <class Bytes>
+void fields(Bytes& bytes, Picked& fact) {
+    fields(bytes, "picked", fact.chosen);
+    fields(bytes, fact.about);
+}
+template <class Bytes>
+void fields(Bytes& bytes, CopyNoted& fact) {
+    fields(bytes, "number", fact.number);
+    bytes.number("copies", fact.copies, std::int64_t{2}, std::int64_t{1'000'000});
 }
 template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {

@@ -108,13 +108,8 @@ void stamp(Event& event, std::span<const Event> held, std::int64_t wall_ms) {
     }
 }
 
-std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
+std::optional<EventId> undo_target(std::span<const Event> events, const std::set<EventId>& struck,
+                                   std::uint64_t device) {
     std::optional<EventId> last;
     for (const Event& event : events) {
         if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&

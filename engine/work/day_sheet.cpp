@@ -59,7 +59,7 @@ void Sorter::take(const Event& event) {
     if (std::holds_alternative<PieceCut>(event.fact) && job.spoiled_cuts.count(event.id) == 0) {
         ++person.cut;
         sheet.cut.push_back(event);
-    } else if (is_spoiling(event.fact)) {
+    } else if (is_spoiling(event.fact) || job.spare_cuts.count(event.id) > 0) {
         ++person.spoiled;
         sheet.spoiled.push_back(event);
     } else if (std::holds_alternative<ReadingTaken>(event.fact)) {

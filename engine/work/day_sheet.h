@@ -29,7 +29,7 @@ struct PersonDay {
 };
 
 /// Everything is counted once, as it stands now: what was struck since is not there, a piece that
-/// was spoiled later is no piece cut, a tick that was sent back later is no edge finished. A stick
+/// was spoiled later is no piece cut, a spare one is spoiled by who cut it, a tick that was sent back later is no edge finished. A stick
 /// stays opened whatever became of its piece.
 struct DaySheet {
     std::string job;

@@ -29,7 +29,7 @@ const RecordedReading* find_remainder(const EdgeWork& work) {
 
 Text reading_missing(const EdgeWork& work, const Practice& practice) {
     if (!work.undecided.empty()) {
-        return Conflict{work.undecided.front(), {}, false}.what();
+        return work.undecided.front().why;
     }
     if (!has_run(work.edge.kind)) {
         return {};

@@ -395,7 +395,7 @@ bool App::settle() {
 }
 
 void App::undo() {
-    const std::optional<EventId> target = undo_target(state_.events, writer());
+    const std::optional<EventId> target = undo_target(state_.events, state_.job.struck, writer());
     if (target && append(Struck{*target, "undone"}, {*target})) {
         go({Place::history, {}});
     }
@@ -409,7 +409,7 @@ void App::compute() {
     state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
     state_.writer = writer();
-    state_.undo_target = undo_target(state_.events, state_.writer);
+    state_.undo_target = undo_target(state_.events, state_.job.struck, state_.writer);
     state_.clocks = clock_doubts(state_.events);
     search_.cancel();
     state_.choices.clear();

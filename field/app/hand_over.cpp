@@ -90,18 +90,15 @@ void App::write_under_new_number() {
 }
 
 void App::pick(EventId chosen) {
-    const auto all = facts_to_pick(state_.events, chosen);
-    if (!all) {
-        state_.notice = said(all.problem());
+    const Result<ToWrite> picked = hemline::pick(state_.job, state_.events, chosen);
+    if (!picked) {
+        state_.notice = said(picked.problem());
         return;
     }
     const Where here = state_.where;
-    for (const ToWrite& one : *all) {
-        if (!append(one.fact, one.supersedes)) {
-            return;
-        }
+    if (append(picked->fact, picked->supersedes)) {
+        go(here);
     }
-    go(here);
 }
 
 void App::keep_folders() {

@@ -25,6 +25,17 @@ Text where_and_when(const Event& event) {
                day_and_time(wall_time(event)));
 }
 
+/// "picked by Ben, tablet e8518a86, 4 May …"; empty when nobody did.
+Text picked_words(const SideView& side) {
+    return side.picked == nullptr
+               ? Text()
+               : say("picked by {1}, {2}", who(*side.picked), where_and_when(*side.picked));
+}
+
+float picked_height(const Ui& ui, const SideView& side, float w) {
+    return side.picked == nullptr ? 0 : ui.paragraph_height(w, picked_words(side), Size::body);
+}
+
 }  // namespace
 
 std::optional<Length> length_of(const Fact& fact) {
@@ -40,18 +51,21 @@ std::optional<Length> length_of(const Fact& fact) {
     return std::nullopt;
 }
 
-float side_height(const Ui& ui, const State& state, const Event& event, float w) {
+float side_height(const Ui& ui, const State& state, const SideView& side, float w) {
+    const Event& event = *side.value;
     const float inner = w - 2 * ui.mm(pad_mm);
     const float value = length_of(event.fact)
                             ? ui.figure_height(figure_size(ui, inner))
                             : ui.paragraph_height(inner, told(state, event.fact), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
            ui.paragraph_height(inner, where_and_when(event), Size::body) +
+           picked_height(ui, side, inner) +
            ui.mm(2 * pad_mm + chosen_mm + 3);
 }
 
-bool draw_side(Ui& ui, const State& state, const Event& event, const std::string& name, bool chosen,
-               Box box) {
+bool draw_side(Ui& ui, const State& state, const SideView& side, const std::string& name,
+               bool chosen, Box box) {
+    const Event& event = *side.value;
     const bool tapped = !name.empty() && ui.area(name, box);
     const bool lit = chosen || (!name.empty() && ui.pressed(name));
     const Palette& colour = ui.colours();
@@ -76,7 +90,10 @@ bool draw_side(Ui& ui, const State& state, const Event& event, const std::string
                  ui.paragraph(in.x, in.y, in.w, told(state, event.fact), Size::title) + ui.mm(2));
     }
     take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
-    ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body);
+    take_top(in, ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body));
+    if (side.picked != nullptr) {
+        ui.paragraph(in.x, in.y, in.w, picked_words(side), Size::body);
+    }
     return tapped;
 }
 

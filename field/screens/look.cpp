@@ -19,7 +19,7 @@ Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
                    day_and_time(work.finished_clock));
     }
     if (status == EdgeStatus::undecided) {
-        return work.undecided.empty() ? Text() : Conflict{work.undecided.front(), {}, false}.what();
+        return work.undecided.empty() ? Text() : work.undecided.front().why;
     }
     if (status == EdgeStatus::to_tick) {
         return say("Fitted. It waits for your tick.");

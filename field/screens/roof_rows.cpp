@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include "engine/record/about_edge.h"
@@ -27,8 +28,13 @@ Text lengths_apart(const State& state, const EdgeWork& work) {
         if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
             continue;
         }
+        std::set<EventId> values;
+        for (const Tip& side : conflict.sides) {
+            values.insert(side.says);
+        }
+        std::set<Length> said;
         for (const RecordedReading& reading : work.readings) {
-            if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
+            if (values.count(reading.id) > 0 && said.insert(reading.length).second) {
                 const std::string one = print_length(reading.length, state.marks);
                 words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
             }

@@ -181,11 +181,11 @@ Fact kept(const EdgeWork& work, const Section& section, int leg) {
         Edge edge = work.edge;
         if (changed.name == LegName::face && edge.face) {
             edge.face = changed.width;
-            return EdgeAdded{edge};
+            return EdgeAdded{said_anew(work, edge)};
         }
         if (changed.name == LegName::flange && edge.flange) {
             edge.flange = changed.width;
-            return EdgeAdded{edge};
+            return EdgeAdded{said_anew(work, edge)};
         }
     }
     return SectionChosen{section.trim, legs_of(section)};

@@ -178,15 +178,12 @@ std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
 
 Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
                         const std::vector<EventId>& supersedes, std::int64_t wall_ms) const {
-    std::vector<EventId> all = supersedes;
-    for (const EventId seen : seen_.of(fact)) {
-        if (std::count(supersedes.begin(), supersedes.end(), seen) == 0) {
-            all.push_back(seen);
-        }
-    }
+    Event event{{device_, sequence}, {}, std::move(by), supersedes, std::move(fact)};
+    const std::vector<EventId> seen = seen_.of(event);
+    event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
     // What was made apart more often than an event may name is named by the next one.
-    all.resize(std::min(all.size(), std::max(supersedes.size(), supersedes_most)));
-    Event event{{device_, sequence}, {}, std::move(by), std::move(all), std::move(fact)};
+    event.supersedes.resize(
+        std::min(event.supersedes.size(), std::max(supersedes.size(), supersedes_most)));
     stamp(event, record_.events, wall_ms);
     return event;
 }

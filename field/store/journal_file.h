@@ -15,8 +15,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/record/conflict.h"
 #include "engine/record/event.h"
+#include "engine/record/seen.h"
 #include "engine/result.h"
 #include "field/store/disk.h"
 #include "field/store/job_folder.h"

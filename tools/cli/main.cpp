@@ -155,8 +155,10 @@ void add_pattern(CLI::App& pattern, Asked& asked) {
     add_card(pattern, asked.pattern.card);
     pattern.add_option("--svg", asked.pattern.svg, "file for a drawing at true size");
     pattern.add_option("--dxf", asked.pattern.dxf, "file for the shop's cutter, in millimetres");
-    pattern.add_option("--html", asked.pattern.html, "file for templates of the ends, to print");
-    add_words(pattern, "--paper", asked.pattern.paper, paper_words, "paper to print on (letter)");
+    pattern.add_option("--html", asked.pattern.card.html,
+                       "file for templates of the ends, to print");
+    add_words(pattern, "--paper", asked.pattern.card.paper, paper_words,
+              "paper to print on (letter)");
     pattern.final_callback([&asked, &pattern] {
         if (pattern.count("--svg") + pattern.count("--dxf") + pattern.count("--html") +
                 pattern.count("--json") ==
@@ -214,6 +216,8 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");
     add_card(card, asked.card);
+    card.add_option("--html", asked.card.html, "file for the card, to print");
+    add_words(card, "--paper", asked.card.paper, paper_words, "paper to print on (letter)");
     card.final_callback([&asked] { asked.exit = show_card(asked.card); });
 
     add_pattern(*app.add_subcommand("pattern", "the flat pattern of one piece, drawn to be cut"),
@@ -248,6 +252,8 @@ void add_handing_on(CLI::App& app, Asked& asked) {
     pick.add_option("JOB", asked.pick.job, "folder of the job")->required();
     pick.add_option("EVENT", asked.pick.event, "id of the event that stands")->required();
     pick.add_option("--by", asked.pick.by, "who picks");
+    pick.add_flag("--put-away", asked.pick.put_away,
+                  "EVENT is a number that was written twice: its notice goes");
     pick.final_callback([&asked] { asked.exit = pick_event(asked.pick); });
 }
 

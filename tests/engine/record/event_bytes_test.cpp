@@ -11,6 +11,7 @@
 #include "engine/record/frame.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/edge_lap_record.h"
+#include "tests/engine/record/picked_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
@@ -110,7 +111,7 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
     for (const auto& more : {sticks_record(), sections_record(), sent_back_record(),
-                             taken_off_record(), edge_lap_record()}) {
+                             taken_off_record(), edge_lap_record(), picked_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {
@@ -247,7 +248,7 @@ TEST_CASE("A text is UTF-8 without NUL and at most 4 KiB") {
 TEST_CASE("Any payload of any kind is an event or refused, never more than it says") {
     CHECK(rc::check([](const Bytes& noise) {
         const PayloadKind of{*rc::gen::element<std::uint16_t>(1, 2),
-                             *rc::gen::inRange<std::uint16_t>(0, 44)};
+                             *rc::gen::inRange<std::uint16_t>(0, 46)};
         Bytes payload{1};
         payload.insert(payload.end(), noise.begin(), noise.end());
         const auto found = event_in(of, payload);

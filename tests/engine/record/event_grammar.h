@@ -15,6 +15,7 @@
 
 #include "engine/record/event_fields.h"
 #include "engine/record/job.h"
+#include "engine/record/seen.h"
 
 namespace hemline {
 
@@ -73,6 +74,7 @@ class FieldsDrawn {
     void text(const char* name, std::string& value) {
         const std::string_view what = name;
         const std::span<const char* const> words = what == "edge"    ? edges()
+                                                   : what == "about" ? edges()
                                                    : what == "trim"  ? trims()
                                                    : what == "rule"  ? rules()
                                                    : what == "value" ? values()
@@ -232,7 +234,8 @@ class EventGrammar {
                     std::min<std::size_t>(held.size(), (how & 4U) != 0 ? how / 8 : 0));
         held = in_order(std::move(held));
         if ((how & 8U) != 0) {
-            const std::vector<EventId> seen = Seen(held).of(event.fact);
+            pick_some(held, event);
+            const std::vector<EventId> seen = Seen(held).of(event);
             event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
             event.supersedes.resize(std::min(event.supersedes.size(), supersedes_most));
         }
@@ -242,6 +245,23 @@ class EventGrammar {
             event.moment.reset();
         }
         keep(std::move(event));
+    }
+
+    /// A pick drawn from nothing chooses nothing: one of what was made apart is picked.
+    void pick_some(const std::vector<Event>& held, Event& event) {
+        if (!std::holds_alternative<Picked>(event.fact)) {
+            return;
+        }
+        const Job job = replay(held);
+        if (job.conflicts.empty()) {
+            return;
+        }
+        const Conflict& conflict = job.conflicts[drawn_.below(job.conflicts.size())];
+        const Tip& side = conflict.sides[drawn_.below(conflict.sides.size())];
+        if (const Result<ToWrite> picked = pick(job, held, side.id)) {
+            event.fact = picked->fact;
+            event.supersedes = picked->supersedes;
+        }
     }
 
     void keep(Event event) { written_.push_back(std::move(event)); }

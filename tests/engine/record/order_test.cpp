@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "engine/record/job.h"
+#include "engine/record/standing.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
 
@@ -75,13 +76,16 @@ TEST_CASE("Undo strikes this device's last event that stands, and never a strike
     std::vector<Event> events{event(1, 1, EdgeFinished{"A", ""}),
                               event(1, 2, EdgeFinished{"B", ""}),
                               event(2, 1, EdgeFinished{"C", ""})};
-    CHECK(undo_target(events, 1) == EventId{1, 2});
-    CHECK(undo_target(events, 2) == EventId{2, 1});
-    CHECK_FALSE(undo_target(events, 3));
+    const auto undo_by = [&](std::uint64_t device) {
+        return undo_target(events, standing_of(events).struck, device);
+    };
+    CHECK(undo_by(1) == EventId{1, 2});
+    CHECK(undo_by(2) == EventId{2, 1});
+    CHECK_FALSE(undo_by(3));
     events.push_back(event(1, 3, Struck{{1, 2}, ""}));
-    CHECK(undo_target(events, 1) == EventId{1, 1});
+    CHECK(undo_by(1) == EventId{1, 1});
     events.push_back(event(2, 2, Struck{{1, 1}, ""}));
-    CHECK_FALSE(undo_target(events, 1));
+    CHECK_FALSE(undo_by(1));
 }
 
 }  // namespace

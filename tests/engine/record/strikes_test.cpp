@@ -49,8 +49,8 @@ TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper 
     CHECK(job.struck.size() > 100'000);
     REQUIRE(job.edges.size() == 1);
     CHECK(job.conflicts.empty());
-    CHECK(undo_target(events, strikes_device) == events[1].id);
-    CHECK_FALSE(strikes_to_pick(events, events.back().id).ok());
+    CHECK(undo_target(events, job.struck, strikes_device) == events[1].id);
+    CHECK_FALSE(pick(job, events, events.back().id).ok());
     const auto pages = pages_of(events, {});
     CHECK(pages.at("events.csv").size() > events.size());
     const DaySheet sheet = day_sheet(job, events, {0, wall_ms_most});

@@ -212,9 +212,9 @@ void walk_hand_over(Journey& crew) {
     const fs::path merged = crew.folder.path() / "Both";
     REQUIRE(merge_into(disk, merged, *both, 1));
     crew.tap_all({"hand over", "leave", "jobs", "job Both", "apart"});
-    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front().id));
     crew.tap_all({"next apart", "measure again", "leave", "edge B"});
-    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front()));
+    crew.tap("side " + print_event_id(crew.state().job.conflicts.front().sides.front().id));
     crew.tap("stands");
 }
 

@@ -6,6 +6,7 @@
 #include <fstream>
 
 #include "engine/record/job.h"
+#include "engine/record/standing.h"
 #include "field/store/crew_folder.h"
 #include "field/store/crew_watch.h"
 #include "field/store/job_merge.h"
@@ -89,7 +90,7 @@ TEST_CASE("What each tablet wrote arrives at the other, each event once, and the
         CHECK(quiet.given_out + quiet.taken_in.size() == 0);
     }
     CHECK(segments_in(bench.crew).size() == segments);
-    CHECK(find_conflicts(bench.a.events()).size() == 1);
+    CHECK(standing_of(bench.a.events()).conflicts.size() == 1);
 }
 
 TEST_CASE("A segment is never written again, and each has its writer's name") {

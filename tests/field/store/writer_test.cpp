@@ -92,7 +92,7 @@ TEST_CASE("Two copies measured apart merge to a conflict and never to one number
     REQUIRE(record);
     const Job merged = replay(record->events);
     REQUIRE(merged.conflicts.size() == 1);
-    CHECK_FALSE(merged.conflicts[0].number_twice);
+    CHECK(merged.conflicts[0].apart == Apart::values);
     // Measured again, having seen both: settled. And the merged folder has its own number.
     const EventId again = take(home.path() / "out", tablet, 1);
     CHECK(again.device != tablet);

@@ -14,14 +14,15 @@ const kinds = {
   '.webmanifest': 'application/manifest+json', '.png': 'image/png', '.data': 'application/octet-stream',
 };
 
-/// Serves build/web on loopback; `served` lists what was asked for.
-export async function serve(port = 0) {
+/// Serves build/web, or another folder, on loopback; `served` lists what was asked for, `more` are pages
+/// beside the files.
+export async function serve(port = 0, folder = site, more = {}) {
   const served = [];
   const server = createServer((request, response) => {
     const path = normalize(new URL(request.url, 'http://x').pathname).replace(/\/$/, '/index.html');
     served.push(path);
     try {
-      const bytes = readFileSync(join(site, path));
+      const bytes = more[path] ?? readFileSync(join(folder, path));
       response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream' });
       response.end(bytes);
     } catch {

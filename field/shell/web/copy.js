@@ -55,6 +55,15 @@ export const Copy = {
       return new Map();
     }
   },
+  /// False when even a small file finds no room; true where that cannot be told.
+  async has_room() {
+    try {
+      await (worker && tell('try_room'));
+      return true;
+    } catch (problem) {
+      return problem.name !== 'QuotaExceededError';
+    }
+  },
   append: (path, offset, bytes) => tell('append', { path, offset, bytes }),
   cut: (path, size) => tell('cut', { path, size }),
   put: (path, bytes) => tell('put', { path, bytes }),

@@ -4,6 +4,7 @@
 //   hemline/whole                      paths that are being put in place together, while they are
 const handles = new Map();  // path -> open file
 let root = null;
+const room_least = 1 << 20;
 
 const parts_of = (path) => path.split('/').map(encodeURIComponent);
 
@@ -102,6 +103,7 @@ const deeds = {
     }
     return read_all(root, '', new Map());
   },
+  try_room: () => deeds.put({ path: 'room', bytes: new Uint8Array(room_least) }).finally(() => remove('room')),
   append: ({ path, offset, bytes }) => with_file(path, async (handle) => {
     if (await handle.getSize() !== offset) {
       throw new DOMException('the copy has another size', 'DataError');

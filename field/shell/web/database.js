@@ -63,7 +63,7 @@ export async function with_database(work) {
     try {
       return await work(await connected());
     } catch (problem) {
-      const kind = await kind_of(problem);
+      const kind = kind_of(problem);
       if (kind !== NotKept.lost || attempt + 1 === pauses_ms.length) {
         throw problem instanceof NotKept ? problem : new NotKept(kind, problem);
       }

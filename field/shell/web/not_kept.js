@@ -13,15 +13,8 @@ export class NotKept extends Error {
 }
 
 const lost = ['InvalidStateError', 'AbortError', 'UnknownError', 'TransactionInactiveError', 'NotFoundError', 'TimeoutError'];
-const room_least = 4 * 1024 * 1024;
 
-/// A disk without room often says no more than that something went wrong.
-async function has_no_room() {
-  const { quota = Infinity, usage = 0 } = await navigator.storage?.estimate?.().catch(() => ({})) ?? {};
-  return quota - usage < room_least;
-}
-
-export async function kind_of(problem) {
+export function kind_of(problem) {
   if (problem instanceof NotKept) {
     return problem.kind;
   }
@@ -32,7 +25,7 @@ export async function kind_of(problem) {
     return NotKept.elsewhere;
   }
   if (lost.includes(problem?.name)) {
-    return await has_no_room() ? NotKept.full : NotKept.lost;
+    return NotKept.lost;
   }
   return NotKept.refused;
 }

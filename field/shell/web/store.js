@@ -106,13 +106,19 @@ async function compare(database) {
 }
 
 /// `leaves()`: path -> all bytes of the file when it is done, or null.
-const write_chunks = (leaves, change) => with_database(async (database) => {
-  if (database !== known) {
-    await compare(database);
+async function write_chunks(leaves, change) {
+  try {
+    await with_database(async (database) => {
+      if (database !== known) {
+        await compare(database);
+      }
+      unsure = leaves;
+      await transact(database, 'chunks', change);
+    });
+  } catch (problem) {  // a database without room often says no more than that something went wrong
+    throw problem.kind === NotKept.lost && !(await Copy.has_room()) ? new NotKept(NotKept.full, problem) : problem;
   }
-  unsure = leaves;
-  await transact(database, 'chunks', change);
-});
+}
 
 /// Every deed waits for the one before.
 function in_turn(deed) {
@@ -137,7 +143,7 @@ async function copied(deed) {
   try {
     await deed();
   } catch (problem) {
-    if (await kind_of(problem) === NotKept.full) {
+    if (kind_of(problem) === NotKept.full) {
       throw new NotKept(NotKept.full, problem);
     }
     Copy.give_up();

@@ -251,6 +251,10 @@ export const Store = {
   /// Not waited for by anyone: without strict durability.
   set: (name, value) => with_database((database) => transact(database, 'settings', (store) => store.put(value, name), 'relaxed')),
 
+  has: (path) => files.has(path),
+  /// As if it had been kept: the program finds it, and keeps it with its own next change.
+  lay: (path, bytes) => files.set(path, [bytes]),
+
   /// Lays the files where the program looks for them.
   fill(module) {
     module.ENV.XDG_DATA_HOME = '/kept';

@@ -28,7 +28,7 @@ async function open_card() {
       window.print = () => { window.printed.push(document.title); };
     }),
   });
-  await tablet.ready();
+  await tablet.ready_to_write();
   await read_eave_a(tablet);
   for (let i = 0; i < 40 && !(await tablet.has('folded')); ++i) {
     const names = await tablet.names();

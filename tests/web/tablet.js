@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { createServer } from 'node:http';
-import { mkdirSync, mkdtempSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { afterEach } from 'node:test';
 import { extname, join, normalize } from 'node:path';
@@ -16,14 +16,22 @@ const kinds = {
 
 /// Serves build/web, or another folder, on loopback; `served` lists what was asked for, `more` are pages
 /// beside the files.
-export async function serve(port = 0, folder = site, more = {}) {
+export async function serve(port = 0, folder = site, more = {}, headers = {}) {
   const served = [];
+  const moved = { bytes: 0 };
   const server = createServer((request, response) => {
-    const path = normalize(new URL(request.url, 'http://x').pathname).replace(/\/$/, '/index.html');
+    const asked = normalize(new URL(request.url, 'http://x').pathname);
+    const path = asked.replace(/\/$/, '/index.html');
     served.push(path);
+    if (more.redirects && asked === '/index.html') {  // as some hosts do
+      response.writeHead(301, { location: './' }).end();
+      return;
+    }
     try {
-      const bytes = more[path] ?? readFileSync(join(folder, path));
-      response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream' });
+      const packed = /\bbr\b/.test(request.headers['accept-encoding'] ?? '') && !more[path] && existsSync(join(folder, `${path}.br`));
+      const bytes = more[path] ?? readFileSync(join(folder, packed ? `${path}.br` : path));
+      moved.bytes += bytes.length;
+      response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream', ...headers, ...(packed ? { 'content-encoding': 'br' } : {}) });
       response.end(bytes);
     } catch {
       response.writeHead(404).end();
@@ -33,6 +41,8 @@ export async function serve(port = 0, folder = site, more = {}) {
   await new Promise((resolve) => server.listen(port, '127.0.0.1', resolve));
   return {
     served,
+    moved,
+    more,
     port: server.address().port,
     url: `http://127.0.0.1:${server.address().port}/`,
     stop: async () => new Promise((resolve) => { server.closeAllConnections(); server.close(resolve); }),
@@ -47,11 +57,11 @@ export const ipad = { width: 1180, height: 820 };
 export const small = { width: 960, height: 600 };  // 8 in
 
 /// A browser with its own profile, kept in `profile` until forget().
-export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before } = {}) {
+export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before, more = {}, args = [] } = {}) {
   const context = await chromium.launchPersistentContext(profile, {
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport,
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: [...flags, ...args], viewport,
     deviceScaleFactor: density,
-    hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true,
+    hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true, locale: 'en-US', ...more,
   });
   const page = context.pages()[0] ?? await context.newPage();
   const faults = [];
@@ -115,7 +125,17 @@ export class Tablet {
 
   /// Waits until the program shows its controls, or says why it does not.
   async ready() {
-    await this.until(() => document.querySelector('#mirror button') || document.getElementById('said')?.textContent);
+    await this.until(() => document.querySelector('#mirror button') || document.querySelector('#again:not([hidden])'));
+  }
+  /// And somebody holds the tablet: without that nothing is written.
+  async ready_to_write() {
+    await this.ready();
+    if ((await this.label('by'))?.includes('Who holds it')) {
+      await this.tap_all('by', 'name Installer');
+    }
+  }
+  label(name) {
+    return this.page.evaluate((wanted) => [...document.querySelectorAll('#mirror button')].find((one) => one.dataset.name === wanted)?.textContent, name);
   }
   /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
   async until(what) {

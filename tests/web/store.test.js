@@ -273,6 +273,7 @@ test('a store that does not come back is said to be lost, and nothing half kept 
     window.give_back = () => Object.assign(IDBFactory.prototype, { open }) && Object.assign(IDBDatabase.prototype, { transaction });
     IDBDatabase.prototype.transaction = () => { throw new DOMException('closed', 'InvalidStateError'); };
     IDBFactory.prototype.open = () => { throw new DOMException('no server', 'UnknownError'); };
+    Object.defineProperty(HTMLIFrameElement.prototype, 'contentWindow', { get: () => window });  // nor in a frame
   });
   assert.equal(await append(tablet, frames[1]), 2);
   assert.deepEqual(await in_copy(tablet, journal), frames[0]);  // cut off again

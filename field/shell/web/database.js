@@ -6,6 +6,8 @@
 import { NotKept, kind_of } from './not_kept.js';
 
 let connection = null;  // promise of the database, while it is open
+let factory = globalThis.indexedDB;
+let frame = null;       // whose factory that is, where it is not the page's own
 const pauses_ms = [0, 100, 400, 1500];  // a browser's store may need a moment to start again
 
 export function ask(request) {
@@ -20,8 +22,18 @@ function make(event) {
   event.target.result.createObjectStore('settings');
 }
 
+/// WebKit gives a page whose storage process ended no other connection for as long as that page
+/// lives ("Refresh the page to try again"): a frame made afterwards gets one.
+function take_factory_of_a_new_frame() {
+  frame?.remove();
+  frame = document.createElement('iframe');
+  frame.hidden = true;
+  document.body.append(frame);
+  factory = frame.contentWindow.indexedDB;
+}
+
 async function open() {
-  const request = indexedDB.open('hemline', 1);
+  const request = factory.open('hemline', 1);
   request.onupgradeneeded = make;
   const database = await ask(request);
   const forget = () => { connection = null; };
@@ -69,6 +81,9 @@ export async function with_database(work) {
       }
       (await connection?.catch(() => null))?.close();
       connection = null;
+      if (attempt > 0) {
+        take_factory_of_a_new_frame();
+      }
     }
   }
 }

@@ -26,8 +26,7 @@ void App::go_back_to(const LeftOff& left) {
         return;
     }
     open_job(*job);
-    const bool is_there =
-        left.where.edge.empty() || edge_of(state_, left.where.edge) != nullptr;
+    const bool is_there = left.where.edge.empty() || edge_of(state_, left.where.edge) != nullptr;
     if (!journal_ || !is_there || left.where.place == Place::person) {
         return;
     }

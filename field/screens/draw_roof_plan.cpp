@@ -8,6 +8,7 @@
 
 #include "engine/measure/angle_text.h"
 #include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
 #include "field/screens/status_mark.h"
 
 namespace hemline {

@@ -5,8 +5,9 @@ namespace hemline {
 Problem problem_of(NotKept why) {
     switch (why) {
         case NotKept::full:
-            return {say("This browser has no room left for Hemline."),
-                    say("Back up to a file now. Then make room on this tablet, and keep it again.")};
+            return {
+                say("This browser has no room left for Hemline."),
+                say("Back up to a file now. Then make room on this tablet, and keep it again.")};
         case NotKept::lost:
             return {say("The browser lost the place where it keeps what is saved."),
                     say("Back up to a file now. Then load the page again, and keep it again.")};

@@ -8,7 +8,8 @@
 
 namespace hemline {
 
-/// JSON: {language, ground, title, saved, warning, targets: [{name, label, chosen, x, y, w, h}], texts:
+/// JSON: {language, ground, title, saved, warning, targets: [{name, label, chosen, x, y, w, h}],
+/// texts:
 /// [{words, x, y, w, h}]}, boxes in CSS pixels.
 std::string mirror_of(const Stage& stage, const App& app, float density);
 

@@ -97,3 +97,15 @@ TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
         CHECK(scale.problem().mend.english().find("Screen size") != std::string::npos);
     }
 }
+
+TEST_CASE("Night is kept, and that nobody chose is another thing than day") {
+    const Home home;
+    Disk disk;
+    CHECK_FALSE(read_screen_scale()->night.has_value());
+    for (const bool night : {true, false}) {
+        ScreenScale scale;
+        scale.night = night;
+        REQUIRE_FALSE(keep_screen_scale(disk, scale));
+        CHECK(read_screen_scale()->night == night);
+    }
+}

@@ -167,7 +167,7 @@ test('with no room left a job file is not taken in at all, and the way out is sa
   });
   await tablet.put_in('choose file', packed);
   assert.match(await said(tablet), /not taken in.*no room left/);
-  assert.equal((await kept_files(tablet)).size, 0);
+  assert.equal(journals(await kept_files(tablet)).size, 0);
   assert.deepEqual((await tablet.names()).filter((name) => name.startsWith('job ')), []);
   await tablet.page.evaluate(() => window.give_room());
   await tablet.put_in('choose file', packed);

@@ -4,28 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { finish_eave, read_eave_a } from './eave.js';
 import { desk, kept_files, lay_out, open_tablet, serve } from './tablet.js';
-
-test('an eave goes to the tick by touch, and the desk reads the same bytes', { timeout: 300_000 }, async () => {
-  const server = await serve();
-  const tablet = await open_tablet(server.url);
-  await tablet.ready_to_write();
-  await read_eave_a(tablet);
-  const steps = await finish_eave(tablet);
-  console.log(`# ${steps} steps`);
-  assert.ok((await tablet.words()).some((words) => words.startsWith('finished')));
-  const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
-  const job = lay_out(await kept_files(tablet), join(folder, 'job'));
-  const shown = JSON.parse(desk('show', job, '--json'));
-  assert.deepEqual(shown.set_aside, []);
-  const edge_a = shown.status.find?.((one) => one.edge === 'A') ?? shown.status.A;
-  assert.match(JSON.stringify(edge_a), /finished/);
-  rmSync(folder, { recursive: true });
-  await tablet.close();
-  tablet.forget();
-  await server.stop();
-});
 
 test('with the server gone it reloads, and starts in a new browser, with the job there', { timeout: 300_000 }, async () => {
   const server = await serve();

@@ -87,7 +87,7 @@ afterEach(async () => {
 
 /// The browser's files as they are kept, path -> bytes.
 export async function kept_files(tablet) {
-  const files = await tablet.page.evaluate(async () => {
+  const files = await tablet.evaluate(async () => {
     const request = indexedDB.open('hemline');
     const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
     const store = database.transaction('chunks').objectStore('chunks');
@@ -109,8 +109,10 @@ export async function kept_files(tablet) {
 export function lay_out(files, folder) {
   for (const [path, bytes] of files) {
     const [, , name] = path.split('/');
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, name), new Uint8Array(bytes));
+    if (name !== undefined) {  // this device's settings are no part of a job
+      mkdirSync(folder, { recursive: true });
+      writeFileSync(join(folder, name), new Uint8Array(bytes));
+    }
   }
   return folder;
 }
@@ -122,6 +124,9 @@ export class Tablet {
   constructor(context, page, profile, faults) {
     Object.assign(this, { context, page, profile, faults });
   }
+  // What another engine's browser does its own way (engines.js).
+  evaluate(what, given) { return this.page.evaluate(what, given); }
+  press(x, y) { return this.page.touchscreen.tap(x, y); }
 
   /// Waits until the program shows its controls, or says why it does not.
   async ready() {
@@ -135,33 +140,34 @@ export class Tablet {
     }
   }
   label(name) {
-    return this.page.evaluate((wanted) => [...document.querySelectorAll('#mirror button')].find((one) => one.dataset.name === wanted)?.textContent, name);
+    return this.evaluate((wanted) => [...document.querySelectorAll('#mirror button')].find((one) => one.dataset.name === wanted)?.textContent, name);
   }
   /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
   async until(what) {
     for (const end = Date.now() + 60_000; Date.now() < end;) {
-      if (await this.page.evaluate(what)) {
+      if (await this.evaluate(what)) {
         return;
       }
       await new Promise((resolve) => setTimeout(resolve, 10));
     }
     throw new Error(`never came true: ${what}; it says: ${(await this.words()).join(' | ')} ${await this.said()}`);
   }
-  said() { return this.page.textContent('#said'); }
-  names() { return this.page.$$eval('#mirror button', (all) => all.map((one) => one.dataset.name)); }
-  words() { return this.page.$$eval('#mirror p', (all) => all.map((one) => one.textContent)); }
+  said() { return this.evaluate(() => document.getElementById('said').textContent); }
+  names() { return this.evaluate(() => [...document.querySelectorAll('#mirror button')].map((one) => one.dataset.name)); }
+  words() { return this.evaluate(() => [...document.querySelectorAll('#mirror p')].map((one) => one.textContent)); }
   async has(name) { return (await this.names()).includes(name); }
 
   /// Touches the middle of a control, then waits for the screen to settle.
   async tap(name) {
-    const place = await this.page.evaluate((wanted) => {
+    const place = await this.evaluate((wanted) => {
       const one = [...document.querySelectorAll('#mirror button')].find((button) => button.dataset.name === wanted);
-      return one && { x: one.offsetLeft + one.offsetWidth / 2, y: one.offsetTop + one.offsetHeight / 2 };
+      const box = one?.getBoundingClientRect();
+      return box && { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     }, name);
     if (!place) {
       throw new Error(`no control "${name}"; there are: ${(await this.names()).join(', ')}; it says: ${(await this.words()).join(' | ')}`);
     }
-    await this.page.touchscreen.tap(place.x, place.y);
+    await this.press(place.x, place.y);
     await this.settle();
   }
   async tap_all(...names) {

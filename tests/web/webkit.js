@@ -4,6 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Tablet } from './tablet.js';
 
 export const element_key = 'element-6066-11e4-a52e-4f735466cecf';
 const browsers = ['4.1', '4.0', '6.0'].map((version) => `/usr/lib/x86_64-linux-gnu/webkit2gtk-${version}/MiniBrowser`);
@@ -39,7 +40,7 @@ function below(parent, name) {
   return found;
 }
 
-export class WebKit {
+export class WebKit extends Tablet {
   static async open(url) {
     const home = mkdtempSync(join(tmpdir(), 'hemline-webkit-'));
     const screen = await open_screen();
@@ -61,7 +62,10 @@ export class WebKit {
     await webkit.ask('POST', '/url', { url });
     return webkit;
   }
-  constructor(driver, screen, home, base) { Object.assign(this, { driver, screen, home, base }); }
+  constructor(driver, screen, home, base) {
+    super();
+    Object.assign(this, { driver, screen, home, base });
+  }
 
   async ask(method, path, body) {
     const answer = await fetch(this.base + path, { method, body: body && JSON.stringify(body), headers: { 'content-type': 'application/json' } });
@@ -73,12 +77,17 @@ export class WebKit {
   }
   /// What an async function with these arguments returns there.
   async evaluate(what, ...args) {
-    const script = `const done = arguments[arguments.length - 1]; (${what})(...[...arguments].slice(0, -1)).then((value) => done({ value }), (problem) => done({ problem: String(problem) }));`;
+    const script = `const done = arguments[arguments.length - 1]; (async () => (${what})(...[...arguments].slice(0, -1)))().then((value) => done({ value }), (problem) => done({ problem: String(problem) }));`;
     const { value, problem } = await this.ask('POST', '/execute/async', { script, args });
     if (problem) {
       throw new Error(problem);
     }
     return value;
+  }
+  press(x, y) {
+    const mouse = (type, more = {}) => ({ type, button: 0, ...more });
+    return this.ask('POST', '/actions', { actions: [{ type: 'pointer', id: 'finger', parameters: { pointerType: 'mouse' },
+      actions: [mouse('pointerMove', { x: Math.round(x), y: Math.round(y), duration: 0 }), mouse('pointerDown'), mouse('pointerUp')] }] });
   }
   /// The process that keeps what pages store, as a sleeping page loses it.
   kill_storage() {

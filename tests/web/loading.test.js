@@ -23,11 +23,11 @@ const on_route = (glob, answer) => ({ before: (context) => context.route(glob, a
 const cut_short = (name) => (route) => route.fulfill({ status: 200, contentType: 'application/wasm', body: readFileSync(new URL(name, site)).subarray(0, 5000) });
 
 test('words stand in the page before any script has come', { timeout: 60_000 }, async () => {
-  const { words } = await said_of(on_route('**/*.js', () => {}), () => document.getElementById('said').textContent !== '');
+  const { words } = await said_of({ ...on_route('**/*.js', () => {}), until: 'commit' }, () => document.getElementById('said').textContent !== '');
   assert.match(words, /loading.*cargando/);
 });
 
-for (const name of ['page.js', 'store.js', 'hemline.js', 'hemline.wasm', 'hemline.data']) {
+for (const name of ['page.js', 'store.js', 'copy_worker.js', 'hemline.js', 'hemline.wasm', 'hemline.data']) {
   test(`${name} missing on the host: said, with what to do`, { timeout: 60_000 }, async () => {
     const { words } = await said_of(on_route(`**/${name}`, (route) => route.fulfill({ status: 404, body: 'not here' })));
     assert.match(words, /missing on its host/);

@@ -57,7 +57,7 @@ export const ipad = { width: 1180, height: 820 };
 export const small = { width: 960, height: 600 };  // 8 in
 
 /// A browser with its own profile, kept in `profile` until forget().
-export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before, more = {}, args = [] } = {}) {
+export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before, more = {}, args = [], until = 'load' } = {}) {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: [...flags, ...args], viewport,
     deviceScaleFactor: density,
@@ -69,7 +69,7 @@ export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'h
   if (before) {
     await before(context, page);
   }
-  await page.goto(url);
+  await page.goto(url, { waitUntil: until });
   const tablet = new Tablet(context, page, profile, faults);
   open.add(tablet);
   return tablet;

@@ -46,12 +46,15 @@ export const Copy = {
     worker.onmessage = hear;
     worker.onerror = (event) => {
       event.preventDefault();
-      give_up(new DOMException('the worker ended', 'InvalidStateError'));
+      give_up(new DOMException('the worker did not run', 'NetworkError'));
     };
     try {
       return await tell('start');
-    } catch {
+    } catch (problem) {
       Copy.give_up();
+      if (problem.name === 'NetworkError') {  // a file of the program that did not come
+        throw new DOMException('copy_worker.js', 'NetworkError');
+      }
       return new Map();
     }
   },

@@ -125,6 +125,21 @@
     loading.fail('stopped', (event.reason && event.reason.message) || String(event.reason));
   });
 
+  /// A browser does not say which of the scripts that belong together did not come.
+  function name_missing(names, guess) {
+    if (names.length === 0) {
+      loading.fail('missing', guess);
+      return;
+    }
+    fetch(names[0]).then(function (answer) {
+      if (answer.ok) {
+        name_missing(names.slice(1), guess);
+      } else {
+        loading.fail('missing', names[0]);
+      }
+    }, function () { loading.fail('cut', names[0]); });
+  }
+
   function draws() {
     try {
       return Boolean(document.createElement('canvas').getContext('webgl2'));
@@ -147,7 +162,7 @@
     var script = document.createElement('script');
     script.type = 'module';
     script.src = 'page.js';
-    script.onerror = function () { loading.fail('missing', 'page.js'); };
+    script.onerror = function () { name_missing(SCRIPTS, 'page.js'); };
     document.head.appendChild(script);
   }
 }());

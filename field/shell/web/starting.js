@@ -96,7 +96,11 @@ async function open_store(opened) {
     take_older_setting();
     await opened();
   } catch (problem) {
-    loading.fail('blocked', problem.message);
+    if (problem.message === 'NetworkError') {
+      loading.fail('missing', 'copy_worker.js');
+    } else {
+      loading.fail('blocked', problem.message);
+    }
     throw problem;
   }
 }

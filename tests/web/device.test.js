@@ -40,7 +40,7 @@ test('people, language, units, hand and night are there after a reload and in a 
   tablet.forget();
 });
 
-test('nobody holds the tablet until somebody said so, and a file taken in signs nothing', { timeout: 300_000 }, async () => {
+test('nobody holds the tablet until somebody said so, and nothing is written before', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url);
   await tablet.ready();
   await tablet.tap('demo');

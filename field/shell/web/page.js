@@ -102,8 +102,8 @@ function type(text) {
 /// A letter that is being composed (´ and n) comes whole, from the field that is typed into.
 function key_pressed(event) {
   const pressing = event.target.closest?.('#mirror, #words') && ['Enter', ' '].includes(event.key);
-  if (event.isComposing || pressing || (event.repeat && event.key === 'Enter')) {
-    return;  // a finger that stays on Enter keeps nothing a second time
+  if (event.isComposing || pressing) {
+    return;
   }
   const command = event.ctrlKey || event.metaKey;
   if (command && event.key.toLowerCase() === 'a') {

@@ -130,13 +130,19 @@ export class Tablet {
 
   /// Waits until the program shows its controls, or says why it does not.
   async ready() {
-    await this.until(() => document.querySelector('#mirror button') || document.querySelector('#again:not([hidden])'));
+    await this.until(() => document.querySelector('#mirror button, #again:not([hidden])') !== null);
   }
   /// And somebody holds the tablet: without that nothing is written.
   async ready_to_write() {
     await this.ready();
     if ((await this.label('by'))?.includes('Who holds it')) {
       await this.tap_all('by', 'name Installer');
+    }
+  }
+  /// The roof of the only job: it opens by itself where it was left today.
+  async at_roof() {
+    while (!(await this.has('backup'))) {
+      await this.tap((await this.names()).find((name) => name.startsWith('job ')) ?? 'leave');
     }
   }
   label(name) {

@@ -56,7 +56,7 @@ test('templates print at true size, with bars to check it, on the paper that is 
     for (const sheet of await printed_boxes('#paper section > svg')) {
       assert.ok(Math.abs(sheet.w - wide) < 0.1 && Math.abs(sheet.h - tall) < 0.1);
     }
-    assert.equal(await tablet.page.$eval('#screen', (one) => getComputedStyle(one).display), 'none');
+    assert.equal(await tablet.page.$eval('#safe', (one) => getComputedStyle(one).display), 'none');
     const pdf = join(folder, `${paper}.pdf`);
     writeFileSync(pdf, await tablet.page.pdf({ preferCSSPageSize: true }));
     const size = execFileSync('pdfinfo', [pdf], { encoding: 'utf8' });

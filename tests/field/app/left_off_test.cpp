@@ -67,7 +67,7 @@ TEST_CASE("A job left on another day, or one that is gone, is not opened by itse
 TEST_CASE("An edge that is gone opens the roof") {
     const Left left;
     LeftOff gone = *left_off_in(left.text);
-    gone.where.edge = "Q";
+    gone.where.edge = "nowhere";
     left.go_back_to(gone);
     CHECK(left.place() == Place::roof);
 }
@@ -77,7 +77,8 @@ TEST_CASE("What was left is read again as it was printed, and other texts are no
         LeftOff left;
         left.job = "A roof 2";
         left.wall_ms = *rc::gen::inRange<std::int64_t>(0, 4'000'000'000'000);
-        left.where = {Place::steps, "B", TrimRole::wrap, *rc::gen::inRange(0, 99),
+        left.where = {Place::steps,         "B",
+                      TrimRole::wrap,       *rc::gen::inRange(0, 99),
                       ReadingOf::remainder, *rc::gen::inRange(0, 99)};
         left.drafts.length.feet = std::to_string(*rc::gen::inRange(0, 999));
         left.drafts.length.inches = *rc::gen::inRange(0, 12);

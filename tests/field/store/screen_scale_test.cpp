@@ -55,6 +55,7 @@ TEST_CASE("A scale that is kept is read again, and so is that it was put off") {
 
 TEST_CASE("That lengths are said on both tapes is kept") {
     const Home home;
+    Disk disk;
     ScreenScale scale;
     scale.both_units = true;
     REQUIRE_FALSE(keep_screen_scale(disk, scale));
@@ -80,6 +81,7 @@ TEST_CASE("The left hand is kept beside the scale, and alone") {
 
 TEST_CASE("Who held the tablet is kept beside the scale, the latest last") {
     const Home home;
+    Disk disk;
     const std::vector<Person> people = {{"Ada", Way::cut}, {"Ben", Way::tick_off}};
     REQUIRE_FALSE(keep_screen_scale(disk, {6.5F, false, false, people}));
     CHECK(read_screen_scale()->people == people);

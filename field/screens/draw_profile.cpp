@@ -126,7 +126,7 @@ bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, ImVec2 a, 
             continue;
         }
         taken.push_back(place);
-        const bool touched = ui.area("leg " + std::to_string(i), place);
+        const bool touched = ui.area("leg " + std::to_string(i), place, spoken(leg.name));
         if (std::abs(off) > 1) {
             ui.ink()->AddLine(middle, {middle.x + dx * 0.6F, middle.y + dy * 0.6F},
                               ui.colours().hairline, ui.mm(0.3F));

@@ -91,7 +91,10 @@ int show(WindowOptions window, AppOptions options) {
     options.jobs_folder = *jobs;
     options.device = *device;
     options.wall_ms = wall_ms;
-    options.keep_scale = keep_screen_scale;
+    options.keep_scale = [](const ScreenScale& screen) {
+        Disk disk;
+        return keep_screen_scale(disk, screen);
+    };
     options.wake = wake_window;
     take_folders(options, assets->practice);
     App app(*assets, std::move(options));
@@ -140,7 +143,8 @@ int main(int count, char** words) {
     set_screen(options, window, scale->count() > 0);
     window.targets = targets;
     window.picture = picture;
-    options.light = night ? Light::night : Light::day;
+    const bool dark = night || options.screen.night.value_or(false);
+    options.light = dark ? Light::night : Light::day;
     if (!job.empty()) {
         options.job = job;
     }

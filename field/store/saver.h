@@ -43,8 +43,8 @@ class Saver {
     std::vector<Returned> returned();
     /// Waits until nothing is under way.
     void settle();
-    /// In a browser only, where the page keeps the bytes: its answer, empty when they are kept.
-    void answered(std::uint32_t sequence, const std::string& why_not);
+    /// In a browser only, where the page keeps the bytes: its answer, nothing when they are kept.
+    void answered(std::uint32_t sequence, const std::optional<Problem>& why_not);
 
   private:
     struct Frame {

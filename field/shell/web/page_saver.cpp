@@ -45,13 +45,12 @@ void Saver::run() {
     page_when_kept(this, frame.sequence);
 }
 
-void Saver::answered(std::uint32_t sequence, const std::string& why_not) {
+void Saver::answered(std::uint32_t sequence, const std::optional<Problem>& why_not) {
     writing_ = false;
-    failed_ = !why_not.empty();
+    failed_ = why_not.has_value();
     returned_.push_back({sequence, {}});
     if (failed_) {
-        returned_.back().not_saved =
-            NotSaved{{why_not, "Make room on this tablet, then keep it again."}, false};
+        returned_.back().not_saved = NotSaved{*why_not, false};
     }
     wake_();
     run();

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "engine/handover/page_words.h"
-#include "engine/handover/template_page.h"
+#include "engine/handover/paper.h"
 #include "engine/work/day_sheet.h"
 
 namespace hemline {

@@ -6,12 +6,19 @@
 #include <cstdio>
 #include <set>
 
+#include "engine/handover/spread.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr std::int64_t words_off_nm = 6'000'000;  // of dimensions, from the metal
-constexpr std::int64_t tick_nm = 4'000'000;
+constexpr std::int64_t mm_nm = 1'000'000;
+constexpr std::int64_t words_off_nm = 8 * mm_nm;  // of dimensions, from the metal
+constexpr std::int64_t tick_nm = 6 * mm_nm;
+constexpr std::int64_t label_nm = 4 * mm_nm;       // what a label of letters of 3 mm takes
+constexpr std::int64_t middle_nm = mm_nm;          // from the foot of its letters to their middle
+constexpr std::int64_t past_metal_nm = 6 * mm_nm;  // how far a label may be pushed past the metal
+constexpr std::int64_t tall_leg_nm = 12 * mm_nm;   // has room for its name beside words of a fold
 
 std::string degrees_text(double degrees) {
     std::array<char, 64> text{};
@@ -36,40 +43,79 @@ std::set<std::int64_t> places_along(const FlatPattern& pattern) {
     return places;
 }
 
+/// A dimension: where it is said of, and the words, which stand apart from their neighbours'.
+struct Dimension {
+    std::int64_t at = 0;
+    std::string words;
+};
+
+std::vector<std::int64_t> label_places(const std::vector<Dimension>& dimensions, std::int64_t from,
+                                       std::int64_t to) {
+    std::vector<Spread> wanted;
+    for (const Dimension& dimension : dimensions) {
+        wanted.push_back({dimension.at, label_nm});
+    }
+    return spread_out(wanted, from - past_metal_nm, to + past_metal_nm);
+}
+
+/// The places along what is drawn of the piece. Two that the tape cannot tell apart are said once.
 void dimension_along(Drawing& drawing, const FlatPattern& pattern, Marks marks) {
+    std::vector<Dimension> dimensions;
     for (const std::int64_t x : places_along(pattern)) {
-        drawing.lines.push_back({Layer::mark, {{x, -tick_nm}, {x, -1'000'000}}, false});
+        const std::string words = print_length(Length::of_nm(x), marks);
+        const bool inside = x >= drawing.least.x && x <= drawing.most.x;
+        if (inside && (dimensions.empty() || dimensions.back().words != words)) {
+            dimensions.push_back({x, words});
+        }
+    }
+    const auto labels = label_places(dimensions, drawing.least.x, drawing.most.x);
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        drawing.lines.push_back(
+            {Layer::mark, {{labels[i], -tick_nm}, {dimensions[i].at, -mm_nm}}, false});
         drawing.words.push_back(
-            {{x, -words_off_nm}, print_length(Length::of_nm(x), marks), Turned::upright});
+            {{labels[i] + middle_nm, -words_off_nm}, dimensions[i].words, Turned::upright});
     }
 }
 
 void dimension_across(Drawing& drawing, const FlatPattern& pattern, Marks marks) {
     const auto& edges = pattern.legs.edges;
+    std::vector<Dimension> dimensions;
     for (std::size_t i = 0; i < edges.size(); ++i) {
         std::string text = print_length(edges[i], marks);
         if (i > 0 && i + 1 < edges.size()) {
             const double bend = pattern.legs.bends[i - 1];
             text += ", bend " + degrees_text(bend) + (bend > 0 ? " down" : " up");
         }
-        const std::int64_t right = pattern.length.nm();
-        drawing.lines.push_back(
-            {Layer::mark,
-             {{right + 1'000'000, edges[i].nm()}, {right + tick_nm, edges[i].nm()}},
-             false});
-        drawing.words.push_back({{right + words_off_nm, edges[i].nm()}, text, Turned::level});
+        dimensions.push_back({edges[i].nm(), text});
     }
+    const auto labels = label_places(dimensions, 0, edges.back().nm());
+    const std::int64_t right = pattern.length.nm();
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        drawing.lines.push_back({Layer::mark,
+                                 {{right + mm_nm, dimensions[i].at}, {right + tick_nm, labels[i]}},
+                                 false});
+        drawing.words.push_back(
+            {{right + words_off_nm, labels[i] + middle_nm}, dimensions[i].words, Turned::level});
+    }
+}
+
+/// Each leg by its name, in the lower part of a tall one: the middle is for what is folded.
+void name_legs(Drawing& drawing, const FlatPattern& pattern, std::int64_t x) {
+    const auto& edges = pattern.legs.edges;
     for (std::size_t i = 0; i < pattern.legs.names.size(); ++i) {
-        const std::int64_t middle = (edges[i].nm() + edges[i + 1].nm()) / 2;
-        drawing.words.push_back({{pattern.length.nm() / 2, middle},
-                                 std::string(word_of(pattern.legs.names[i])),
-                                 Turned::level});
+        const std::int64_t top = edges[i].nm(), low = edges[i + 1].nm();
+        if (low - top >= label_nm) {
+            const std::int64_t foot =
+                low - top >= tall_leg_nm ? low - 2 * mm_nm : (top + low) / 2 + middle_nm;
+            drawing.words.push_back(
+                {{x, foot}, std::string(word_of(pattern.legs.names[i])), Turned::level});
+        }
     }
 }
 
 void say_tabs(Drawing& drawing, const FlatPattern& pattern) {
     for (const FlatTab& tab : pattern.tabs) {
-        const FlatPoint at{std::min(tab.fold.a.x, tab.fold.b.x) + 1'500'000,
+        const FlatPoint at{(tab.fold.a.x + tab.fold.b.x) / 2 + 3 * mm_nm / 2,
                            (tab.fold.a.y + tab.fold.b.y) / 2};
         drawing.words.push_back(
             {at, "fold " + degrees_text(tab.degrees) + (tab.degrees > 0 ? " down" : " up"),
@@ -130,6 +176,7 @@ Drawing drawing_of(const FlatPattern& pattern, const std::string& title, Marks m
     }
     dimension_along(drawing, pattern, marks);
     dimension_across(drawing, pattern, marks);
+    name_legs(drawing, pattern, pattern.length.nm() / 2);
     say_tabs(drawing, pattern);
     return drawing;
 }
@@ -161,12 +208,12 @@ Drawing part_of(const FlatPattern& pattern, const std::string& title, Marks mark
         add_open_outline(part, piece, end == Side::left ? x1 : x0);
     }
     for (DrawnLine& line : whole.lines) {
-        if (line.closed) {
+        if (line.closed || line.layer == Layer::mark) {
             continue;
         }
         FlatPoint& a = line.points.front();
         FlatPoint& b = line.points.back();
-        if (a.y == b.y && a.y >= 0 && a.y <= girth) {
+        if (a.y == b.y) {
             a.x = std::clamp(a.x, x0, x1);
             b.x = std::clamp(b.x, x0, x1);
         }
@@ -174,15 +221,16 @@ Drawing part_of(const FlatPattern& pattern, const std::string& title, Marks mark
             part.lines.push_back(line);
         }
     }
-    for (const DrawnWords& words : whole.words) {
+    dimension_along(part, pattern, marks);
+    // In the plain metal past the work.
+    const std::int64_t plain = 12 * mm_nm;
+    name_legs(part, pattern, end == Side::left ? std::max(x0, x1 - plain) : x0 + 2 * mm_nm);
+    Drawing folds;
+    say_tabs(folds, pattern);
+    for (const DrawnWords& words : folds.words) {
         if (inside(words.at.x)) {
             part.words.push_back(words);
         }
-    }
-    for (std::size_t i = 0; i < pattern.legs.names.size(); ++i) {
-        const std::int64_t low = pattern.legs.edges[i + 1].nm() - 1'000'000;
-        part.words.push_back(
-            {{(x0 + x1) / 2, low}, std::string(word_of(pattern.legs.names[i])), Turned::level});
     }
     return part;
 }

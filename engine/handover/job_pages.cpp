@@ -1,45 +1,16 @@
 #include "engine/handover/job_pages.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
+#include <set>
 
+#include "engine/handover/plain_names.h"
+#include "engine/handover/sheets.h"
 #include "engine/measure/length_text.h"
 
 namespace hemline {
 namespace {
-
-std::string escaped(std::string_view text) {
-    std::string html;
-    for (const char c : text) {
-        switch (c) {
-            case '&':
-                html += "&amp;";
-                break;
-            case '<':
-                html += "&lt;";
-                break;
-            case '>':
-                html += "&gt;";
-                break;
-            case '"':
-                html += "&quot;";
-                break;
-            default:
-                html += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-        }
-    }
-    return html;
-}
-
-std::string cell(std::string_view text) { return "<td>" + escaped(text) + "</td>"; }
-
-std::string table_head(std::initializer_list<const char*> names) {
-    std::string html = "<table><tr>";
-    for (const char* name : names) {
-        html += std::string("<th>") + name + "</th>";
-    }
-    return html + "</tr>\n";
-}
 
 std::string quoted_field(std::string_view text) {
     std::string field = "\"";
@@ -57,8 +28,27 @@ std::string row_of(std::initializer_list<std::string> fields) {
     return row + "\r\n";
 }
 
-std::string edges_html(const Job& job) {
-    std::string html = table_head({"edge", "kind", "agreed length", "pieces cut", "finished"});
+/// Tablets by their turn in the journal: nobody knows one by its number.
+class Tablets {
+  public:
+    explicit Tablets(std::span<const Event> events) {
+        for (const Event& event : events) {
+            numbers_.emplace(event.id.device, numbers_.size() + 1);
+        }
+    }
+    [[nodiscard]] std::string name(EventId id) const {
+        const auto found = numbers_.find(id.device);
+        return found == numbers_.end() ? "" : std::to_string(found->second);
+    }
+
+  private:
+    std::map<std::uint64_t, std::size_t> numbers_;
+};
+
+void add_edges(Sheets& sheets, const Job& job) {
+    sheets.heading("Edges");
+    sheets.table(
+        {{"edge", 18}, {"kind", 26}, {"agreed length", 38}, {"pieces cut", 60}, {"finished", 44}});
     for (const EdgeWork& work : job.edges) {
         const auto length = work.length(job.practice);
         std::string cuts;
@@ -66,49 +56,89 @@ std::string edges_html(const Job& job) {
             cuts += (cuts.empty() ? "" : ", ") + std::to_string(cut.piece) + ": " +
                     print_length(cut.cut);
         }
-        html +=
-            "<tr>" + cell(work.edge.id) + cell(spoken(work.edge.kind).english()) +
-            cell(length && work.undecided.empty() ? print_length(*length) : "none") + cell(cuts) +
-            cell(work.finished ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
-                               : "") +
-            "</tr>\n";
+        sheets.row({work.edge.id, spoken(work.edge.kind).english(),
+                    length && work.undecided.empty() ? print_length(*length) : "none", cuts,
+                    work.finished
+                        ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
+                        : ""});
     }
-    return html + "</table>\n";
 }
 
-std::string readings_html(const Job& job) {
-    std::string html = table_head({"edge", "of", "length", "by", "tablet", "time (UTC)", ""});
+void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
+    sheets.heading("Readings");
+    sheets.table({{"edge", 18},
+                  {"of", 25},
+                  {"length", 38},
+                  {"by", 31},
+                  {"tablet", 18},
+                  {"time (UTC)", 39},
+                  {"", 17}});
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
-            html += "<tr>" + cell(work.edge.id) +
-                    cell(reading.of == ReadingOf::edge ? "edge" : "remainder") +
-                    cell(print_length(reading.length)) + cell(reading.by) +
-                    cell(print_device(reading.id.device)) + cell(print_minute(reading.clock)) +
-                    cell(reading.struck ? "struck" : "") + "</tr>\n";
+            sheets.row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
+                        print_length(reading.length), reading.by, tablets.name(reading.id),
+                        print_minute(reading.clock), reading.struck ? "struck" : ""});
         }
     }
-    return html + "</table>\n";
 }
 
-std::string conflicts_html(const Job& job) {
-    std::string html;
-    for (const Conflict& conflict : job.conflicts) {
-        html += "<li>" + escaped(conflict.what().english()) + " (";
-        for (const Tip& side : conflict.sides) {
-            html += (html.back() == '(' ? "" : ", ") + print_event_id(side.id);
-        }
-        html += ")</li>\n";
+void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events,
+                   const Names& names) {
+    if (job.conflicts.empty()) {
+        return;
     }
-    return html.empty() ? "" : "<h2>Made apart, not decided</h2>\n<ul>\n" + html + "</ul>\n";
-}
-
-std::string events_html(std::span<const Event> events) {
-    std::string html = table_head({"event", "time (UTC)", "by", "what"});
+    std::multimap<EventId, const Event*> by_id;
     for (const Event& event : events) {
-        html += "<tr>" + cell(print_event_id(event.id)) + cell(print_minute(wall_time(event))) +
-                cell(event.by) + cell(describe(event.fact).english()) + "</tr>\n";
+        by_id.emplace(event.id, &event);
     }
-    return html + "</table>\n";
+    sheets.heading("Made apart, not decided");
+    for (const Conflict& conflict : job.conflicts) {
+        sheets.paragraph(conflict.what().english());
+        sheets.table({{"time (UTC)", 39}, {"by", 35}, {"what", 112}});
+        std::set<EventId> told;
+        for (const Tip& side : conflict.sides) {
+            const auto [first, last] = by_id.equal_range(side.id);
+            for (auto it = first; it != last && told.count(side.id) == 0; ++it) {
+                const Event& event = *it->second;
+                sheets.row({print_minute(wall_time(event)), event.by, describe(event.fact, names)});
+            }
+            told.insert(side.id);
+        }
+    }
+}
+
+void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& tablets,
+                const Names& names) {
+    sheets.heading("Everything that happened");
+    sheets.table({{"time (UTC)", 39}, {"by", 31}, {"tablet", 18}, {"what", 98}});
+    for (const Event& event : events) {
+        sheets.row({print_minute(wall_time(event)), event.by, tablets.name(event.id),
+                    describe(event.fact, names)});
+    }
+}
+
+/// As of the newest event: the same job gives the same page, whenever it is made.
+Text day_of(std::span<const Event> events) {
+    WallTime newest;
+    for (const Event& event : events) {
+        newest = std::max(newest, wall_time(event));
+    }
+    return "as of " + print_minute(newest).substr(0, 10);
+}
+
+std::string job_html(const Job& job, std::span<const Event> events) {
+    const Tablets tablets(events);
+    const Names names = plain_names(events);
+    Sheets sheets(Paper::letter, {job.name, day_of(events)}, "", 10, without_ids({}, names));
+    sheets.title(job.name, 20);
+    add_conflicts(sheets, job, events, names);
+    add_edges(sheets, job);
+    add_readings(sheets, job, tablets);
+    add_events(sheets, events, tablets, names);
+    sheets.note(
+        "Read from the job's journals, which are in this file. The local code, the engineer and "
+        "the maker's printed instructions decide, not this page.");
+    return sheets.html();
 }
 
 std::string readings_csv(const Job& job) {
@@ -164,18 +194,7 @@ std::string print_minute(WallTime time) {
 std::map<std::string, std::string> pages_of(std::span<const Event> events,
                                             const Practice& practice) {
     const Job job = replay(events, practice);
-    const std::string html =
-        "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" +
-        escaped(job.name) +
-        "</"
-        "title><style>body{font-family:sans-serif}table{border-collapse:collapse}td,th{border:1px "
-        "solid #999;padding:2px 6px;text-align:left}</style></head><body>\n<h1>" +
-        escaped(job.name) + "</h1>\n" + conflicts_html(job) + "<h2>Edges</h2>\n" + edges_html(job) +
-        "<h2>Readings</h2>\n" + readings_html(job) + "<h2>Everything that happened</h2>\n" +
-        events_html(events) +
-        "<p>Read from the job's journals, which are in this file. The local code, the engineer and "
-        "the maker's printed instructions decide, not this page.</p>\n</body></html>\n";
-    return {{"job.html", html},
+    return {{"job.html", job_html(job, events)},
             {"readings.csv", readings_csv(job)},
             {"events.csv", events_csv(events)}};
 }

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "engine/handover/paper_words.h"
+#include "engine/handover/sheets.h"
+#include "engine/handover/spread.h"
 #include "engine/handover/svg.h"
 #include "engine/work/piece_pattern.h"
 
@@ -9,11 +12,12 @@ namespace hemline {
 
 namespace {
 
-constexpr Length past_work = inches(1);
+constexpr Length past_work = sixteenths(8);  // a lap's end then fits across one sheet
 constexpr std::int64_t mm_nm = 1'000'000;
-constexpr std::int64_t wide_nm = 180 * mm_nm, tall_nm = 42 * mm_nm;  // of the metal on the page
-constexpr std::int64_t flags_nm = 26 * mm_nm, flag_row_nm = 5 * mm_nm;
-constexpr std::size_t flag_rows = 4;  // so that marks close together keep their numbers apart
+constexpr std::int64_t wide_nm = 180 * mm_nm, tall_nm = 28 * mm_nm;  // of the metal on the page
+constexpr std::int64_t flags_nm = 16 * mm_nm;                        // above it
+constexpr std::int64_t number_foot_nm = 5 * mm_nm, letter_nm = 5 * mm_nm / 2;
+constexpr int points = 11, length_points = 28;
 
 std::string on_one_line(std::string text) {
     std::replace_if(
@@ -30,15 +34,42 @@ std::int64_t scaled(std::int64_t part, std::int64_t whole, std::int64_t line) {
                                            static_cast<double>(line));
 }
 
-/// The numbers of the marks above the metal, each on a stem down to its place.
+/// Marks that share a place on the tape share a flag: "2–4".
+struct Flag {
+    std::int64_t at = 0;  ///< on the page
+    std::string numbers;
+};
+
+std::vector<Flag> flags_of(const Card& card) {
+    std::vector<Flag> flags;
+    for (std::size_t i = 0; i < card.marks.size();) {
+        std::size_t last = i;
+        while (last + 1 < card.marks.size() && card.marks[last + 1].at == card.marks[i].at) {
+            ++last;
+        }
+        flags.push_back({scaled(card.marks[i].at.nm(), card.cut.nm(), wide_nm),
+                         std::to_string(i + 1) + (last > i ? "–" + std::to_string(last + 1) : "")});
+        i = last + 1;
+    }
+    return flags;
+}
+
+/// The numbers of the marks in one row above the metal, each with a line down to its place.
 std::string flags_svg(const Card& card) {
+    const std::vector<Flag> flags = flags_of(card);
+    std::vector<Spread> wanted;
+    for (const Flag& flag : flags) {
+        const auto letters = static_cast<std::int64_t>(letters_in(flag.numbers));
+        wanted.push_back({flag.at, letters * letter_nm + mm_nm});
+    }
+    const std::vector<std::int64_t> middles = spread_out(wanted, 0, wide_nm);
     std::string text;
-    for (std::size_t i = 0; i < card.marks.size(); ++i) {
-        const std::int64_t x = scaled(card.marks[i].at.nm(), card.cut.nm(), wide_nm);
-        const std::int64_t y = flag_row_nm * static_cast<std::int64_t>(1 + i % flag_rows);
-        text += "<path class=\"cut\" d=\"M" + mm_text(x) + ',' + mm_text(y + mm_nm) + " V" +
-                mm_text(flags_nm) + "\"/><text text-anchor=\"middle\" x=\"" + mm_text(x) +
-                "\" y=\"" + mm_text(y) + "\">" + std::to_string(i + 1) + "</text>\n";
+    for (std::size_t i = 0; i < flags.size(); ++i) {
+        const std::string x = mm_text(middles[i]);
+        text += "<path class=\"cut\" d=\"M" + x + ',' + mm_text(number_foot_nm + mm_nm) + " L" +
+                mm_text(flags[i].at) + ',' + mm_text(flags_nm) +
+                "\"/><text class=\"number\" text-anchor=\"middle\" x=\"" + x + "\" y=\"" +
+                mm_text(number_foot_nm) + "\">" + flags[i].numbers + "</text>\n";
     }
     return text;
 }
@@ -57,24 +88,24 @@ std::string metal_svg(const FlatPattern& pattern, const std::string& title, Mark
            svg_elements(drawing) + "</svg>\n";
 }
 
-std::string marks_table(const Card& card, Marks marks, const PageWords& words) {
-    const auto written = [&](const Text& text) { return xml_text(words.in_words(text)); };
-    std::string html = "<table><tr><th></th>";
-    for (const Text& heading :
-         {say("on the tape"), say_of("tape", "mark"), say("do"), say("waste")}) {
-        html += "<th>" + written(heading) + "</th>";
+Text waste_words(const Card& card, const Mark& mark) {
+    if (!leaves_waste(card, mark)) {
+        return say_of("waste", "none");
     }
-    html += "</tr>\n";
+    return mark.toward == Side::left ? say("to the left") : say("to the right");
+}
+
+void add_marks(Sheets& sheets, const Card& card, Marks marks) {
+    sheets.table({{"", 8},
+                  {say("on the tape"), 38, ColumnLook::strong},
+                  {say_of("tape", "mark"), 29},
+                  {say("do"), 84},
+                  {say("waste"), 27}});
     for (std::size_t i = 0; i < card.marks.size(); ++i) {
         const Mark& mark = card.marks[i];
-        html += "<tr><td>" + std::to_string(i + 1) + "</td><td><b>" +
-                xml_text(print_length(mark.at, marks)) + "</b></td><td>" +
-                written(spoken(mark.kind)) + "</td><td>" + written(deed_of(mark.kind)) +
-                "</td><td>" +
-                written(mark.toward == Side::left ? say("to the left") : say("to the right")) +
-                "</td></tr>\n";
+        sheets.row({std::to_string(i + 1), print_length(mark.at, marks), spoken(mark.kind),
+                    deed_of(mark.kind), waste_words(card, mark)});
     }
-    return html + "</table>\n";
 }
 
 Text screws_words(const Card& card, Marks marks) {
@@ -101,16 +132,11 @@ Text waits_words(const Card& card) {
     return card.waits_for.empty() ? Text() : say("NOT YET TO CUT: {1}", card.waits_for);
 }
 
-std::string paragraph(const std::string& words, const char* style = "p") {
-    return words.empty() ? words
-                         : "<" + std::string(style) + ">" + xml_text(words) + "</" + style + ">\n";
-}
-
 }  // namespace
 
 std::string title_of(const Card& card, Marks marks, const PageWords& words) {
     const Text title = say("Edge {1}, piece {2}, {3}, cut {4}, upper face up", card.edge,
-                           card.piece, card.trim, print_length(card.cut, marks));
+                           card.piece, card.trim_name, print_length(card.cut, marks));
     return on_one_line(words.in_words(joined({waits_words(card), title}, " ")));
 }
 
@@ -126,36 +152,31 @@ std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string&
 }
 
 std::string card_page(const Card& card, const std::optional<FlatPattern>& pattern, Marks marks,
-                      Paper paper, const PageWords& words) {
-    const auto written = [&](const Text& text) { return words.in_words(text); };
-    const std::string title = title_of(card, marks, words);
+                      const PaperHead& head, Paper paper, const PageWords& words) {
+    const Text about =
+        say("Edge {1}, {2}, piece {3} of {4}", card.edge, card.trim_name, card.piece, card.pieces);
     const std::string wide = mm_text(wide_nm), tall = mm_text(flags_nm + tall_nm);
-    std::string html =
-        "<!DOCTYPE html>\n<html lang=\"" + words.language +
-        "\"><head><meta charset=\"utf-8\"/><title>" + xml_text(title) +
-        "</title>\n<style>@page{size:" + (paper == Paper::letter ? "letter" : "A4") +
-        ";margin:12mm}body{margin:0;font:12pt sans-serif}h1{font-size:34pt;margin:0 0 2mm}"
-        "h2{font-size:14pt;margin:0 0 2mm}p{margin:0 0 2mm}table{border-collapse:collapse}"
-        "td,th{padding:1mm 4mm 1mm 0;text-align:left;border-bottom:0.2mm solid #777}" +
-        std::string(svg_style()) +
-        ".metal path{vector-effect:non-scaling-stroke;stroke-width:1px}</style></head><body>\n";
-    html += paragraph(on_one_line(written(say("Edge {1}, {2}, piece {3} of {4}", card.edge,
-                                              card.trim_name, card.piece, card.pieces))),
-                      "h2");
-    html += paragraph(written(say("Cut {1}", print_length(card.cut, marks))), "h1");
-    html += paragraph(written(waits_words(card)), "h2");
-    html += paragraph(written(take_words(card, marks)));
-    html += "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide + "mm\" height=\"" + tall +
-            "mm\" viewBox=\"0 0 " + wide + ' ' + tall + "\" overflow=\"visible\">\n" +
-            flags_svg(card) + (pattern ? metal_svg(*pattern, title, marks) : "") + "</svg>\n";
-    html += paragraph(
-        written(say("Marks are in their places along the metal; its width is not to scale.")));
-    html += marks_table(card, marks, words);
-    html += paragraph(written(screws_words(card, marks)));
-    html += paragraph(
-        written(say("Cut with gloves and eye protection. Local codes, the maker's printed "
-                    "instructions and a licensed professional go before this page.")));
-    return html + "</body></html>\n";
+    Sheets sheets(paper, head, about, points, words);
+    sheets.heading(about);
+    sheets.title(say("Cut {1}", print_length(card.cut, marks)), length_points);
+    if (!card.waits_for.empty()) {
+        sheets.heading(waits_words(card));
+    }
+    sheets.paragraph(take_words(card, marks));
+    sheets.drawing("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide + "mm\" height=\"" +
+                       tall + "mm\" viewBox=\"0 0 " + wide + ' ' + tall +
+                       "\" overflow=\"visible\">\n" + flags_svg(card) +
+                       (pattern ? metal_svg(*pattern, about.english(), marks) : "") + "</svg>\n",
+                   static_cast<int>((flags_nm + tall_nm) / mm_nm));
+    sheets.note(say("Marks are in their places along the metal; its width is not to scale."));
+    add_marks(sheets, card, marks);
+    sheets.paragraph(screws_words(card, marks));
+    sheets.note(
+        say("Cut with gloves and eye protection. Local codes, the maker's printed "
+            "instructions and a licensed professional go before this page."));
+    return sheets.html(std::string(svg_style()) +
+                       ".metal path{vector-effect:non-scaling-stroke;stroke-width:1px}"
+                       ".number{font:bold 4px sans-serif;fill:#000}");
 }
 
 }  // namespace hemline

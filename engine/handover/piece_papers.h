@@ -13,14 +13,14 @@ namespace hemline {
 /// "Edge A, piece 1 of 4, …", on one line; begins with why it cannot be cut yet, where that is so.
 std::string title_of(const Card& card, Marks marks, const PageWords& words = {});
 
-/// Both ends' work, each with an inch of plain metal past it.
+/// Both ends' work, each with half an inch of plain metal past it.
 std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title, Marks marks,
                                   const PageWords& words = {});
 
 /// The cut card as one printable HTML page: the length, what to take, the metal with its marks
-/// numbered along the tape, and what the hand does at each. Not to scale, and says so. `pattern`:
-/// the flat metal, where there is one.
+/// numbered along the tape, and what the hand does at each; the waste side only where metal falls.
+/// Not to scale, and says so. `pattern`: the flat metal, where there is one.
 std::string card_page(const Card& card, const std::optional<FlatPattern>& pattern, Marks marks,
-                      Paper paper, const PageWords& words = {});
+                      const PaperHead& head, Paper paper, const PageWords& words = {});
 
 }  // namespace hemline

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/handover/paper_words.h"
 #include "engine/handover/svg.h"
 
 namespace hemline {
@@ -10,17 +11,22 @@ namespace {
 
 constexpr std::int64_t mm_nm = 1'000'000;
 constexpr std::int64_t margin_nm = 12 * mm_nm;  // printers leave this much blank
-constexpr std::int64_t head_nm = 26 * mm_nm;    // title and check bars
+constexpr std::int64_t spare_nm = mm_nm;        // rounding must not begin another sheet
+constexpr std::int64_t head_nm = 24 * mm_nm;    // title and check bars
 constexpr std::int64_t overlap_nm = 12 * mm_nm;
 constexpr std::int64_t cross_nm = 4 * mm_nm;
 constexpr std::int64_t bar_nm = 3 * mm_nm;
+// Letters of 3 mm, as wide as a plain font's get (0.62 of that), on the 186 mm of a narrow sheet.
+constexpr std::size_t line_letters = 100, job_letters = 60;
 
 struct Sheet {
     std::int64_t wide, tall;
     std::string_view name;
     /// Of the drawing's window on the sheet.
     [[nodiscard]] std::int64_t window_wide() const { return wide - 2 * margin_nm; }
-    [[nodiscard]] std::int64_t window_tall() const { return tall - 2 * margin_nm - head_nm; }
+    [[nodiscard]] std::int64_t window_tall() const {
+        return tall - 2 * margin_nm - head_nm - spare_nm;
+    }
 };
 
 Sheet sheet_of(Paper paper) {
@@ -29,19 +35,27 @@ Sheet sheet_of(Paper paper) {
                                   : Sheet{210 * mm_nm, 297 * mm_nm, "A4"};
 }
 
-/// Room about the metal for its dimensions.
-FlatBox bounds_of(const Drawing& drawing) {
-    FlatBox box{drawing.least.x - 8 * mm_nm, drawing.least.y - 42 * mm_nm,
-                drawing.most.x + 8 * mm_nm, drawing.most.y + 8 * mm_nm};
-    for (const DrawnWords& words : drawing.words) {
-        box.x1 = std::max(box.x1, words.at.x + 50 * mm_nm * (words.at.x > drawing.most.x ? 1 : 0));
-    }
-    return box;
+/// What a word of letters of 3 mm takes along its line.
+std::int64_t long_nm(const DrawnWords& words) {
+    return static_cast<std::int64_t>(letters_in(words.text)) * 19 * mm_nm / 10;
 }
 
-std::string text_at(std::int64_t x, std::int64_t y, const std::string& text) {
-    return "<text x=\"" + mm_text(x) + "\" y=\"" + mm_text(y) + "\">" + xml_text(text) +
-           "</text>\n";
+/// The metal and the words about it.
+FlatBox bounds_of(const Drawing& drawing) {
+    FlatBox box{drawing.least.x, drawing.least.y, drawing.most.x, drawing.most.y};
+    for (const DrawnWords& words : drawing.words) {
+        const bool upright = words.turned == Turned::upright;
+        box.x0 = std::min(box.x0, words.at.x - (upright ? 3 * mm_nm : 0));
+        box.x1 = std::max(box.x1, words.at.x + (upright ? mm_nm : long_nm(words)));
+        box.y0 = std::min(box.y0, words.at.y - (upright ? long_nm(words) : 3 * mm_nm));
+    }
+    return {box.x0 - mm_nm, box.y0 - mm_nm, box.x1 + mm_nm, box.y1 + 2 * mm_nm};
+}
+
+std::string text_at(std::int64_t x, std::int64_t y, const std::string& text,
+                    std::string_view more = "") {
+    return "<text x=\"" + mm_text(x) + "\" y=\"" + mm_text(y) + "\"" + std::string(more) + ">" +
+           xml_text(text) + "</text>\n";
 }
 
 std::string bar(std::int64_t y, std::int64_t length, const std::string& name) {
@@ -65,81 +79,155 @@ Tiles tiles_over(std::int64_t size, std::int64_t window) {
     return {size <= window ? 1 : (size - overlap_nm + step - 1) / step, step};
 }
 
+/// One sheet's part of a drawing.
 struct Tile {
-    std::int64_t column, row, columns, rows;
+    std::int64_t column = 0, row = 0;
 };
 
-/// Crosses in the middle of the overlaps, at the same places of the drawing on both sheets.
-std::string crosses(const FlatBox& box, const Tile& tile, Tiles across, Tiles down,
-                    const Sheet& sheet) {
-    std::string text;
-    const auto line = [](std::int64_t from, std::int64_t index, std::int64_t step) {
-        return from + index * step + overlap_nm / 2;
-    };
-    const std::int64_t mid_x = box.x0 + tile.column * across.step + sheet.window_wide() / 2;
-    const std::int64_t mid_y = box.y0 + tile.row * down.step + sheet.window_tall() / 2;
-    for (std::int64_t column = tile.column; column <= tile.column + 1; ++column) {
-        if (column > 0 && column < tile.columns) {
-            const std::int64_t x = line(box.x0, column, across.step);
-            text += cross(x, mid_y - 40 * mm_nm) + cross(x, mid_y + 40 * mm_nm);
+/// A drawing and the sheets that it takes.
+struct Tiled {
+    const Drawing& drawing;
+    const Sheet& sheet;
+    FlatBox box;
+    Tiles across, down;
+    std::vector<Tile> tiles = {};
+
+    Tiled(const Drawing& drawn, const Sheet& paper)
+        : drawing(drawn),
+          sheet(paper),
+          box(bounds_of(drawn)),
+          across(tiles_over(box.x1 - box.x0, paper.window_wide())),
+          down(tiles_over(box.y1 - box.y0, paper.window_tall())) {
+        for (std::int64_t row = 0; row < down.count; ++row) {
+            for (std::int64_t column = 0; column < across.count; ++column) {
+                if (shows_more({column, row})) {
+                    tiles.push_back({column, row});
+                }
+            }
         }
     }
-    for (std::int64_t row = tile.row; row <= tile.row + 1; ++row) {
-        if (row > 0 && row < tile.rows) {
-            const std::int64_t y = line(box.y0, row, down.step);
+    [[nodiscard]] bool has(const Tile& tile) const {
+        return std::any_of(tiles.begin(), tiles.end(), [&](const Tile& one) {
+            return one.column == tile.column && one.row == tile.row;
+        });
+    }
+    [[nodiscard]] bool shows_more(const Tile& tile) const;
+    [[nodiscard]] std::string crosses(const Tile& tile) const;
+};
+
+/// Whether some of the metal's lines lie on the sheet that are not on the ones before it.
+bool Tiled::shows_more(const Tile& tile) const {
+    const std::int64_t x0 = box.x0 + tile.column * across.step + (tile.column > 0 ? overlap_nm : 0);
+    const std::int64_t y0 = box.y0 + tile.row * down.step + (tile.row > 0 ? overlap_nm : 0);
+    const std::int64_t x1 = box.x0 + tile.column * across.step + sheet.window_wide();
+    const std::int64_t y1 = box.y0 + tile.row * down.step + sheet.window_tall();
+    const auto lies_there = [&](const FlatPoint& a, const FlatPoint& b) {
+        return std::max(a.x, b.x) > x0 && std::min(a.x, b.x) < x1 && std::max(a.y, b.y) > y0 &&
+               std::min(a.y, b.y) < y1;
+    };
+    return std::any_of(drawing.lines.begin(), drawing.lines.end(), [&](const DrawnLine& line) {
+        for (std::size_t i = 0; i + 1 < line.points.size() + (line.closed ? 1 : 0); ++i) {
+            if (line.layer != Layer::mark &&
+                lies_there(line.points[i], line.points[(i + 1) % line.points.size()])) {
+                return true;
+            }
+        }
+        return false;
+    });
+}
+
+/// Crosses in the middle of the overlaps, at the same places of the drawing on both sheets.
+std::string Tiled::crosses(const Tile& tile) const {
+    const std::int64_t x0 = box.x0 + tile.column * across.step;
+    const std::int64_t y0 = box.y0 + tile.row * down.step;
+    const std::int64_t mid_x = x0 + sheet.window_wide() / 2;
+    const std::int64_t mid_y = y0 + sheet.window_tall() / 2;
+    std::string text;
+    for (const std::int64_t next : {std::int64_t{-1}, std::int64_t{1}}) {
+        if (has({tile.column + next, tile.row})) {
+            const std::int64_t x = x0 + (next < 0 ? 0 : across.step) + overlap_nm / 2;
+            text += cross(x, mid_y - 40 * mm_nm) + cross(x, mid_y + 40 * mm_nm);
+        }
+        if (has({tile.column, tile.row + next})) {
+            const std::int64_t y = y0 + (next < 0 ? 0 : down.step) + overlap_nm / 2;
             text += cross(mid_x - 40 * mm_nm, y) + cross(mid_x + 40 * mm_nm, y);
         }
     }
     return text;
 }
 
-std::string sheet_html(const Drawing& drawing, const FlatBox& box, const Tile& tile, Tiles across,
-                       Tiles down, const Sheet& sheet, const PageWords& words) {
-    const std::string wide = mm_text(sheet.wide), tall = mm_text(sheet.tall);
-    const std::int64_t top = margin_nm + head_nm;
-    const std::int64_t shift_x = margin_nm - box.x0 - tile.column * across.step;
-    const std::int64_t shift_y = top - box.y0 - tile.row * down.step;
-    const Text where = tile.columns * tile.rows == 1
-                           ? say("one sheet")
-                           : say("sheet row {1} of {2}, column {3} of {4}; lay crosses on crosses",
-                                 tile.row + 1, tile.rows, tile.column + 1, tile.columns);
-    std::string text = "<section><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide +
-                       "mm\" height=\"" + tall + "mm\" viewBox=\"0 0 " + wide + ' ' + tall +
-                       "\">\n";
-    text += text_at(margin_nm, margin_nm + 3 * mm_nm, drawing.title + "; " + words.in_words(where));
-    text += bar(margin_nm + 6 * mm_nm, 101'600'000, words.in_words(say("{1}: measure it", "4 in")));
+struct PageNumber {
+    std::size_t page, pages;
+};
+
+/// Job, day and page above; then what the sheet shows, and the bars.
+std::string head_svg(const Tiled& tiled, const Tile& tile, PageNumber number, const PaperHead& head,
+                     const PageWords& words) {
+    const Text where =
+        tiled.tiles.size() == 1
+            ? say("one sheet")
+            : say("sheet row {1} of {2}, column {3} of {4}; lay crosses on crosses", tile.row + 1,
+                  tiled.down.count, tile.column + 1, tiled.across.count);
+    const std::string day = words.in_words(head.day);
+    const std::string page = words.in_words(say("page {1} of {2}", number.page, number.pages));
+    std::string text =
+        text_at(margin_nm, margin_nm + 3 * mm_nm,
+                shortened(head.job, job_letters) + (head.job.empty() ? "" : " · ") + day);
     text +=
-        bar(margin_nm + 12 * mm_nm, 100 * mm_nm, words.in_words(say("{1}: measure it", "100 mm")));
-    text += "<svg x=\"" + mm_text(margin_nm) + "\" y=\"" + mm_text(top) + "\" width=\"" +
-            mm_text(sheet.window_wide()) + "\" height=\"" + mm_text(sheet.window_tall()) +
-            "\" viewBox=\"" + mm_text(margin_nm - shift_x) + ' ' + mm_text(top - shift_y) + ' ' +
-            mm_text(sheet.window_wide()) + ' ' + mm_text(sheet.window_tall()) + "\">\n";
-    text += svg_elements(drawing) + crosses(box, tile, across, down, sheet);
+        text_at(tiled.sheet.wide - margin_nm, margin_nm + 3 * mm_nm, page, " text-anchor=\"end\"");
+    const auto lines = wrapped(tiled.drawing.title + "; " + words.in_words(where), line_letters);
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, lines.size()); ++i) {
+        text += text_at(margin_nm, margin_nm + static_cast<std::int64_t>(7 + 4 * i) * mm_nm,
+                        lines[i] + (i == 1 && lines.size() > 2 ? "…" : ""));
+    }
+    text +=
+        bar(margin_nm + 14 * mm_nm, 101'600'000, words.in_words(say("{1}: measure it", "4 in")));
+    return text + bar(margin_nm + 19 * mm_nm, 100 * mm_nm,
+                      words.in_words(say("{1}: measure it", "100 mm")));
+}
+
+std::string sheet_html(const Tiled& tiled, const Tile& tile, PageNumber number,
+                       const PaperHead& head, const PageWords& words) {
+    const Sheet& sheet = tiled.sheet;
+    const std::string wide = mm_text(sheet.window_wide());
+    const std::string tall = mm_text(head_nm + sheet.window_tall());
+    const std::string window = mm_text(sheet.window_wide()) + ' ' + mm_text(sheet.window_tall());
+    const std::string margin = mm_text(margin_nm);
+    std::string text = "<section><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + wide +
+                       "mm\" height=\"" + tall + "mm\" viewBox=\"" + margin + ' ' + margin + ' ' +
+                       wide + ' ' + tall + "\">\n" + head_svg(tiled, tile, number, head, words);
+    text += "<svg x=\"" + mm_text(margin_nm) + "\" y=\"" + mm_text(margin_nm + head_nm) +
+            "\" width=\"" + mm_text(sheet.window_wide()) + "\" height=\"" +
+            mm_text(sheet.window_tall()) + "\" viewBox=\"" +
+            mm_text(tiled.box.x0 + tile.column * tiled.across.step) + ' ' +
+            mm_text(tiled.box.y0 + tile.row * tiled.down.step) + ' ' + window + "\">\n";
+    text += svg_elements(tiled.drawing) + tiled.crosses(tile);
     return text + "</svg></svg></section>\n";
 }
 
 }  // namespace
 
-std::string template_page(const std::vector<Drawing>& ends, const std::string& title, Paper paper,
-                          const PageWords& words) {
+std::string template_page(const std::vector<Drawing>& ends, const std::string& title,
+                          const PaperHead& head, Paper paper, const PageWords& words) {
     const Sheet sheet = sheet_of(paper);
     std::string text = "<!DOCTYPE html>\n<html lang=\"" + words.language +
                        "\"><head><meta charset=\"utf-8\"/><title>" + xml_text(title) +
                        "</title>\n<style>@page{size:" + std::string(sheet.name) +
-                       ";margin:0}body{margin:0}svg{display:block}" +
-                       "section{page-break-after:always}section:last-child{page-break-after:auto}" +
+                       ";margin:12mm}body{margin:0}svg{display:block}" +
+                       "section{break-after:page}section:last-child{break-after:auto}" +
                        std::string(svg_style()) +
                        ".bar{fill:#000}.register{fill:none;stroke:#000;stroke-width:0.2}"
                        "</style></head><body>\n";
+    std::vector<Tiled> all;
+    std::size_t pages = 0;
     for (const Drawing& drawing : ends) {
-        const FlatBox box = bounds_of(drawing);
-        const Tiles across = tiles_over(box.x1 - box.x0, sheet.window_wide());
-        const Tiles down = tiles_over(box.y1 - box.y0, sheet.window_tall());
-        for (std::int64_t row = 0; row < down.count; ++row) {
-            for (std::int64_t column = 0; column < across.count; ++column) {
-                const Tile tile{column, row, across.count, down.count};
-                text += sheet_html(drawing, box, tile, across, down, sheet, words);
-            }
+        all.emplace_back(drawing, sheet);
+        pages += all.back().tiles.size();
+    }
+    std::size_t page = 0;
+    for (const Tiled& tiled : all) {
+        for (const Tile& tile : tiled.tiles) {
+            text += sheet_html(tiled, tile, {++page, pages}, head, words);
         }
     }
     return text + "</body></html>\n";

@@ -11,6 +11,12 @@
 namespace hemline {
 namespace {
 
+bool has_tab(const Card& card, Side end) {
+    return std::any_of(card.marks.begin(), card.marks.end(), [end](const Mark& mark) {
+        return mark.kind == MarkKind::tab_end && mark.toward == end;
+    });
+}
+
 /// Where a card's pieces and trim come from, found and known to be there.
 struct Found {
     const EdgeWork* work;
@@ -150,6 +156,30 @@ Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& rig
 }
 
 }  // namespace
+
+bool is_cut_at(const Card& card, const Mark& mark) {
+    switch (mark.kind) {
+        case MarkKind::lap_line:
+        case MarkKind::bead:
+        case MarkKind::tab_fold:
+        case MarkKind::end_fold:
+        case MarkKind::turn_up:
+        case MarkKind::corner_point:
+        case MarkKind::plumb_top:
+        case MarkKind::plumb_foot:
+            return false;
+        case MarkKind::mitre_near:
+        case MarkKind::mitre_far:
+            return !has_tab(card, mark.toward);
+        default:
+            return true;
+    }
+}
+
+bool leaves_waste(const Card& card, const Mark& mark) {
+    return is_cut_at(card, mark) && mark.kind != MarkKind::kick_fold &&
+           mark.kind != MarkKind::relief;
+}
 
 Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalogue,
                        std::string_view edge, TrimRole role, int piece) {

@@ -45,7 +45,7 @@ enum class MarkKind {
 struct Mark {
     MarkKind kind = MarkKind::end_cut;
     Length at;                  ///< from the hooked (left) end
-    Side toward = Side::right;  ///< the waste lies on this side of the mark
+    Side toward = Side::right;  ///< the end it belongs to; what falls there, falls on this side
 };
 
 struct Card {
@@ -72,6 +72,12 @@ struct Card {
 /// The card of one piece. Problem: no such edge, run or piece, naming the ones there are.
 Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalogue,
                        std::string_view edge, TrimRole role, int piece);
+
+/// Whether metal is cut at the mark; the others are lines to fold, seal or see by. A hip's or
+/// valley's mitre is folded, and no cut, where a tab is left at that end.
+bool is_cut_at(const Card& card, const Mark& mark);
+/// Whether waste lies on one side of the mark: a slit and a notch across a fold leave none.
+bool leaves_waste(const Card& card, const Mark& mark);
 
 /// "tab fold", and what the hand does there: "flange cut square, drip edge 45°".
 Text spoken(MarkKind kind);

@@ -95,10 +95,11 @@ void App::put_on_paper(Errand errand, bool a4) {
     const Marks marks = state_.marks;
     const Paper paper = a4 ? Paper::a4 : Paper::letter;
     const std::string title = title_of(*card, marks);
+    const PaperHead head{state_.job.name, day_name({wall_ms()})};
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, job_assets_.sections);
     if (errand == Errand::print_card && options_.platform.print) {
         options_.platform.print(card_page(*card, pattern ? std::optional(*pattern) : std::nullopt,
-                                          marks, paper, words_of(state_)));
+                                          marks, head, paper, words_of(state_)));
         return;
     }
     if (!pattern) {
@@ -111,7 +112,7 @@ void App::put_on_paper(Errand errand, bool a4) {
         const PageWords words = words_of(state_);
         const std::string said = title_of(*card, marks, words);
         options_.platform.print(
-            template_page(end_drawings(*pattern, said, marks, words), said, paper, words));
+            template_page(end_drawings(*pattern, said, marks, words), said, head, paper, words));
     } else if (errand == Errand::give_svg) {
         give(name + ".svg", "image/svg+xml", bytes_of(svg_of(drawing_of(*pattern, title, marks))));
     } else if (errand == Errand::give_dxf) {

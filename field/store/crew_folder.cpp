@@ -56,6 +56,18 @@ std::set<EventId> starts_of(const std::vector<Event>& events) {
     return starts;
 }
 
+/// Without it a job could be joined and never be carried: it is not known which it is.
+bool holds_beginning(const Journals& journals, const std::string& job) {
+    const std::optional<EventId> id = parse_event_id(job);
+    const auto device = id ? journals.of_device.find(id->device) : journals.of_device.end();
+    if (device == journals.of_device.end()) {
+        return false;
+    }
+    const std::vector<FrameAt> frames = read_frames(device->second).frames;
+    return std::any_of(frames.begin(), frames.end(),
+                       [&](const FrameAt& frame) { return frame.id == *id; });
+}
+
 /// Appends frames that a device's journal here lacks; gives them back.
 Result<Bytes> append_missing(Disk& disk, const fs::path& file, const Bytes& frames) {
     std::set<Bytes> there;
@@ -144,9 +156,10 @@ Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) 
         merge.add(0, segment);
     }
     Journals journals = merge.journals();
-    if (journals.of_device.empty()) {
-        return Problem{say("The crew folder holds nothing whole of job {1} yet.", shown(job)),
-                       say("Wait until the synchroniser is done, or look at the folder's path.")};
+    if (!holds_beginning(journals, job)) {
+        return Problem{
+            say("The crew folder does not hold the beginning of job {1} whole yet.", shown(job)),
+            say("Wait until the synchroniser is done, or look at the folder's path.")};
     }
     return journals;
 }

@@ -28,8 +28,8 @@ namespace hemline {
 /// The jobs in a crew folder, by name. Problem: there is no such folder, or it cannot be listed.
 Result<std::vector<std::string>> jobs_in_crew(const std::filesystem::path& crew);
 
-/// All that the crew folder holds of one job, for a tablet that joins. Problem: it holds nothing
-/// whole of it yet.
+/// All that the crew folder holds of one job, for a tablet that joins. Problem: it does not hold
+/// its beginning yet, or cannot be listed.
 Result<Journals> journals_in_crew(const std::filesystem::path& crew, const std::string& job);
 
 /// What one carrying did.

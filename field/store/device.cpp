@@ -5,7 +5,6 @@
 #include <string>
 #include <system_error>
 
-#include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -45,21 +44,17 @@ Result<std::uint64_t> read_device(const fs::path& file) {
 /// Writes the draft of the file and links it to its name, unless another program was there first.
 std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) {
     Disk disk;
-    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(draft.c_str());  // left by a program of the same number that was killed
-    const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
-    if (!opened.is_open() || ::fchmod(opened.get(), 0600) != 0) {
-        return disk_problem(phrase("created"), draft, errno);
-    }
     const std::string line = print_device(device) + "\n";
-    int error = write_all(disk, opened.get(), Bytes(line.begin(), line.end()));
-    if (error == 0 && disk.sync(opened.get()) != 0) {
+    const Result<fs::path> draft = write_draft(
+        disk, file, [&](const struct stat&) { return Bytes(line.begin(), line.end()); });
+    if (!draft) {
+        return draft.problem();
+    }
+    int error = ::chmod(draft->c_str(), 0600) != 0 ? errno : 0;
+    if (error == 0 && ::link(draft->c_str(), file.c_str()) != 0 && errno != EEXIST) {
         error = errno;
     }
-    if (error == 0 && ::link(draft.c_str(), file.c_str()) != 0 && errno != EEXIST) {
-        error = errno;
-    }
-    ::unlink(draft.c_str());
+    ::unlink(draft->c_str());
     if (error != 0) {
         return disk_problem(phrase("written"), file, error);
     }
@@ -102,6 +97,7 @@ std::optional<Problem> forget_copied(const fs::path& file) {
         return there.problem();
     }
     if (*there == There::nothing) {
+        remove_old_drafts_of(file);  // of a program that was killed right after it drew the number
         Disk disk;
         return write_whole_file(disk, note, place);
     }

@@ -1,5 +1,6 @@
 #include "field/store/folder_draft.h"
 
+#include <algorithm>
 #include <cerrno>
 #include <string>
 #include <system_error>
@@ -70,6 +71,24 @@ Result<bool> clear(const fs::path& folder) {
 
 }  // namespace
 
+Result<bool> holds_only_remains(const fs::path& folder) {
+    const Result<std::vector<std::string>> names = names_in(folder);
+    if (!names) {
+        return names.problem();
+    }
+    const bool all = std::all_of(names->begin(), names->end(), [&](const std::string& name) {
+        return is_remains(folder / name);
+    });
+    if (!all || names->empty()) {
+        return all;
+    }
+    const Result<int> locked = lock_job(folder);
+    if (locked) {
+        ::close(*locked);
+    }
+    return locked.ok();
+}
+
 Text said_of_remains(const fs::path& folder) {
     return say("What an earlier try at {1} had left half done was cleaned away first.",
                shown(folder));
@@ -82,12 +101,15 @@ FolderDraft::FolderDraft(Disk& disk, fs::path folder)
 
 Result<std::shared_ptr<FolderDraft>> FolderDraft::begin(Disk& disk, const fs::path& folder) {
     std::error_code error;
-    fs::path whole = fs::absolute(folder, error).lexically_normal();
-    if (error) {
-        return disk_problem(phrase("looked at"), folder, error.value());
-    }
+    fs::path whole = fs::absolute(folder, error);
     if (!whole.has_filename()) {
         whole = whole.parent_path();  // "house/"
+    }
+    if (!error && (whole.filename() == "." || whole.filename() == "..")) {
+        whole = fs::canonical(whole, error);
+    }
+    if (error) {
+        return disk_problem(phrase("looked at"), folder, error.value());
     }
     const std::shared_ptr<FolderDraft> draft(new FolderDraft(disk, whole));
     auto problem = draft->look_at_place();

@@ -50,6 +50,10 @@ class FolderDraft {
     bool in_place_ = false;
 };
 
+/// Whether a folder holds nothing but what a program left that was stopped before it saved the
+/// first event, and no program has it open. Problem: it cannot be listed.
+Result<bool> holds_only_remains(const std::filesystem::path& folder);
+
 /// What is said of remains that were cleaned away.
 Text said_of_remains(const std::filesystem::path& folder);
 

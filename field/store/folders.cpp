@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/folder_draft.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
 
@@ -97,7 +98,21 @@ Result<std::vector<fs::path>> list_jobs(const fs::path& jobs) {
 }
 
 Result<fs::path> new_job_folder(const fs::path& jobs, std::string_view name) {
-    return free_name(jobs, file_name_of(name));
+    const std::string wanted = file_name_of(name);
+    for (int number = 1;; ++number) {
+        const fs::path folder =
+            jobs / (number == 1 ? wanted : wanted + "-" + std::to_string(number));
+        const Result<There> there = what_is(folder, Links::refused);
+        const Result<bool> free = !there                    ? Result<bool>(there.problem())
+                                  : *there == There::folder ? holds_only_remains(folder)
+                                                            : *there == There::nothing;
+        if (!free) {
+            return free.problem();
+        }
+        if (*free) {
+            return folder;
+        }
+    }
 }
 
 Result<fs::path> job_folder(const fs::path& job) {

@@ -29,9 +29,9 @@ Result<std::filesystem::path> jobs_folder();
 /// Problem: the disk does not say what lies in `jobs`.
 Result<std::vector<std::filesystem::path>> list_jobs(const std::filesystem::path& jobs);
 
-/// A folder in `jobs` for a new job of that name: not there yet, not created. What a file name
-/// cannot hold becomes "-"; a name that is taken gets "-2", "-3", …. Problem: the disk does not say
-/// which are taken.
+/// A folder in `jobs` for a new job of that name: not there yet, not created, or left by a program
+/// that was stopped before it saved the first event. What a file name cannot hold becomes "-"; a
+/// name that is taken gets "-2", "-3", …. Problem: the disk does not say which are taken.
 Result<std::filesystem::path> new_job_folder(const std::filesystem::path& jobs,
                                              std::string_view name);
 

@@ -1,18 +1,14 @@
 #include "field/store/screen_scale.h"
 
-#include <cerrno>
 #include <cstdio>
 #include <string>
 #include <system_error>
-
-#include <fcntl.h>
-#include <unistd.h>
 
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
-#include "field/store/open_file.h"
+#include "field/store/whole_file.h"
 
 namespace hemline {
 
@@ -86,27 +82,6 @@ std::string print(const ScreenScale& scale) {
     return text;
 }
 
-/// Writes the draft beside the file and puts it in its place.
-int replace(Disk& disk, const fs::path& file, const std::string& text) {
-    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(draft.c_str());  // left by a program of the same number that was killed
-    const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
-    if (!opened.is_open()) {
-        return errno;
-    }
-    int error = write_all(disk, opened.get(), Bytes(text.begin(), text.end()));
-    if (error == 0 && disk.sync(opened.get()) != 0) {
-        error = errno;
-    }
-    if (error == 0 && ::rename(draft.c_str(), file.c_str()) != 0) {
-        error = errno;
-    }
-    if (error != 0) {
-        ::unlink(draft.c_str());
-    }
-    return error;
-}
-
 }  // namespace
 
 Result<ScreenScale> read_screen_scale() {
@@ -145,11 +120,8 @@ std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
         return disk_problem(phrase("created"), *home, error.value());
     }
     Disk disk;
-    const fs::path file = *home / "screen";
-    if (const int failed = replace(disk, file, print(scale)); failed != 0) {
-        return disk_problem(phrase("written"), file, failed);
-    }
-    return sync_folder(disk, *home);
+    const std::string text = print(scale);
+    return write_whole_file(disk, *home / "screen", Bytes(text.begin(), text.end()));
 }
 
 }  // namespace hemline

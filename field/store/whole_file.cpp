@@ -1,6 +1,8 @@
 #include "field/store/whole_file.h"
 
 #include <cerrno>
+#include <csignal>
+#include <cstdlib>
 #include <string>
 
 #include <fcntl.h>
@@ -8,6 +10,7 @@
 
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 
 namespace hemline {
@@ -17,6 +20,12 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::string_view draft_begin = ".syncthing.", draft_end = ".tmp";
+
+/// Whether a program of that number runs; one of another user's does too.
+bool runs(const std::string& program) {
+    const pid_t number = static_cast<pid_t>(std::atoi(program.c_str()));
+    return number > 0 && (::kill(number, 0) == 0 || errno != ESRCH);
+}
 
 /// 0, or the errno that stopped it.
 int write_and_sync(Disk& disk, int file, const Bytes& bytes) {
@@ -46,9 +55,25 @@ bool is_old_draft(std::string_view name) {
            name.find_first_not_of("0123456789", dot + 1) == std::string_view::npos;
 }
 
+void remove_old_drafts_of(const fs::path& file) {
+    const fs::path folder = file.has_parent_path() ? file.parent_path() : fs::path(".");
+    const std::string begin = std::string(draft_begin) + file.filename().string() + ".";
+    const auto names = names_in(folder);
+    for (const std::string& name : names ? *names : std::vector<std::string>()) {
+        if (name.rfind(begin, 0) == 0 && is_old_draft(name)) {
+            const std::size_t digits = name.size() - begin.size() - draft_end.size();
+            if (const std::string program = name.substr(begin.size(), digits);
+                program.find('.') == std::string::npos && !runs(program)) {
+                ::unlink((folder / name).c_str());
+            }
+        }
+    }
+}
+
 Result<fs::path> write_draft(Disk& disk, const fs::path& file, const BytesFor& bytes_for) {
     const fs::path draft = file.parent_path() /
                            draft_name(file.filename().string() + "." + std::to_string(::getpid()));
+    remove_old_drafts_of(file);
     Bytes bytes;
     int error = 0;
     {

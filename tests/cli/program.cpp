@@ -31,8 +31,8 @@ std::string faketime_library() {
 }
 
 /// In the child: streams to files, the desk's own home, then the program itself.
-[[noreturn]] void become(const char* program, std::vector<char*> words,
-                         const std::filesystem::path& folder, const std::string& clock) {
+[[noreturn]] void become(std::vector<char*> words, const std::filesystem::path& folder,
+                         const std::string& clock) {
     const auto onto = [](const std::filesystem::path& file, int stream) {
         const int opened = ::open(file.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
         ::dup2(opened, stream);
@@ -48,7 +48,7 @@ std::string faketime_library() {
         ::setenv("ASAN_OPTIONS", "verify_asan_link_order=0", 1);  // the clock's library is first
     }
     if (::chdir(folder.c_str()) == 0) {
-        ::execv(program, words.data());
+        ::execvp(words.front(), words.data());
     }
     ::_exit(127);
 }
@@ -86,10 +86,22 @@ Ran Desk::run_at(const std::string& clock, const std::vector<std::string>& words
     return ran(start(words, clock));
 }
 
-int Desk::start(const std::vector<std::string>& words, const std::string& clock) const {
+Ran Desk::run_failing(const std::string& call, const std::string& error, int nth,
+                      const std::vector<std::string>& words) const {
+    const std::string inject =
+        "inject=" + call + ":error=" + error + ":when=" + std::to_string(nth);
+    return ran(start(words, "",
+                     {"strace", "-f", "-qq", "-o", "/dev/null", "-E",
+                      "ASAN_OPTIONS=detect_leaks=0",  // the leak check cannot be traced
+                      "-e", "trace=" + call, "-e", inject}));
+}
+
+int Desk::start(const std::vector<std::string>& words, const std::string& clock,
+                const std::vector<std::string>& before) const {
     const char* program = std::getenv("HEMLINE_CLI");
     REQUIRE_MESSAGE(program != nullptr, "HEMLINE_CLI names the program under test");
-    std::vector<std::string> all = {program};
+    std::vector<std::string> all = before;
+    all.emplace_back(program);
     all.insert(all.end(), words.begin(), words.end());
     std::vector<char*> pointers;
     for (std::string& word : all) {
@@ -102,7 +114,7 @@ int Desk::start(const std::vector<std::string>& words, const std::string& clock)
     const pid_t child = ::fork();
     REQUIRE(child >= 0);
     if (child == 0) {
-        become(program, pointers, folder_, clock);
+        become(pointers, folder_, clock);
     }
     return child;
 }

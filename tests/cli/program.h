@@ -30,13 +30,17 @@ class Desk {
     [[nodiscard]] Ran run_and_kill(const std::vector<std::string>& words, int after_us) const;
     /// Runs it with its clock off by so much, as libfaketime has it: "+10y", "-90m".
     [[nodiscard]] Ran run_at(const std::string& clock, const std::vector<std::string>& words) const;
+    /// Runs it with the nth of its calls of that name failing, as strace has it: "getdents64",
+    /// "EIO", 6.
+    [[nodiscard]] Ran run_failing(const std::string& call, const std::string& error, int nth,
+                                  const std::vector<std::string>& words) const;
     /// Writes a file and gives its path.
     [[nodiscard]] std::string write(const std::string& name, const std::string& text) const;
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
   private:
-    [[nodiscard]] int start(const std::vector<std::string>& words,
-                            const std::string& clock = "") const;
+    [[nodiscard]] int start(const std::vector<std::string>& words, const std::string& clock = "",
+                            const std::vector<std::string>& before = {}) const;
     [[nodiscard]] Ran ran(int child) const;
     std::filesystem::path folder_;
 };

@@ -53,8 +53,9 @@ test('templates print at true size, with bars to check it, on the paper that is 
     for (const [i, bar] of bars.entries()) {
       assert.ok(Math.abs(bar.w - [101.6, 100][i % 2]) < 0.05, `bar of ${bar.w} mm`);
     }
+    // Within margins of 12 mm, and a millimetre to spare.
     for (const sheet of await printed_boxes('#paper section > svg')) {
-      assert.ok(Math.abs(sheet.w - wide) < 0.1 && Math.abs(sheet.h - tall) < 0.1);
+      assert.ok(Math.abs(sheet.w - wide + 24) < 0.1 && Math.abs(sheet.h - tall + 25) < 0.1);
     }
     assert.equal(await tablet.page.$eval('#screen', (one) => getComputedStyle(one).display), 'none');
     const pdf = join(folder, `${paper}.pdf`);
@@ -63,7 +64,12 @@ test('templates print at true size, with bars to check it, on the paper that is 
     const [, w, h] = size.match(/Page size: +([\d.]+) x ([\d.]+) pts/);
     assert.ok(Math.abs(w / 72 * 25.4 - wide) < 0.5 && Math.abs(h / 72 * 25.4 - tall) < 0.5, size);
     assert.equal(Number(size.match(/Pages: +(\d+)/)[1]), bars.length / 2);
-    assert.match(execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }), /4 in: measure it/);
+    const words = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' });
+    assert.match(words, /4 in: measure it/);
+    const sheets = bars.length / 2;
+    for (let page = 1; page <= sheets; ++page) {
+      assert.ok(words.includes(`page ${page} of ${sheets}`));
+    }
     await tablet.page.emulateMedia({ media: 'screen' });
   }
   assert.equal((await tablet.page.evaluate(() => window.printed)).length, 2);
@@ -74,7 +80,7 @@ test('templates print at true size, with bars to check it, on the paper that is 
 test('the cut card prints its length and every mark, on one page', { timeout: 300_000 }, async () => {
   await open_card();
   await tablet.tap('print card');
-  assert.match((await tablet.page.evaluate(() => window.printed)).join(), /Edge A, piece 1/);
+  assert.match((await tablet.page.evaluate(() => window.printed)).join(), /^Edge A, .*piece 1 of /);
   const pdf = join(folder, 'card.pdf');
   await tablet.page.emulateMedia({ media: 'print' });
   writeFileSync(pdf, await tablet.page.pdf({ preferCSSPageSize: true }));
@@ -83,6 +89,10 @@ test('the cut card prints its length and every mark, on one page', { timeout: 30
   const words = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' });
   assert.match(words, /Cut \d+ ft/);
   assert.match(words, /end cut/);
+  assert.match(words, / · page 1 of 1/);
+  for (const line of words.split('\n').filter((one) => /lap line|bead line|tab fold/.test(one))) {
+    assert.match(line, /none/, 'no waste where nothing is cut');
+  }
   assert.match(words, /gloves and eye protection/);
   assert.deepEqual(tablet.faults, []);
   await tablet.close();
@@ -91,7 +101,8 @@ test('the cut card prints its length and every mark, on one page', { timeout: 30
 
 test('drawings come out as files: SVG as the desk writes it, DXF with its layers', { timeout: 300_000 }, async () => {
   await open_card();
-  const svg = readFileSync(await tablet.take_out('save svg', folder), 'utf8');
+  const drawn = await tablet.take_out('save svg', folder);
+  const svg = readFileSync(drawn, 'utf8');
   assert.match(svg, /^<\?xml.*<svg /s);
   assert.match(svg, /class="bend"/);
   const dxf = readFileSync(await tablet.take_out('save dxf', folder), 'latin1');
@@ -105,7 +116,7 @@ test('drawings come out as files: SVG as the desk writes it, DXF with its layers
   const readings = readFileSync(new URL('../../assets/demo/readings.csv', import.meta.url), 'utf8')
     .replace(/^A,.*$/m, (row) => row.replace(/"?46 ft[^,]*"?/, '46 ft 0 1/4 in'));
   writeFileSync(join(folder, 'demo.csv'), readings);
-  desk('pattern', join(folder, 'demo.csv'), 'A', title.match(/piece (\d+)/)[1], '--trim', title.match(/piece \d+, (\w+)/)[1],
+  desk('pattern', join(folder, 'demo.csv'), 'A', title.match(/piece (\d+)/)[1], '--trim', drawn.match(/A (\w+) \d+\.svg$/)[1],
     '--svg', join(folder, 'desk.svg'), '--dxf', join(folder, 'desk.dxf'));
   const desk_svg = readFileSync(join(folder, 'desk.svg'), 'utf8');
   assert.equal(svg, desk_svg);

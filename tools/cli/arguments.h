@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/handover/template_page.h"
+#include "engine/handover/paper.h"
 #include "engine/measure/length_text.h"
 #include "engine/plan/choices.h"
 #include "engine/record/event.h"
@@ -82,12 +82,13 @@ struct CardArguments {
     std::string edge;
     int piece = 0;
     std::string trim;  ///< empty: the edge's main trim
+    std::string html;  ///< page to print, to be written; empty: none
+    Paper paper = Paper::letter;
 };
 
 struct PatternArguments {
     CardArguments card;
-    std::string svg, dxf, html;  ///< files to write; empty: none
-    Paper paper = Paper::letter;
+    std::string svg, dxf;  ///< files to write; empty: none
 };
 
 struct NewArguments {

@@ -1,7 +1,11 @@
 #include "tools/cli/asked_card.h"
 
+#include <filesystem>
+
 #include "engine/quote.h"
+#include "field/store/clock.h"
 #include "tools/cli/complaint.h"
+#include "tools/cli/print.h"
 
 namespace hemline {
 namespace {
@@ -63,6 +67,11 @@ std::optional<AskedCard> asked_card(const CardArguments& arguments, const Assets
         return {};
     }
     return AskedCard{std::move(*desk), *card};
+}
+
+PaperHead paper_head(const Desk& desk, const CardArguments& arguments) {
+    const std::string file = std::filesystem::path(arguments.desk.readings).stem().string();
+    return {on_one_line(desk.job.name.empty() ? file : desk.job.name), day_name({wall_ms()})};
 }
 
 }  // namespace hemline

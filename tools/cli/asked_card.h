@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "engine/handover/paper.h"
 #include "engine/work/card.h"
 #include "tools/cli/desk.h"
 
@@ -16,5 +17,8 @@ struct AskedCard {
 /// Plans the readings file and makes the card of EDGE and PIECE, of the trim asked for; says on
 /// stderr what kept it from doing so.
 std::optional<AskedCard> asked_card(const CardArguments& arguments, const Assets& assets);
+
+/// What its sheets say at their head: the job, or the readings file, and today.
+PaperHead paper_head(const Desk& desk, const CardArguments& arguments);
 
 }  // namespace hemline

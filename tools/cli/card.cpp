@@ -1,33 +1,19 @@
 // `card`: every mark of one piece, in tape order from the end that is hooked.
 #include <iostream>
 
+#include "engine/handover/piece_papers.h"
 #include "engine/quote.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"
+#include "engine/work/piece_pattern.h"
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/output_file.h"
 #include "tools/cli/plan_print.h"
 
 namespace hemline {
 namespace {
-
-/// Whether metal goes at the mark; the others are lines to fold, seal or see by.
-bool cuts(MarkKind kind) {
-    switch (kind) {
-        case MarkKind::lap_line:
-        case MarkKind::bead:
-        case MarkKind::tab_fold:
-        case MarkKind::end_fold:
-        case MarkKind::turn_up:
-        case MarkKind::corner_point:
-        case MarkKind::plumb_top:
-        case MarkKind::plumb_foot:
-            return false;
-        default:
-            return true;
-    }
-}
 
 Json card_json(const Card& card, Marks marks) {
     Json json;
@@ -50,7 +36,8 @@ Json card_json(const Card& card, Marks marks) {
         one["mark"] = spoken(mark.kind);
         put_length(one, "at", mark.at, marks);
         one["toward"] = word_of(mark.toward);
-        one["cuts"] = cuts(mark.kind);
+        one["cuts"] = is_cut_at(card, mark);
+        one["waste"] = leaves_waste(card, mark) ? Json(word_of(mark.toward)) : Json();
         one["deed"] = deed_of(mark.kind);
         json["marks"].push_back(one);
     }
@@ -95,7 +82,7 @@ std::string card_text(const Card& card, Marks marks) {
     for (const Mark& mark : card.marks) {
         text += "  " + padded(print_length(mark.at, marks), 18) +
                 padded(spoken(mark.kind).english(), 16) + deed_of(mark.kind).english();
-        if (cuts(mark.kind)) {
+        if (leaves_waste(card, mark)) {
             text += "; waste to the " + std::string(word_of(mark.toward));
         }
         text += '\n';
@@ -131,12 +118,24 @@ void print_card(const Card& card, const Desk& desk, Output output) {
     }
 }
 
+bool write_page(const AskedCard& asked, const CardArguments& arguments, const Sections& sections) {
+    const Edge& edge = asked.desk.job.find(asked.card.edge)->edge;
+    const Result<FlatPattern> pattern = piece_pattern(asked.card, edge, sections);
+    return write_output_file(
+        "--html", arguments.html,
+        card_page(asked.card, pattern ? std::optional(*pattern) : std::nullopt, asked.desk.marks,
+                  paper_head(asked.desk, arguments), arguments.paper));
+}
+
 }  // namespace
 
 Exit show_card(const CardArguments& arguments) {
     const std::optional<Assets> assets = assets_here();
     const std::optional<AskedCard> asked = assets ? asked_card(arguments, *assets) : std::nullopt;
     if (!asked) {
+        return Exit::problem_in_input;
+    }
+    if (!arguments.html.empty() && !write_page(*asked, arguments, assets->sections)) {
         return Exit::problem_in_input;
     }
     print_card(asked->card, asked->desk, arguments.desk.output);

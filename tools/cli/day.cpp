@@ -1,22 +1,33 @@
 // `day`: what was done on one day of a job and by whom, on the screen, as JSON or as a page to
 // print.
-#include <fstream>
 #include <iostream>
 
 #include "engine/handover/day_page.h"
+#include "engine/handover/plain_names.h"
 #include "engine/work/day_sheet.h"
 #include "field/store/clock.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/output_file.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
 namespace {
 
-std::string sheet_text(const DaySheet& sheet, const std::string& day) {
+/// Steps and offcuts by their words, trims as the catalogue calls them.
+Names names_of(const std::vector<Event>& events, const Catalogue& catalogue) {
+    Names names = plain_names(events);
+    names.trim = [&catalogue](const std::string& id) {
+        const Trim* const trim = catalogue.find(id);
+        return trim == nullptr ? Text(id) : say(trim->name);
+    };
+    return names;
+}
+
+std::string sheet_text(const DaySheet& sheet, const std::string& day, const Names& names) {
     std::string text = "Day sheet, " + day + ": " + on_one_line(sheet.job) + '\n';
-    for (const DayPart& part : parts_of(sheet)) {
+    for (const DayPart& part : parts_of(sheet, names)) {
         text += part.heading.english() + '\n';
         for (const DayLine& line : part.lines) {
             text += "  " + on_one_line(line.words.english()) +
@@ -69,13 +80,6 @@ Json sheet_json(const DaySheet& sheet, const std::string& day) {
     return json;
 }
 
-bool write_page(const std::string& path, const std::string& page) {
-    std::ofstream file(path, std::ios::binary | std::ios::trunc);
-    file << page;
-    file.close();
-    return static_cast<bool>(file);
-}
-
 }  // namespace
 
 Exit show_day(const DayArguments& arguments) {
@@ -94,16 +98,18 @@ Exit show_day(const DayArguments& arguments) {
     }
     const DaySheet sheet =
         day_sheet(replay(record->events, assets->practice), record->events, *day);
-    if (!arguments.html.empty() &&
-        !write_page(arguments.html,
-                    day_page(sheet, day_name({day->from_ms}), arguments.paper, clock_time))) {
-        return complain("--html", 0, 0, "The page could not be written there.",
-                        "Name a file in a folder that is there and has room.");
+    const Names names = names_of(record->events, assets->catalogue);
+    const Text name = day_name({day->from_ms});
+    if (!write_output_file("--html", arguments.html,
+                           arguments.html.empty()
+                               ? ""
+                               : day_page(sheet, name, arguments.paper, clock_time, names))) {
+        return Exit::problem_in_input;
     }
     if (arguments.output == Output::json) {
         print_json(sheet_json(sheet, arguments.day));
     } else {
-        std::cout << sheet_text(sheet, day_name({day->from_ms}).english());
+        std::cout << sheet_text(sheet, name.english(), names);
     }
     for (const FileSetAside& set_aside : record->set_aside) {
         std::cerr << explain(set_aside) << '\n';

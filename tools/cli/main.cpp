@@ -2,6 +2,7 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 #include <map>
+#include <new>
 
 #include "tools/cli/commands.h"
 
@@ -154,8 +155,10 @@ void add_pattern(CLI::App& pattern, Asked& asked) {
     add_card(pattern, asked.pattern.card);
     pattern.add_option("--svg", asked.pattern.svg, "file for a drawing at true size");
     pattern.add_option("--dxf", asked.pattern.dxf, "file for the shop's cutter, in millimetres");
-    pattern.add_option("--html", asked.pattern.html, "file for templates of the ends, to print");
-    add_words(pattern, "--paper", asked.pattern.paper, paper_words, "paper to print on (letter)");
+    pattern.add_option("--html", asked.pattern.card.html,
+                       "file for templates of the ends, to print");
+    add_words(pattern, "--paper", asked.pattern.card.paper, paper_words,
+              "paper to print on (letter)");
     pattern.final_callback([&asked, &pattern] {
         if (pattern.count("--svg") + pattern.count("--dxf") + pattern.count("--html") +
                 pattern.count("--json") ==
@@ -213,6 +216,8 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");
     add_card(card, asked.card);
+    card.add_option("--html", asked.card.html, "file for the card, to print");
+    add_words(card, "--paper", asked.card.paper, paper_words, "paper to print on (letter)");
     card.final_callback([&asked] { asked.exit = show_card(asked.card); });
 
     add_pattern(*app.add_subcommand("pattern", "the flat pattern of one piece, drawn to be cut"),
@@ -308,6 +313,9 @@ int main(int count, char** words) {
     } catch (const CLI::ParseError& wrong) {
         const bool asked_for_help = app.exit(wrong) == 0;
         return static_cast<int>(asked_for_help ? Exit::fine : Exit::wrong_usage);
+    } catch (const std::bad_alloc&) {
+        asked.exit = complain("memory", 0, 0, "This device has no memory left for it.",
+                              "Close other programs, then do it again.");
     }
     std::cout.flush();
     if (!std::cout) {

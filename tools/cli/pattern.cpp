@@ -1,5 +1,4 @@
 // `pattern`: the flat pattern of one piece, for the eye, the shop's cutter and the printer.
-#include <fstream>
 #include <iostream>
 
 #include "engine/handover/dxf.h"
@@ -9,6 +8,7 @@
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/output_file.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
@@ -47,23 +47,6 @@ Json pattern_json(const FlatPattern& pattern, const Card& card, Marks marks) {
     return json;
 }
 
-/// Writes one file, if asked for; false once the complaint is made.
-bool write(const char* option, const std::string& path, const std::string& text) {
-    if (path.empty()) {
-        return true;
-    }
-    std::ofstream file(path, std::ios::binary | std::ios::trunc);
-    file << text;
-    file.close();
-    if (!file) {
-        complain(option, 0, 0, "The drawing could not be written there.",
-                 "Name a file in a folder that is there and has room.");
-        return false;
-    }
-    std::cerr << option << ' ' << path << " written\n";
-    return true;
-}
-
 }  // namespace
 
 Exit draw_pattern(const PatternArguments& arguments) {
@@ -83,10 +66,12 @@ Exit draw_pattern(const PatternArguments& arguments) {
     const std::string title = title_of(card, marks);
     const Drawing drawing = drawing_of(*pattern, title, marks);
     const bool written =
-        write("--svg", arguments.svg, svg_of(drawing)) &&
-        write("--dxf", arguments.dxf, dxf_of(drawing)) &&
-        write("--html", arguments.html,
-              template_page(end_drawings(*pattern, title, marks), title, arguments.paper));
+        write_output_file("--svg", arguments.svg, svg_of(drawing)) &&
+        write_output_file("--dxf", arguments.dxf, dxf_of(drawing)) &&
+        write_output_file(
+            "--html", arguments.card.html,
+            template_page(end_drawings(*pattern, title, marks), title,
+                          paper_head(asked->desk, arguments.card), arguments.card.paper));
     if (!written) {
         return Exit::problem_in_input;
     }

@@ -13,8 +13,10 @@ TEST_CASE("A printed day sheet has each deed with who and when, and no word brea
         day_page(sheet, "4 May 2026", Paper::a4, [](WallTime) { return std::string("15:40"); });
     const auto has = [&](const char* words) { return page.find(words) != std::string::npos; };
     CHECK(has("<h1>Day sheet, 4 May 2026</h1>"));
+    CHECK(has("4 May 2026 · page 1 of 1"));
     CHECK(has("Boat&lt;house&gt;"));
-    CHECK(has("<td>Edge A&quot;&lt;b&gt; finished</td><td class=\"who\">Ben &amp; son 15:40</td>"));
+    CHECK(
+        has("<td>Edge A&quot;&lt;b&gt; finished</td><td class=\"right\">Ben &amp; son 15:40</td>"));
     CHECK(has("@page{size:A4"));
     CHECK_FALSE(has("<b>"));
 }

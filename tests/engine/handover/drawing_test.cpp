@@ -72,8 +72,9 @@ TEST_CASE("a template shows its end only, and the metal that runs on is no cut")
 TEST_CASE("each register cross lies at one place of the drawing and on two sheets") {
     const FlatPattern pattern = eave_piece();
     for (const Paper paper : {Paper::letter, Paper::a4}) {
-        const auto crosses = crosses_of(template_page(
-            {part_of(pattern, "end", Marks::sixteenth, Side::right, inches(30))}, "end", paper));
+        const auto crosses = crosses_of(
+            template_page({part_of(pattern, "end", Marks::sixteenth, Side::right, inches(30))},
+                          "end", {}, paper));
         CHECK(crosses.size() >= 4);
         for (const auto& cross : crosses) {
             CHECK_MESSAGE(cross.second == 2, cross.first);

@@ -314,6 +314,30 @@ TEST_CASE("a card that cannot be made names the edges, runs, pieces and trims th
           "The catalogue has no trim \"gone\". Choose one of: eave_rolled, fascia_wrap, cleat.");
 }
 
+// Common practice, no published source; a cut at a line that is only to see by spoils the metal.
+TEST_CASE(
+    "nothing is cut at a lap line, a bead or a fold, and a slit or a relief leaves no waste") {
+    Card card;
+    const auto says = [&](MarkKind kind) {
+        const Mark mark{kind, inches(1), Side::left};
+        return std::pair(is_cut_at(card, mark), leaves_waste(card, mark));
+    };
+    for (const MarkKind kind :
+         {MarkKind::lap_line, MarkKind::bead, MarkKind::tab_fold, MarkKind::end_fold,
+          MarkKind::turn_up, MarkKind::corner_point, MarkKind::plumb_top, MarkKind::plumb_foot}) {
+        CHECK_MESSAGE(says(kind) == std::pair(false, false), spoken(kind));
+    }
+    for (const MarkKind kind : {MarkKind::kick_fold, MarkKind::relief}) {
+        CHECK_MESSAGE(says(kind) == std::pair(true, false), spoken(kind));
+    }
+    for (const MarkKind kind : {MarkKind::hem_notch, MarkKind::flange_cut, MarkKind::face_cut,
+                                MarkKind::end_cut, MarkKind::mitre_near, MarkKind::mitre_far}) {
+        CHECK_MESSAGE(says(kind) == std::pair(true, true), spoken(kind));
+    }
+    card.marks = {{MarkKind::tab_end, Length(), Side::left}};
+    CHECK(says(MarkKind::mitre_near) == std::pair(false, false));  // the tab is folded there
+}
+
 namespace {
 
 Planned random_eave(Side first, bool mirrored) {

@@ -12,6 +12,7 @@
 
 #include "engine/record/event.h"
 #include "field/store/assets.h"
+#include "field/store/job_lock.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -67,10 +68,28 @@ TEST_CASE("A job's name becomes a folder name that is free, and stays inside the
     CHECK(name(". .lock .") == "lock");
     CHECK(name(std::string(79, 'x') + "\xC3\xBC") == std::string(79, 'x'));  // no half character
     CHECK(name(std::string(5000, 'x')).size() == 80);
-    fs::create_directory(folder.path() / "house");
-    CHECK(name("house") == "house-2");
-    fs::create_directory(folder.path() / "house-2");
+    for (const char* house : {"house", "house-2"}) {
+        fs::create_directory(folder.path() / house);
+        std::ofstream(folder.path() / house / "notes") << "mine";
+    }
     CHECK(name("house") == "house-3");
+}
+
+TEST_CASE("A job begun by a program that was stopped before its first event leaves its name free") {
+    const TemporaryFolder folder;
+    const fs::path begun = folder.path() / "house";
+    fs::create_directory(begun);
+    CHECK(*new_job_folder(folder.path(), "house") == begun);
+    std::ofstream(begun / ".lock");
+    std::ofstream(begun / ".device-00c0ffee00c0ffee") << "00c0ffee00c0ffee 1\n";
+    std::ofstream(begun / "00c0ffee00c0ffee.journal");
+    CHECK(*new_job_folder(folder.path(), "house") == begun);
+    const Result<int> locked = lock_job(begun);  // it is open elsewhere
+    REQUIRE(locked);
+    CHECK(*new_job_folder(folder.path(), "house") == folder.path() / "house-2");
+    ::close(*locked);
+    std::ofstream(begun / "00c0ffee00c0ffee.journal") << "a torn first event";
+    CHECK(*new_job_folder(folder.path(), "house") == folder.path() / "house-2");
 }
 
 TEST_CASE("A job is named by its folder or by a journal in it") {

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "engine/record/descent.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -71,12 +72,7 @@ bool same_setting(const Fact& a, const Fact& b) {
 
 /// Cuts that a loss took with it, and what was struck.
 std::set<EventId> gone_in(std::span<const Event> events) {
-    std::set<EventId> gone;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            gone.insert(strike->target);
-        }
-    }
+    std::set<EventId> gone = struck_in(events);
     for (const Event& event : events) {
         if (std::holds_alternative<PieceSpoiled>(event.fact) && gone.count(event.id) == 0) {
             gone.insert(event.supersedes.begin(), event.supersedes.end());

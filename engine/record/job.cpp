@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/record/job_metal.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -229,12 +230,6 @@ void drop_taken_off(Job& job) {
     job.edges.erase(std::remove_if(job.edges.begin(), job.edges.end(), is_gone), job.edges.end());
 }
 
-/// Whether an event still has its say though it is struck: a reading is shown as struck, and a
-/// strike cannot itself be struck (two that strike each other would have no answer).
-bool heard_when_struck(const Fact& fact) {
-    return std::holds_alternative<ReadingTaken>(fact) || std::holds_alternative<Struck>(fact);
-}
-
 }  // namespace
 
 Verdict EdgeWork::verdict(const Practice& practice) const {
@@ -283,7 +278,8 @@ const EdgeWork* Job::find(std::string_view edge) const {
 }
 
 void apply(Job& job, const Event& event) {
-    if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
+    // A struck reading is shown as struck.
+    if (job.struck.count(event.id) == 0 || std::holds_alternative<ReadingTaken>(event.fact)) {
         std::visit(Fold{job, event}, event.fact);
     }
 }
@@ -291,11 +287,7 @@ void apply(Job& job, const Event& event) {
 Job replay(std::span<const Event> events, const Practice& practice) {
     Job job;
     job.practice = practice;
-    for (const Event& event : events) {
-        if (std::holds_alternative<Struck>(event.fact)) {
-            apply(job, event);
-        }
-    }
+    job.struck = struck_in(events);
     for (const Event& event : events) {
         if (std::holds_alternative<PieceSpoiled>(event.fact) && job.struck.count(event.id) == 0) {
             job.spoiled_cuts.insert(event.supersedes.begin(), event.supersedes.end());

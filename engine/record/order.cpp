@@ -5,6 +5,7 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -53,12 +54,7 @@ HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms) {
 }
 
 std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
+    const std::set<EventId> struck = struck_in(events);
     std::optional<EventId> last;
     for (const Event& event : events) {
         if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&

@@ -1,26 +1,12 @@
 // `journal`: what happened on a job, one event a line.
 #include <iostream>
-#include <set>
 
+#include "engine/record/struck.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
-namespace {
-
-std::set<EventId> struck_in(const std::vector<Event>& events) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
-    return struck;
-}
-
-}  // namespace
-
 Exit print_journal(const std::string& job) {
     const Result<JobRecord> record = read_job_folder(job);
     if (!record) {

@@ -13,6 +13,7 @@
 #include "field/screens/frame.h"
 #include "field/screens/told.h"
 #include "field/store/folders.h"
+#include "field/store/job_lock.h"
 
 namespace hemline {
 
@@ -221,7 +222,8 @@ bool App::open_journal(const std::filesystem::path& folder) {
         JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
     if (!opened) {
         state_.notice = said(opened.problem());
-        if (state_.outside.there && !journals_in(folder).empty() && !look_into(folder).can_write) {
+        if (state_.outside.there && !journals_in(folder).empty() &&
+            (!look_into(folder).can_write || is_free(folder))) {
             state_.outside.stuck = folder;
         }
         return false;

@@ -26,8 +26,9 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
                           const Practice& practice, const std::function<std::int64_t()>& wall_ms,
                           const std::shared_ptr<Disk>& disk) {
     HandOver here;
-    here.put_into_file = [=](const fs::path& job, const fs::path& folder) {
-        return put_into_file(*disk, job, folder, practice, wall_ms());
+    here.put_into_file = [=](const fs::path& job, const fs::path& folder,
+                             std::optional<EventId> refused) {
+        return put_into_file(*disk, job, folder, practice, wall_ms(), refused);
     };
     here.take_file = [=](const fs::path& file, const std::vector<fs::path>& jobs) {
         const Result<Journals> journals = read_job_file(file);
@@ -38,8 +39,9 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
     here.join_crew_job = [=](const fs::path& crew, const std::string& job) {
         return take_in_from_crew(*disk, crew, job, jobs_folder, tablet);
     };
-    here.go_on_in = [=](const fs::path& job, const fs::path& folder) {
-        return go_on_in(*disk, job, folder, tablet);
+    here.go_on_in = [=](const fs::path& job, const fs::path& folder,
+                        std::optional<EventId> refused) {
+        return go_on_in(*disk, job, folder, tablet, refused);
     };
     here.keep = keep_folders;
     return here;

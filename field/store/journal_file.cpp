@@ -8,8 +8,10 @@
 
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_lock.h"
+#include "field/store/lasting.h"
 #include "field/store/torn_tail.h"
 #include "field/store/writer.h"
 
@@ -18,9 +20,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Makes the folder where it is not there, or says why there can be no new job in it.
-Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
+/// Makes the folder where it is not there, or says why there can be no new job in it. Returns the
+/// nearest folder that was there already.
+Result<fs::path> make_job_folder(const fs::path& folder, Opening opening) {
     std::error_code error;
+    fs::path there = whole_path(folder);
     if (fs::exists(folder, error)) {
         if (!fs::is_directory(folder, error)) {
             return Problem{say("{1} is a file, not a folder.", shown(folder)),
@@ -30,13 +34,16 @@ Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
             return Problem{say("There is a job in {1} already.", shown(folder)),
                            say("Open that job, or choose another name.")};
         }
-        return JobFolder::there;
+        return there;
+    }
+    while (!fs::exists(there, error) && there.has_relative_path()) {
+        there = there.parent_path();
     }
     fs::create_directories(folder, error);
     if (error) {
         return disk_problem(phrase("created"), folder, error.value());
     }
-    return JobFolder::made;
+    return there;
 }
 
 /// The last number but two: a strike and its event still fit.
@@ -54,20 +61,36 @@ std::optional<Problem> cannot_be_held(const Event& event) {
                    say("Say it shorter, in plain text, with lengths that a roof has.")};
 }
 
-Problem not_saved(Problem problem) {
+Problem not_saved(Problem problem, Remains remains = Remains::nothing) {
     problem.what = say("Not saved. {1}", problem.what);
+    if (remains == Remains::perhaps) {
+        problem.what =
+            say("{1} It may come back when the job is opened next: look before you enter it again.",
+                problem.what);
+    }
     return problem;
+}
+
+/// Says that an event which may be on the disk all the same does not count. Its number is the next.
+Event strike_of(const Event& refused) {
+    Event strike = refused;
+    ++strike.id.sequence;
+    strike.when = time_after(refused.when, refused.when.wall_ms);
+    strike.by.clear();
+    strike.supersedes = {refused.id};
+    strike.fact = Struck{refused.id, phrase("the disk failed while this was being saved")};
+    return strike;
 }
 
 }  // namespace
 
-JournalFile::JournalFile(JobRecord record, JobFolder was, std::uint64_t device, int lock,
+JournalFile::JournalFile(JobRecord record, const fs::path& named_in, std::uint64_t device, int lock,
                          const std::shared_ptr<Disk>& disk, std::function<void()> wake)
     : record_(std::move(record)),
       device_(device),
       lock_(lock),
-      was_(was),
-      own_(record_.folder, was, device, disk),
+      was_made_(named_in != whole_path(record_.folder)),
+      own_(record_.folder, named_in, device, disk),
       saver_(own_, std::move(wake)) {
     look_through();
     for (const Event& event : record_.events) {
@@ -94,11 +117,20 @@ void JournalFile::take_in(const std::vector<Event>& events) {
 JournalFile::~JournalFile() {
     settle();  // before another program may have the job
     returned();
-    if (was_ == JobFolder::made && record_.events.empty()) {
-        std::error_code not_empty;
-        fs::remove(record_.folder / ".lock", not_empty);
-        fs::remove(writer_file(record_.folder, device_), not_empty);
-        fs::remove(record_.folder, not_empty);
+    std::error_code ignored;
+    if (was_made_ && record_.events.empty()) {
+        for (const fs::path& journal : journals_in(record_.folder)) {
+            if (own_number(journal, device_) > 0) {  // nothing in it was saved
+                fs::remove(journal, ignored);
+            }
+        }
+        fs::remove(record_.folder / ".lock", ignored);
+        fs::remove(writer_file(record_.folder, device_), ignored);
+        fs::remove(record_.folder, ignored);
+    }
+    if (strike_ && fs::exists(record_.folder, ignored)) {
+        put(*strike_);
+        settle();
     }
     ::close(lock_);
 }
@@ -108,13 +140,13 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
                                                        const std::shared_ptr<Disk>& disk,
                                                        std::function<void()> wake) {
     const fs::path folder = job_folder(job);
-    JobFolder was = JobFolder::there;
+    fs::path named_in = whole_path(folder);
     if (opening != Opening::existing) {
-        const Result<JobFolder> made = make_job_folder(folder, opening);
+        const Result<fs::path> made = make_job_folder(folder, opening);
         if (!made) {
             return made.problem();
         }
-        was = *made;
+        named_in = *made;
     } else if (const auto there = read_job_folder(job); !there) {
         return there.problem();  // before a .lock is left in a folder that holds no job
     }
@@ -122,6 +154,7 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
     if (!locked) {
         return locked.problem();
     }
+    sweep_drafts(*disk, folder, Sweeping::locked, is_job_file);
     const Result<std::uint64_t> writer = claim_writer(folder, device);
     if (!writer) {
         ::close(*locked);
@@ -130,7 +163,8 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
     JobRecord record;
     record.folder = folder;
     if (!journals_in(folder).empty()) {
-        Result<JobRecord> read = read_job_folder(folder);
+        const auto not_lasting = make_journals_last(*disk, folder);
+        Result<JobRecord> read = not_lasting ? *not_lasting : read_job_folder(folder);
         if (!read) {
             ::close(*locked);
             return read.problem();
@@ -138,7 +172,7 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
         record = *read;
     }
     std::shared_ptr<JournalFile> opened(
-        new JournalFile(std::move(record), was, *writer, *locked, disk, std::move(wake)));
+        new JournalFile(std::move(record), named_in, *writer, *locked, disk, std::move(wake)));
     if (const auto problem = opened->move_torn_tails(*disk)) {
         return *problem;
     }
@@ -172,11 +206,18 @@ Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
 }
 
 void JournalFile::put(const Event& event) {
-    last_sequence_ = event.id.sequence;
+    const bool is_strike = strike_ && event.id == strike_->id;
+    striking_ = striking_ || is_strike;
+    last_sequence_ = std::max(last_sequence_, event.id.sequence);
     record_.events.push_back(event);
     latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
     seen_.add(event);
-    saver_.hand_over(event.id.sequence, frame_of(event));
+    saver_.hand_over(event.id.sequence, frame_of(event),
+                     is_strike ? Bytes() : frame_of(strike_of(event)));
+}
+
+std::optional<EventId> JournalFile::refused() const {
+    return strike_ ? std::optional(strike_->supersedes.front()) : std::nullopt;
 }
 
 Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
@@ -186,16 +227,12 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
             say("This device has no event numbers left in this job."),
             say("Remove the device file in hemline's folder: a new number is then drawn.")};
     }
-    const bool strikes = unsure_ && !strike_;
-    Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),
-                       supersedes, wall_ms);
+    Event event = mint(last_sequence_ + 1, std::move(fact), std::move(by), supersedes, wall_ms);
     if (const auto problem = cannot_be_held(event)) {
         return not_saved(*problem);
     }
-    if (strikes) {
-        strike_ = last_sequence_ + 1;
-        put(mint(*strike_, Struck{*unsure_, phrase("the disk failed while this was being saved")},
-                 {}, {*unsure_}, wall_ms));
+    if (strike_ && !striking_) {
+        put(*strike_);
         event.when = time_after(*latest_, wall_ms);
     }
     put(event);
@@ -207,35 +244,42 @@ std::vector<SaveReturned> JournalFile::returned() {
     bool taken_back = false;
     for (const Returned& one : saver_.returned()) {
         if (one.not_saved && !taken_back) {
-            take_back(one.sequence, one.not_saved->may_be_there);
+            take_back(one.sequence, one.not_saved->remains);
             taken_back = true;
         }
-        if (one.sequence == strike_) {
-            strike_.reset();
+        if (striking_ && one.sequence == strike_->id.sequence) {
+            striking_ = false;
             if (!one.not_saved) {
-                unsure_.reset();
+                strike_.reset();
             }
             continue;
         }
         back.push_back({{device_, one.sequence}, {}});
         if (one.not_saved) {
-            back.back().problem = not_saved(one.not_saved->problem);
+            back.back().problem = not_saved(one.not_saved->problem, one.not_saved->remains);
         }
     }
     return back;
 }
 
-/// Out of the record with that event and all after it, whose numbers are free again.
-void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
-    const EventId first{device_, sequence};
-    record_.events.erase(std::find_if(record_.events.begin(), record_.events.end(),
-                                      [&](const Event& event) { return event.id == first; }),
-                         record_.events.end());
-    look_through();
-    last_sequence_ = may_be_there ? sequence : sequence - 1;
-    if (may_be_there && sequence != strike_) {
-        unsure_ = first;
+/// Out of the record with that event and all after it.
+void JournalFile::take_back(std::uint32_t sequence, Remains remains) {
+    const auto first =
+        std::find_if(record_.events.begin(), record_.events.end(), [&](const Event& event) {
+            return event.id == EventId{device_, sequence};
+        });
+    const Event strike = strike_of(*first);
+    const bool was_strike = striking_ && sequence == strike_->id.sequence;
+    record_.events.erase(first, record_.events.end());
+    if (remains != Remains::nothing) {
+        last_sequence_ = std::max(last_sequence_, strike.id.sequence);
     }
+    if (remains == Remains::struck) {
+        record_.events.push_back(strike);
+    } else if (remains == Remains::perhaps && !was_strike) {
+        strike_ = strike;
+    }
+    look_through();
 }
 
 Result<Event> JournalFile::append(Fact fact, std::string by, std::vector<EventId> supersedes,

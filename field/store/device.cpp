@@ -11,6 +11,7 @@
 
 #include "engine/record/event.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/open_file.h"
@@ -44,7 +45,8 @@ Result<std::uint64_t> read_device(const fs::path& file) {
 /// Writes the draft of the file and links it to its name, unless another program was there first.
 std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) {
     Disk disk;
-    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
+    const fs::path draft = file.parent_path() / (".syncthing." + file.filename().string() + "." +
+                                                 std::to_string(::getpid()) + ".tmp");
     ::unlink(draft.c_str());  // left by a program of the same number that was killed
     const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
     if (!opened.is_open() || ::fchmod(opened.get(), 0600) != 0) {
@@ -113,6 +115,8 @@ Result<std::uint64_t> device_id() {
     }
     const fs::path file = *home / "device";
     std::error_code error;
+    Disk disk;
+    sweep_drafts(disk, *home, Sweeping::shared, [](std::string_view) { return true; });
     if (const auto problem = forget_copied(file)) {
         return *problem;
     }

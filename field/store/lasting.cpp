@@ -30,7 +30,8 @@ std::optional<Problem> make_journals_last(Disk& disk, const fs::path& folder) {
     }
     problem = problem ? problem : sync_folder(disk, folder);
     if (problem) {
-        problem->what = say("What this job holds may be lost if the power goes. {1}", problem->what);
+        problem->what =
+            say("What this job holds may be lost if the power goes. {1}", problem->what);
     }
     return problem;
 }

@@ -13,6 +13,7 @@
 #include "field/screens/frame.h"
 #include "field/screens/told.h"
 #include "field/store/folders.h"
+#include "field/store/job_lock.h"
 
 namespace hemline {
 
@@ -271,7 +272,8 @@ bool App::open_journal(const Result<std::filesystem::path>& named) {
     if (!opened) {
         state_.notice = said(opened.problem());
         const Result<bool> is_job = holds_journals(folder);
-        if (state_.outside.there && is_job && *is_job && !look_into(folder).can_write) {
+        const auto seen = look_into(folder);
+        if (state_.outside.there && is_job && *is_job && (!seen.can_write || is_free(folder))) {
             state_.outside.stuck = folder;
         }
         return false;

@@ -1,5 +1,6 @@
 // hemline: the touch program on a tablet or a desk.
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <cstdio>
 #include <ctime>
 
@@ -110,6 +111,7 @@ int show(WindowOptions window, AppOptions options) {
 }  // namespace
 
 int main(int count, char** words) {
+    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
     WindowOptions window;
     AppOptions options;
     std::string size;

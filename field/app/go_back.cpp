@@ -22,7 +22,7 @@ void App::go_back_to(const LeftOff& left) {
     const auto job = std::find_if(state_.jobs.begin(), state_.jobs.end(), [&](const auto& folder) {
         return folder.filename().string() == left.job;
     });
-    if (left.job.empty() || job == state_.jobs.end() || !today.holds({left.wall_ms, 0})) {
+    if (left.job.empty() || job == state_.jobs.end() || !today.holds({left.wall_ms})) {
         return;
     }
     open_job(*job);

@@ -181,7 +181,11 @@ Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
 void JournalFile::put(const Event& event) {
     last_sequence_ = event.id.sequence;
     record_.events.push_back(event);
-    seen_.add(event);
+    if (event.supersedes.size() < supersedes_most) {
+        seen_.add(event);
+    } else {
+        seen_ = Seen(record_.events);  // more may stand apart than it could name
+    }
     saver_.hand_over(event.id.sequence, frame_of(event));
 }
 

@@ -238,7 +238,11 @@ void JournalFile::put(const Event& event) {
     striking_ = striking_ || is_strike;
     last_sequence_ = std::max(last_sequence_, event.id.sequence);
     record_.events.push_back(event);
-    seen_.add(event);
+    if (event.supersedes.size() < supersedes_most) {
+        seen_.add(event);
+    } else {
+        seen_ = Seen(record_.events);  // more may stand apart than it could name
+    }
     saver_.hand_over(event.id.sequence, frame_of(event),
                      is_strike ? Bytes() : frame_of(strike_of(event)));
 }

@@ -226,9 +226,6 @@ Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
     Event event{{device_, sequence}, {}, std::move(by), supersedes, std::move(fact)};
     const std::vector<EventId> seen = seen_.of(event);
     event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
-    // What was made apart more often than an event may name is named by the next one.
-    event.supersedes.resize(
-        std::min(event.supersedes.size(), std::max(supersedes.size(), supersedes_most)));
     stamp(event, record_.events, wall_ms);
     return event;
 }

@@ -109,9 +109,16 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
 
 void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& tablets,
                 const Names& names) {
+    // So that the page never keeps a job from being packed.
+    constexpr std::size_t listed_most = 10'000;
+    const std::size_t left_out = events.size() - std::min(events.size(), listed_most);
     sheets.heading("Everything that happened");
+    if (left_out > 0) {
+        sheets.paragraph(std::to_string(left_out) +
+                         " earlier events are left out here. The file events.csv has all.");
+    }
     sheets.table({{"time (UTC)", 39}, {"by", 31}, {"tablet", 18}, {"what", 98}});
-    for (const Event& event : events) {
+    for (const Event& event : events.subspan(left_out)) {
         sheets.row({print_minute(wall_time(event)), event.by, tablets.name(event.id),
                     describe(event.fact, names)});
     }

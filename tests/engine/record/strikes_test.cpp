@@ -46,7 +46,7 @@ TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper 
     const double before = processor_s();
     const std::vector<Event> events = in_order(strikes_record(100'000));
     const Job job = replay(events);
-    CHECK(job.struck.size() > 100'000);
+    CHECK(job.struck.size() > 50'000);  // each takes the one before it back: every other counts
     REQUIRE(job.edges.size() == 1);
     CHECK(job.conflicts.empty());
     CHECK(undo_target(events, job.struck, strikes_device) == events[1].id);

@@ -31,7 +31,7 @@ struct ThreeTablets : Journey {
                         device == hal ? "Hal" : "Ben",
                         {},
                         ReadingTaken{"A", ReadingOf::edge, feet(30) + sixteenths(number % 2)}};
-            event.supersedes = Seen(events).of(event.fact);
+            event.supersedes = Seen(events).of(event);
             stamp(event, events, now + (device == wrong ? ten_years_ms : 0));
             const Bytes frame = frame_of(event);
             std::ofstream(job() / (print_device(device) + ".journal"),

@@ -84,13 +84,13 @@ TEST_CASE("What was not saved does not go along into another folder, nor into a 
     vain.crew.tap_all({"go on elsewhere", "into stick", "use folder", "keep"});
     CHECK(vain.crew.state().saving == Saving::saved);
     CHECK(vain.crew.status("A") == EdgeStatus::one_reading);
-    const auto jobs = list_jobs(vain.home.path() / "stick");
+    const auto jobs = *list_jobs(vain.home.path() / "stick");
     REQUIRE(jobs.size() == 1);
     CHECK(KeptInVain::readings_in(jobs[0]) == 1);
 
     KeptInVain again;
     again.crew.tap_all({"leave", "hand over", "put into file"});
-    const auto files = job_files_in(again.crew.outside.path());
+    const auto files = *job_files_in(again.crew.outside.path());
     REQUIRE(files.size() == 1);
     const Result<Journals> journals = read_job_file(files[0]);
     REQUIRE(journals);

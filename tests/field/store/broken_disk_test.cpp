@@ -190,7 +190,7 @@ TEST_CASE("A job that goes on elsewhere, or in a file, leaves behind what was no
     const auto refused = bench.journal->refused();
     const auto there = go_on_in(whole, bench.folder.path(), other.path(), device, refused);
     REQUIRE(there);
-    CHECK(read_job_folder(*there)->events.size() == 2);
+    CHECK(read_job_folder(there->job)->events.size() == 2);
     const auto put =
         put_into_file(whole, bench.folder.path(), other.path(), Practice{}, 1, refused);
     REQUIRE(put);
@@ -312,7 +312,8 @@ TEST_CASE(
              ++i) {
             bytes[i] = garble[i - disk->synced];
         }
-        for (const fs::path& there : journals_in(folder.path())) {
+        const std::vector<fs::path> journals = *journals_in(folder.path());
+        for (const fs::path& there : journals) {
             fs::remove(there);
         }
         Disk real;

@@ -190,7 +190,8 @@ struct PutBack {
         fs::copy(bench.a.job, backup, fs::copy_options::recursive);
         lost = bench.a.write(ReadingTaken{"A", ReadingOf::edge, inches(101)});
         bench.a.carry();
-        for (const fs::path& journal : journals_in(backup)) {
+        const std::vector<fs::path> journals = *journals_in(backup);
+        for (const fs::path& journal : journals) {
             std::ofstream out(bench.a.job / journal.filename(), std::ios::binary | std::ios::trunc);
             const Bytes bytes = *read_file(journal);
             out.write(reinterpret_cast<const char*>(bytes.data()),
@@ -233,7 +234,7 @@ struct Apart {
         }
         const fs::path jobs[] = {a.job, b.job};
         Disk disk;
-        REQUIRE_FALSE(merge_into(disk, desk.job, *gather_journals(jobs), 0xde5c));
+        REQUIRE(merge_into(disk, desk.job, *gather_journals(jobs), 0xde5c));
     }
     void carry_twice() const {
         for (int round = 0; round < 2; ++round) {
@@ -269,10 +270,11 @@ TEST_CASE("Jobs begun apart meet through the crew folder once a desk has merged 
 TEST_CASE("Who joins a job begun twice has all of it, whichever beginning he took") {
     Apart apart;
     apart.desk.carry();
-    for (const std::string& job : jobs_in_crew(apart.crew)) {
+    const std::vector<std::string> jobs = *jobs_in_crew(apart.crew);
+    for (const std::string& job : jobs) {
         Disk disk;
         const Hand c{apart.home.path() / ("c" + job), apart.crew, 0xc};
-        REQUIRE_FALSE(merge_into(disk, c.job, *journals_in_crew(apart.crew, job), 0xc));
+        REQUIRE(merge_into(disk, c.job, *journals_in_crew(apart.crew, job), 0xc));
         c.carry();
         CHECK(same_frames(c.events(), apart.desk.events()));
     }
@@ -290,7 +292,7 @@ TEST_CASE("A file that tells of a thousand beginnings makes no thousand folders"
     REQUIRE_FALSE(
         write_whole_file(disk, folder / print_segment_name({0xbad, 1, crc32_of(many)}), many));
     CHECK(bench.b.carry().taken_in.size() == 1000);
-    CHECK(jobs_in_crew(bench.crew).size() <= 32);
+    CHECK(jobs_in_crew(bench.crew)->size() <= 32);
 }
 
 TEST_CASE(

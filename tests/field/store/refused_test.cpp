@@ -110,7 +110,8 @@ std::string wrong_when_opened(const Image& image, const fs::path& root, const Sa
 /// The job's files as a killed program leaves them: what it wrote is there, synced or not.
 Image left_by_a_kill(const fs::path& root) {
     Image image;
-    for (const fs::path& file : journals_in(root / "job")) {
+    const std::vector<fs::path> journals = *journals_in(root / "job");
+    for (const fs::path& file : journals) {
         image["job/" + file.filename().string()] = *read_file(file);
     }
     return image;
@@ -184,8 +185,8 @@ class Trial {
                 REQUIRE(there);
                 Said said = said_;
                 said.refused.insert(said.refused.end(), said.unsure.begin(), said.unsure.end());
-                CHECK(wrong_in(read_job_folder(*there)->events, said) == "");
-                fs::remove_all(*there);
+                CHECK(wrong_in(read_job_folder(there->job)->events, said) == "");
+                fs::remove_all(there->job);
             }
         }
     }

@@ -83,8 +83,7 @@ struct ThingOf {
     }
     Thing operator()(const StickSpoiled& f) const {
         const Things::Metal* const before = things.one_of(f.metal);
-        return before == nullptr ? Thing()
-                                 : of_metal(before->first, before->edge, before->role);
+        return before == nullptr ? Thing() : of_metal(before->first, before->edge, before->role);
     }
     Thing operator()(const Picked& f) const { return f.about; }
     Thing operator()(const Struck& /*f*/) const { return {}; }

@@ -51,9 +51,8 @@ std::vector<EventId> last_sides(const Conflict& conflict) {
 Result<ToWrite> pick(const Job& job, std::span<const Event> events, EventId chosen) {
     for (const Conflict& conflict : job.conflicts) {
         const auto side =
-            std::find_if(conflict.sides.begin(), conflict.sides.end(), [&](const Tip& one) {
-                return one.id == chosen || one.says == chosen;
-            });
+            std::find_if(conflict.sides.begin(), conflict.sides.end(),
+                         [&](const Tip& one) { return one.id == chosen || one.says == chosen; });
         if (side == conflict.sides.end()) {
             continue;
         }

@@ -34,7 +34,7 @@ enum class Apart : std::uint8_t {
 struct Conflict {
     Apart apart = Apart::values;
     Thing thing;                     ///< none: number_twice. Of edge_back with the piece, if any
-    std::vector<Tip> sides;         ///< in order; of edge_back the taking off first
+    std::vector<Tip> sides;          ///< in order; of edge_back the taking off first
     std::vector<std::string> edges;  ///< of a plan: those whose runs it divides
     std::vector<Text> about;         ///< of number_twice: what its events are about
     /// One sentence for people, with what to do.

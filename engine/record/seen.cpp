@@ -86,9 +86,9 @@ void Seen::add(const Event& event) {
     }
     const std::set<EventId> named(event.supersedes.begin(), event.supersedes.end());
     std::vector<EventId>& tips = tips_[std::move(thing)];
-    tips.erase(std::remove_if(tips.begin(), tips.end(),
-                              [&](EventId tip) { return named.count(tip) > 0; }),
-               tips.end());
+    tips.erase(
+        std::remove_if(tips.begin(), tips.end(), [&](EventId tip) { return named.count(tip) > 0; }),
+        tips.end());
     tips.push_back(event.id);
 }
 

@@ -24,10 +24,10 @@ class Seen {
     Seen() = default;
     /// Of events that are in_order().
     explicit Seen(std::span<const Event> events);
-    /// What an event that is about to be written supersedes besides what it names: the latest of its
-    /// thing, those that no other one has seen, struck or not; of a loss the pick of the cut that is
-    /// lost, too. An id that stands for two events comes twice. Of more than an event may name the
-    /// latest: the next one names the rest.
+    /// What an event that is about to be written supersedes besides what it names: the latest of
+    /// its thing, those that no other one has seen, struck or not; of a loss the pick of the cut
+    /// that is lost, too. An id that stands for two events comes twice. Of more than an event may
+    /// name the latest: the next one names the rest.
     [[nodiscard]] std::vector<EventId> of(const Event& next) const;
     /// Takes in one that was written after all of those.
     void add(const Event& event);

@@ -33,7 +33,7 @@ struct Said {
 struct Judge {
     std::span<const Event> events;
     Standing& standing;
-    Losses losses;  ///< that were not struck
+    Losses losses;                                             ///< that were not struck
     std::vector<std::pair<std::size_t, Conflict>> found = {};  ///< by the place of its first side
 
     void collect_losses();
@@ -153,9 +153,9 @@ void Judge::cross_out(const Said& said, const std::vector<std::size_t>& tips) {
 }
 
 void Judge::add_conflict(const Said& said, std::vector<std::size_t> tips) {
-    tips.erase(std::remove_if(tips.begin(), tips.end(),
-                              [&](std::size_t tip) { return said.gone[tip]; }),
-               tips.end());
+    tips.erase(
+        std::remove_if(tips.begin(), tips.end(), [&](std::size_t tip) { return said.gone[tip]; }),
+        tips.end());
     if (std::all_of(tips.begin(), tips.end(),
                     [&](std::size_t tip) { return said.same(tip, tips.front()); })) {
         return;
@@ -251,8 +251,8 @@ void add_numbers_twice(std::span<const Event> events,
     }
     for (auto& [id, same] : copies) {
         const auto seen = noted.find(id);
-        if (same.count > 1 && (seen == noted.end() ||
-                               seen->second < static_cast<std::int64_t>(same.count))) {
+        if (same.count > 1 &&
+            (seen == noted.end() || seen->second < static_cast<std::int64_t>(same.count))) {
             Conflict conflict;
             conflict.apart = Apart::number_twice;
             conflict.sides.assign(same.count, {id, id});

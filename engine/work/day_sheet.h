@@ -29,8 +29,8 @@ struct PersonDay {
 };
 
 /// Everything is counted once, as it stands now: what was struck since is not there, a piece that
-/// was spoiled later is no piece cut, a spare one is spoiled by who cut it, a tick that was sent back later is no edge finished. A stick
-/// stays opened whatever became of its piece.
+/// was spoiled later is no piece cut, a spare one is spoiled by who cut it, a tick that was sent
+/// back later is no edge finished. A stick stays opened whatever became of its piece.
 struct DaySheet {
     std::string job;
     std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in the one order

@@ -59,8 +59,7 @@ float side_height(const Ui& ui, const State& state, const SideView& side, float 
                             : ui.paragraph_height(inner, told(state, event.fact), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
            ui.paragraph_height(inner, where_and_when(event), Size::body) +
-           picked_height(ui, side, inner) +
-           ui.mm(2 * pad_mm + chosen_mm + 3);
+           picked_height(ui, side, inner) + ui.mm(2 * pad_mm + chosen_mm + 3);
 }
 
 bool draw_side(Ui& ui, const State& state, const SideView& side, const std::string& name,

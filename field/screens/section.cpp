@@ -109,7 +109,7 @@ Text bend_words(const SectionLeg& leg, double bend) {
 
 /// Every leg and bend as a row to touch.
 Touched draw_rows(Ui& ui, const State& state, const Section& section,
-                 const std::vector<double>& bends, Box box) {
+                  const std::vector<double>& bends, Box box) {
     Touched picked;
     Box list = ui.begin_scroll("section rows", box);
     const float top = list.y;

@@ -2,6 +2,7 @@
 // after the disk failed on it.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <filesystem>
 #include <memory>
@@ -54,7 +55,7 @@ class OwnJournal {
   private:
     std::optional<Problem> open();
     std::optional<Problem> make_names_last();
-    bool cut_off(std::uintmax_t size);
+    bool cut_off(std::size_t size);
     void close();
 
     std::filesystem::path folder_, named_in_;

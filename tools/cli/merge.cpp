@@ -71,7 +71,8 @@ Exit pick_event(const PickArguments& arguments) {
     if (!picked) {
         return complain("EVENT", picked.problem());
     }
-    const auto saved = (*journal)->append(picked->fact, arguments.by, picked->supersedes, wall_ms());
+    const auto saved =
+        (*journal)->append(picked->fact, arguments.by, picked->supersedes, wall_ms());
     if (!saved) {
         return complain(arguments.job, 0, 0, saved.problem());
     }

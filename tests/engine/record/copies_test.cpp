@@ -40,7 +40,8 @@ TEST_CASE("The notice is put away, comes back with a third event, and with the s
     events.push_back({{2, 1}, {2'000, 0}, "Ben", {}, put->fact});
     CHECK(replay(events).conflicts.empty());
     CHECK_FALSE(put_away(replay(events), EventId{1, 3}));
-    CHECK(describe(put->fact) == "Looked at what stands under one number, 0000000000000001-3: 2 events");
+    CHECK(describe(put->fact) ==
+          "Looked at what stands under one number, 0000000000000001-3: 2 events");
     std::vector<Event> third = events;
     third.push_back({{1, 3}, {1'004, 0}, "Ada", {}, LapChosen{"A", inches(9)}});
     REQUIRE(replay(in_order(third)).conflicts.size() == 1);
@@ -55,8 +56,7 @@ TEST_CASE("There is nothing to put away where no number was written twice") {
 
 TEST_CASE("After a tablet was copied, a later number of it has not seen the earlier ones") {
     const auto reading = [](std::uint32_t number, std::int64_t ms, Length length) {
-        return Event{
-            {1, number}, {ms, 0}, "Ada", {}, ReadingTaken{"A", ReadingOf::edge, length}};
+        return Event{{1, number}, {ms, 0}, "Ada", {}, ReadingTaken{"A", ReadingOf::edge, length}};
     };
     std::vector<Event> events = copied();
     // Number 4 was written by the tablet, 5 by its copy: neither had seen the other.

@@ -150,9 +150,8 @@ inline void pick_some(Crew& crew, Tablet& tablet) {
         if (other.says == side.says) {
             continue;
         }
-        const auto lost = std::find_if(held.begin(), held.end(), [&](const Event& event) {
-            return event.id == other.says;
-        });
+        const auto lost = std::find_if(held.begin(), held.end(),
+                                       [&](const Event& event) { return event.id == other.says; });
         if (const auto* const cut = std::get_if<PieceCut>(&lost->fact)) {
             write(crew, tablet,
                   PieceSpoiled{cut->edge, cut->role, cut->piece, cut->cut, cut->metal},
@@ -163,15 +162,13 @@ inline void pick_some(Crew& crew, Tablet& tablet) {
     }
 }
 
-/// Undoes what the tablet wrote last, but not that there are edges. One from before undoes no cut: a
-/// loss that was a pick would stay.
+/// Undoes what the tablet wrote last, but not that there are edges. One from before undoes no cut:
+/// a loss that was a pick would stay.
 inline void undo_last(Crew& crew, Tablet& tablet) {
     const std::vector<Event> held = crew.held_by(tablet);
-    const std::optional<EventId> last =
-        undo_target(held, standing_of(held).struck, tablet.device);
-    const auto event = std::find_if(held.begin(), held.end(), [&](const Event& one) {
-        return last && one.id == *last;
-    });
+    const std::optional<EventId> last = undo_target(held, standing_of(held).struck, tablet.device);
+    const auto event = std::find_if(held.begin(), held.end(),
+                                    [&](const Event& one) { return last && one.id == *last; });
     const bool is_cut = event != held.end() && (std::holds_alternative<PieceCut>(event->fact) ||
                                                 std::holds_alternative<PieceSpoiled>(event->fact));
     const bool is_first = last && last->device == crew.tablets[0].device && last->sequence <= 2;

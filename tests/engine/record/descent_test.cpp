@@ -13,7 +13,10 @@ namespace {
 constexpr std::uint32_t many = 300'000;  // its square is 9 · 10^10 comparisons
 
 Event reading(EventId id, std::int64_t ms, std::vector<EventId> supersedes = {}) {
-    return {id, {ms, 0}, "Ada", std::move(supersedes),
+    return {id,
+            {ms, 0},
+            "Ada",
+            std::move(supersedes),
             ReadingTaken{"A", ReadingOf::edge, inches(static_cast<std::int64_t>(id.device % 99))}};
 }
 
@@ -76,7 +79,11 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
     for (Job job = replay(events); !job.conflicts.empty(); job = replay(events)) {
         const Result<ToWrite> picked = pick(job, events, job.conflicts[0].sides.back().id);
         REQUIRE(picked);
-        Event event{{1, static_cast<std::uint32_t>(++picks) + 1}, {many + picks, 0}, "", picked->supersedes, picked->fact};
+        Event event{{1, static_cast<std::uint32_t>(++picks) + 1},
+                    {many + picks, 0},
+                    "",
+                    picked->supersedes,
+                    picked->fact};
         const std::vector<EventId> seen = Seen(events).of(event);
         event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
         CHECK(event.supersedes.size() <= supersedes_most);
@@ -102,13 +109,18 @@ TEST_CASE("Old picks, losses and cuts by the hundred thousand are no work of a s
     const MetalTaken stick{feet(10), {}};
     std::vector<Event> events;
     for (std::uint32_t i = 1; i <= many / 3; ++i) {
-        events.push_back({{i, 1}, {i, 0}, "", {}, RuleSet{"lap", std::to_string(i % 9 + 1) + " in"}});
-        events.push_back({{i, 2}, {i, 1}, "", {}, PieceCut{"A", TrimRole::main, 1, feet(5), stick}});
+        events.push_back(
+            {{i, 1}, {i, 0}, "", {}, RuleSet{"lap", std::to_string(i % 9 + 1) + " in"}});
+        events.push_back(
+            {{i, 2}, {i, 1}, "", {}, PieceCut{"A", TrimRole::main, 1, feet(5), stick}});
     }
     for (std::uint32_t i = 2; i <= many / 3; ++i) {  // a chain: each lost to the one before
         const EventId lost{i, 1}, won{i - 1, 1};
         events.push_back({{i, 3}, {many + i, 0}, "", {lost, won}, Struck{lost, ""}});
-        events.push_back({{i, 4}, {many + i, 1}, "", {{i, 2}},
+        events.push_back({{i, 4},
+                          {many + i, 1},
+                          "",
+                          {{i, 2}},
                           PieceSpoiled{"A", TrimRole::main, 1, feet(5), stick}});
     }
     const Standing standing = standing_of(events);

@@ -27,11 +27,13 @@ TEST_CASE("An edge taken off on one tablet and cut for on another is back, and b
         REQUIRE(job.find("A") != nullptr);
         REQUIRE(job.conflicts.size() == 1);
         CHECK(job.conflicts[0].apart == Apart::edge_back);
-        CHECK(job.conflicts[0].sides == std::vector<Tip>{{back.off, back.off}, {back.cut, back.cut}});
+        CHECK(job.conflicts[0].sides ==
+              std::vector<Tip>{{back.off, back.off}, {back.cut, back.cut}});
         CHECK(job.conflicts[0].holds("A"));
-        CHECK(job.conflicts[0].what() ==
-              "Edge A was taken off the job on one tablet, and fascia wrap piece 1 on edge A is cut "
-              "for it on another. It is back: keep it, or undo the cut.");
+        CHECK(
+            job.conflicts[0].what() ==
+            "Edge A was taken off the job on one tablet, and fascia wrap piece 1 on edge A is cut "
+            "for it on another. It is back: keep it, or undo the cut.");
         CHECK(reading_missing(*job.find("A"), job.practice) == job.conflicts[0].what());
     }
 }
@@ -68,9 +70,8 @@ TEST_CASE("That metal is cut for it cannot be picked away") {
 }
 
 TEST_CASE("Metal counted or lost for an edge that was taken off brings it back too") {
-    for (const Fact& fact :
-         {Fact(MetalCounted{"A", TrimRole::main, feet(7), 2}),
-          Fact(PieceSpoiled{"A", TrimRole::main, 1, feet(7), new_stick})}) {
+    for (const Fact& fact : {Fact(MetalCounted{"A", TrimRole::main, feet(7), 2}),
+                             Fact(PieceSpoiled{"A", TrimRole::main, 1, feet(7), new_stick})}) {
         ApartCrew crew = crew_with_edge();
         const EventId off = crew.write(1, EdgeTakenOff{"A"});
         const EventId metal = crew.write(2, fact);

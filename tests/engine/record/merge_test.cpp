@@ -315,8 +315,7 @@ void check_values(const Crew& crew) {
         }
         RC_LOG() << name_of(thing).english() << '\n';
         RC_ASSERT(std::any_of(all.begin(), all.end(), [&](const Event* event) {
-            return job.struck.count(event->id) == 0 &&
-                   std::visit(Holds{job, *event}, event->fact);
+            return job.struck.count(event->id) == 0 && std::visit(Holds{job, *event}, event->fact);
         }));
     }
     const auto cuts = std::count_if(events.begin(), events.end(), [&](const Event& event) {
@@ -332,9 +331,8 @@ TEST_CASE("No value that nobody chose: what the job holds was said and stands, o
 }
 
 TEST_CASE("No value that nobody chose, in journals of the program from before and of both") {
-    CHECK(rc::check([] {
-        check_values(some_crew(few(2) == 0 ? Programs::before : Programs::mixed));
-    }));
+    CHECK(rc::check(
+        [] { check_values(some_crew(few(2) == 0 ? Programs::before : Programs::mixed)); }));
 }
 
 TEST_CASE("What another version wrote passes through a merge byte for byte") {

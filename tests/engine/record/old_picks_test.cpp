@@ -109,9 +109,12 @@ TEST_CASE("A strike that names another thing, or more, is a strike") {
     TwoLaps two;
     const EventId kerf = two.crew.write(3, RuleSet{"kerf", "1/8 in"});
     const EventId later = {3, 9};
-    for (const std::vector<EventId>& named :
-         {std::vector<EventId>{two.eight}, {two.eight, two.eight}, {two.eight, kerf},
-          {two.eight, later}, {two.eight, two.six, kerf}, {two.six, kerf}}) {
+    for (const std::vector<EventId>& named : {std::vector<EventId>{two.eight},
+                                              {two.eight, two.eight},
+                                              {two.eight, kerf},
+                                              {two.eight, later},
+                                              {two.eight, two.six, kerf},
+                                              {two.six, kerf}}) {
         ApartCrew crew = two.crew;
         crew.write(3, Struck{two.eight, ""}, "Ada", named);
         crew.write(2, Struck{two.six, ""}, "Ada", {two.six, two.eight});

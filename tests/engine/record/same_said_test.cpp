@@ -61,11 +61,10 @@ TEST_CASE("What each answers for himself never conflicts, and stands for each") 
 }
 
 TEST_CASE("The steps that each answers for himself are those of safety, on every edge") {
-    for (const char* kind : {"eave", "gable", "headwall", "high_eave", "hip", "penetration", "ridge",
-                             "sidewall", "transition", "valley"}) {
+    for (const char* kind : {"eave", "gable", "headwall", "high_eave", "hip", "penetration",
+                             "ridge", "sidewall", "transition", "valley"}) {
         CAPTURE(kind);
-        const auto procedure =
-            read_procedure(asset("procedures/" + std::string(kind) + ".csv"));
+        const auto procedure = read_procedure(asset("procedures/" + std::string(kind) + ".csv"));
         REQUIRE(procedure.ok());
         for (const StepRule& rule : *procedure) {
             CAPTURE(rule.id);
@@ -184,8 +183,8 @@ TEST_CASE("One offcut measured, spoiled or counted apart is a conflict; two of a
     CHECK(conflicts(measured(offcut, inches(47)), StickSpoiled{"A", TrimRole::main, offcut}) == 1);
     CHECK(conflicts(StickSpoiled{"A", TrimRole::main, offcut},
                     StickSpoiled{"A", TrimRole::main, offcut}) == 0);
-    CHECK(conflicts(measured(offcut, inches(47)),
-                    MetalCounted{"A", TrimRole::main, inches(40), 1}, {cut}) == 1);
+    CHECK(conflicts(measured(offcut, inches(47)), MetalCounted{"A", TrimRole::main, inches(40), 1},
+                    {cut}) == 1);
     CHECK(conflicts(measured(of_pile, feet(6)), measured(of_pile, feet(5))) == 0);
     CHECK(conflicts(StickSpoiled{"A", TrimRole::main, of_pile}, measured(of_pile, feet(5))) == 0);
     CHECK(conflicts(measured(new_stick, feet(9)), measured(new_stick, feet(8))) == 0);

@@ -77,11 +77,8 @@ TEST_CASE("What was made apart more often than one event may name is settled by 
     std::vector<Event> apart;
     for (std::uint64_t other = 1; other <= supersedes_most + 100; ++other) {
         const Length length = inches(static_cast<std::int64_t>(other % 9));
-        apart.push_back({{other, 1},
-                         {today_ms, 0},
-                         "Hal",
-                         {},
-                         ReadingTaken{"A", ReadingOf::edge, length}});
+        apart.push_back(
+            {{other, 1}, {today_ms, 0}, "Hal", {}, ReadingTaken{"A", ReadingOf::edge, length}});
     }
     write(folder.path() / "others.journal", journal_of(apart));
     const auto opened = JournalFile::open(folder.path(), device);

@@ -75,11 +75,11 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
     const std::vector<EventId> named = seen.of(next);
     REQUIRE(named.size() == supersedes_most);
     CHECK(named.back() == events.back().id);
-    int picks = 0;
+    std::uint32_t picks = 0;
     for (Job job = replay(events); !job.conflicts.empty(); job = replay(events)) {
         const Result<ToWrite> picked = pick(job, events, job.conflicts[0].sides.back().id);
         REQUIRE(picked);
-        Event event{{1, static_cast<std::uint32_t>(++picks) + 1},
+        Event event{{1, ++picks + 1},
                     {many + picks, 0},
                     "",
                     picked->supersedes,

@@ -22,7 +22,7 @@ struct Back {
 
 TEST_CASE("An edge taken off on one tablet and cut for on another is back, and both say so") {
     Back back;
-    for (const std::uint64_t tablet : {1, 2}) {
+    for (const std::uint64_t tablet : {1U, 2U}) {
         const Job job = back.crew.job_on(tablet);
         REQUIRE(job.find("A") != nullptr);
         REQUIRE(job.conflicts.size() == 1);

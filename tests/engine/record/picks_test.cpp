@@ -189,7 +189,8 @@ TEST_CASE("What was picked stands for every thing that can be said apart") {
          ReadingTaken{"A", ReadingOf::remainder, feet(3)}},
     };
     for (const auto& [here, there] : apart) {
-        CAPTURE(describe(here).english());
+        const std::string said = describe(here).english();
+        CAPTURE(said);
         ApartCrew crew = crew_with_edge();
         const EventId one = crew.write(1, here), other = crew.write(2, there);
         REQUIRE(crew.job().conflicts.size() == 1);

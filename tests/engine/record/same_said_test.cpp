@@ -280,7 +280,8 @@ TEST_CASE("Every kind of event has its thing, or none for a reason") {
     };
     std::set<std::size_t> told;
     for (const auto& [fact, subject] : kinds) {
-        CAPTURE(describe(fact).english());
+        const std::string said = describe(fact).english();
+        CAPTURE(said);
         const Event event{{1, 2}, {1, 0}, "Ada", {}, fact};
         const Thing thing = Things().of(event);
         CHECK(thing.subject == subject);

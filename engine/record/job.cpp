@@ -268,12 +268,6 @@ void hold_edges(Job& job) {
     }
 }
 
-/// Whether an event still has its say though it is struck: a reading is shown as struck, and a
-/// strike cannot itself be struck (two that strike each other would have no answer).
-bool heard_when_struck(const Fact& fact) {
-    return std::holds_alternative<ReadingTaken>(fact) || std::holds_alternative<Struck>(fact);
-}
-
 }  // namespace
 
 Verdict EdgeWork::verdict(const Practice& practice) const {
@@ -323,7 +317,8 @@ const EdgeWork* Job::find(std::string_view edge) const {
 
 void apply(Job& job, const Event& event) {
     ++job.folded;
-    if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
+    // A struck reading is shown as struck.
+    if (job.struck.count(event.id) == 0 || std::holds_alternative<ReadingTaken>(event.fact)) {
         std::visit(Fold{job, event}, event.fact);
     }
 }

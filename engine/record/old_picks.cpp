@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "engine/record/about_thing.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -94,8 +95,10 @@ std::optional<EventId> let_stand(const Event& event) {
 Strikes strikes_in(std::span<const Event> events) {
     Strikes strikes;
     std::vector<StrikePick> maybe;
+    const std::set<EventId> taken_back = strikes_taken_back(events);
     for (std::size_t i = 0; i < events.size(); ++i) {
-        if (const auto* const strike = std::get_if<Struck>(&events[i].fact)) {
+        const auto* const strike = std::get_if<Struck>(&events[i].fact);
+        if (strike != nullptr && taken_back.count(events[i].id) == 0) {
             if (const auto chosen = let_stand(events[i])) {
                 maybe.push_back({i, strike->target, *chosen});
             } else {
@@ -107,9 +110,8 @@ Strikes strikes_in(std::span<const Event> events) {
         return strikes;
     }
     const std::map<EventId, Named> named = named_in(events, maybe);
-    const auto no_pick = std::partition(maybe.begin(), maybe.end(), [&](const StrikePick& one) {
-        return is_pick(one, named);
-    });
+    const auto no_pick = std::partition(maybe.begin(), maybe.end(),
+                                        [&](const StrikePick& one) { return is_pick(one, named); });
     std::for_each(no_pick, maybe.end(),
                   [&](const StrikePick& one) { strikes.struck.insert(one.struck); });
     std::set<EventId> chosen;  // by picks of the new kind

@@ -10,6 +10,7 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -66,7 +67,8 @@ void order_the_last(std::vector<Event>& events) {
     const auto first = std::find_if(events.rbegin(), events.rend(), [](const Event& event) {
                            return event.when < time_last;
                        }).base();
-    const std::vector<std::size_t> depth = depths({first, events.end()});
+    const std::vector<std::size_t> depth =
+        depths(std::span<const Event>(events).last(static_cast<std::size_t>(events.end() - first)));
     std::vector<std::size_t> places(depth.size());
     std::iota(places.begin(), places.end(), std::size_t{0});
     std::stable_sort(places.begin(), places.end(),

@@ -13,6 +13,7 @@
 #include "field/screens/frame.h"
 #include "field/screens/told.h"
 #include "field/store/folders.h"
+#include "field/store/job_lock.h"
 
 namespace hemline {
 
@@ -26,7 +27,6 @@ App::App(Assets assets, AppOptions options)
     state_.assets = &job_assets_;
     state_.outside.there = static_cast<bool>(options_.hand_over.put_into_file);
     state_.outside.kept = options_.folders;
-    state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
     state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
     if (!options_.screen.people.empty()) {
@@ -48,11 +48,14 @@ void App::draw(Ui& ui) {
     hear_search();
     hear_crew();
     ui.set_hand(state_.hand);
-    ui.set_phrases(state_.language == Language::spanish ? assets_.spanish : english_);
+    ui.set_phrases(phrases());
     Wish wish = draw_place(ui, state_, drafts_);
     if (ui.tapped() == go_on_elsewhere) {
         wish = {};
         wish.outside = OutsideWish{OutsideWish::Deed::choose, {}, {}, Choosing::go_on};
+    } else if (ui.tapped() == back_up_now) {
+        wish = {};
+        wish.errand = Errand::back_up;
     }
     act(wish);
 }
@@ -74,8 +77,16 @@ void App::tilt(TiltSample sample) {
 }
 
 void App::act(const Wish& wish) {
+    const bool writes =
+        wish.fact || wish.start_demo || wish.start_job || wish.undo || wish.pick.has_value();
+    if (writes && state_.by.empty()) {
+        ask_who();
+        return;
+    }
     if (wish.toggle_light) {
         light_ = light_ == Light::day ? Light::night : Light::day;
+        options_.screen.night = light_ == Light::night;
+        keep_screen();
     }
     if (wish.toggle_hand) {
         options_.screen.left_hand = !options_.screen.left_hand;
@@ -98,7 +109,14 @@ void App::act(const Wish& wish) {
     if (wish.hold) {
         hold(options_.screen.people, *wish.hold);
         held_by(*wish.hold);
-        go({state_.job.name.empty() ? Place::jobs : Place::roof, {}});
+        if (unsigned_) {  // back to what was to be written, as it was keyed in
+            state_.where = unsigned_->where;
+            drafts_ = unsigned_->drafts;
+            state_.notice = {};
+            unsigned_.reset();
+        } else {
+            go({state_.job.name.empty() ? Place::jobs : Place::roof, {}});
+        }
         keep_screen();
     }
     if (wish.open_job) {
@@ -134,9 +152,26 @@ void App::act(const Wish& wish) {
             }
             add_notice(plan_news(state_, *wish.fact, before, sticks_before));
         }
+    } else if (wish.go && unsigned_ && state_.where.place == Place::person) {
+        state_.where = unsigned_->where;  // nobody said it: nothing is lost, and nothing written
+        drafts_ = unsigned_->drafts;
+        state_.notice = unsigned_->notice;
+        unsigned_.reset();
     } else if (wish.go) {
         go(*wish.go);
     }
+}
+
+/// Nobody holds the tablet until somebody has said so: what is written is signed by nobody else.
+void App::ask_who() {
+    unsigned_ = Aside{state_.where, drafts_, state_.notice};
+    drafts_.naming_job = false;
+    go({Place::person, {}});
+    state_.notice = say("Say who holds the tablet first: that name stands on what is written.");
+}
+
+const Phrases& App::phrases() const {
+    return state_.language == Language::spanish ? assets_.spanish : english_;
 }
 
 void App::after(const Fact& fact) {
@@ -237,7 +272,8 @@ bool App::open_journal(const Result<std::filesystem::path>& named) {
     if (!opened) {
         state_.notice = said(opened.problem());
         const Result<bool> is_job = holds_journals(folder);
-        if (state_.outside.there && is_job && *is_job && !look_into(folder).can_write) {
+        const auto seen = look_into(folder);
+        if (state_.outside.there && is_job && *is_job && (!seen.can_write || is_free(folder))) {
             state_.outside.stuck = folder;
         }
         return false;
@@ -269,10 +305,6 @@ void App::open_job(const std::filesystem::path& folder) {
     go({Place::roof, {}});
     for (const FileSetAside& stretch : journal_->record().set_aside) {
         add_notice(explain(stretch));
-    }
-    const bool unknown_here = options_.screen.people.empty();
-    if (unknown_here && !state_.events.empty() && !state_.events.back().by.empty()) {
-        held_by({state_.events.back().by, usual_way(state_.events.back().by)});
     }
 }
 

@@ -81,7 +81,11 @@ bool App::give(const std::string& name, std::string_view kind, const Bytes& byte
         return false;
     }
     const std::optional<Problem> problem = options_.platform.give(name, kind, bytes);
-    state_.notice = problem ? said(*problem) : say("Handed to the browser's downloads: {1}", name);
+    being_given_.reset();
+    state_.notice = problem ? said(*problem)
+                    : options_.platform.gives_later
+                        ? Text()
+                        : say("Handed to the browser's downloads: {1}", name);
     return !problem;
 }
 

@@ -236,7 +236,9 @@ void App::go_on_in(const fs::path& folder) {
         leave_folder();
         return;
     }
-    const Result<WentOn> there = options_.hand_over.go_on_in(*outside.stuck, folder);
+    const bool is_open = journal_ && journal_->record().folder == *outside.stuck;
+    const Result<WentOn> there = options_.hand_over.go_on_in(
+        *outside.stuck, folder, is_open ? journal_->refused() : std::nullopt);
     if (!there || !open_journal(there->job)) {
         state_.notice = there ? state_.notice : said(there.problem());
         return;
@@ -259,8 +261,8 @@ void App::put_into_file() {
     if (!journal_ || !outside.kept.hand_over || !settle()) {
         return;
     }
-    const auto put =
-        options_.hand_over.put_into_file(journal_->record().folder, *outside.kept.hand_over);
+    const auto put = options_.hand_over.put_into_file(journal_->record().folder,
+                                                      *outside.kept.hand_over, journal_->refused());
     go({Place::hand_over, {}});
     if (put) {
         outside.done =

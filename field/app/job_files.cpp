@@ -28,11 +28,33 @@ void App::back_up() {
     if (!give(put->file.filename().string(), "application/zip", *bytes)) {
         return;
     }
-    backup_ = BackupNote{now, put->events};
-    if (const auto problem = write_backup_note(*options_.disk, job, *backup_)) {
+    being_given_ = BackupNote{now, put->events};
+    if (!options_.platform.gives_later) {
+        note_backup();
+    }
+}
+
+/// The backup that was given is one only now.
+void App::note_backup() {
+    if (!journal_ || !being_given_) {
+        return;
+    }
+    backup_ = std::exchange(being_given_, std::nullopt);
+    if (const auto problem =
+            write_backup_note(*options_.disk, journal_->record().folder, *backup_)) {
         add_notice(say("That it was made could not be noted. {1}", said(*problem)));
     }
     note_backup_age();
+}
+
+void App::given(const std::optional<Problem>& problem) {
+    if (problem) {
+        being_given_.reset();
+        state_.notice = said(*problem);
+        return;
+    }
+    state_.notice = say("Handed over.");
+    note_backup();
 }
 
 void App::take_file(const fs::path& file) {

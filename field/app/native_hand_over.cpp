@@ -30,8 +30,9 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
                           const Practice& practice, const std::function<std::int64_t()>& wall_ms,
                           const std::shared_ptr<Disk>& disk) {
     HandOver here;
-    here.put_into_file = [=](const fs::path& job, const fs::path& folder) {
-        return put_into_file(*disk, job, folder, practice, wall_ms());
+    here.put_into_file = [=](const fs::path& job, const fs::path& folder,
+                             std::optional<EventId> refused) {
+        return put_into_file(*disk, job, folder, practice, wall_ms(), refused);
     };
     here.take_file = [=](const fs::path& file, const std::vector<fs::path>& jobs) {
         const Result<Journals> journals = read_job_file(file);
@@ -45,8 +46,9 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
         return journals ? take_in_journals(*disk, *journals, jobs, jobs_folder, tablet)
                         : Result<TakenIn>(journals.problem());
     };
-    here.go_on_in = [=](const fs::path& job, const fs::path& folder) {
-        return go_on_in(*disk, job, folder, tablet);
+    here.go_on_in = [=](const fs::path& job, const fs::path& folder,
+                        std::optional<EventId> refused) {
+        return go_on_in(*disk, job, folder, tablet, refused);
     };
     here.keep = keep_folders;
     return here;

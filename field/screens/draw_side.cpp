@@ -66,7 +66,7 @@ float side_height(const Ui& ui, const State& state, const SideView& side, float 
 bool draw_side(Ui& ui, const State& state, const SideView& side, const std::string& name,
                bool chosen, Box box) {
     const Event& event = *side.value;
-    const bool tapped = !name.empty() && ui.area(name, box);
+    const bool tapped = !name.empty() && ui.area(name, box, told(state, event.fact));
     const bool lit = chosen || (!name.empty() && ui.pressed(name));
     const Palette& colour = ui.colours();
     const float round = ui.mm(1.5F);

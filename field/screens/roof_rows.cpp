@@ -209,7 +209,7 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
         const EdgeWork& work = *edge;
         const Row said = row_of(state, glance ? &*glance : nullptr, work, status);
         const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
-        if (ui.area("edge " + work.edge.id, row)) {
+        if (ui.area("edge " + work.edge.id, row, title_of(work.edge))) {
             wish.go = opened(state, work);
         }
         draw_edge_row(ui, said, work, status, row);

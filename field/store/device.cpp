@@ -10,6 +10,7 @@
 
 #include "engine/record/event.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -118,6 +119,8 @@ Result<std::uint64_t> device_id() {
         return home.problem();
     }
     const fs::path file = *home / "device";
+    Disk disk;
+    sweep_drafts(disk, *home, Sweeping::shared, [](std::string_view) { return true; });
     if (const auto problem = forget_copied(file)) {
         return *problem;
     }

@@ -4,11 +4,13 @@
 #include <ctime>
 #include <optional>
 #include <set>
+#include <utility>
 
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/job_merge.h"
@@ -40,6 +42,24 @@ std::set<EventId> beginnings(const std::vector<Event>& events) {
         }
     }
     return found;
+}
+
+/// The job's journals without an event that was not saved, whose bytes may be in them all the same.
+Result<Journals> gather_saved(const fs::path& job, std::optional<EventId> refused) {
+    const fs::path jobs[] = {job};
+    const Result<Journals> gathered = gather_journals(jobs);
+    if (!gathered || !refused) {
+        return gathered;
+    }
+    Journals journals = *gathered;
+    const Bytes all = std::exchange(journals.of_device[refused->device], {});
+    for (const FrameAt& frame : read_frames(all).frames) {
+        if (frame.id != *refused) {
+            Bytes& kept = journals.of_device[refused->device];
+            kept.insert(kept.end(), frame.bytes.begin(), frame.bytes.end());
+        }
+    }
+    return journals;
 }
 
 std::string minute_of(std::int64_t wall_ms) {
@@ -74,7 +94,7 @@ Result<std::optional<fs::path>> job_begun_by(const std::set<EventId>& begun,
     return std::optional<fs::path>();
 }
 
-bool ends_with(const std::string& name, std::string_view ending) {
+bool ends_with(std::string_view name, std::string_view ending) {
     return name.size() > ending.size() &&
            name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
 }
@@ -82,9 +102,9 @@ bool ends_with(const std::string& name, std::string_view ending) {
 }  // namespace
 
 Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& folder,
-                              const Practice& practice, std::int64_t wall_ms) {
-    const fs::path jobs[] = {job};
-    const Result<Journals> journals = gather_journals(jobs);
+                              const Practice& practice, std::int64_t wall_ms,
+                              std::optional<EventId> refused) {
+    const Result<Journals> journals = gather_saved(job, refused);
     if (!journals) {
         return journals.problem();
     }
@@ -98,6 +118,8 @@ Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& f
     if (!file) {
         return file.problem();
     }
+    sweep_drafts(disk, folder, Sweeping::shared,
+                 [](std::string_view left) { return ends_with(left, job_file_ending); });
     if (const auto problem = write_whole_file(disk, *file, *bytes)) {
         return *problem;
     }
@@ -180,9 +202,8 @@ Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
 }
 
 Result<WentOn> go_on_in(Disk& disk, const fs::path& job, const fs::path& folder,
-                        std::uint64_t tablet) {
-    const fs::path jobs[] = {job};
-    const Result<Journals> journals = gather_journals(jobs);
+                        std::uint64_t tablet, std::optional<EventId> refused) {
+    const Result<Journals> journals = gather_saved(job, refused);
     if (!journals) {
         return journals.problem();
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -21,10 +22,10 @@ struct FilePut {
     std::size_t events = 0, bytes = 0;
 };
 /// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name that is not there yet; local time.
-/// Problem: it cannot be read, packed or written.
+/// `refused` (JournalFile::refused()) is left out. Problem: it cannot be read, packed or written.
 Result<FilePut> put_into_file(Disk& disk, const std::filesystem::path& job,
                               const std::filesystem::path& folder, const Practice& practice,
-                              std::int64_t wall_ms);
+                              std::int64_t wall_ms, std::optional<EventId> refused = {});
 
 /// The job files in a folder, the latest name first. Problem: it cannot be listed.
 Result<std::vector<std::filesystem::path>> job_files_in(const std::filesystem::path& folder);
@@ -44,13 +45,15 @@ Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
                                  const std::filesystem::path& jobs_folder, std::uint64_t tablet);
 
 /// A job whose disk takes nothing more goes on in a folder of its own in `folder`: all that is
-/// saved of it is copied there. The old one stays as it is. Problem: it cannot be read or written.
+/// saved of it is copied there, and `refused` (JournalFile::refused()) is not. The old one stays as
+/// it is. Problem: it cannot be read or written.
 struct WentOn {
     std::filesystem::path job;
     Text said;  ///< of an earlier try's remains; most often nothing
 };
 Result<WentOn> go_on_in(Disk& disk, const std::filesystem::path& job,
-                        const std::filesystem::path& folder, std::uint64_t tablet);
+                        const std::filesystem::path& folder, std::uint64_t tablet,
+                        std::optional<EventId> refused = {});
 
 /// What a job file holds. Problem: names the file, says what is wrong with it and the mend.
 Result<Journals> read_job_file(const std::filesystem::path& file);

@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/open_file.h"
 
 namespace hemline {
 
@@ -27,6 +28,12 @@ Result<int> lock_job(const std::filesystem::path& folder) {
         return disk_problem(phrase("locked"), file, error);
     }
     return opened;
+}
+
+bool is_free(const std::filesystem::path& folder) {
+    const Result<int> lock = lock_job(folder);
+    const OpenFile held(lock ? *lock : -1);
+    return lock.ok();
 }
 
 }  // namespace hemline

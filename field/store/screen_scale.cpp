@@ -30,6 +30,10 @@ bool take_line(const std::string& line, ScreenScale& scale) {
         scale.both_units = true;
         return true;
     }
+    if (line == "night" || line == "day") {
+        scale.night = line == "night";
+        return true;
+    }
     if (line == "later") {
         scale.put_off = true;
         return true;
@@ -74,6 +78,7 @@ std::string print(const ScreenScale& scale) {
     text += scale.left_hand ? "left hand\n" : "right hand\n";
     text += scale.spanish ? "spanish\n" : "";
     text += scale.both_units ? "both units\n" : "";
+    text += scale.night ? (*scale.night ? "night\n" : "day\n") : "";
     for (const Person& person : scale.people) {
         if (const std::string line = print_person(person); person_of(line)) {
             text += line + "\n";
@@ -109,7 +114,7 @@ Result<ScreenScale> read_screen_scale() {
     return *scale;
 }
 
-std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
+std::optional<Problem> keep_screen_scale(Disk& disk, const ScreenScale& scale) {
     const Result<fs::path> home = hemline_folder();
     if (!home) {
         return home.problem();
@@ -119,7 +124,6 @@ std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
     if (error) {
         return disk_problem(phrase("created"), *home, error.value());
     }
-    Disk disk;
     const std::string text = print(scale);
     return write_whole_file(disk, *home / "screen", Bytes(text.begin(), text.end()));
 }

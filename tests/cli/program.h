@@ -1,6 +1,7 @@
 // The real program, run as a desk runs it, in a folder of its own.
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -11,6 +12,7 @@ namespace hemline::test {
 struct Ran {
     int exit = 0;  ///< 128 + the signal when it was killed by one
     std::string out, err;
+    std::int64_t peak_kib = 0;  ///< of memory, at its most
 
     /// stdout as JSON; a failed check and null when it is none.
     [[nodiscard]] nlohmann::json json() const;

@@ -131,13 +131,13 @@ void tell(const Job& job, const std::vector<Event>& events) {
     }
     for (const Conflict& conflict : job.conflicts) {
         must(!conflict.what().english().empty() && !conflict.sides.empty());
-        facts_to_pick(events, conflict.sides.front()).ok();
+        pick(job, events, conflict.sides.front().id).ok();
     }
     for (const ClockDoubt& doubt : clock_doubts(events)) {
         must(!words_on(doubt).english().empty() && doubt.off_ms > clock_doubt_ms);
     }
     last_on_edges(events, job);
-    undo_target(events, 1);
+    undo_target(events, job.struck, 1);
     const DaySheet sheet = day_sheet(job, events, {0, wall_ms_most + 1});
     must(!day_page(
               sheet, "today", Paper::a4, [](WallTime) { return std::string("9:41"); }, names)

@@ -78,21 +78,25 @@ Exit carry_job(const CarryArguments& arguments) {
         return complain(arguments.job, 0, 0, journal.problem());
     }
     CrewFolder crew(arguments.crew, (*journal)->record().folder, disk);
-    Result<Carried> carried = crew.carry((*journal)->record().events, (*journal)->device());
-    if (carried && carried->number_used_elsewhere) {
+    std::vector<Event> events = (*journal)->record().events;
+    Carried carried = crew.carry(events, (*journal)->device());
+    std::size_t taken_before = 0;
+    if (carried.number_used_elsewhere) {
         const auto writer = new_writer(*disk, (*journal)->record().folder, *tablet);
         if (!writer) {
             return complain(arguments.job, 0, 0, writer.problem());
         }
         std::cerr << "This tablet was copied or put back from a backup: it writes on as device "
                   << print_device(*writer) << ".\n";
-        carried = crew.carry((*journal)->record().events, *writer);
+        taken_before = carried.taken_in.size();
+        events.insert(events.end(), carried.taken_in.begin(), carried.taken_in.end());
+        carried = crew.carry(events, *writer);
     }
-    if (!carried) {
-        return complain(arguments.job, 0, 0, carried.problem());
+    if (carried.problem) {
+        return complain(arguments.job, 0, 0, *carried.problem);
     }
-    std::cout << "Took in " << carried->taken_in.size() << " events, gave out "
-              << carried->given_out << '\n';
+    std::cout << "Took in " << taken_before + carried.taken_in.size() << " events, gave out "
+              << carried.given_out << '\n';
     return Exit::fine;
 }
 

@@ -1,5 +1,6 @@
 // hemline-cli: the same engine as the tablet's, for a desk and for tests.
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <iostream>
 #include <map>
 #include <new>
@@ -302,6 +303,7 @@ void add_job_commands(CLI::App& app, Asked& asked) {
 
 int main(int count, char** words) {
     using namespace hemline;
+    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
     CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
     app.require_subcommand(1);
     Asked asked;

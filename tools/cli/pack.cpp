@@ -5,6 +5,7 @@
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/job_merge.h"
@@ -64,6 +65,9 @@ Exit pack_to_file(const JobFileArguments& arguments) {
         return complain(arguments.file, 0, 0, *problem);
     }
     Disk disk;
+    const std::filesystem::path name = std::filesystem::path(arguments.file).filename();
+    sweep_drafts(disk, std::filesystem::absolute(arguments.file).parent_path(), Sweeping::shared,
+                 [&](std::string_view left) { return left == name.string(); });
     if (const auto problem = write_whole_file(disk, arguments.file, *file)) {
         return complain(arguments.file, 0, 0, *problem);
     }

@@ -62,7 +62,7 @@ TEST_CASE("Clocks within an hour of each other are not doubted, nor those of a l
 TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, and the mend") {
     Site ahead;
     ahead.off_ms[3] = 10 * year_ms + day_ms;
-    for (const std::uint64_t device : {1, 2, 3, 1, 2}) {
+    for (const std::uint64_t device : {1U, 2U, 3U, 1U, 2U}) {
         ahead.write(device, device == 3 ? "Hal" : "Ada");
     }
     CHECK(ahead.said() ==
@@ -77,7 +77,7 @@ TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, 
 
     Site behind;
     behind.off_ms[2] = -(3 * hour_ms + 30 * minute_ms);
-    for (const std::uint64_t device : {1, 2, 3, 2}) {
+    for (const std::uint64_t device : {1U, 2U, 3U, 2U}) {
         behind.write(device, "");
     }
     CHECK(behind.said() ==
@@ -122,27 +122,27 @@ TEST_CASE("Work apart for days, and journals that come late, put no clock in dou
 TEST_CASE("A clock that was set right is doubted no more, though its old times stay in the order") {
     Site site;
     site.off_ms[3] = 10 * year_ms;
-    for (const std::uint64_t device : {1, 2, 3, 1, 2, 3}) {
+    for (const std::uint64_t device : {1U, 2U, 3U, 1U, 2U, 3U}) {
         site.write(device);
     }
     REQUIRE(site.doubts().size() == 1);
     site.off_ms[3] = 0;
     site.write(3);
     CHECK(site.said().empty());
-    for (const std::uint64_t device : {1, 2, 3, 1, 2, 3}) {
+    for (const std::uint64_t device : {1U, 2U, 3U, 1U, 2U, 3U}) {
         site.write(device);
     }
     CHECK(site.said().empty());
     // With the order's time ten years ahead, another that falls behind is still found.
     site.off_ms[2] = -5 * hour_ms;
-    for (const std::uint64_t device : {1, 2, 3, 2, 1}) {
+    for (const std::uint64_t device : {1U, 2U, 3U, 2U, 1U}) {
         site.write(device);
     }
     REQUIRE(site.doubts().size() == 1);
     CHECK(site.doubts()[0].tablet.device == 2);
     CHECK(site.doubts()[0].is == ClockIs::behind);
     site.off_ms[2] = 0;
-    for (const std::uint64_t device : {1, 2}) {
+    for (const std::uint64_t device : {1U, 2U}) {
         site.write(device);
     }
     CHECK(site.said().empty());
@@ -150,12 +150,12 @@ TEST_CASE("A clock that was set right is doubted no more, though its old times s
 
 TEST_CASE("A tablet with an older program that is ahead is found by those that take it in") {
     Site site;
-    for (const std::uint64_t device : {1, 2}) {
+    for (const std::uint64_t device : {1U, 2U}) {
         site.write(device);
     }
     Event old{{3, 100}, {site.now_ms + year_ms, 0}, "Hal", {}, EdgeFinished{"A", ""}};
     site.events.push_back(old);
-    for (const std::uint64_t device : {1, 2}) {
+    for (const std::uint64_t device : {1U, 2U}) {
         site.write(device);
     }
     REQUIRE(site.doubts().size() == 1);

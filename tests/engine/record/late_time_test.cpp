@@ -21,9 +21,11 @@ constexpr std::uint32_t counter_most = 0xFFFF'FFFFU;
 /// A reading by a tablet that holds those events, as a tablet writes it.
 Event written(std::uint64_t device, std::uint32_t sequence, const std::vector<Event>& held,
               std::int64_t clock_ms) {
-    const Fact fact = ReadingTaken{"A", ReadingOf::edge, feet(10)};
-    Event event{{device, sequence}, {}, "Ada", Seen(held).of(fact), fact};
+    // Each another length: those of one length would agree, seen or not.
+    const Length length = feet(10) + sixteenths(sequence);
+    Event event{{device, sequence}, {}, "Ada", {}, ReadingTaken{"A", ReadingOf::edge, length}};
     stamp(event, held, clock_ms);
+    event.supersedes = Seen(held).of(event);
     return event;
 }
 
@@ -64,7 +66,7 @@ TEST_CASE("After any event that can be read another one can be written, by anybo
         }
         std::vector<Event> turned(held.rbegin(), held.rend());
         CHECK(same_events(in_order(turned), held));
-        CHECK(find_conflicts(held).empty());  // each had seen all before
+        CHECK(standing_of(held).conflicts.empty());  // each had seen all before
     }
 }
 
@@ -155,8 +157,9 @@ struct AheadCrew {
     }
     void add(std::uint64_t device, const std::string& by, std::int64_t clock_ms, Fact fact) {
         const auto sequence = static_cast<std::uint32_t>(events.size() + 1);
-        Event event{{device, sequence}, {}, by, Seen(events).of(fact), std::move(fact)};
+        Event event{{device, sequence}, {}, by, {}, std::move(fact)};
         stamp(event, events, clock_ms);
+        event.supersedes = Seen(events).of(event);
         events.push_back(std::move(event));
     }
 };

@@ -311,7 +311,9 @@ TEST_CASE("A pick is saved with what it is about, and says so in words") {
     CHECK(two.crew.events.back().supersedes == std::vector<EventId>{two.ada, two.ben});
     CHECK(describe(picked) == "Picked for the length of edge A: " + print_event_id(two.ada));
     Names names;
-    names.event = [](EventId) { return Text("Edge A read: 10 ft"); };
+    names.event = [&](EventId id) -> const Fact* {
+        return id == two.ada ? &two.crew.events[1].fact : nullptr;
+    };
     CHECK(describe(picked, names) == "Picked for the length of edge A: \"Edge A read: 10 ft\"");
 }
 

@@ -69,6 +69,7 @@ std::string faults_of(const Ui& ui) {
     for (std::size_t i = 0; i < targets.size(); ++i) {
         const std::string& name = targets[i].name;
         const Box box = targets[i].box;
+        faults += targets[i].label.empty() ? name + " says nothing to those who hear\n" : "";
         if (box.x < 0 || box.y < 0 || box.right() > page.w + 0.5F || box.bottom() > page.h + 0.5F) {
             faults += name + " is not wholly on the page\n";
         }

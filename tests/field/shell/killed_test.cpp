@@ -100,6 +100,7 @@ class Crew {
         options.device = 1;
         options.wall_ms = wall_ms;
         options.wake = wake_window;
+        options.screen.people = {{"Installer", Way::cut}};
         if (const auto there = *list_jobs(jobs); !there.empty()) {
             options.job = there.front();
         }

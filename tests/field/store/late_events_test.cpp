@@ -4,6 +4,7 @@
 #include <fstream>
 
 #include "engine/record/job.h"
+#include "engine/record/standing.h"
 #include "field/store/journal_file.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
@@ -47,7 +48,7 @@ TEST_CASE("After an event at the end of time a job is written on, and opens with
             {events.end() - static_cast<std::ptrdiff_t>(written.size()), events.end()}, written));
         CHECK(wall_time(events.back()).ms == today_ms + 2);
     }
-    CHECK(find_conflicts(read_job_folder(folder.path())->events).empty());
+    CHECK(standing_of(read_job_folder(folder.path())->events).conflicts.empty());
 }
 
 TEST_CASE("A tablet whose numbers somebody has used up gets a new one, and goes on") {
@@ -75,7 +76,12 @@ TEST_CASE("What was made apart more often than one event may name is settled by 
     const TemporaryFolder folder;
     std::vector<Event> apart;
     for (std::uint64_t other = 1; other <= supersedes_most + 100; ++other) {
-        apart.push_back({{other, 1}, {today_ms, 0}, "Hal", {}, reading});
+        const Length length = inches(static_cast<std::int64_t>(other % 9));
+        apart.push_back({{other, 1},
+                         {today_ms, 0},
+                         "Hal",
+                         {},
+                         ReadingTaken{"A", ReadingOf::edge, length}});
     }
     write(folder.path() / "others.journal", journal_of(apart));
     const auto opened = JournalFile::open(folder.path(), device);
@@ -83,10 +89,10 @@ TEST_CASE("What was made apart more often than one event may name is settled by 
     const auto first = (*opened)->append(reading, "Ada", {}, today_ms);
     REQUIRE(first);
     CHECK(first->supersedes.size() == supersedes_most);
-    CHECK(find_conflicts((*opened)->record().events).size() == 1);
+    CHECK(standing_of((*opened)->record().events).conflicts.size() == 1);
     const auto second = (*opened)->append(reading, "Ada", {}, today_ms);
     REQUIRE(second);
-    CHECK(find_conflicts((*opened)->record().events).empty());
+    CHECK(standing_of((*opened)->record().events).conflicts.empty());
     CHECK(read_job_folder(folder.path())->set_aside.empty());
 }
 

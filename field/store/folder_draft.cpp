@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <string>
+#include <string_view>
 #include <system_error>
 #include <utility>
 
@@ -22,6 +23,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr const char* lock_name = ".lock";
+constexpr std::string_view draft_end = ".new";
 
 /// mkdir -p, each name made to last.
 std::optional<Problem> make_folders(Disk& disk, const fs::path& folder) {
@@ -71,6 +73,11 @@ Result<bool> clear(const fs::path& folder) {
 
 }  // namespace
 
+bool is_folder_draft(std::string_view name) {
+    return name.size() > draft_end.size() && name.front() == '.' &&
+           name.substr(name.size() - draft_end.size()) == draft_end;
+}
+
 Result<bool> holds_only_remains(const fs::path& folder) {
     const Result<std::vector<std::string>> names = names_in(folder);
     if (!names) {
@@ -97,7 +104,8 @@ Text said_of_remains(const fs::path& folder) {
 FolderDraft::FolderDraft(Disk& disk, fs::path folder)
     : disk_(disk),
       folder_(std::move(folder)),
-      draft_(folder_.parent_path() / draft_name(folder_.filename().string())) {}
+      draft_(folder_.parent_path() / ("." + folder_.filename().string() + std::string(draft_end))) {
+}
 
 Result<std::shared_ptr<FolderDraft>> FolderDraft::begin(Disk& disk, const fs::path& folder) {
     std::error_code error;

@@ -1,13 +1,14 @@
 // A job's folder that is there whole or not at all: built beside its name, synced, and moved into
 // place.
 //
-//   jobs/.syncthing.House.tmp/   being built: neither the list of jobs nor a synchroniser sees it
-//   jobs/House/                  all of it
+//   jobs/.House.new/   being built: the list of jobs passes it over
+//   jobs/House/        all of it
 #pragma once
 
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <string_view>
 
 #include "engine/result.h"
 #include "field/store/disk.h"
@@ -49,6 +50,9 @@ class FolderDraft {
     bool cleaned_ = false;
     bool in_place_ = false;
 };
+
+/// Whether a folder of that name is one that is being built.
+bool is_folder_draft(std::string_view name);
 
 /// Whether a folder holds nothing but what a program left that was stopped before it saved the
 /// first event, and no program has it open. Problem: it cannot be listed.

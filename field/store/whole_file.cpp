@@ -39,14 +39,10 @@ std::string draft_name(std::string_view name) {
     return std::string(draft_begin) + std::string(name) + std::string(draft_end);
 }
 
-bool is_draft(std::string_view name) {
-    return name.size() > draft_begin.size() + draft_end.size() &&
-           name.substr(0, draft_begin.size()) == draft_begin &&
-           name.substr(name.size() - draft_end.size()) == draft_end;
-}
-
 bool is_old_draft(std::string_view name) {
-    if (!is_draft(name)) {
+    if (name.size() <= draft_begin.size() + draft_end.size() ||
+        name.substr(0, draft_begin.size()) != draft_begin ||
+        name.substr(name.size() - draft_end.size()) != draft_end) {
         return false;
     }
     name.remove_suffix(draft_end.size());

@@ -17,7 +17,6 @@ namespace hemline {
 
 /// A name that file synchronisers pass over, Syncthing's own for what it has not whole yet.
 std::string draft_name(std::string_view name);
-bool is_draft(std::string_view name);
 /// Whether a file of that name is what write_draft() left when the program was killed.
 bool is_old_draft(std::string_view name);
 

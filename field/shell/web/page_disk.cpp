@@ -9,10 +9,10 @@
 
 #include <fcntl.h>
 
+#include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
-#include "field/store/whole_file.h"
 
 namespace hemline {
 
@@ -117,7 +117,7 @@ int PageDisk::rename(const std::filesystem::path& from, const std::filesystem::p
     if (there && *there == There::folder) {
         return rename_folder(from, to);
     }
-    if (is_draft(to.parent_path().filename().string())) {
+    if (is_folder_draft(to.parent_path().filename().string())) {
         return Disk::rename(from, to);
     }
     const Result<Bytes> bytes = read_file(from);

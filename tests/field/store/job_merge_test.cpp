@@ -142,7 +142,8 @@ void stop_everywhere(const Deed& deed, const Check& check) {
 std::vector<std::string> drafts_in(const fs::path& folder) {
     std::vector<std::string> found;
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
-        if (is_draft(entry.path().filename().string())) {
+        const std::string name = entry.path().filename().string();
+        if (is_old_draft(name) || is_folder_draft(name)) {
             found.push_back(entry.path().filename().string());
         }
     }
@@ -323,8 +324,8 @@ TEST_CASE("Frames that lie in another device's journal are in one file or the ot
 TEST_CASE("Remains of an earlier try are cleaned away and said") {
     const Desk desk;
     const fs::path out = desk.home.path() / "out";
-    fs::create_directory(desk.home.path() / ".syncthing.out.tmp");
-    std::ofstream(desk.home.path() / ".syncthing.out.tmp" / "half.journal") << "half";
+    fs::create_directory(desk.home.path() / ".out.new");
+    std::ofstream(desk.home.path() / ".out.new" / "half.journal") << "half";
     Disk disk;
     const auto merged = merge_into(disk, out, desk.both(), tablet);
     REQUIRE(merged);

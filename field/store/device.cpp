@@ -98,7 +98,6 @@ std::optional<Problem> forget_copied(const fs::path& file) {
         return there.problem();
     }
     if (*there == There::nothing) {
-        remove_old_drafts_of(file);  // of a program that was killed right after it drew the number
         Disk disk;
         return write_whole_file(disk, note, place);
     }

@@ -45,17 +45,22 @@ bool still_runs(pid_t program) { return ::kill(program, 0) == 0 || errno != ESRC
 
 }  // namespace
 
-void sweep_drafts(Disk& disk, const fs::path& folder, Sweeping sweeping,
+bool is_draft(std::string_view name) { return parse_draft(name).has_value(); }
+
+bool sweep_drafts(Disk& disk, const fs::path& folder, Sweeping sweeping,
                   const std::function<bool(std::string_view name)>& is_ours) {
     // What cannot be listed or removed harms nobody, and is removed the next time.
     const auto names = names_in(folder);
+    bool any = false;
     for (const std::string& name : names ? *names : std::vector<std::string>()) {
         const auto draft = parse_draft(name);
         if (draft && is_ours(draft->name) &&
             (sweeping == Sweeping::locked || !still_runs(draft->writer))) {
             disk.remove(folder / name);
+            any = true;
         }
     }
+    return any;
 }
 
 bool is_job_file(std::string_view name) {

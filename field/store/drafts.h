@@ -13,9 +13,12 @@ namespace hemline {
 /// shared: only those whose program no longer runs.
 enum class Sweeping { locked, shared };
 
-/// Removes the drafts in a folder that are of files `is_ours` names; a synchroniser's own, which
-/// have no program's number in their name, never. What cannot be removed stays.
-void sweep_drafts(Disk& disk, const std::filesystem::path& folder, Sweeping sweeping,
+/// Whether a file of that name is such a draft; a synchroniser's own have no program's number.
+bool is_draft(std::string_view name);
+
+/// Removes the drafts in a folder that are of files `is_ours` names; a synchroniser's own never.
+/// What cannot be removed stays. True when there were any.
+bool sweep_drafts(Disk& disk, const std::filesystem::path& folder, Sweeping sweeping,
                   const std::function<bool(std::string_view name)>& is_ours);
 
 /// What is written whole in a job's folder.

@@ -11,10 +11,10 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/job_lock.h"
 #include "field/store/listing.h"
 #include "field/store/open_file.h"
-#include "field/store/whole_file.h"
 
 namespace hemline {
 
@@ -47,7 +47,7 @@ std::optional<Problem> make_folders(Disk& disk, const fs::path& folder) {
 bool is_remains(const fs::path& file) {
     const std::string name = file.filename().string();
     struct stat about {};
-    return name == lock_name || name.rfind(".device-", 0) == 0 || is_old_draft(name) ||
+    return name == lock_name || name.rfind(".device-", 0) == 0 || is_draft(name) ||
            (file.extension() == ".journal" && ::lstat(file.c_str(), &about) == 0 &&
             S_ISREG(about.st_mode) && about.st_size == 0);
 }

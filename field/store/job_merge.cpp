@@ -1,24 +1,18 @@
 #include "field/store/job_merge.h"
 
-#include <cerrno>
 #include <deque>
 #include <optional>
 #include <set>
 #include <string>
-#include <utility>
-
-#include <unistd.h>
 
 #include "engine/handover/job_file.h"
-#include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/files_in_place.h"
 #include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/job_lock.h"
-#include "field/store/listing.h"
 #include "field/store/open_file.h"
-#include "field/store/whole_file.h"
 #include "field/store/writer.h"
 
 namespace hemline {
@@ -60,35 +54,13 @@ Files files_of(const fs::path& folder, const Journals& journals, const Files& be
     return files;
 }
 
-/// What a program killed in write_draft() left; true when there was any. Under the job's lock.
-Result<bool> clean_old_drafts(const fs::path& folder) {
-    const Result<std::vector<std::string>> names = names_in(folder);
-    if (!names) {
-        return names.problem();
-    }
-    bool any = false;
-    for (const std::string& name : *names) {
-        if (!is_old_draft(name)) {
-            continue;
-        }
-        if (::unlink((folder / name).c_str()) != 0) {
-            return disk_problem(phrase("removed"), folder / name, errno);
-        }
-        any = true;
-    }
-    return any;
-}
-
 Result<Merged> merge_into_job(Disk& disk, const fs::path& out, const Journals& journals) {
     const Result<int> locked = lock_job(out);
     if (!locked) {
         return locked.problem();
     }
     const OpenFile lock(*locked);
-    const Result<bool> cleaned = clean_old_drafts(out);
-    if (!cleaned) {
-        return cleaned.problem();
-    }
+    const bool cleaned = sweep_drafts(disk, out, Sweeping::locked, is_job_file);
     const Result<Files> before = read_files(out);
     if (!before) {
         return before.problem();
@@ -105,7 +77,7 @@ Result<Merged> merge_into_job(Disk& disk, const fs::path& out, const Journals& j
             put_files_in_place(disk, out, *before, files_of(out, both.journals(), *before))) {
         return *problem;
     }
-    return Merged{*cleaned ? said_of_remains(out) : Text()};
+    return Merged{cleaned ? said_of_remains(out) : Text()};
 }
 
 Result<Merged> make_job_of(Disk& disk, const fs::path& out, const Journals& journals,

@@ -17,13 +17,6 @@ namespace hemline {
 
 /// A name that file synchronisers pass over, Syncthing's own for what it has not whole yet.
 std::string draft_name(std::string_view name);
-/// Whether a file of that name is what write_draft() left when the program was killed.
-bool is_old_draft(std::string_view name);
-
-/// Removes drafts of the file that killed programs left. What cannot be listed or removed harms
-/// nobody, and is removed the next time.
-void remove_old_drafts_of(const std::filesystem::path& file);
-
 /// `bytes_for` is given what the system says of the new file (its inode stays the same when it is
 /// moved).
 using BytesFor = std::function<Bytes(const struct stat&)>;

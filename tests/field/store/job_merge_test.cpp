@@ -13,6 +13,7 @@
 
 #include "engine/handover/job_file.h"
 #include "engine/record/job.h"
+#include "field/store/drafts.h"
 #include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/job_carrying.h"
@@ -143,7 +144,7 @@ std::vector<std::string> drafts_in(const fs::path& folder) {
     std::vector<std::string> found;
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
         const std::string name = entry.path().filename().string();
-        if (is_old_draft(name) || is_folder_draft(name)) {
+        if (is_draft(name) || is_folder_draft(name)) {
             found.push_back(entry.path().filename().string());
         }
     }

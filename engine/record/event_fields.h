@@ -19,53 +19,53 @@ namespace hemline {
 template <class>
 constexpr std::uint16_t kind_number = 0;
 template <>
-constexpr std::uint16_t kind_number<JobStarted> = 1;
+inline constexpr std::uint16_t kind_number<JobStarted> = 1;
 template <>
-constexpr std::uint16_t kind_number<EdgeAdded> = 2;
+inline constexpr std::uint16_t kind_number<EdgeAdded> = 2;
 template <>
-constexpr std::uint16_t kind_number<ReadingTaken> = 3;
+inline constexpr std::uint16_t kind_number<ReadingTaken> = 3;
 template <>
-constexpr std::uint16_t kind_number<PitchTaken> = 4;
+inline constexpr std::uint16_t kind_number<PitchTaken> = 4;
 template <>
-constexpr std::uint16_t kind_number<StyleChosen> = 5;
+inline constexpr std::uint16_t kind_number<StyleChosen> = 5;
 template <>
-constexpr std::uint16_t kind_number<RuleSet> = 6;
+inline constexpr std::uint16_t kind_number<RuleSet> = 6;
 template <>
-constexpr std::uint16_t kind_number<PieceCut> = 7;
+inline constexpr std::uint16_t kind_number<PieceCut> = 7;
 template <>
-constexpr std::uint16_t kind_number<PieceSpoiled> = 8;
+inline constexpr std::uint16_t kind_number<PieceSpoiled> = 8;
 template <>
-constexpr std::uint16_t kind_number<StepDone> = 9;
+inline constexpr std::uint16_t kind_number<StepDone> = 9;
 template <>
-constexpr std::uint16_t kind_number<EdgeFinished> = 10;
+inline constexpr std::uint16_t kind_number<EdgeFinished> = 10;
 template <>
-constexpr std::uint16_t kind_number<Struck> = 11;
+inline constexpr std::uint16_t kind_number<Struck> = 11;
 template <>
-constexpr std::uint16_t kind_number<PlanChosen> = 20;
+inline constexpr std::uint16_t kind_number<PlanChosen> = 20;
 template <>
-constexpr std::uint16_t kind_number<MetalCounted> = 21;
+inline constexpr std::uint16_t kind_number<MetalCounted> = 21;
 template <>
-constexpr std::uint16_t kind_number<StickMeasured> = 22;
+inline constexpr std::uint16_t kind_number<StickMeasured> = 22;
 template <>
-constexpr std::uint16_t kind_number<StickSpoiled> = 23;
+inline constexpr std::uint16_t kind_number<StickSpoiled> = 23;
 template <>
-constexpr std::uint16_t kind_number<StockChosen> = 24;
+inline constexpr std::uint16_t kind_number<StockChosen> = 24;
 template <>
-constexpr std::uint16_t kind_number<SupplyChosen> = 25;
+inline constexpr std::uint16_t kind_number<SupplyChosen> = 25;
 template <>
-constexpr std::uint16_t kind_number<LooksChosen> = 26;
+inline constexpr std::uint16_t kind_number<LooksChosen> = 26;
 template <>
-constexpr std::uint16_t kind_number<SectionChosen> = 30;
+inline constexpr std::uint16_t kind_number<SectionChosen> = 30;
 template <>
-constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
+inline constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
 template <>
-constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
+inline constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
 template <>
-constexpr std::uint16_t kind_number<LapChosen> = 42;
+inline constexpr std::uint16_t kind_number<LapChosen> = 42;
 template <>
-constexpr std::uint16_t kind_number<Picked> = 43;
+inline constexpr std::uint16_t kind_number<Picked> = 43;
 template <>
-constexpr std::uint16_t kind_number<CopyNoted> = 44;
+inline constexpr std::uint16_t kind_number<CopyNoted> = 44;
 
 /// More pieces, sticks or laps than any job has.
 constexpr std::int64_t count_most = 1'000'000;

@@ -1,23 +1,32 @@
 #include "engine/record/job.h"
 
 #include <algorithm>
+#include <limits>
+#include <utility>
 
+#include "engine/plan/piece_bounds.h"
 #include "engine/record/job_metal.h"
+#include "engine/record/job_places.h"
 
 namespace hemline {
 namespace {
 
-EdgeWork* work_on(Job& job, std::string_view edge) {
-    const auto found = std::find_if(job.edges.begin(), job.edges.end(),
-                                    [&](const EdgeWork& work) { return work.edge.id == edge; });
-    return found == job.edges.end() ? nullptr : &*found;
+std::size_t place_of(const Job& job, const EdgeWork& work) {
+    return static_cast<std::size_t>(&work - job.edges.data());
 }
 
-/// The plan picked no longer says how the edge is divided.
-void forget_chosen(EdgeWork& work) { work.chosen.clear(); }
+EdgeWork* work_on(Job& job, std::string_view edge) {
+    const EdgeWork* const found = job.find(edge);
+    return found == nullptr ? nullptr : &job.edges[place_of(job, *found)];
+}
+
+/// A piece of it was cut or lost.
+bool is_worked(const EdgeWork& work) { return !work.cut.empty() || work.spoiled > 0; }
+
+std::string rule_named(std::string_view key) { return "rule " + std::string(key); }
 
 /// A rule that divides runs has changed: runs not begun are divided anew.
-void divide_anew(Job& job, const Practice& before) {
+void divide_anew(Job& job, JobPlaces& places, const Practice& before) {
     // What only marks, fastens and keeps metal divides nothing.
     Practice now = job.practice;
     for (const auto field :
@@ -27,11 +36,10 @@ void divide_anew(Job& job, const Practice& before) {
         now.*field = before.*field;
     }
     if (before != now) {
-        for (EdgeWork& work : job.edges) {
-            if (work.cut.empty()) {
-                forget_chosen(work);
-            }
+        for (const std::size_t edge : places.picked) {
+            job.edges[edge].chosen.clear();
         }
+        places.picked.clear();
     }
 }
 
@@ -39,6 +47,32 @@ void divide_anew(Job& job, const Practice& before) {
 struct Fold {
     Job& job;
     const Event& event;
+    JobPlaces& places;
+
+    EdgePlaces& on(const EdgeWork& work) const { return places.edges[place_of(job, work)]; }
+
+    /// The plan picked no longer says how the edge is divided.
+    void forget_chosen(EdgeWork& work) const {
+        work.chosen.clear();
+        places.picked.erase(place_of(job, work));
+    }
+    /// A new edge; nullptr where the job has no room for it, which is noted.
+    EdgeWork* added(const std::string& edge) const {
+        const bool stays = places.taken_off.count(edge) == 0;
+        if (stays && places.edges_kept == edges_most) {
+            if (places.edges_left_out.insert(edge).second) {
+                places.first_left_out =
+                    places.edges_left_out.size() == 1 ? edge : places.first_left_out;
+                job.left_out.add(
+                    "edges", too_many_edges(places.edges_left_out.size(), places.first_left_out));
+            }
+            return nullptr;
+        }
+        places.edges_kept += stays ? 1 : 0;
+        places.edges.emplace_back();
+        job.places_of_edges.emplace(edge, job.edges.size());
+        return &job.edges.emplace_back();
+    }
 
     void operator()(const JobStarted& fact) const {
         job.name = fact.name;
@@ -47,7 +81,10 @@ struct Fold {
     void operator()(const EdgeAdded& fact) const {
         EdgeWork* work = work_on(job, fact.edge.id);
         if (work == nullptr) {
-            work = &job.edges.emplace_back();
+            work = added(fact.edge.id);
+        }
+        if (work == nullptr) {
+            return;
         }
         const std::optional<Length> lap = work->edge.lap;
         work->edge = fact.edge;
@@ -58,12 +95,15 @@ struct Fold {
     void operator()(const ReadingTaken& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             const bool struck = job.struck.count(event.id) > 0;
-            const auto seen = [&](const RecordedReading& before) {
-                return before.of == fact.of &&
-                       std::count(event.supersedes.begin(), event.supersedes.end(), before.id) > 0;
-            };
-            const bool settles =
-                std::count_if(work->readings.begin(), work->readings.end(), seen) > 1;
+            std::ptrdiff_t seen = 0;
+            for (const EventId& id :
+                 std::set<EventId>(event.supersedes.begin(), event.supersedes.end())) {
+                const auto [from, to] = on(*work).readings.equal_range(id);
+                seen +=
+                    std::count_if(from, to, [&](const auto& one) { return one.second == fact.of; });
+            }
+            const bool settles = seen > 1;
+            on(*work).readings.emplace(event.id, fact.of);
             work->readings.push_back(
                 {event.id, event.when, event.by, fact.of, fact.length, struck, settles});
         }
@@ -81,31 +121,36 @@ struct Fold {
     }
     void operator()(const RuleSet& fact) const {
         const Result<Practice> changed = with_rule(job.practice, fact.key, fact.value);
-        if (changed) {
-            const Practice before = job.practice;
-            job.practice = *changed;
-            if (job.practice.stock != before.stock) {
-                job.stock_shorter.clear();
-            }
-            divide_anew(job, before);
+        if (!changed) {
+            job.left_out.add(rule_named(fact.key), rule_refused(changed.problem()));
+            return;
         }
+        job.left_out.mend(rule_named(fact.key));
+        const Practice before = job.practice;
+        job.practice = *changed;
+        if (job.practice.stock != before.stock) {
+            job.stock_shorter.clear();
+        }
+        divide_anew(job, places, before);
     }
     void operator()(const PieceCut& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
         if (work == nullptr || fact.piece < 1) {
             return;
         }
-        take_metal(job, event, fact.edge, fact.role, fact.metal, fact.cut);
+        take_metal({job, places.offcuts}, event, fact.edge, fact.role, fact.metal, fact.cut);
         if (job.spoiled_cuts.count(event.id) > 0) {
             return;  // its metal is gone, and a cut made apart from it stands on
         }
         // Cut again, whether or not the former is superseded: the later stands, both are metal
         // gone.
-        const auto same = [&](const CutPiece& cut) {
-            return cut.role == fact.role && cut.piece == fact.piece;
-        };
-        work->cut.erase(std::remove_if(work->cut.begin(), work->cut.end(), same), work->cut.end());
+        EdgePlaces& own = on(*work);
+        const PieceKey key = key_of(fact.role, fact.piece);
+        own.cut.take_all(key);
+        own.cut.add(key, work->cut.size());
+        own.cut_by.emplace(event.id, key);
         work->cut.push_back({event.id, fact.role, fact.piece, fact.cut});
+        places.picked.erase(place_of(job, *work));
     }
     void operator()(const PieceSpoiled& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
@@ -114,26 +159,32 @@ struct Fold {
         }
         ++work->spoiled;
         if (event.supersedes.empty()) {
-            take_metal(job, event, fact.edge, fact.role, fact.metal, fact.lost);
+            take_metal({job, places.offcuts}, event, fact.edge, fact.role, fact.metal, fact.lost);
             return;
         }
         // The metal went when the piece was cut. A cut that no longer stands takes nothing with it.
-        const auto undone = [&](const CutPiece& cut) {
-            return std::count(event.supersedes.begin(), event.supersedes.end(), cut.id) > 0;
-        };
-        work->cut.erase(std::remove_if(work->cut.begin(), work->cut.end(), undone),
-                        work->cut.end());
+        EdgePlaces& own = on(*work);
+        for (const EventId& id : event.supersedes) {
+            const auto [from, to] = own.cut_by.equal_range(id);
+            for (auto one = from; one != to; ++one) {
+                const auto cut = own.cut.first(one->second);
+                if (cut && work->cut[*cut].id == id) {
+                    own.cut.take_all(one->second);
+                }
+            }
+        }
+        if (own.cut.empty() && !work->chosen.empty()) {
+            places.picked.insert(place_of(job, *work));
+        }
     }
     void operator()(const StepDone& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
         if (work == nullptr || fact.piece < 0) {
             return;
         }
-        const auto same = [&](const DoneStep& done) {
-            return done.step.step == fact.step && done.step.piece == fact.piece;
-        };
-        work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), same),
-                          work->steps.end());
+        const StepKey key{fact.step, fact.piece};
+        on(*work).steps.take_all(key);
+        on(*work).steps.add(key, work->steps.size());
         work->steps.push_back({event.id, event.when, event.by, fact});
     }
     void operator()(const EdgeFinished& fact) const {
@@ -148,9 +199,8 @@ struct Fold {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished.reset();
             work->sent_back = SentBack{event.id, event.when, event.by, fact.reason};
-            const auto mended = [](const DoneStep& done) { return done.step.step == mend_step; };
-            work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), mended),
-                              work->steps.end());
+            on(*work).steps.take_between({std::string(mend_step), 0},
+                                         {std::string(mend_step), std::numeric_limits<int>::max()});
         }
     }
     void operator()(const EdgeTakenOff& fact) const {
@@ -166,38 +216,55 @@ struct Fold {
             if (work == nullptr) {
                 continue;
             }
+            if (run.cuts.size() > static_cast<std::size_t>(pieces_most)) {
+                job.left_out.add("run of " + run.edge, too_many_cuts(run.edge, run.cuts.size()));
+                continue;
+            }
+            job.left_out.mend("run of " + run.edge);
             const auto same = [&](const RunChosen& own) { return own.role == run.role; };
             work->chosen.erase(std::remove_if(work->chosen.begin(), work->chosen.end(), same),
                                work->chosen.end());
             work->chosen.push_back(run);
+            if (on(*work).cut.empty()) {
+                places.picked.insert(place_of(job, *work));
+            }
         }
     }
     void operator()(const MetalCounted& fact) const {
         if (work_on(job, fact.edge) != nullptr) {
-            count_metal(job, event, fact);
+            count_metal({job, places.offcuts}, event, fact);
         }
     }
     void operator()(const StickMeasured& fact) const {
         if (work_on(job, fact.edge) != nullptr) {
-            measure_stick(job, event, fact);
+            measure_stick({job, places.offcuts}, event, fact);
         }
     }
     void operator()(const StickSpoiled& fact) const {
         if (work_on(job, fact.edge) != nullptr) {
-            spoil_stick(job, fact);
+            spoil_stick({job, places.offcuts}, fact);
         }
     }
     void operator()(const StockChosen& fact) const {
         const Practice before = job.practice;
         choose_stock(job, fact);
-        divide_anew(job, before);
+        divide_anew(job, places, before);
     }
     void operator()(const SupplyChosen& fact) const {
         if (work_on(job, fact.edge) != nullptr) {
+            const std::pair key{fact.edge, fact.role};
+            places.supplies.take_all(key);
+            places.supplies.add(key, job.supplies.size());
             job.supplies.push_back(fact);
         }
     }
     void operator()(const SectionChosen& fact) const {
+        if (fact.legs.size() > legs_most) {
+            job.left_out.add("section of " + fact.trim, too_many_legs(fact.trim, fact.legs.size()));
+            job.sections.erase(fact.trim);
+            return;
+        }
+        job.left_out.mend("section of " + fact.trim);
         if (fact.legs.empty()) {
             job.sections.erase(fact.trim);
         } else {
@@ -221,12 +288,56 @@ struct Fold {
 };
 
 void drop_taken_off(Job& job) {
+    std::set<std::string_view> with_metal;
+    for (const Offcut& offcut : job.offcuts) {
+        with_metal.insert(offcut.edge);
+    }
     const auto is_gone = [&](const EdgeWork& work) {
         const auto is_edge = [](const Thing& thing) { return thing.subject == Subject::edge; };
-        return work.taken_off && !has_metal(job, work) &&
+        return work.taken_off && !is_worked(work) && with_metal.count(work.edge.id) == 0 &&
                std::none_of(work.undecided.begin(), work.undecided.end(), is_edge);
     };
     job.edges.erase(std::remove_if(job.edges.begin(), job.edges.end(), is_gone), job.edges.end());
+    job.places_of_edges.clear();
+    for (const EdgeWork& work : job.edges) {
+        job.places_of_edges.emplace(work.edge.id, place_of(job, work));
+    }
+}
+
+/// A rule set apart holds up every edge; the first few are named on each.
+constexpr std::ptrdiff_t rules_named_most = 4;
+
+/// Tells every edge what of it is made apart.
+void note_undecided(Job& job) {
+    std::ptrdiff_t rules_named = 0;
+    for (const Conflict& conflict : job.conflicts) {
+        if (conflict.thing.subject != Subject::rule) {
+            EdgeWork* const work = work_on(job, conflict.thing.name);
+            if (work != nullptr && is_on(conflict.thing, work->edge.id)) {
+                work->undecided.push_back(conflict.thing);
+            }
+        } else if (rules_named++ < rules_named_most) {
+            for (EdgeWork& work : job.edges) {
+                work.undecided.push_back(conflict.thing);
+            }
+        }
+    }
+}
+
+/// The edges that the last word on them takes off.
+std::set<std::string> taken_off_in(std::span<const Event> events, const Job& job) {
+    std::set<std::string> gone;
+    for (const Event& event : events) {
+        if (job.struck.count(event.id) > 0) {
+            continue;
+        }
+        if (const auto* off = std::get_if<EdgeTakenOff>(&event.fact)) {
+            gone.insert(off->edge);
+        } else if (const auto* added = std::get_if<EdgeAdded>(&event.fact)) {
+            gone.erase(added->edge.id);
+        }
+    }
+    return gone;
 }
 
 /// Whether an event still has its say though it is struck: a reading is shown as struck, and a
@@ -235,65 +346,46 @@ bool heard_when_struck(const Fact& fact) {
     return std::holds_alternative<ReadingTaken>(fact) || std::holds_alternative<Struck>(fact);
 }
 
+void fold_in(Job& job, JobPlaces& places, const Event& event) {
+    if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
+        std::visit(Fold{job, event, places}, event.fact);
+    }
+}
+
 }  // namespace
-
-Verdict EdgeWork::verdict(const Practice& practice) const {
-    std::vector<Length> lengths;
-    for (const RecordedReading& reading : readings) {
-        if (reading.struck || reading.of != ReadingOf::edge) {
-            continue;
-        }
-        if (reading.settles) {
-            const auto contradicts = [&](Length before) {
-                const Length longer = std::max(before, reading.length);
-                return absolute(before - reading.length) >
-                       allowed_difference(longer, practice.tape);
-            };
-            lengths.erase(std::remove_if(lengths.begin(), lengths.end(), contradicts),
-                          lengths.end());
-        }
-        lengths.push_back(reading.length);
-    }
-    return judge_readings(lengths, practice.tape, practice.cut_grid);
-}
-
-std::optional<Length> EdgeWork::length(const Practice& practice) const {
-    return verdict(practice).length;
-}
-
-std::optional<Length> EdgeWork::remainder() const {
-    for (auto reading = readings.rbegin(); reading != readings.rend(); ++reading) {
-        if (!reading->struck && reading->of == ReadingOf::remainder) {
-            return reading->length;
-        }
-    }
-    return {};
-}
 
 bool has_metal(const Job& job, const EdgeWork& work) {
     const auto of_it = [&](const auto& metal) { return metal.edge == work.edge.id; };
-    return !work.cut.empty() || work.spoiled > 0 ||
-           std::any_of(job.offcuts.begin(), job.offcuts.end(), of_it);
+    return is_worked(work) || std::any_of(job.offcuts.begin(), job.offcuts.end(), of_it);
 }
 
 const EdgeWork* Job::find(std::string_view edge) const {
+    const auto place = places_of_edges.find(edge);
+    if (place != places_of_edges.end() && place->second < edges.size() &&
+        edges[place->second].edge.id == edge) {
+        return &edges[place->second];
+    }
+    if (places_of_edges.size() == edges.size()) {
+        return nullptr;
+    }
+    // Put together by hand, as a test does.
     const auto found = std::find_if(edges.begin(), edges.end(),
                                     [&](const EdgeWork& work) { return work.edge.id == edge; });
     return found == edges.end() ? nullptr : &*found;
 }
 
 void apply(Job& job, const Event& event) {
-    if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
-        std::visit(Fold{job, event}, event.fact);
-    }
+    JobPlaces places(job);
+    fold_in(job, places, event);
+    places.sweep(job);
 }
 
 Job replay(std::span<const Event> events, const Practice& practice) {
     Job job;
     job.practice = practice;
     for (const Event& event : events) {
-        if (std::holds_alternative<Struck>(event.fact)) {
-            apply(job, event);
+        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
+            job.struck.insert(strike->target);
         }
     }
     for (const Event& event : events) {
@@ -301,17 +393,14 @@ Job replay(std::span<const Event> events, const Practice& practice) {
             job.spoiled_cuts.insert(event.supersedes.begin(), event.supersedes.end());
         }
     }
+    JobPlaces places(job);
+    places.taken_off = taken_off_in(events, job);
     for (const Event& event : events) {
-        apply(job, event);
+        fold_in(job, places, event);
     }
+    places.sweep(job);
     job.conflicts = find_conflicts(events);
-    for (const Conflict& conflict : job.conflicts) {
-        for (EdgeWork& work : job.edges) {
-            if (is_on(conflict.thing, work.edge.id) || conflict.thing.subject == Subject::rule) {
-                work.undecided.push_back(conflict.thing);
-            }
-        }
-    }
+    note_undecided(job);
     drop_taken_off(job);
     return job;
 }

@@ -1,6 +1,7 @@
 // The job: the fold of its events. Nothing else ever changes it.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -11,6 +12,7 @@
 
 #include "engine/record/conflict.h"
 #include "engine/record/event.h"
+#include "engine/record/left_out.h"
 #include "engine/roof/readings.h"
 #include "engine/trim/practice.h"
 
@@ -59,7 +61,8 @@ struct EdgeWork {
     HybridTime finished_when;
     bool taken_off = false;             ///< added by mistake: gone unless metal is cut for it
     std::optional<SentBack> sent_back;  ///< by the foreman, since the last tick
-    std::vector<Thing> undecided;  ///< of this edge, and the rules: made apart, no one has picked
+    /// Of this edge, and the first few of the rules: made apart, no one has picked.
+    std::vector<Thing> undecided;
 
     /// Judges the readings of the edge that are not struck; after it was measured again, those
     /// before that agree with that one, it, and those since.
@@ -87,7 +90,8 @@ struct Job {
     std::vector<EdgeWork> edges;  ///< in the order added
     std::vector<Offcut> offcuts;
     std::vector<Length> stock_shorter;   ///< new sticks come in these too, beside practice.stock
-    std::vector<SupplyChosen> supplies;  ///< the last one of what shares sticks holds
+    std::vector<SupplyChosen> supplies;  ///< one for each trim of an edge; the last one of what
+                                         ///< shares sticks holds
     std::map<std::string, std::vector<LegChosen>> sections;  ///< trims bent otherwise, by id
     Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;
@@ -95,6 +99,9 @@ struct Job {
     std::set<EventId> spoiled_cuts;  ///< superseded by a loss
     std::vector<Conflict> conflicts;
     std::int64_t unknown_events = 0;
+    LeftOut left_out;  ///< what is past any roof
+    /// Of the edges, as they were folded; find() looks here first.
+    std::map<std::string, std::size_t, std::less<>> places_of_edges;
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
@@ -103,8 +110,9 @@ struct Job {
 bool has_metal(const Job& job, const EdgeWork& work);
 
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
-/// below 1) changes nothing. A Struck must have been folded before its target, and conflicts are
-/// found in all events together (replay() sees to both).
+/// below 1) changes nothing; one that is past any roof neither, and is in left_out. A Struck must
+/// have been folded before its target, and conflicts are found in all events together (replay()
+/// sees to both).
 void apply(Job& job, const Event& event);
 
 /// The job after the first events of a journal, in the order given; strikes count wherever they

@@ -3,6 +3,8 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <map>
+#include <string_view>
 #include <utility>
 
 #include "engine/record/about_edge.h"
@@ -20,9 +22,14 @@ namespace {
 
 constexpr float row_mm = 17, noted_mm = 6;
 
+bool is_of_length(const Thing& thing) { return thing.subject == Subject::reading; }
+
 /// Its readings, when they were made apart; empty: they were not.
 Text lengths_apart(const State& state, const EdgeWork& work) {
     Text words;
+    if (std::none_of(work.undecided.begin(), work.undecided.end(), is_of_length)) {
+        return words;
+    }
     for (const Conflict& conflict : state.job.conflicts) {
         if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
             continue;
@@ -63,26 +70,34 @@ Text other_words(const State& state, const EdgeWork& work) {
                : Text();
 }
 
-/// What is wrong with an edge that is read and has its pitch; empty when nothing is.
-Text problem_on(const State& state, const std::string& edge) {
+using Problems = std::map<std::string_view, const PlanProblem*>;
+
+/// The first thing wrong with each edge.
+Problems problems_on(const State& state) {
+    Problems problems;
     for (const PlanProblem& problem : state.plan.problems) {
-        if (problem.edge == edge && problem.severity == Severity::problem &&
-            state.job.find(edge)->edge.pitch) {
-            return problem.what;
+        if (problem.severity == Severity::problem) {
+            problems.emplace(problem.edge, &problem);
         }
     }
-    return {};
+    return problems;
+}
+
+/// What is wrong with an edge that is read and has its pitch; empty when nothing is.
+Text problem_on(const Problems& problems, const EdgeWork& work) {
+    const auto found = problems.find(work.edge.id);
+    return found != problems.end() && work.edge.pitch ? found->second->what : Text();
 }
 
 /// What the foreman sees of every edge at a glance.
 struct Glance {
-    std::vector<EdgeNext> next;
+    std::map<std::string, EdgeNext> next;
     std::map<std::string, const Event*> last;
 };
 
 /// The edge's status, its ends or what is wrong with it.
-Text under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
-    const Text problem = problem_on(state, work.edge.id);
+Text under_words(const Problems& problems, const EdgeWork& work, EdgeStatus status) {
+    const Text problem = problem_on(problems, work);
     if (!problem.empty()) {
         return say("{1} · ! {2}", spoken(status), problem);
     }
@@ -92,19 +107,19 @@ Text under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
 }
 
 /// The status, and what the edge waits for or what comes next on it.
-Text waits_words(const State& state, const Glance& glance, const EdgeWork& work,
+Text waits_words(const Problems& problems, const Glance& glance, const EdgeWork& work,
                  EdgeStatus status) {
     const Text words = spoken(status);
-    if (const Text problem = problem_on(state, work.edge.id); !problem.empty()) {
+    if (const Text problem = problem_on(problems, work); !problem.empty()) {
         return say("{1} · ! {2}", words, problem);
     }
-    const auto next = std::find_if(glance.next.begin(), glance.next.end(),
-                                   [&](const EdgeNext& one) { return one.edge == work.edge.id; });
-    if (next == glance.next.end() || status == EdgeStatus::to_tick) {
+    const auto found = glance.next.find(work.edge.id);
+    if (found == glance.next.end() || status == EdgeStatus::to_tick) {
         return words;
     }
-    return next->waits_for.empty() ? glued(words, " · ", next->what)
-                                   : say("{1} · waits: {2}", words, next->waits_for);
+    const EdgeNext& next = found->second;
+    return next.waits_for.empty() ? glued(words, " · ", next.what)
+                                  : say("{1} · waits: {2}", words, next.waits_for);
 }
 
 std::string who_did(const Glance& glance, const EdgeWork& work) {
@@ -120,11 +135,21 @@ std::string who_did(const Glance& glance, const EdgeWork& work) {
 /// What was accepted outside practice, and by whom; empty when nothing was.
 Text noted_words(const EdgeWork& work) {
     const std::vector<const DoneStep*> exceptions = exceptions_on(work);
-    std::string names;
+    constexpr std::size_t names_most = 4;  // more have no room in a row
+    std::vector<std::string> people;
     for (const DoneStep* const done : exceptions) {
-        if (names.find(done->step.exception_by) == std::string::npos) {
-            names += (names.empty() ? "" : ", ") + done->step.exception_by;
+        const std::string& person = done->step.exception_by;
+        if (std::find(people.begin(), people.end(), person) == people.end()) {
+            people.push_back(person);
         }
+        if (people.size() > names_most) {
+            people.back() = "…";
+            break;
+        }
+    }
+    std::string names;
+    for (const std::string& person : people) {
+        names += (names.empty() ? "" : ", ") + person;
     }
     return exceptions.empty()
                ? Text()
@@ -138,13 +163,14 @@ struct Row {
     Text under, noted;
 };
 
-Row row_of(const State& state, const Glance* glance, const EdgeWork& work, EdgeStatus status) {
+Row row_of(const State& state, const Problems& problems, const Glance* glance, const EdgeWork& work,
+           EdgeStatus status) {
     if (glance == nullptr) {
         return {length_words(state, work), other_words(state, work), "",
-                under_words(state, work, status), ""};
+                under_words(problems, work, status), ""};
     }
     return {length_words(state, work), other_words(state, work), who_did(*glance, work),
-            waits_words(state, *glance, work, status), noted_words(work)};
+            waits_words(problems, *glance, work, status), noted_words(work)};
 }
 
 void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus status, Box row) {
@@ -195,13 +221,17 @@ std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) 
 void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
     std::optional<Glance> glance;
     if (state.way == Way::tick_off) {
-        glance = {
-            whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue),
-            last_on_edges(state.events, state.job)};
+        glance = {{}, last_on_edges(state.events, state.job)};
+        for (EdgeNext& next :
+             whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue)) {
+            const std::string edge = next.edge;
+            glance->next.emplace(edge, std::move(next));
+        }
     }
+    const Problems problems = problems_on(state);
     for (const auto& [status, edge] : in_turn(state)) {
         const EdgeWork& work = *edge;
-        const Row said = row_of(state, glance ? &*glance : nullptr, work, status);
+        const Row said = row_of(state, problems, glance ? &*glance : nullptr, work, status);
         const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
         if (ui.area("edge " + work.edge.id, row)) {
             wish.go = opened(state, work);

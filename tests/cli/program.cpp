@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <fcntl.h>
 #include <stdlib.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -89,9 +90,10 @@ int Desk::start(const std::vector<std::string>& words) const {
 
 Ran Desk::ran(int child) const {
     int status = 0;
-    REQUIRE(::waitpid(child, &status, 0) == child);
+    struct rusage used {};
+    REQUIRE(::wait4(child, &status, 0, &used) == child);
     const int exit = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
-    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err")};
+    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err"), used.ru_maxrss};
 }
 
 std::string Desk::write(const std::string& name, const std::string& text) const {

@@ -11,6 +11,7 @@ namespace hemline::test {
 struct Ran {
     int exit = 0;  ///< 128 + the signal when it was killed by one
     std::string out, err;
+    long peak_kb = 0;  ///< the most memory it held at once (ru_maxrss)
 
     /// stdout as JSON; a failed check and null when it is none.
     [[nodiscard]] nlohmann::json json() const;

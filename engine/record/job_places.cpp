@@ -1,0 +1,48 @@
+#include "engine/record/job_places.h"
+
+#include <algorithm>
+
+#include "engine/plan/piece_bounds.h"
+
+namespace hemline {
+
+PieceKey key_of(TrimRole role, int piece) {
+    return {role, std::min(piece, static_cast<int>(pieces_most) + 1)};
+}
+
+JobPlaces::JobPlaces(const Job& job) : edges(job.edges.size()), edges_kept(job.edges.size()) {
+    for (std::size_t e = 0; e < job.edges.size(); ++e) {
+        const EdgeWork& work = job.edges[e];
+        for (const RecordedReading& reading : work.readings) {
+            edges[e].readings.emplace(reading.id, reading.of);
+        }
+        for (std::size_t i = 0; i < work.cut.size(); ++i) {
+            const PieceKey key = key_of(work.cut[i].role, work.cut[i].piece);
+            edges[e].cut.add(key, i);
+            edges[e].cut_by.emplace(work.cut[i].id, key);
+        }
+        for (std::size_t i = 0; i < work.steps.size(); ++i) {
+            edges[e].steps.add({work.steps[i].step.step, work.steps[i].step.piece}, i);
+        }
+        if (!work.chosen.empty() && work.cut.empty()) {
+            picked.insert(e);
+        }
+    }
+    for (std::size_t i = 0; i < job.offcuts.size(); ++i) {
+        offcuts.add(job.offcuts[i].left_by, i);
+    }
+    for (std::size_t i = 0; i < job.supplies.size(); ++i) {
+        supplies.add({job.supplies[i].edge, job.supplies[i].role}, i);
+    }
+}
+
+void JobPlaces::sweep(Job& job) {
+    for (std::size_t e = 0; e < edges.size(); ++e) {
+        edges[e].cut.sweep(job.edges[e].cut);
+        edges[e].steps.sweep(job.edges[e].steps);
+    }
+    offcuts.sweep(job.offcuts);
+    supplies.sweep(job.supplies);
+}
+
+}  // namespace hemline

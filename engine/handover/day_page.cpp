@@ -6,7 +6,7 @@
 namespace hemline {
 
 std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
-                     const std::function<std::string(HybridTime)>& clock, const Names& names,
+                     const std::function<std::string(WallTime)>& clock, const Names& names,
                      const PageWords& words) {
     Sheets sheets(paper, {sheet.job, day}, say("Day sheet"), 12, without_ids(words, names));
     sheets.title(say("Day sheet, {1}", day), 20);
@@ -15,7 +15,7 @@ std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
         sheets.heading(part.heading);
         sheets.table({{"", 136}, {"", 50, ColumnLook::right}});
         for (const DayLine& line : part.lines) {
-            sheets.row({line.words, line.by.empty() ? "" : line.by + " " + clock(line.when)});
+            sheets.row({line.words, line.by.empty() ? "" : line.by + " " + clock(line.clock)});
         }
     }
     sheets.note(

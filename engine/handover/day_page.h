@@ -13,7 +13,7 @@ namespace hemline {
 /// `day`: its name for people; `clock`: the time of day as the crew's clocks show it; `names`: what
 /// the crew calls steps and trims.
 std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
-                     const std::function<std::string(HybridTime)>& clock, const Names& names = {},
+                     const std::function<std::string(WallTime)>& clock, const Names& names = {},
                      const PageWords& words = {});
 
 }  // namespace hemline

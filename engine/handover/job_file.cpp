@@ -75,10 +75,10 @@ View frame_here(View bytes, std::size_t at) {
 /// Why a whole frame can be no event; empty when it is one, or a newer program's.
 std::string why_no_event(View frame) {
     const FrameHeader header = header_at(frame);
-    if (header.version != frame_version) {
+    if (!is_version_known(header.of.version)) {
         return {};
     }
-    const auto found = event_in(header.kind, frame.subspan(frame_header_size));
+    const auto found = event_in(header.of, frame.subspan(frame_header_size));
     const auto* why = std::get_if<std::string>(&found);
     return why == nullptr ? std::string() : *why;
 }
@@ -86,6 +86,17 @@ std::string why_no_event(View frame) {
 std::string manifest_row(const std::string& name, View bytes, std::size_t events) {
     return std::to_string(job_file_version) + ',' + name + ',' + std::to_string(bytes.size()) +
            ',' + std::to_string(events) + ',' + crc_text(bytes) + '\n';
+}
+
+void put_aside(Entries& entries, View stretch) {
+    const Bytes bytes(stretch.begin(), stretch.end());
+    for (int number = 1;; ++number) {
+        const auto [entry, is_new] =
+            entries.emplace(std::string(aside_folder) + damage_name(stretch, number), bytes);
+        if (is_new || entry->second == bytes) {
+            return;
+        }
+    }
 }
 
 struct Row {
@@ -184,8 +195,9 @@ std::optional<Problem> check_journal(const std::string& name, View bytes,
 
 }  // namespace
 
-std::string damage_name(View stretch) {
-    return "damage-" + crc_text(stretch) + "-" + std::to_string(stretch.size()) + ".bytes";
+std::string damage_name(View stretch, int number) {
+    return "damage-" + crc_text(stretch) + "-" + std::to_string(stretch.size()) +
+           (number > 1 ? "-" + std::to_string(number) : "") + ".bytes";
 }
 
 Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std::string>& pages) {
@@ -195,15 +207,16 @@ Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std
     for (const auto& [device, bytes] : journals.of_device) {
         Bytes& whole = entries[journal_name(device)];
         for (const FrameAt& frame : read_frames(bytes).frames) {
-            const bool is_event = why_no_event(frame.bytes).empty();
-            Bytes& into =
-                is_event ? whole : entries[std::string(aside_folder) + damage_name(frame.bytes)];
-            into.insert(into.end(), frame.bytes.begin(), frame.bytes.end());
-            events_in[journal_name(device)] += is_event ? 1 : 0;
+            if (why_no_event(frame.bytes).empty()) {
+                whole.insert(whole.end(), frame.bytes.begin(), frame.bytes.end());
+                ++events_in[journal_name(device)];
+            } else {
+                put_aside(entries, frame.bytes);
+            }
         }
     }
     for (const Bytes& stretch : journals.damage) {
-        entries[std::string(aside_folder) + damage_name(stretch)] = stretch;
+        put_aside(entries, stretch);
     }
     for (const auto& [name, text] : pages) {
         entries[name] = Bytes(text.begin(), text.end());

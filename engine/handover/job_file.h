@@ -29,7 +29,8 @@ Result<Bytes> pack_job(const Journals& journals, const std::map<std::string, std
 /// a hostile file is refused within a second and 64 MB.
 Result<Journals> unpack_job(std::span<const std::uint8_t> file);
 
-/// Name under which a stretch of damage is kept: by its checksum and size.
-std::string damage_name(std::span<const std::uint8_t> stretch);
+/// Name under which a stretch of damage is kept: by its checksum and size, and its number (1…)
+/// among those of which both are the same.
+std::string damage_name(std::span<const std::uint8_t> stretch, int number = 1);
 
 }  // namespace hemline

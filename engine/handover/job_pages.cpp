@@ -58,8 +58,9 @@ void add_edges(Sheets& sheets, const Job& job) {
         }
         sheets.row({work.edge.id, spoken(work.edge.kind).english(),
                     length && work.undecided.empty() ? print_length(*length) : "none", cuts,
-                    work.finished ? print_minute(work.finished_when) + " UTC by " + work.finished_by
-                                  : ""});
+                    work.finished
+                        ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
+                        : ""});
     }
 }
 
@@ -76,7 +77,7 @@ void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
         for (const RecordedReading& reading : work.readings) {
             sheets.row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
                         print_length(reading.length), reading.by, tablets.name(reading.id),
-                        print_minute(reading.when), reading.struck ? "struck" : ""});
+                        print_minute(reading.clock), reading.struck ? "struck" : ""});
         }
     }
 }
@@ -95,32 +96,39 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
         sheets.paragraph(conflict.what().english());
         sheets.table({{"time (UTC)", 39}, {"by", 35}, {"what", 112}});
         std::set<EventId> told;
-        for (const EventId side : conflict.sides) {
-            const auto [first, last] = by_id.equal_range(side);
-            for (auto it = first; it != last && told.count(side) == 0; ++it) {
+        for (const Tip& side : conflict.sides) {
+            const auto [first, last] = by_id.equal_range(side.id);
+            for (auto it = first; it != last && told.count(side.id) == 0; ++it) {
                 const Event& event = *it->second;
-                sheets.row({print_minute(event.when), event.by, describe(event.fact, names)});
+                sheets.row({print_minute(wall_time(event)), event.by, describe(event.fact, names)});
             }
-            told.insert(side);
+            told.insert(side.id);
         }
     }
 }
 
 void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& tablets,
                 const Names& names) {
+    // So that the page never keeps a job from being packed.
+    constexpr std::size_t listed_most = 10'000;
+    const std::size_t left_out = events.size() - std::min(events.size(), listed_most);
     sheets.heading("Everything that happened");
+    if (left_out > 0) {
+        sheets.paragraph(std::to_string(left_out) +
+                         " earlier events are left out here. The file events.csv has all.");
+    }
     sheets.table({{"time (UTC)", 39}, {"by", 31}, {"tablet", 18}, {"what", 98}});
-    for (const Event& event : events) {
-        sheets.row({print_minute(event.when), event.by, tablets.name(event.id),
+    for (const Event& event : events.subspan(left_out)) {
+        sheets.row({print_minute(wall_time(event)), event.by, tablets.name(event.id),
                     describe(event.fact, names)});
     }
 }
 
 /// As of the newest event: the same job gives the same page, whenever it is made.
 Text day_of(std::span<const Event> events) {
-    HybridTime newest;
+    WallTime newest;
     for (const Event& event : events) {
-        newest.wall_ms = std::max(newest.wall_ms, event.when.wall_ms);
+        newest = std::max(newest, wall_time(event));
     }
     return "as of " + print_minute(newest).substr(0, 10);
 }
@@ -147,7 +155,7 @@ std::string readings_csv(const Job& job) {
         for (const RecordedReading& reading : work.readings) {
             csv += row_of({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
                            print_length(reading.length), std::to_string(reading.length.nm()),
-                           reading.by, print_device(reading.id.device), print_minute(reading.when),
+                           reading.by, print_device(reading.id.device), print_minute(reading.clock),
                            reading.struck ? "yes" : "no"});
         }
     }
@@ -161,7 +169,7 @@ std::string events_csv(std::span<const Event> events) {
         for (const EventId id : event.supersedes) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
-        csv += row_of({print_event_id(event.id), print_minute(event.when), event.by,
+        csv += row_of({print_event_id(event.id), print_minute(wall_time(event)), event.by,
                        describe(event.fact).english(), seen});
     }
     return csv;
@@ -169,11 +177,11 @@ std::string events_csv(std::span<const Event> events) {
 
 }  // namespace
 
-std::string print_minute(HybridTime when) {
+std::string print_minute(WallTime time) {
     // Days since 1 March 0000 in eras of 400 years (146 097 days) of Gregorian years that begin in
     // March, so that the leap day is a year's last: from memory, common practice.
     constexpr std::int64_t day_ms = 86'400'000;
-    const std::int64_t day = when.wall_ms / day_ms + 719'468;
+    const std::int64_t day = time.ms / day_ms + 719'468;
     const std::int64_t era = day / 146'097, of_era = day % 146'097;
     const std::int64_t year_of_era =
         (of_era - of_era / 1'460 + of_era / 36'524 - of_era / 146'096) / 365;
@@ -182,7 +190,7 @@ std::string print_minute(HybridTime when) {
     const std::int64_t day_of_month = of_year - (153 * march_month + 2) / 5 + 1;
     const std::int64_t month = march_month < 10 ? march_month + 3 : march_month - 9;
     const std::int64_t year = era * 400 + year_of_era + (month <= 2 ? 1 : 0);
-    const std::int64_t minute = when.wall_ms % day_ms / 60'000;
+    const std::int64_t minute = time.ms % day_ms / 60'000;
     std::array<char, 80> text{};
     std::snprintf(text.data(), text.size(), "%04d-%02d-%02d %02d:%02d", static_cast<int>(year),
                   static_cast<int>(month), static_cast<int>(day_of_month),

@@ -16,6 +16,6 @@ std::map<std::string, std::string> pages_of(std::span<const Event> events,
                                             const Practice& practice);
 
 /// UTC to the minute, "2026-05-04 13:20", in the proleptic Gregorian calendar.
-std::string print_minute(HybridTime when);
+std::string print_minute(WallTime time);
 
 }  // namespace hemline

@@ -26,14 +26,13 @@ Text offcut_words(const ById& by_id, EventId id) {
 }
 
 /// A strike of a strike is not followed any further.
-Text event_words(const ById& by_id, EventId id, const Names& names) {
-    const auto found = by_id.find(id);
-    if (found == by_id.end()) {
+Text event_words(EventId id, const Names& names) {
+    const Fact* const fact = names.event(id);
+    if (fact == nullptr) {
         return say("something that is not here");
     }
-    return std::holds_alternative<Struck>(found->second->fact)
-               ? say("something crossed out before")
-               : describe(found->second->fact, names);
+    return std::holds_alternative<Struck>(*fact) ? say("something crossed out before")
+                                                 : describe(*fact, names);
 }
 
 constexpr std::size_t device_digits = 16;
@@ -64,7 +63,10 @@ Names plain_names(std::span<const Event> events) {
     names.trim = [](const std::string& trim) { return spaced(trim); };
     names.rule = [](const std::string& key) { return spoken_rule(key); };
     names.offcut = [by_id](EventId id) { return offcut_words(*by_id, id); };
-    names.event = [by_id, names](EventId id) { return event_words(*by_id, id, names); };
+    names.event = [by_id](EventId id) {
+        const auto found = by_id->find(id);
+        return found == by_id->end() ? nullptr : &found->second->fact;
+    };
     return names;
 }
 
@@ -79,8 +81,8 @@ PageWords without_ids(const PageWords& words, const Names& names) {
                     const std::size_t size = id_at(whole, at);
                     plain += size == 0 ? whole.substr(at, 1)
                                        : "\"" +
-                                             words.in_words(names.event(
-                                                 *parse_event_id(whole.substr(at, size)))) +
+                                             words.in_words(event_words(
+                                                 *parse_event_id(whole.substr(at, size)), names)) +
                                              "\"";
                     at += std::max<std::size_t>(1, size);
                 }

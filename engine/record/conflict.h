@@ -2,12 +2,11 @@
 // until someone picks or measures again. Told by what an event supersedes, never by clocks.
 //
 //   Ada's tablet    r1 ◀── r3 ─┐             r3 and r2 are the tips: a conflict.
-//                    ▲         ├◀── r4       r4 supersedes both, and it is settled.
-//   Ben's tablet     └──── r2 ─┘
+//                    ▲         ├◀── pick     The pick supersedes both: what it chose stands.
+//   Ben's tablet     └──── r2 ─┘             Another pick, made apart, is a conflict again.
 #pragma once
 
 #include <cstdint>
-#include <map>
 #include <span>
 #include <string>
 #include <string_view>
@@ -18,81 +17,46 @@
 
 namespace hemline {
 
-/// What events can contradict each other about.
-enum class Subject : std::uint8_t {
-    none,       ///< strikes, losses, unknown kinds: nothing to contradict
-    job,        ///< its name
-    rule,       ///< one rule of practice
-    edge,       ///< what the edge is
-    reading,    ///< its length
-    remainder,  ///< what is left for its last piece
-    pitch,
-    lap,  ///< of its pieces
-    style,
-    piece,  ///< the cut of one piece
-    step,   ///< the tick of one step
-    finish  ///< the foreman's tick
+/// One of those that stand against each other: an event that says a value, or a pick of one.
+struct Tip {
+    EventId id;
+    EventId says;  ///< the event that says the value: itself, or what it picked
+
+    bool operator==(const Tip&) const = default;
 };
 
-/// One thing on a job that is either so or otherwise.
-struct Thing {
-    Subject subject = Subject::none;
-    std::string name;  ///< the edge's id, or the rule's key
-    TrimRole role = TrimRole::main;
-    int piece = 0;
-    std::string step;
-
-    bool operator==(const Thing&) const = default;
+enum class Apart : std::uint8_t {
+    values,       ///< the sides say different things, or cut one piece twice
+    edge_back,    ///< an edge taken off the job, and what was done with metal for it
+    number_twice  ///< a copied tablet: one device and sequence, different bytes
 };
-bool operator<(const Thing& a, const Thing& b);
-
-/// What the fact is about.
-Thing thing_of(const Fact& fact);
-/// "the length of edge A", "the cut of piece 2 on edge A".
-Text name_of(const Thing& thing);
-/// Whether the thing is of that edge: not the job's name, a rule, or one number used twice.
-bool is_on(const Thing& thing, std::string_view edge);
 
 struct Conflict {
-    Thing thing;                 ///< none: one number used twice for different things
-    std::vector<EventId> sides;  ///< what stands against each other, in order
-    bool number_twice = false;   ///< a copied tablet: one device and sequence, different bytes
+    Apart apart = Apart::values;
+    Thing thing;                     ///< none: number_twice. Of edge_back with the piece, if any
+    std::vector<Tip> sides;          ///< in order; of edge_back the taking off first
+    std::vector<std::string> edges;  ///< of a plan: those whose runs it divides
+    std::vector<Text> about;         ///< of number_twice: what its events are about
     /// One sentence for people, with what to do.
     [[nodiscard]] Text what() const;
+    /// Whether the edge waits for it.
+    [[nodiscard]] bool holds(std::string_view edge) const;
 };
 
-/// All conflicts of events that are in_order(), in the order of their first sides. Things of an
-/// edge that are the same on both sides still are two readings or two ticks; settings that are the
-/// same are none. O(n log n).
-std::vector<Conflict> find_conflicts(std::span<const Event> events);
-
-/// What to strike so that of a conflict only `chosen` stands: the other sides and what led to them
-/// alone. Problem: it is in no conflict, or a strike would hit both (measure again, then).
-Result<std::vector<EventId>> strikes_to_pick(std::span<const Event> events, EventId chosen);
+struct Job;
 
 /// An event to write, and what it supersedes besides what was seen of its thing.
 struct ToWrite {
     Fact fact;
     std::vector<EventId> supersedes;
 };
-/// What to write so that of a conflict only `chosen` stands: strikes, but of a cut a loss, for its
-/// metal is gone. Problem: as strikes_to_pick().
-Result<std::vector<ToWrite>> facts_to_pick(std::span<const Event> events, EventId chosen);
 
-/// What has been seen of each thing: what the next event about it supersedes.
-class Seen {
-  public:
-    Seen() = default;
-    /// Of events that are in_order().
-    explicit Seen(std::span<const Event> events);
-    /// The latest of the thing: those that no other one has seen, struck or not. An id that stands
-    /// for two events comes twice.
-    [[nodiscard]] std::vector<EventId> of(const Fact& fact) const;
-    /// Takes in one that was written after all of those.
-    void add(const Event& event);
+/// What to write so that of a conflict only `chosen` stands, which is a side or what a side says;
+/// an edge that is back stays by what was done for it. Problem: it is in no conflict, or its number
+/// stands for two events (measure again, then).
+Result<ToWrite> pick(const Job& job, std::span<const Event> events, EventId chosen);
 
-  private:
-    std::map<Thing, std::vector<EventId>> tips_;
-};
+/// What to write so that the notice of that number goes. Problem: there is none.
+Result<ToWrite> put_away(const Job& job, EventId number);
 
 }  // namespace hemline

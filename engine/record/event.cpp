@@ -10,9 +10,6 @@
 namespace hemline {
 namespace {
 
-constexpr std::string_view hex_digits = "0123456789abcdef";
-constexpr std::size_t device_digits = 16;
-
 Text piece_words(TrimRole role, int piece) {
     switch (role) {
         case TrimRole::main:
@@ -141,8 +138,7 @@ struct Words {
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
     Text operator()(const Struck& f) const {
-        const Text what =
-            names.event ? glued("\"", names.event(f.target), "\"") : Text(print_event_id(f.target));
+        const Text what = quoted(f.target);
         return f.reason.empty() ? say("Struck {1}", what)
                                 : say("Struck {1}: {2}", what, say(f.reason));
     }
@@ -203,9 +199,27 @@ struct Words {
         return f.lap ? say("Edge {1} laps {2}", f.edge, print_length(*f.lap))
                      : say("Edge {1} laps as the job's rule has it", f.edge);
     }
+    Text operator()(const Picked& f) const {
+        return say("Picked for {1}: {2}", name_of(f.about), quoted(f.chosen));
+    }
+    Text operator()(const CopyNoted& f) const {
+        return say("Looked at what stands under one number, {1}: {2} events",
+                   print_event_id(f.number), f.copies);
+    }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
                    f.kind, f.payload.size());
+    }
+
+  private:
+    [[nodiscard]] Text quoted(EventId id) const {
+        const Fact* const fact = names.event ? names.event(id) : nullptr;
+        if (fact == nullptr) {
+            return print_event_id(id);
+        }
+        Names below = names;
+        below.event = nullptr;
+        return glued("\"", std::visit(Words{below}, *fact), "\"");
     }
 };
 
@@ -219,63 +233,16 @@ void put_on_one_line(Text& text) {
     }
 }
 
-/// Digits only, no sign, no leading zero, 1 to 4294967295.
-std::optional<std::uint32_t> parse_sequence(std::string_view text) {
-    if (text.empty() || text.size() > 10 || text.front() == '0') {
-        return {};
-    }
-    std::uint64_t value = 0;
-    for (const char c : text) {
-        if (c < '0' || c > '9') {
-            return {};
-        }
-        value = value * 10 + static_cast<std::uint64_t>(c - '0');
-    }
-    if (value > UINT32_MAX) {
-        return {};
-    }
-    return static_cast<std::uint32_t>(value);
-}
-
 }  // namespace
 
-std::string print_device(std::uint64_t device) {
-    std::string text(device_digits, '0');
-    for (std::size_t i = 0; i < device_digits; ++i) {
-        text[device_digits - 1 - i] = hex_digits[(device >> (4 * i)) & 0xFU];
-    }
-    return text;
+WallTime wall_time(const Event& event) {
+    return event.moment ? event.moment->clock : WallTime{event.when.wall_ms};
 }
 
-std::optional<std::uint64_t> parse_device(std::string_view text) {
-    if (text.size() != device_digits) {
-        return {};
-    }
-    std::uint64_t device = 0;
-    for (const char c : text) {
-        const std::size_t digit = hex_digits.find(c);
-        if (digit == std::string_view::npos) {
-            return {};
-        }
-        device = device << 4U | digit;
-    }
-    return device;
-}
-
-std::string print_event_id(EventId id) {
-    return print_device(id.device) + "-" + std::to_string(id.sequence);
-}
-
-std::optional<EventId> parse_event_id(std::string_view text) {
-    if (text.size() < device_digits + 2 || text[device_digits] != '-') {
-        return {};
-    }
-    const std::optional<std::uint64_t> device = parse_device(text.substr(0, device_digits));
-    const std::optional<std::uint32_t> sequence = parse_sequence(text.substr(device_digits + 1));
-    if (!device || !sequence) {
-        return {};
-    }
-    return EventId{*device, *sequence};
+bool EdgeAdded::operator==(const EdgeAdded& other) const {
+    Edge with_lap = edge;
+    with_lap.lap = other.edge.lap;
+    return with_lap == other.edge;
 }
 
 Text step_words(const StepDone& done, const Names& names) {

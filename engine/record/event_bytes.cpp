@@ -17,8 +17,6 @@ namespace {
 
 using Options = cereal::PortableBinaryOutputArchive::Options;
 
-constexpr std::size_t text_most = 4096;
-
 [[noreturn]] void refuse(const char* name, const std::string& why) {
     throw cereal::Exception(std::string(name) + ": " + why);
 }
@@ -53,11 +51,12 @@ class Writer {
     }
     void length(const char* /*name*/, Length value) { archive_(value.nm()); }
     void text(const char* name, const std::string& value) {
-        count(name, value, 1);
+        count(name, value, 1, text_most);
         bytes(value.data(), value.size());
     }
     template <class Many>
-    void count(const char* /*name*/, const Many& many, std::size_t /*size_each*/) {
+    void count(const char* /*name*/, const Many& many, std::size_t /*size_each*/,
+               std::size_t /*most*/) {
         archive_(static_cast<std::uint32_t>(many.size()));
     }
     void rest(const Bytes& value) { bytes(value.data(), value.size()); }
@@ -115,21 +114,24 @@ class Reader {
         value = Length::of_nm(nm);
     }
     void text(const char* name, std::string& value) {
-        count(name, value, 1);
-        if (value.size() > text_most) {
-            refuse(name, "longer than " + std::to_string(text_most) + " bytes");
-        }
+        count(name, value, 1, text_most);
         bytes(value.data(), value.size());
         if (!is_clean_utf8(value)) {
             refuse(name, "not UTF-8 text");
         }
     }
+    /// `most`: what a list may hold, so that none that is read makes work without bound.
     template <class Many>
-    void count(const char* name, Many& many, std::size_t size_each) {
+    void count(const char* name, Many& many, std::size_t size_each, std::size_t most) {
         std::uint32_t size = 0;
         archive_(size);
         if (size > left() / size_each) {
             refuse(name, "says it is longer than the event");
+        }
+        if (size > most) {
+            const bool is_text = std::is_same_v<Many, std::string>;
+            refuse(name, (is_text ? "longer than " : "more than ") + std::to_string(most) +
+                             (is_text ? " bytes" : ""));
         }
         many.resize(size);
     }
@@ -169,11 +171,12 @@ Bytes frame_of(const Event& event) {
     Event fields_in_order = event;
     all_fields(writer, fields_in_order);
     const std::string written = out.str();
-    return frame_around(std::visit(KindOf{}, event.fact), Bytes(written.begin(), written.end()));
+    return frame_around(
+        {event.moment ? frame_version : frame_version_before, std::visit(KindOf{}, event.fact)},
+        Bytes(written.begin(), written.end()));
 }
 
-std::variant<Event, std::string> event_in(std::uint16_t kind,
-                                          std::span<const std::uint8_t> payload) {
+std::variant<Event, std::string> event_in(PayloadKind of, std::span<const std::uint8_t> payload) {
     // cereal takes any first byte for a byte order; only little endian is ever written.
     if (payload.empty() || payload.front() != 1) {
         return "does not begin with the mark of little-endian bytes";
@@ -182,7 +185,10 @@ std::variant<Event, std::string> event_in(std::uint16_t kind,
         std::istringstream in(std::string(payload.begin(), payload.end()));
         Reader reader(in);
         Event event;
-        event.fact = blank_fact(kind);
+        event.fact = blank_fact(of.kind);
+        if (of.version == frame_version) {
+            event.moment.emplace();
+        }
         all_fields(reader, event);
         if (reader.left() > 0) {
             return "holds more bytes than its kind has fields";

@@ -22,15 +22,20 @@ using Bytes = std::vector<std::uint8_t>;
 constexpr std::size_t frame_header_size = 16;
 constexpr std::uint32_t frame_payload_most = 1U << 20U;
 
-/// The whole frame of one event. What the format cannot hold (a text over 4 KiB or not UTF-8, a
-/// length past longest_readable()) is written and would be refused on reading: read it back before
-/// it is kept.
+/// What a frame says of its payload: 2 with the writer's moment, 1 without.
+struct PayloadKind {
+    std::uint16_t version = 0;
+    std::uint16_t kind = 0;
+};
+
+/// The whole frame of one event, of the version it was read from. What the format cannot hold (a
+/// text over 4 KiB or not UTF-8, a length past longest_readable(), a list longer than its most) is
+/// written and would be refused on reading: read it back before it is kept.
 Bytes frame_of(const Event& event);
 
-/// The event in a payload whose frame has checked out, or why it cannot be one: "edge: not UTF-8
-/// text".
-std::variant<Event, std::string> event_in(std::uint16_t kind,
-                                          std::span<const std::uint8_t> payload);
+/// The event in a payload whose frame has checked out and whose version is known, or why it cannot
+/// be one: "edge: not UTF-8 text".
+std::variant<Event, std::string> event_in(PayloadKind of, std::span<const std::uint8_t> payload);
 
 /// Stretch of a journal that holds no whole event: kept aside, never dropped.
 struct SetAside {

@@ -3,8 +3,9 @@
 //
 //   payload = header_fields + fields of the fact
 //
-// A kind's number and its list never change once released: new fields are a new kind.
-// `Bytes` is the writer or the reader of event_bytes.cpp.
+// A kind's number and its list never change once released: new fields are a new kind. A list says
+// in the call how many it may hold: more is refused by its name, before it is kept or when it is
+// read. `Bytes` is the writer or the reader of event_bytes.cpp.
 #pragma once
 
 #include <cstdint>
@@ -18,49 +19,62 @@ namespace hemline {
 template <class>
 constexpr std::uint16_t kind_number = 0;
 template <>
-constexpr std::uint16_t kind_number<JobStarted> = 1;
+inline constexpr std::uint16_t kind_number<JobStarted> = 1;
 template <>
-constexpr std::uint16_t kind_number<EdgeAdded> = 2;
+inline constexpr std::uint16_t kind_number<EdgeAdded> = 2;
 template <>
-constexpr std::uint16_t kind_number<ReadingTaken> = 3;
+inline constexpr std::uint16_t kind_number<ReadingTaken> = 3;
 template <>
-constexpr std::uint16_t kind_number<PitchTaken> = 4;
+inline constexpr std::uint16_t kind_number<PitchTaken> = 4;
 template <>
-constexpr std::uint16_t kind_number<StyleChosen> = 5;
+inline constexpr std::uint16_t kind_number<StyleChosen> = 5;
 template <>
-constexpr std::uint16_t kind_number<RuleSet> = 6;
+inline constexpr std::uint16_t kind_number<RuleSet> = 6;
 template <>
-constexpr std::uint16_t kind_number<PieceCut> = 7;
+inline constexpr std::uint16_t kind_number<PieceCut> = 7;
 template <>
-constexpr std::uint16_t kind_number<PieceSpoiled> = 8;
+inline constexpr std::uint16_t kind_number<PieceSpoiled> = 8;
 template <>
-constexpr std::uint16_t kind_number<StepDone> = 9;
+inline constexpr std::uint16_t kind_number<StepDone> = 9;
 template <>
-constexpr std::uint16_t kind_number<EdgeFinished> = 10;
+inline constexpr std::uint16_t kind_number<EdgeFinished> = 10;
 template <>
-constexpr std::uint16_t kind_number<Struck> = 11;
+inline constexpr std::uint16_t kind_number<Struck> = 11;
 template <>
-constexpr std::uint16_t kind_number<PlanChosen> = 20;
+inline constexpr std::uint16_t kind_number<PlanChosen> = 20;
 template <>
-constexpr std::uint16_t kind_number<MetalCounted> = 21;
+inline constexpr std::uint16_t kind_number<MetalCounted> = 21;
 template <>
-constexpr std::uint16_t kind_number<StickMeasured> = 22;
+inline constexpr std::uint16_t kind_number<StickMeasured> = 22;
 template <>
-constexpr std::uint16_t kind_number<StickSpoiled> = 23;
+inline constexpr std::uint16_t kind_number<StickSpoiled> = 23;
 template <>
-constexpr std::uint16_t kind_number<StockChosen> = 24;
+inline constexpr std::uint16_t kind_number<StockChosen> = 24;
 template <>
-constexpr std::uint16_t kind_number<SupplyChosen> = 25;
+inline constexpr std::uint16_t kind_number<SupplyChosen> = 25;
 template <>
-constexpr std::uint16_t kind_number<LooksChosen> = 26;
+inline constexpr std::uint16_t kind_number<LooksChosen> = 26;
 template <>
-constexpr std::uint16_t kind_number<SectionChosen> = 30;
+inline constexpr std::uint16_t kind_number<SectionChosen> = 30;
 template <>
-constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
+inline constexpr std::uint16_t kind_number<EdgeSentBack> = 40;
 template <>
-constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
+inline constexpr std::uint16_t kind_number<EdgeTakenOff> = 41;
 template <>
-constexpr std::uint16_t kind_number<LapChosen> = 42;
+inline constexpr std::uint16_t kind_number<LapChosen> = 42;
+template <>
+inline constexpr std::uint16_t kind_number<Picked> = 43;
+template <>
+inline constexpr std::uint16_t kind_number<CopyNoted> = 44;
+
+/// More pieces, sticks or laps than any job has.
+constexpr std::int64_t count_most = 1'000'000;
+/// Bytes of a text: a page of remarks.
+constexpr std::size_t text_most = 4096;
+/// No brake bends as many legs, and no supplier has as many lengths.
+constexpr std::size_t event_legs_most = 64, event_stock_most = 64;
+/// No roof has as many runs of one trim; and as many pieces make 300 m from sticks of a foot.
+constexpr std::size_t event_runs_most = 1000, event_cuts_most = 1000;
 
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
@@ -109,6 +123,10 @@ inline Fact blank_fact(std::uint16_t kind) {
             return LapChosen{};
         case kind_number<SectionChosen>:
             return SectionChosen{};
+        case kind_number<Picked>:
+            return Picked{};
+        case kind_number<CopyNoted>:
+            return CopyNoted{};
         default:
             return Unknown{kind, {}};
     }
@@ -240,12 +258,9 @@ void fields(Bytes& bytes, Struck& fact) {
     fields(bytes, "target", fact.target);
     bytes.text("reason", fact.reason);
 }
-/// More pieces, sticks or laps than any job has.
-constexpr std::int64_t count_most = 1'000'000;
-
 template <class Bytes>
-void lengths(Bytes& bytes, const char* name, std::vector<Length>& many) {
-    bytes.count(name, many, sizeof(std::int64_t));
+void lengths(Bytes& bytes, const char* name, std::vector<Length>& many, std::size_t most) {
+    bytes.count(name, many, sizeof(std::int64_t), most);
     for (Length& length : many) {
         bytes.length(name, length);
     }
@@ -254,7 +269,7 @@ template <class Bytes>
 void fields(Bytes& bytes, RunChosen& run) {
     bytes.text("edge", run.edge);
     bytes.choice("role", run.role, TrimRole::cleat);
-    lengths(bytes, "cut", run.cuts);
+    lengths(bytes, "cuts", run.cuts, event_cuts_most);
 }
 template <class Bytes>
 void fields(Bytes& bytes, PlanChosen& fact) {
@@ -264,7 +279,7 @@ void fields(Bytes& bytes, PlanChosen& fact) {
     bytes.number("unbalanced", fact.unbalanced, std::int64_t{0}, count_most);
     bytes.number("sticks", fact.sticks, std::int64_t{0}, count_most);
     // A run takes at least the size of its name, its role and its number of cuts.
-    bytes.count("runs", fact.runs, 2 * sizeof(std::uint32_t) + 1);
+    bytes.count("runs", fact.runs, 2 * sizeof(std::uint32_t) + 1, event_runs_most);
     for (RunChosen& run : fact.runs) {
         fields(bytes, run);
     }
@@ -291,7 +306,7 @@ void fields(Bytes& bytes, StickSpoiled& fact) {
 }
 template <class Bytes>
 void fields(Bytes& bytes, StockChosen& fact) {
-    lengths(bytes, "stock", fact.lengths);
+    lengths(bytes, "stock", fact.lengths, event_stock_most);
 }
 template <class Bytes>
 void fields(Bytes& bytes, SupplyChosen& fact) {
@@ -308,7 +323,7 @@ template <class Bytes>
 void fields(Bytes& bytes, SectionChosen& fact) {
     constexpr std::int64_t half_turn = 180'000'000;
     bytes.text("trim", fact.trim);
-    bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2);
+    bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2, event_legs_most);
     for (LegChosen& leg : fact.legs) {
         bytes.length("leg", leg.width);
         bytes.choice("hem", leg.hem, Hem::tear_drop);
@@ -331,21 +346,45 @@ void fields(Bytes& bytes, LapChosen& fact) {
     maybe(bytes, "lap", fact.lap, [&](Length& lap) { bytes.length("lap", lap); });
 }
 template <class Bytes>
+void fields(Bytes& bytes, Thing& thing) {
+    bytes.choice("about", thing.subject, Subject::loss);
+    bytes.text("about", thing.name);
+    bytes.choice("about", thing.role, TrimRole::cleat);
+    bytes.number("about", thing.piece);
+    bytes.text("about", thing.step);
+    bytes.text("about", thing.by);
+}
+template <class Bytes>
+void fields(Bytes& bytes, Picked& fact) {
+    fields(bytes, "picked", fact.chosen);
+    fields(bytes, fact.about);
+}
+template <class Bytes>
+void fields(Bytes& bytes, CopyNoted& fact) {
+    fields(bytes, "number", fact.number);
+    bytes.number("copies", fact.copies, std::int64_t{2}, std::int64_t{1'000'000});
+}
+template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {
     bytes.rest(fact.payload);
 }
 
-/// The latest wall time an event may state: the end of the year 9999.
-constexpr std::int64_t wall_ms_most = 253'402'300'799'999;
-
-/// What every event has, of unknown kinds too.
+/// What every event has, of unknown kinds too. Version 2 has its moment besides, and times after
+/// the last of version 1, so that an event can follow any of them.
 template <class Bytes>
 void header_fields(Bytes& bytes, Event& event) {
     fields(bytes, "event id", event.id);
-    bytes.number("time", event.when.wall_ms, std::int64_t{0}, wall_ms_most);
+    bytes.number("time", event.when.wall_ms, std::int64_t{0},
+                 event.moment ? time_last.wall_ms : wall_ms_most);
     bytes.number("time", event.when.counter);
+    if (event.moment) {
+        bytes.number("clock", event.moment->clock.ms, std::int64_t{0}, wall_ms_most);
+        maybe(bytes, "after", event.moment->after,
+              [&](EventId& id) { fields(bytes, "after", id); });
+    }
     bytes.text("by", event.by);
-    bytes.count("supersedes", event.supersedes, sizeof(std::uint64_t) + sizeof(std::uint32_t));
+    bytes.count("supersedes", event.supersedes, sizeof(std::uint64_t) + sizeof(std::uint32_t),
+                supersedes_most);
     for (EventId& id : event.supersedes) {
         fields(bytes, "supersedes", id);
     }

@@ -24,10 +24,10 @@ std::uint32_t get(std::span<const std::uint8_t> bytes, std::size_t at, std::size
 
 }  // namespace
 
-Bytes frame_around(std::uint16_t kind, std::span<const std::uint8_t> payload) {
+Bytes frame_around(PayloadKind of, std::span<const std::uint8_t> payload) {
     Bytes frame(frame_magic.begin(), frame_magic.end());
-    put(frame, frame_version);
-    put(frame, kind);
+    put(frame, of.version);
+    put(frame, of.kind);
     put(frame, static_cast<std::uint32_t>(payload.size()));
     put(frame, crc32_of(payload, header_crc(frame)));
     frame.insert(frame.end(), payload.begin(), payload.end());
@@ -40,8 +40,9 @@ bool has_magic(std::span<const std::uint8_t> bytes) {
 }
 
 FrameHeader header_at(std::span<const std::uint8_t> bytes) {
-    return {static_cast<std::uint16_t>(get(bytes, version_at, 2)),
-            static_cast<std::uint16_t>(get(bytes, kind_at, 2)), get(bytes, length_at, 4),
+    return {{static_cast<std::uint16_t>(get(bytes, version_at, 2)),
+             static_cast<std::uint16_t>(get(bytes, kind_at, 2))},
+            get(bytes, length_at, 4),
             get(bytes, crc_at, 4)};
 }
 

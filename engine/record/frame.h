@@ -13,17 +13,22 @@ namespace hemline {
 
 /// 0xFE stands in no UTF-8 text, so no text inside an event can pass for a frame.
 constexpr std::array<std::uint8_t, 4> frame_magic{0xFE, 'H', 'E', 'M'};
-constexpr std::uint16_t frame_version = 1;
+/// The version of events that say their moment, and that of those before.
+constexpr std::uint16_t frame_version = 2, frame_version_before = 1;
 
 struct FrameHeader {
-    std::uint16_t version = 0;
-    std::uint16_t kind = 0;
+    PayloadKind of;
     std::uint32_t length = 0;
     std::uint32_t crc = 0;
 };
 
-/// The payload with a header of the present version before it.
-Bytes frame_around(std::uint16_t kind, std::span<const std::uint8_t> payload);
+/// Whether this program reads payloads of that version.
+constexpr bool is_version_known(std::uint16_t version) {
+    return version == frame_version || version == frame_version_before;
+}
+
+/// The payload with its header before it.
+Bytes frame_around(PayloadKind of, std::span<const std::uint8_t> payload);
 
 /// True when the bytes begin with the magic; false where fewer than four are left.
 bool has_magic(std::span<const std::uint8_t> bytes);

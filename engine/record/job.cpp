@@ -2,7 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/record/about_thing.h"
+#include "engine/record/edge_back.h"
 #include "engine/record/job_metal.h"
+#include "engine/record/standing.h"
 
 namespace hemline {
 namespace {
@@ -48,24 +51,25 @@ struct Fold {
         EdgeWork* work = work_on(job, fact.edge.id);
         if (work == nullptr) {
             work = &job.edges.emplace_back();
+            work->added = work->edge = fact.edge;
+            work->edge.lap.reset();
         }
-        const std::optional<Length> lap = work->edge.lap;
-        work->edge = fact.edge;
-        work->edge.lap = lap;
-        work->taken_off = false;
+        Edge edge = fact.edge;
+        edge.lap = work->edge.lap;
+        // What it leaves as it was, it does not say: another tablet may have taken it meanwhile.
+        edge.pitch = edge.pitch == work->added.pitch ? work->edge.pitch : edge.pitch;
+        edge.looks = edge.looks == work->added.looks ? work->edge.looks : edge.looks;
+        work->edge = edge;
+        work->added = fact.edge;
+        work->taken_off.reset();
         forget_chosen(*work);
     }
     void operator()(const ReadingTaken& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             const bool struck = job.struck.count(event.id) > 0;
-            const auto seen = [&](const RecordedReading& before) {
-                return before.of == fact.of &&
-                       std::count(event.supersedes.begin(), event.supersedes.end(), before.id) > 0;
-            };
-            const bool settles =
-                std::count_if(work->readings.begin(), work->readings.end(), seen) > 1;
-            work->readings.push_back(
-                {event.id, event.when, event.by, fact.of, fact.length, struck, settles});
+            const bool settles = job.settling.count(event.id) > 0;
+            work->readings.push_back({event.id, job.folded, event.by, fact.of, fact.length, struck,
+                                      settles, wall_time(event)});
         }
     }
     void operator()(const PitchTaken& fact) const {
@@ -97,6 +101,7 @@ struct Fold {
         }
         take_metal(job, event, fact.edge, fact.role, fact.metal, fact.cut);
         if (job.spoiled_cuts.count(event.id) > 0) {
+            work->spoiled += job.spare_cuts.count(event.id) > 0 ? 1 : 0;
             return;  // its metal is gone, and a cut made apart from it stands on
         }
         // Cut again, whether or not the former is superseded: the later stands, both are metal
@@ -118,9 +123,8 @@ struct Fold {
             return;
         }
         // The metal went when the piece was cut. A cut that no longer stands takes nothing with it.
-        const auto undone = [&](const CutPiece& cut) {
-            return std::count(event.supersedes.begin(), event.supersedes.end(), cut.id) > 0;
-        };
+        const std::set<EventId> named(event.supersedes.begin(), event.supersedes.end());
+        const auto undone = [&](const CutPiece& cut) { return named.count(cut.id) > 0; };
         work->cut.erase(std::remove_if(work->cut.begin(), work->cut.end(), undone),
                         work->cut.end());
     }
@@ -130,24 +134,25 @@ struct Fold {
             return;
         }
         const auto same = [&](const DoneStep& done) {
-            return done.step.step == fact.step && done.step.piece == fact.piece;
+            return done.step.step == fact.step && done.step.piece == fact.piece &&
+                   (!is_personal(fact.step) || done.by == event.by);
         };
         work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), same),
                           work->steps.end());
-        work->steps.push_back({event.id, event.when, event.by, fact});
+        work->steps.push_back({event.id, job.folded, event.by, fact, wall_time(event)});
     }
     void operator()(const EdgeFinished& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished = event.id;
             work->finished_by = event.by;
-            work->finished_when = event.when;
+            work->finished_clock = wall_time(event);
             work->sent_back.reset();
         }
     }
     void operator()(const EdgeSentBack& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished.reset();
-            work->sent_back = SentBack{event.id, event.when, event.by, fact.reason};
+            work->sent_back = SentBack{event.id, wall_time(event), event.by, fact.reason};
             const auto mended = [](const DoneStep& done) { return done.step.step == mend_step; };
             work->steps.erase(std::remove_if(work->steps.begin(), work->steps.end(), mended),
                               work->steps.end());
@@ -155,7 +160,7 @@ struct Fold {
     }
     void operator()(const EdgeTakenOff& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
-            work->taken_off = true;
+            work->taken_off = event.id;
         }
     }
     void operator()(const Struck& fact) const { job.struck.insert(fact.target); }
@@ -217,22 +222,50 @@ struct Fold {
             forget_chosen(*work);
         }
     }
+    void operator()(const Picked& /*fact*/) const {}  // what it crosses out is struck
+    void operator()(const CopyNoted& /*fact*/) const {}
     void operator()(const Unknown& /*fact*/) const { ++job.unknown_events; }
 };
 
 void drop_taken_off(Job& job) {
     const auto is_gone = [&](const EdgeWork& work) {
-        const auto is_edge = [](const Thing& thing) { return thing.subject == Subject::edge; };
+        const auto is_edge = [](const Undecided& one) {
+            return one.thing.subject == Subject::edge;
+        };
         return work.taken_off && !has_metal(job, work) &&
                std::none_of(work.undecided.begin(), work.undecided.end(), is_edge);
     };
     job.edges.erase(std::remove_if(job.edges.begin(), job.edges.end(), is_gone), job.edges.end());
 }
 
-/// Whether an event still has its say though it is struck: a reading is shown as struck, and a
-/// strike cannot itself be struck (two that strike each other would have no answer).
-bool heard_when_struck(const Fact& fact) {
-    return std::holds_alternative<ReadingTaken>(fact) || std::holds_alternative<Struck>(fact);
+/// Tells each edge what it waits for. Of the rules one is enough to hold them all.
+void hold_edges(Job& job) {
+    std::map<std::string, EdgeWork*> by_id;
+    for (EdgeWork& work : job.edges) {
+        by_id[work.edge.id] = &work;
+    }
+    const auto hold = [&](const std::string& edge, const Conflict& conflict) {
+        if (const auto found = by_id.find(edge); found != by_id.end()) {
+            found->second->undecided.push_back({conflict.thing, conflict.what()});
+        }
+    };
+    const Conflict* rule = nullptr;
+    for (const Conflict& conflict : job.conflicts) {
+        if (conflict.thing.subject == Subject::rule) {
+            rule = rule == nullptr ? &conflict : rule;
+        } else if (conflict.thing.subject == Subject::plan) {
+            for (const std::string& edge : conflict.edges) {
+                hold(edge, conflict);
+            }
+        } else if (is_on_edge(conflict.thing)) {
+            hold(conflict.thing.name, conflict);
+        }
+    }
+    for (EdgeWork& work : job.edges) {
+        if (rule != nullptr) {
+            work.undecided.push_back({rule->thing, rule->what()});
+        }
+    }
 }
 
 }  // namespace
@@ -283,35 +316,35 @@ const EdgeWork* Job::find(std::string_view edge) const {
 }
 
 void apply(Job& job, const Event& event) {
-    if (job.struck.count(event.id) == 0 || heard_when_struck(event.fact)) {
+    ++job.folded;
+    // A struck reading is shown as struck.
+    if (job.struck.count(event.id) == 0 || std::holds_alternative<ReadingTaken>(event.fact)) {
         std::visit(Fold{job, event}, event.fact);
     }
+}
+
+Edge said_anew(const EdgeWork& work, Edge edge) {
+    edge.pitch = work.added.pitch;
+    edge.looks = work.added.looks;
+    return edge;
 }
 
 Job replay(std::span<const Event> events, const Practice& practice) {
     Job job;
     job.practice = practice;
+    Standing standing = standing_of(events);
+    job.struck = std::move(standing.struck);
+    job.spoiled_cuts = std::move(standing.spoiled_cuts);
+    job.spare_cuts = std::move(standing.spare_cuts);
+    job.settling = std::move(standing.settling);
+    job.conflicts = std::move(standing.conflicts);
     for (const Event& event : events) {
-        if (std::holds_alternative<Struck>(event.fact)) {
+        if (!std::holds_alternative<Struck>(event.fact)) {  // those that count are heard
             apply(job, event);
         }
     }
-    for (const Event& event : events) {
-        if (std::holds_alternative<PieceSpoiled>(event.fact) && job.struck.count(event.id) == 0) {
-            job.spoiled_cuts.insert(event.supersedes.begin(), event.supersedes.end());
-        }
-    }
-    for (const Event& event : events) {
-        apply(job, event);
-    }
-    job.conflicts = find_conflicts(events);
-    for (const Conflict& conflict : job.conflicts) {
-        for (EdgeWork& work : job.edges) {
-            if (is_on(conflict.thing, work.edge.id) || conflict.thing.subject == Subject::rule) {
-                work.undecided.push_back(conflict.thing);
-            }
-        }
-    }
+    add_edges_back(job, events);
+    hold_edges(job);
     drop_taken_off(job);
     return job;
 }

@@ -18,12 +18,13 @@ namespace hemline {
 
 struct RecordedReading {
     EventId id;
-    HybridTime when;
+    std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
     ReadingOf of = ReadingOf::edge;
     Length length;
     bool struck = false;
     bool settles = false;  ///< measured again: its writer had seen readings made apart
+    WallTime clock = {};
 };
 
 struct CutPiece {
@@ -35,19 +36,27 @@ struct CutPiece {
 
 struct DoneStep {
     EventId id;
-    HybridTime when;
+    std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
     StepDone step;
+    WallTime clock = {};
 };
 
 struct SentBack {
     EventId id;
-    HybridTime when;
+    WallTime clock;
     std::string by, reason;
+};
+
+/// What an edge waits for: two tablets wrote it apart, and no one has picked.
+struct Undecided {
+    Thing thing;
+    Text why;
 };
 
 struct EdgeWork {
     Edge edge;
+    Edge added;  ///< as EdgeAdded last said it, before its pitch was taken or its looks chosen
     std::vector<RecordedReading> readings;  ///< all of them, struck ones too, in order
     std::optional<Style> style;             ///< chosen for this edge; none: divided with the others
     std::vector<RunChosen> chosen;          ///< how its runs are to be divided, by the plan picked
@@ -56,10 +65,10 @@ struct EdgeWork {
     std::vector<DoneStep> steps;
     std::optional<EventId> finished;
     std::string finished_by;
-    HybridTime finished_when;
-    bool taken_off = false;             ///< added by mistake: gone unless metal is cut for it
+    WallTime finished_clock;
+    std::optional<EventId> taken_off;   ///< added by mistake: gone unless metal is cut for it
     std::optional<SentBack> sent_back;  ///< by the foreman, since the last tick
-    std::vector<Thing> undecided;  ///< of this edge, and the rules: made apart, no one has picked
+    std::vector<Undecided> undecided;   ///< of this edge, and one of the rules
 
     /// Judges the readings of the edge that are not struck; after it was measured again, those
     /// before that agree with that one, it, and those since.
@@ -91,10 +100,13 @@ struct Job {
     std::map<std::string, std::vector<LegChosen>> sections;  ///< trims bent otherwise, by id
     Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;
-    std::set<EventId> struck;
-    std::set<EventId> spoiled_cuts;  ///< superseded by a loss
+    std::set<EventId> struck;        ///< or crossed out by a pick of another
+    std::set<EventId> spoiled_cuts;  ///< superseded by a loss, and the spare ones
+    std::set<EventId> spare_cuts;    ///< cut twice, and the other one was picked
+    std::set<EventId> settling;      ///< readings by someone who had seen others made apart
     std::vector<Conflict> conflicts;
     std::int64_t unknown_events = 0;
+    std::int64_t folded = 0;  ///< so many events, those that changed nothing among them
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
@@ -102,9 +114,13 @@ struct Job {
 /// Metal was cut, lost or counted for it: its pool is known by the edge, which stays on the job.
 bool has_metal(const Job& job, const EdgeWork& work);
 
+/// The edge as EdgeAdded is to say it: its pitch and its looks are said apart, and another tablet
+/// may be saying them now.
+Edge said_anew(const EdgeWork& work, Edge edge);
+
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
-/// below 1) changes nothing. A Struck must have been folded before its target, and conflicts are
-/// found in all events together (replay() sees to both).
+/// below 1) changes nothing. A Struck must have been folded before its target; what picks cross out
+/// and conflicts are found in all events together (replay() sees to both).
 void apply(Job& job, const Event& event);
 
 /// The job after the first events of a journal, in the order given; strikes count wherever they
@@ -112,14 +128,16 @@ void apply(Job& job, const Event& event);
 Job replay(std::span<const Event> events, const Practice& practice = {});
 
 /// All devices' events in one order that every tablet agrees on: by time, device, sequence, each
-/// once. Commutative and idempotent.
+/// once; those with the last time of all by what they come after. Commutative and idempotent.
 std::vector<Event> in_order(std::vector<Event> events);
 
-/// The next time stamp on this device: past the wall clock and past everything seen.
-HybridTime time_after(HybridTime last_seen, std::int64_t wall_ms);
-HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms);
+/// Gives an event that is written now its time and its moment: past the clock and past all that its
+/// tablet holds, which is in_order(). Whatever the clock says, and however late those are, it can
+/// be written, is read back, and stands after them.
+void stamp(Event& event, std::span<const Event> held, std::int64_t wall_ms);
 
 /// The last event of `device` that undo would strike: not struck, and not a strike itself.
-std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device);
+std::optional<EventId> undo_target(std::span<const Event> events, const std::set<EventId>& struck,
+                                   std::uint64_t device);
 
 }  // namespace hemline

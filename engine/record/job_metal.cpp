@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <set>
 
 namespace hemline {
 
@@ -44,9 +45,8 @@ void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole 
 }
 
 void count_metal(Job& job, const Event& event, const MetalCounted& counted) {
-    const auto corrected = [&](const Offcut& offcut) {
-        return std::count(event.supersedes.begin(), event.supersedes.end(), offcut.left_by) > 0;
-    };
+    const std::set<EventId> named(event.supersedes.begin(), event.supersedes.end());
+    const auto corrected = [&](const Offcut& offcut) { return named.count(offcut.left_by) > 0; };
     const auto from = std::remove_if(job.offcuts.begin(), job.offcuts.end(), corrected);
     if (from == job.offcuts.end() && !event.supersedes.empty()) {
         return;

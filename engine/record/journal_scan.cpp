@@ -13,20 +13,20 @@ using View = std::span<const std::uint8_t>;
 
 void read_frame(View frame, std::size_t at, JournalRead& read) {
     const FrameHeader header = header_at(frame);
-    if (header.version != frame_version) {
+    if (!is_version_known(header.of.version)) {
         read.set_aside.push_back({at, frame.size(),
                                   say("written by another version of the program (format {1}, this "
                                       "one reads {2})",
-                                      header.version, frame_version)});
+                                      header.of.version, frame_version)});
         return;
     }
-    auto found = event_in(header.kind, frame.subspan(frame_header_size));
+    auto found = event_in(header.of, frame.subspan(frame_header_size));
     if (auto* event = std::get_if<Event>(&found)) {
         read.events.push_back(std::move(*event));
     } else {
         read.set_aside.push_back({at, frame.size(),
                                   say("an event of kind {1} that this program cannot read ({2})",
-                                      header.kind, std::get<std::string>(found))});
+                                      header.of.kind, std::get<std::string>(found))});
     }
 }
 

@@ -26,7 +26,8 @@ T number_at(View bytes, std::size_t at) {
 /// The event's number stands at the same place whatever its kind; only another version may move it.
 EventId id_in(View frame) {
     const FrameHeader header = header_at(frame);
-    if (header.version != frame_version || frame.size() < id_end || frame[frame_header_size] != 1) {
+    if (!is_version_known(header.of.version) || frame.size() < id_end ||
+        frame[frame_header_size] != 1) {
         return {};
     }
     return {number_at<std::uint64_t>(frame, device_at),
@@ -97,6 +98,19 @@ Journals Merge::journals() const {
         }
     }
     return merged;
+}
+
+bool holds_all(const Journals& whole, const Journals& part) {
+    Merge both;
+    for (const Journals* const one : {&whole, &part}) {
+        for (const auto& [device, bytes] : one->of_device) {
+            both.add(device, bytes);
+        }
+        for (const Bytes& stretch : one->damage) {
+            both.add_damage(stretch);
+        }
+    }
+    return both.journals() == whole;
 }
 
 std::uint64_t device_in_name(std::string_view file_name) {

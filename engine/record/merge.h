@@ -58,6 +58,9 @@ class Merge {
     std::set<Bytes> damage_;
 };
 
+/// Whether all frames and all damage of `part` are in `whole`, which a Merge has put in order.
+bool holds_all(const Journals& whole, const Journals& part);
+
 /// The device in a journal's file name, "3f9c….journal" or "3f9c…-2.journal"; 0 when there is none.
 std::uint64_t device_in_name(std::string_view file_name);
 

@@ -1,10 +1,16 @@
 // The one order of all tablets' events, the next time stamp in it, and what undo would strike.
 #include <algorithm>
+#include <iterator>
 #include <limits>
+#include <map>
+#include <numeric>
+#include <set>
+#include <span>
 #include <tuple>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
+#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -23,42 +29,89 @@ bool same(const Event& a, const Event& b) {
     return a.id == b.id && a.when == b.when && frame_of(a) == frame_of(b);
 }
 
+/// How many of the last events stand before each, along what they say they come after. One that is
+/// not among them, or goes round in a circle, is the first.
+std::vector<std::size_t> depths(std::span<const Event> last) {
+    std::map<EventId, std::size_t> place;
+    for (std::size_t i = 0; i < last.size(); ++i) {
+        place[last[i].id] = i;
+    }
+    constexpr std::size_t unknown = std::numeric_limits<std::size_t>::max();
+    std::vector<std::size_t> depth(last.size(), unknown);
+    for (std::size_t i = 0; i < last.size(); ++i) {
+        std::vector<std::size_t> way;  // from i back to one whose depth is known
+        std::size_t before = 0;
+        for (std::size_t at = i;;) {
+            if (depth[at] != unknown) {
+                before = depth[at] + 1;
+                break;
+            }
+            depth[at] = 0;
+            way.push_back(at);
+            const auto& moment = last[at].moment;
+            const auto found = moment && moment->after ? place.find(*moment->after) : place.end();
+            if (found == place.end()) {
+                break;
+            }
+            at = found->second;
+        }
+        for (auto at = way.rbegin(); at != way.rend(); ++at) {
+            depth[*at] = before++;
+        }
+    }
+    return depth;
+}
+
+/// Those with the last time of all, by what they come after: time tells them apart no more.
+void order_the_last(std::vector<Event>& events) {
+    const auto first = std::find_if(events.rbegin(), events.rend(), [](const Event& event) {
+                           return event.when < time_last;
+                       }).base();
+    const std::vector<std::size_t> depth =
+        depths(std::span<const Event>(events).last(static_cast<std::size_t>(events.end() - first)));
+    std::vector<std::size_t> places(depth.size());
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    std::stable_sort(places.begin(), places.end(),
+                     [&](std::size_t a, std::size_t b) { return depth[a] < depth[b]; });
+    std::vector<Event> ordered;
+    for (const std::size_t place : places) {
+        ordered.push_back(std::move(first[static_cast<std::ptrdiff_t>(place)]));
+    }
+    std::move(ordered.begin(), ordered.end(), first);
+}
+
+/// After the last time of all comes that again.
+HybridTime time_after(HybridTime last, std::int64_t wall_ms) {
+    if (wall_ms > last.wall_ms) {
+        return {wall_ms, 0};
+    }
+    if (last.counter < time_last.counter) {
+        return {last.wall_ms, last.counter + 1};
+    }
+    return last < time_last ? HybridTime{last.wall_ms + 1, 0} : time_last;
+}
+
 }  // namespace
 
 std::vector<Event> in_order(std::vector<Event> events) {
     std::sort(events.begin(), events.end(), comes_before);
     events.erase(std::unique(events.begin(), events.end(), same), events.end());
+    order_the_last(events);
     return events;
 }
 
-HybridTime time_after(HybridTime last, std::int64_t wall_ms) {
-    if (wall_ms > last.wall_ms) {
-        return {wall_ms, 0};
+void stamp(Event& event, std::span<const Event> held, std::int64_t wall_ms) {
+    const WallTime clock{std::clamp(wall_ms, std::int64_t{0}, wall_ms_most)};
+    event.when = {clock.ms, 0};
+    event.moment = Moment{clock, {}};
+    if (!held.empty()) {
+        event.when = time_after(held.back().when, clock.ms);
+        event.moment->after = held.back().id;
     }
-    if (last.counter < std::numeric_limits<std::uint32_t>::max()) {
-        return {last.wall_ms, last.counter + 1};
-    }
-    return {last.wall_ms + 1, 0};
 }
 
-HybridTime next_time(std::span<const Event> seen, std::int64_t wall_ms) {
-    if (seen.empty()) {
-        return {wall_ms, 0};
-    }
-    HybridTime last = seen.front().when;
-    for (const Event& event : seen) {
-        last = std::max(last, event.when);
-    }
-    return time_after(last, wall_ms);
-}
-
-std::optional<EventId> undo_target(std::span<const Event> events, std::uint64_t device) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
+std::optional<EventId> undo_target(std::span<const Event> events, const std::set<EventId>& struck,
+                                   std::uint64_t device) {
     std::optional<EventId> last;
     for (const Event& event : events) {
         if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&

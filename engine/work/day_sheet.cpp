@@ -59,7 +59,7 @@ void Sorter::take(const Event& event) {
     if (std::holds_alternative<PieceCut>(event.fact) && job.spoiled_cuts.count(event.id) == 0) {
         ++person.cut;
         sheet.cut.push_back(event);
-    } else if (is_spoiling(event.fact)) {
+    } else if (is_spoiling(event.fact) || job.spare_cuts.count(event.id) > 0) {
         ++person.spoiled;
         sheet.spoiled.push_back(event);
     } else if (std::holds_alternative<ReadingTaken>(event.fact)) {
@@ -100,7 +100,7 @@ Text words_of(const PersonDay& person) {
 }
 
 DayLine line_of(const Event& event, const Names& names) {
-    DayLine line{describe(event.fact, names), event.by, event.when};
+    DayLine line{describe(event.fact, names), event.by, wall_time(event)};
     if (const auto* done = std::get_if<StepDone>(&event.fact)) {
         line.words = say("Edge {1}, {2}: {3} Noted by {4}.", done->edge, step_words(*done, names),
                          exception_words(*done), done->exception_by);
@@ -126,7 +126,7 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
     sheet.conflicts = job.conflicts;
     Sorter sorter{job, sheet};
     for (const Event& event : events) {
-        if (day.holds(event.when) && job.struck.count(event.id) == 0) {
+        if (day.holds(wall_time(event)) && job.struck.count(event.id) == 0) {
             sorter.take(event);
         }
     }

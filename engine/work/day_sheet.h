@@ -17,9 +17,7 @@ namespace hemline {
 struct DaySpan {
     std::int64_t from_ms = 0, to_ms = 0;
 
-    [[nodiscard]] bool holds(HybridTime when) const {
-        return when.wall_ms >= from_ms && when.wall_ms < to_ms;
-    }
+    [[nodiscard]] bool holds(WallTime time) const { return time.ms >= from_ms && time.ms < to_ms; }
     bool operator==(const DaySpan&) const = default;
 };
 
@@ -31,11 +29,11 @@ struct PersonDay {
 };
 
 /// Everything is counted once, as it stands now: what was struck since is not there, a piece that
-/// was spoiled later is no piece cut, a tick that was sent back later is no edge finished. A stick
-/// stays opened whatever became of its piece.
+/// was spoiled later is no piece cut, a spare one is spoiled by who cut it, a tick that was sent
+/// back later is no edge finished. A stick stays opened whatever became of its piece.
 struct DaySheet {
     std::string job;
-    std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in order of time
+    std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in the one order
     std::int64_t sticks_opened = 0;
     std::vector<PersonDay> people;    ///< by name
     std::vector<Conflict> conflicts;  ///< open now, of any day
@@ -48,7 +46,7 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day);
 struct DayLine {
     Text words;
     std::string by;
-    HybridTime when;  ///< where `by` is not empty
+    WallTime clock;  ///< where `by` is not empty
 };
 struct DayPart {
     Text heading;

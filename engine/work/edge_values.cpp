@@ -33,7 +33,7 @@ void Reader::signed_by(EdgeValue& value, EventId id) const {
                                     [&](const Event& other) { return other.id == id; });
     if (event != of.events.end()) {
         value.by = event->by;
-        value.when = event->when;
+        value.clock = wall_time(*event);
     }
 }
 
@@ -48,7 +48,7 @@ void Reader::add_readings() {
                          : say("Reading of what is left for the last piece");
         value.value = print(reading.length);
         value.by = reading.by;
-        value.when = reading.when;
+        value.clock = reading.clock;
         values.push_back(value);
     }
     const Verdict verdict = work.verdict(of.job.practice);
@@ -99,7 +99,7 @@ void Reader::add_pitch() {
         const auto* taken = std::get_if<PitchTaken>(&event.fact);
         if (taken != nullptr && taken->edge == work.edge.id && of.job.struck.count(event.id) == 0) {
             value.by = event.by;
-            value.when = event.when;
+            value.clock = wall_time(event);
         }
     }
     values.push_back(value);
@@ -175,7 +175,7 @@ void Reader::add_answers() {
         value.outside = exception_words(said);
         value.noted_by = said.exception_by;
         value.by = done.by;
-        value.when = done.when;
+        value.clock = done.clock;
         const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& one) {
             return one.rule->id == said.step && one.piece == said.piece;
         });

@@ -19,7 +19,7 @@ struct EdgeValue {
     Text outside;          ///< why it is not what practice wants, a sentence; empty: it is
     std::string noted_by;  ///< who accepted that; empty: nobody
     std::string by;        ///< who measured, cut or looked; empty: the program worked it out
-    HybridTime when;       ///< where `by` is not empty
+    WallTime clock;        ///< where `by` is not empty
 };
 
 /// What the values are read from; `events` are the job's, in_order().

@@ -127,9 +127,10 @@ bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool aft
 }
 
 /// The tick of this step, when two tablets made it apart and no one has picked.
-const Thing* made_apart(const StepRule& rule, int piece, const EdgeWork& work) {
+const Undecided* made_apart(const StepRule& rule, int piece, const EdgeWork& work) {
     const auto found =
-        std::find_if(work.undecided.begin(), work.undecided.end(), [&](const Thing& thing) {
+        std::find_if(work.undecided.begin(), work.undecided.end(), [&](const Undecided& one) {
+            const Thing& thing = one.thing;
             return rule.asks == Asks::tick ? thing.subject == Subject::finish
                                            : thing.subject == Subject::step &&
                                                  thing.step == rule.id && thing.piece == piece;
@@ -182,7 +183,7 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
     }
     if (const auto* apart = made_apart(rule, piece, ground.work)) {
         step.done = false;
-        step.waits_for = Conflict{*apart, {}, false}.what();
+        step.waits_for = apart->why;
     }
     return step;
 }

@@ -29,7 +29,7 @@ const RecordedReading* find_remainder(const EdgeWork& work) {
 
 Text reading_missing(const EdgeWork& work, const Practice& practice) {
     if (!work.undecided.empty()) {
-        return Conflict{work.undecided.front(), {}, false}.what();
+        return work.undecided.front().why;
     }
     if (!has_run(work.edge.kind)) {
         return {};
@@ -96,7 +96,7 @@ Text remainder_missing(const EdgeWork& work, const Run& run) {
         return say("Measure from the end of piece {1} to the end of the edge.", neighbour);
     }
     // The neighbour was fastened anew after the reading: it may lie elsewhere now.
-    if (reading->when < fastened->when) {
+    if (reading->place < fastened->place) {
         return say("Measure again from the end of piece {1} to the end of the edge.", neighbour);
     }
     return {};

@@ -13,6 +13,7 @@
 #include "field/screens/frame.h"
 #include "field/screens/told.h"
 #include "field/store/folders.h"
+#include "field/store/job_lock.h"
 
 namespace hemline {
 
@@ -26,7 +27,6 @@ App::App(Assets assets, AppOptions options)
     state_.assets = &job_assets_;
     state_.outside.there = static_cast<bool>(options_.hand_over.put_into_file);
     state_.outside.kept = options_.folders;
-    state_.by = "Installer";
     state_.ask_scale = options_.ask_scale;
     state_.hand = options_.screen.left_hand ? Hand::left : Hand::right;
     if (!options_.screen.people.empty()) {
@@ -37,7 +37,7 @@ App::App(Assets assets, AppOptions options)
     state_.promised = options_.promised;
     const Platform& platform = options_.platform;
     state_.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
-    list_jobs();
+    show_jobs();
     if (options_.job) {
         open_job(*options_.job);
     }
@@ -48,11 +48,14 @@ void App::draw(Ui& ui) {
     hear_search();
     hear_crew();
     ui.set_hand(state_.hand);
-    ui.set_phrases(state_.language == Language::spanish ? assets_.spanish : english_);
+    ui.set_phrases(phrases());
     Wish wish = draw_place(ui, state_, drafts_);
     if (ui.tapped() == go_on_elsewhere) {
         wish = {};
         wish.outside = OutsideWish{OutsideWish::Deed::choose, {}, {}, Choosing::go_on};
+    } else if (ui.tapped() == back_up_now) {
+        wish = {};
+        wish.errand = Errand::back_up;
     }
     act(wish);
 }
@@ -74,8 +77,16 @@ void App::tilt(TiltSample sample) {
 }
 
 void App::act(const Wish& wish) {
+    const bool writes =
+        wish.fact || wish.start_demo || wish.start_job || wish.undo || wish.pick.has_value();
+    if (writes && state_.by.empty()) {
+        ask_who();
+        return;
+    }
     if (wish.toggle_light) {
         light_ = light_ == Light::day ? Light::night : Light::day;
+        options_.screen.night = light_ == Light::night;
+        keep_screen();
     }
     if (wish.toggle_hand) {
         options_.screen.left_hand = !options_.screen.left_hand;
@@ -98,7 +109,14 @@ void App::act(const Wish& wish) {
     if (wish.hold) {
         hold(options_.screen.people, *wish.hold);
         held_by(*wish.hold);
-        go({state_.job.name.empty() ? Place::jobs : Place::roof, {}});
+        if (unsigned_) {  // back to what was to be written, as it was keyed in
+            state_.where = unsigned_->where;
+            drafts_ = unsigned_->drafts;
+            state_.notice = {};
+            unsigned_.reset();
+        } else {
+            go({state_.job.name.empty() ? Place::jobs : Place::roof, {}});
+        }
         keep_screen();
     }
     if (wish.open_job) {
@@ -134,9 +152,26 @@ void App::act(const Wish& wish) {
             }
             add_notice(plan_news(state_, *wish.fact, before, sticks_before));
         }
+    } else if (wish.go && unsigned_ && state_.where.place == Place::person) {
+        state_.where = unsigned_->where;  // nobody said it: nothing is lost, and nothing written
+        drafts_ = unsigned_->drafts;
+        state_.notice = unsigned_->notice;
+        unsigned_.reset();
     } else if (wish.go) {
         go(*wish.go);
     }
+}
+
+/// Nobody holds the tablet until somebody has said so: what is written is signed by nobody else.
+void App::ask_who() {
+    unsigned_ = Aside{state_.where, drafts_, state_.notice};
+    drafts_.naming_job = false;
+    go({Place::person, {}});
+    state_.notice = say("Say who holds the tablet first: that name stands on what is written.");
+}
+
+const Phrases& App::phrases() const {
+    return state_.language == Language::spanish ? assets_.spanish : english_;
 }
 
 void App::after(const Fact& fact) {
@@ -160,7 +195,7 @@ void App::go(Where where) {
         drafts_.edge = {there->edge, std::nullopt, false, false, ""};
     }
     if (state_.where.place == Place::jobs) {
-        list_jobs();
+        show_jobs();
     } else if (state_.where.place == Place::roof) {
         state_.outside.crew_new = 0;
     }
@@ -200,12 +235,22 @@ void App::keep_screen() {
     }
 }
 
-void App::list_jobs() {
-    state_.jobs = hemline::list_jobs(options_.jobs_folder);
+/// Problem: there may be more jobs than those in the state.
+std::optional<Problem> App::list_jobs() {
+    const auto listed = hemline::list_jobs(options_.jobs_folder);
+    state_.jobs = listed ? *listed : std::vector<std::filesystem::path>();
     for (const std::filesystem::path& job : state_.outside.kept.jobs) {
-        if (!journals_in(job).empty()) {
+        const Result<bool> is_job = holds_journals(job);
+        if (!is_job || *is_job) {
             state_.jobs.push_back(job);
         }
+    }
+    return listed ? std::nullopt : std::optional<Problem>(listed.problem());
+}
+
+void App::show_jobs() {
+    if (const std::optional<Problem> problem = list_jobs()) {
+        add_notice(said(*problem));
     }
 }
 
@@ -213,15 +258,22 @@ void App::add_notice(const Text& words) { state_.notice = joined({state_.notice,
 
 /// The job's record on this tablet, with the place unchanged. False: it cannot be had, and why is
 /// said.
-bool App::open_journal(const std::filesystem::path& folder) {
+bool App::open_journal(const Result<std::filesystem::path>& named) {
     if (!settle()) {
         return false;
     }
+    if (!named) {
+        state_.notice = said(named.problem());
+        return false;
+    }
+    const std::filesystem::path& folder = *named;
     const auto opened =
         JournalFile::open(folder, options_.device, Opening::either, options_.disk, options_.wake);
     if (!opened) {
         state_.notice = said(opened.problem());
-        if (state_.outside.there && !journals_in(folder).empty() && !look_into(folder).can_write) {
+        const Result<bool> is_job = holds_journals(folder);
+        const auto seen = look_into(folder);
+        if (state_.outside.there && is_job && *is_job && (!seen.can_write || is_free(folder))) {
             state_.outside.stuck = folder;
         }
         return false;
@@ -234,8 +286,9 @@ bool App::open_journal(const std::filesystem::path& folder) {
     backup_ = read_backup_note(journal_->record().folder);
     compute();
     state_.saving = state_.events.empty() ? Saving::nothing : Saving::saved;
-    state_.saved = state_.events.empty() ? say("nothing to save yet")
-                                         : say("saved {1}", clock_time(state_.events.back().when));
+    state_.saved = state_.events.empty()
+                       ? say("nothing to save yet")
+                       : say("saved {1}", clock_time(wall_time(state_.events.back())));
     carry();
     return true;
 }
@@ -252,10 +305,6 @@ void App::open_job(const std::filesystem::path& folder) {
     go({Place::roof, {}});
     for (const FileSetAside& stretch : journal_->record().set_aside) {
         add_notice(explain(stretch));
-    }
-    const bool unknown_here = options_.screen.people.empty();
-    if (unknown_here && !state_.events.empty() && !state_.events.back().by.empty()) {
-        held_by({state_.events.back().by, usual_way(state_.events.back().by)});
     }
 }
 
@@ -325,7 +374,7 @@ void App::hear_saves() {
     }
     if (!returned.empty() && under_way_.empty()) {
         state_.saving = Saving::saved;
-        state_.saved = say("saved {1}", clock_time(journal_->record().events.back().when));
+        state_.saved = say("saved {1}", clock_time(wall_time(journal_->record().events.back())));
         state_.outside.stuck.reset();
         carry();
     }
@@ -347,7 +396,7 @@ void App::take_back(const KeptFrom& from, const Problem& problem) {
     if (std::holds_alternative<JobStarted>(from.fact)) {
         crew_.stop();
         journal_.reset();  // a job of which nothing is saved is none
-        list_jobs();
+        show_jobs();
     } else {
         for (const KeptFrom& later : under_way_) {
             add_notice(say("Not saved either: {1}.", told(state_, later.fact)));
@@ -378,7 +427,7 @@ bool App::settle() {
 }
 
 void App::undo() {
-    const std::optional<EventId> target = undo_target(state_.events, writer());
+    const std::optional<EventId> target = undo_target(state_.events, state_.job.struck, writer());
     if (target && append(Struck{*target, "undone"}, {*target})) {
         go({Place::history, {}});
     }
@@ -391,7 +440,9 @@ void App::compute() {
     job_assets_.sections = sections_on(assets_.sections, state_.job);
     state_.plan = make_plan(state_.job, job_assets_.catalogue);
     state_.outline = outline_of(state_.job);
-    state_.undo_target = undo_target(state_.events, writer());
+    state_.writer = writer();
+    state_.undo_target = undo_target(state_.events, state_.job.struck, state_.writer);
+    state_.clocks = clock_doubts(state_.events);
     search_.cancel();
     state_.choices.clear();
     state_.looking = false;

@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "field/app/crew.h"
+#include "field/app/left_off.h"
 #include "field/app/outside.h"
 #include "field/app/plan_search.h"
 #include "field/app/platform.h"
@@ -72,6 +73,16 @@ class App {
     /// What was written whole last is kept; or not, and it is as it was before.
     void kept_whole(const std::optional<Problem>& problem);
 
+    /// What became of the file that was given last; nothing: it was taken.
+    void given(const std::optional<Problem>& problem);
+
+    /// Where the program is now, and what is half keyed in.
+    [[nodiscard]] LeftOff left_off() const;
+    /// There again, if it was left on this day and the job is on this device.
+    void go_back_to(const LeftOff& left);
+    /// What the text says in the language of the screens.
+    [[nodiscard]] std::string in_words(const Text& text) const { return phrases().of(text); }
+
     /// Waits until no better plan is being looked for.
     void settle_search() { search_.settle(); }
     /// Waits until what is saved here is given out to the crew.
@@ -94,7 +105,7 @@ class App {
     };
 
     void open_job(const std::filesystem::path& folder);
-    bool open_journal(const std::filesystem::path& folder);
+    bool open_journal(const Result<std::filesystem::path>& named);
     void start_demo();
     void start_job(const std::string& name);
     bool append(const Fact& fact, const std::vector<EventId>& supersedes);
@@ -108,10 +119,13 @@ class App {
     void look_for_choices();
     void hear_search();
     void go(Where where);
-    void list_jobs();
+    std::optional<Problem> list_jobs();
+    void show_jobs();
     void keep_scale(const Wish& wish);
     void keep_screen();
     void held_by(const Person& person);
+    void ask_who();
+    [[nodiscard]] const Phrases& phrases() const;
     // What lies outside the job, in hand_over.cpp.
     void carry();
     void hear_crew();
@@ -131,6 +145,7 @@ class App {
     bool give(const std::string& name, std::string_view kind, const Bytes& bytes);
     void print_day(const Drafts& drafts);
     void put_on_paper(Errand errand, bool a4);
+    void note_backup();
     void note_backup_age();
 
     Phrases english_;
@@ -151,6 +166,8 @@ class App {
         Text notice;
     };
     std::optional<Aside> aside_;
+    std::optional<Aside> unsigned_;  ///< something was to be written, and nobody holds the tablet
+    std::optional<BackupNote> being_given_;
     std::optional<BackupNote> backup_;
     bool taking_in_ = false;  ///< a job file's job is being kept
 };

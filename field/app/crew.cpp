@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <map>
 #include <system_error>
 
 #include <fcntl.h>
@@ -10,6 +11,7 @@
 
 #include "field/store/crew_watch.h"
 #include "field/store/disk_problem.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 
@@ -22,36 +24,39 @@ constexpr int look_again_ms = 60'000;
 /// One that is not there, or cannot be watched or written, is tried more often.
 constexpr int try_again_ms = 10'000;
 
-/// The crew folder, and the job's in it once that is there.
+/// The crew folder, and the job's in it once they are there.
 class Watches {
   public:
-    explicit Watches(const fs::path& crew) : crew_(crew) {}
-    /// True when the job's folder is watched only from now on: what came before is to be read.
-    bool add(const fs::path& job) {
-        std::error_code error;
-        if (job_ || job.empty() || !fs::is_directory(job, error)) {
-            return false;
+    explicit Watches(const fs::path& crew) { watches_.emplace(crew, crew); }
+    /// True when one of the job's folders is watched only from now on: what came before is to be
+    /// read.
+    bool add(const std::vector<fs::path>& job) {
+        bool any = false;
+        for (const fs::path& folder : job) {
+            std::error_code error;
+            any =
+                (fs::is_directory(folder, error) && watches_.emplace(folder, folder).second) || any;
         }
-        job_.emplace(job);
-        return true;
+        return any;
     }
     /// Sleeps until something changed, the bell rings, or it is time to look again.
     void wait(int bell, bool all_well) {
-        pollfd files[] = {
-            {bell, POLLIN, 0}, {crew_.file(), POLLIN, 0}, {job_ ? job_->file() : -1, POLLIN, 0}};
-        const bool watched = crew_.file() >= 0 && (!job_ || job_->file() >= 0);
-        ::poll(files, 3, all_well && watched ? look_again_ms : try_again_ms);
+        std::vector<pollfd> files = {{bell, POLLIN, 0}};
+        bool watched = true;
+        for (const auto& [folder, watch] : watches_) {
+            files.push_back({watch.file(), POLLIN, 0});
+            watched = watched && watch.file() >= 0;
+        }
+        ::poll(files.data(), files.size(), all_well && watched ? look_again_ms : try_again_ms);
         for (char rung[64]; ::read(bell, rung, sizeof rung) > 0;) {
         }
-        static_cast<void>(crew_.changed());
-        if (job_) {
-            static_cast<void>(job_->changed());
+        for (auto& [folder, watch] : watches_) {
+            static_cast<void>(watch.changed());
         }
     }
 
   private:
-    CrewWatch crew_;
-    std::optional<CrewWatch> job_;
+    std::map<fs::path, CrewWatch> watches_;
 };
 
 }  // namespace
@@ -145,33 +150,32 @@ bool Crew::carry() {
         events_.insert(events_.end(), given_.begin(), given_.end());
         given_.clear();
     }
-    std::error_code error;
-    Result<Carried> carried =
-        fs::is_directory(job_->crew, error)
-            ? folder_->carry(events_, job_->writer)
-            : Problem{say("The crew folder {1} is not there.", shown(job_->crew)),
-                      say("Plug it in or choose another; what is saved here goes out once it is "
-                          "back.")};
+    const Result<There> there = what_is(job_->crew);
+    Carried carried;
+    if (there && *there == There::folder) {
+        carried = folder_->carry(events_, job_->writer);
+    } else if (!there) {
+        carried.problem = there.problem();
+    } else {
+        carried.problem =
+            Problem{say("The crew folder {1} is not there.", shown(job_->crew)),
+                    say("Plug it in or choose another; what is saved here goes out once it is "
+                        "back.")};
+    }
+    events_.insert(events_.end(), carried.taken_in.begin(), carried.taken_in.end());
     const std::scoped_lock hold(lock_);
     CrewNews news = news_.value_or(CrewNews{});
-    const std::optional<Problem> now =
-        carried ? std::nullopt : std::optional<Problem>(carried.problem());
-    bool is_news = now != problem_;
-    problem_ = now;
-    news.problem = now;
-    if (carried) {
-        events_.insert(events_.end(), carried->taken_in.begin(), carried->taken_in.end());
-        news.taken_in.insert(news.taken_in.end(), carried->taken_in.begin(),
-                             carried->taken_in.end());
-        news.given_out += carried->given_out;
-        news.number_used_elsewhere = carried->number_used_elsewhere;
-        is_news = is_news || !carried->taken_in.empty() || carried->given_out > 0 ||
-                  carried->number_used_elsewhere;
-    }
+    const bool is_news = carried.problem != problem_ || !carried.taken_in.empty() ||
+                         carried.given_out > 0 || carried.number_used_elsewhere;
+    problem_ = carried.problem;
+    news.problem = carried.problem;
+    news.taken_in.insert(news.taken_in.end(), carried.taken_in.begin(), carried.taken_in.end());
+    news.given_out += carried.given_out;
+    news.number_used_elsewhere = carried.number_used_elsewhere;
     if (is_news) {
         news_ = std::move(news);
     }
-    return !carried || !carried->number_used_elsewhere;
+    return !carried.number_used_elsewhere;
 }
 
 void Crew::run() {
@@ -182,7 +186,7 @@ void Crew::run() {
             watches.emplace(job_->crew);
         }
         goes_on = carry();
-        if (goes_on && watches->add(folder_->folder())) {
+        if (goes_on && watches->add(folder_->folders())) {
             goes_on = carry();
         }
         bool is_news = false, closing = false, all_well = false;

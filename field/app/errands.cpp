@@ -69,7 +69,7 @@ void App::print_day(const Drafts& drafts) {
     if (options_.platform.print && drafts.day_ms) {
         const DaySpan day = day_around(*drafts.day_ms);
         options_.platform.print(day_page(day_sheet(state_.job, state_.events, day),
-                                         day_name({day.from_ms, 0}),
+                                         day_name({day.from_ms}),
                                          drafts.paper_a4 ? Paper::a4 : Paper::letter, clock_time,
                                          names_on(state_), words_of(state_)));
     }
@@ -81,7 +81,11 @@ bool App::give(const std::string& name, std::string_view kind, const Bytes& byte
         return false;
     }
     const std::optional<Problem> problem = options_.platform.give(name, kind, bytes);
-    state_.notice = problem ? said(*problem) : say("Handed to the browser's downloads: {1}", name);
+    being_given_.reset();
+    state_.notice = problem ? said(*problem)
+                    : options_.platform.gives_later
+                        ? Text()
+                        : say("Handed to the browser's downloads: {1}", name);
     return !problem;
 }
 
@@ -95,7 +99,7 @@ void App::put_on_paper(Errand errand, bool a4) {
     const Marks marks = state_.marks;
     const Paper paper = a4 ? Paper::a4 : Paper::letter;
     const std::string title = title_of(*card, marks);
-    const PaperHead head{state_.job.name, day_name({wall_ms(), 0})};
+    const PaperHead head{state_.job.name, day_name({wall_ms()})};
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, job_assets_.sections);
     if (errand == Errand::print_card && options_.platform.print) {
         options_.platform.print(card_page(*card, pattern ? std::optional(*pattern) : std::nullopt,

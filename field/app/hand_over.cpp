@@ -53,7 +53,7 @@ void App::hear_crew() {
         outside.crew_said = said(*news->problem);
     } else {
         outside.crew_said = say("Took in {1}, gave out {2}, at {3}.", events(news->taken_in.size()),
-                                news->given_out, clock_time({options_.wall_ms(), 0}));
+                                news->given_out, clock_time({options_.wall_ms()}));
     }
     if (!news->taken_in.empty()) {
         const Plan before = state_.plan;
@@ -90,18 +90,15 @@ void App::write_under_new_number() {
 }
 
 void App::pick(EventId chosen) {
-    const auto all = facts_to_pick(state_.events, chosen);
-    if (!all) {
-        state_.notice = said(all.problem());
+    const Result<ToWrite> picked = hemline::pick(state_.job, state_.events, chosen);
+    if (!picked) {
+        state_.notice = said(picked.problem());
         return;
     }
     const Where here = state_.where;
-    for (const ToWrite& one : *all) {
-        if (!append(one.fact, one.supersedes)) {
-            return;
-        }
+    if (append(picked->fact, picked->supersedes)) {
+        go(here);
     }
-    go(here);
 }
 
 void App::keep_folders() {
@@ -118,11 +115,23 @@ void App::look_outside() {
         outside.done = {};
         return;
     }
-    outside.files =
-        outside.kept.hand_over ? job_files_in(*outside.kept.hand_over) : std::vector<fs::path>();
-    outside.in_crew = outside.kept.crew ? options_.hand_over.in_crew(*outside.kept.crew)
-                                        : std::vector<JobInCrew>();
-    list_jobs();
+    outside.files.clear();
+    outside.in_crew.clear();
+    if (outside.kept.hand_over) {
+        if (const auto files = job_files_in(*outside.kept.hand_over)) {
+            outside.files = *files;
+        } else {
+            add_notice(said(files.problem()));
+        }
+    }
+    if (outside.kept.crew) {
+        if (const auto jobs = options_.hand_over.in_crew(*outside.kept.crew)) {
+            outside.in_crew = *jobs;
+        } else {
+            add_notice(said(jobs.problem()));
+        }
+    }
+    show_jobs();
     for (const fs::path& job : state_.jobs) {
         const Result<JobRecord> record = read_job_folder(job);
         for (const Event& event : record ? record->events : std::vector<Event>()) {
@@ -177,7 +186,8 @@ void App::choose(Choosing choosing) {
     }
     aside_ = Aside{state_.where, drafts_, state_.notice};
     outside.choosing = choosing;
-    outside.places = places_here();
+    const Places places = places_here();
+    outside.places = places.folders;
     const std::optional<fs::path> used = choosing == Choosing::crew        ? outside.kept.crew
                                          : choosing == Choosing::hand_over ? outside.kept.hand_over
                                                                            : std::nullopt;
@@ -185,7 +195,7 @@ void App::choose(Choosing choosing) {
     std::error_code error;
     outside.view = look_into(used && fs::is_directory(*used, error) ? *used : home);
     state_.where = {Place::folder, {}};
-    state_.notice = {};
+    state_.notice = places.problem ? said(*places.problem) : Text();
 }
 
 void App::leave_folder() {
@@ -226,12 +236,14 @@ void App::go_on_in(const fs::path& folder) {
         leave_folder();
         return;
     }
-    const Result<fs::path> there = options_.hand_over.go_on_in(*outside.stuck, folder);
-    if (!there || !open_journal(*there)) {
+    const bool is_open = journal_ && journal_->record().folder == *outside.stuck;
+    const Result<WentOn> there = options_.hand_over.go_on_in(
+        *outside.stuck, folder, is_open ? journal_->refused() : std::nullopt);
+    if (!there || !open_journal(there->job)) {
         state_.notice = there ? state_.notice : said(there.problem());
         return;
     }
-    outside.kept.jobs.push_back(*there);
+    outside.kept.jobs.push_back(there->job);
     leave_folder();
     if (state_.where.place == Place::jobs) {  // it could not be opened where it was
         go({Place::roof, {}});
@@ -239,7 +251,8 @@ void App::go_on_in(const fs::path& folder) {
     state_.notice =
         say("The job goes on in {1}. What was saved before stands in both. Keep again what is on "
             "the screen.",
-            shown(*there));
+            shown(there->job));
+    add_notice(there->said);
     keep_folders();
 }
 
@@ -248,8 +261,8 @@ void App::put_into_file() {
     if (!journal_ || !outside.kept.hand_over || !settle()) {
         return;
     }
-    const auto put =
-        options_.hand_over.put_into_file(journal_->record().folder, *outside.kept.hand_over);
+    const auto put = options_.hand_over.put_into_file(journal_->record().folder,
+                                                      *outside.kept.hand_over, journal_->refused());
     go({Place::hand_over, {}});
     if (put) {
         outside.done =
@@ -269,12 +282,13 @@ void App::take_in(const OutsideWish& wish) {
     fs::path open = was_open ? journal_->record().folder : fs::path();
     crew_.stop();
     journal_.reset();
-    list_jobs();
+    const std::optional<Problem> unlisted = list_jobs();
     const auto& deeds = options_.hand_over;
     const Result<TakenIn> taken =
-        wish.deed == OutsideWish::Deed::take_file
+        unlisted ? Result<TakenIn>(*unlisted)
+        : wish.deed == OutsideWish::Deed::take_file
             ? deeds.take_file(wish.path, state_.jobs)
-            : deeds.join_crew_job(state_.outside.kept.crew.value_or(""), wish.job);
+            : deeds.join_crew_job(state_.outside.kept.crew.value_or(""), wish.job, state_.jobs);
     if (taken) {
         open = taken->job;
     }
@@ -287,6 +301,7 @@ void App::take_in(const OutsideWish& wish) {
                                                   state_.job.name, events(taken->new_events))
                                             : say("{1} took in {2} more.", state_.job.name,
                                                   events(taken->new_events));
+        state_.outside.done = joined({state_.outside.done, taken->said}, " ");
     }
 }
 

@@ -28,11 +28,33 @@ void App::back_up() {
     if (!give(put->file.filename().string(), "application/zip", *bytes)) {
         return;
     }
-    backup_ = BackupNote{now, put->events};
-    if (const auto problem = write_backup_note(*options_.disk, job, *backup_)) {
+    being_given_ = BackupNote{now, put->events};
+    if (!options_.platform.gives_later) {
+        note_backup();
+    }
+}
+
+/// The backup that was given is one only now.
+void App::note_backup() {
+    if (!journal_ || !being_given_) {
+        return;
+    }
+    backup_ = std::exchange(being_given_, std::nullopt);
+    if (const auto problem =
+            write_backup_note(*options_.disk, journal_->record().folder, *backup_)) {
         add_notice(say("That it was made could not be noted. {1}", said(*problem)));
     }
     note_backup_age();
+}
+
+void App::given(const std::optional<Problem>& problem) {
+    if (problem) {
+        being_given_.reset();
+        state_.notice = said(*problem);
+        return;
+    }
+    state_.notice = say("Handed over.");
+    note_backup();
 }
 
 void App::take_file(const fs::path& file) {
@@ -52,9 +74,11 @@ void App::take_file(const fs::path& file) {
         journal_ ? std::optional(journal_->record().folder) : std::nullopt;
     const Where where = state_.where;
     journal_.reset();  // it may be the job that the file is of
-    const Result<TakenIn> taken =
-        take_in_journals(*options_.disk, *journals, hemline::list_jobs(options_.jobs_folder),
-                         options_.jobs_folder, options_.device);
+    const std::optional<Problem> unlisted = list_jobs();
+    const Result<TakenIn> taken = unlisted
+                                      ? Result<TakenIn>(*unlisted)
+                                      : take_in_journals(*options_.disk, *journals, state_.jobs,
+                                                         options_.jobs_folder, options_.device);
     if (!taken) {
         if (was && open_journal(*was)) {
             go(where);
@@ -71,6 +95,7 @@ void App::take_file(const fs::path& file) {
                          static_cast<std::int64_t>(taken->new_events), name));
     add_notice(taken->is_new ? say("It was not on this tablet before.")
                              : say("The rest was here already."));
+    add_notice(taken->said);
     if (options_.platform.keeps_later) {
         taking_in_ = true;
         state_.saving = Saving::under_way;

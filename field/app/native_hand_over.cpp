@@ -8,9 +8,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::vector<JobInCrew> jobs_named(const fs::path& crew) {
+Result<std::vector<JobInCrew>> jobs_named(const fs::path& crew) {
+    const Result<std::vector<std::string>> ids = jobs_in_crew(crew);
+    if (!ids) {
+        return ids.problem();
+    }
     std::vector<JobInCrew> found;
-    for (const std::string& id : jobs_in_crew(crew)) {
+    for (const std::string& id : *ids) {
         const Result<Journals> journals = journals_in_crew(crew, id);
         const std::string name = journals ? name_of_job(*journals) : "";
         if (!name.empty()) {
@@ -26,8 +30,9 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
                           const Practice& practice, const std::function<std::int64_t()>& wall_ms,
                           const std::shared_ptr<Disk>& disk) {
     HandOver here;
-    here.put_into_file = [=](const fs::path& job, const fs::path& folder) {
-        return put_into_file(*disk, job, folder, practice, wall_ms());
+    here.put_into_file = [=](const fs::path& job, const fs::path& folder,
+                             std::optional<EventId> refused) {
+        return put_into_file(*disk, job, folder, practice, wall_ms(), refused);
     };
     here.take_file = [=](const fs::path& file, const std::vector<fs::path>& jobs) {
         const Result<Journals> journals = read_job_file(file);
@@ -35,11 +40,15 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
                         : Result<TakenIn>(journals.problem());
     };
     here.in_crew = jobs_named;
-    here.join_crew_job = [=](const fs::path& crew, const std::string& job) {
-        return take_in_from_crew(*disk, crew, job, jobs_folder, tablet);
+    here.join_crew_job = [=](const fs::path& crew, const std::string& job,
+                             const std::vector<fs::path>& jobs) {
+        const Result<Journals> journals = journals_in_crew(crew, job);
+        return journals ? take_in_journals(*disk, *journals, jobs, jobs_folder, tablet)
+                        : Result<TakenIn>(journals.problem());
     };
-    here.go_on_in = [=](const fs::path& job, const fs::path& folder) {
-        return go_on_in(*disk, job, folder, tablet);
+    here.go_on_in = [=](const fs::path& job, const fs::path& folder,
+                        std::optional<EventId> refused) {
+        return go_on_in(*disk, job, folder, tablet, refused);
     };
     here.keep = keep_folders;
     return here;

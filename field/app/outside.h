@@ -56,21 +56,25 @@ struct OutsideWish {
     Choosing choosing = Choosing::hand_over;
 };
 
-/// How this device hands over; all empty where it has no folders to choose from.
+/// How this device hands over; all empty where it has no folders to choose from. `refused`:
+/// JournalFile::refused() of that job.
 struct HandOver {
     std::function<Result<FilePut>(const std::filesystem::path& job,
-                                  const std::filesystem::path& folder)>
+                                  const std::filesystem::path& folder,
+                                  std::optional<EventId> refused)>
         put_into_file;
     /// Into the one of the jobs that it is of, or as a new one.
     std::function<Result<TakenIn>(const std::filesystem::path& file,
                                   const std::vector<std::filesystem::path>& jobs)>
         take_file;
     /// Which jobs the crew folder holds.
-    std::function<std::vector<JobInCrew>(const std::filesystem::path& crew)> in_crew;
-    std::function<Result<TakenIn>(const std::filesystem::path& crew, const std::string& job)>
+    std::function<Result<std::vector<JobInCrew>>(const std::filesystem::path& crew)> in_crew;
+    std::function<Result<TakenIn>(const std::filesystem::path& crew, const std::string& job,
+                                  const std::vector<std::filesystem::path>& jobs)>
         join_crew_job;
-    std::function<Result<std::filesystem::path>(const std::filesystem::path& job,
-                                                const std::filesystem::path& folder)>
+    std::function<Result<WentOn>(const std::filesystem::path& job,
+                                 const std::filesystem::path& folder,
+                                 std::optional<EventId> refused)>
         go_on_in;
     /// Keeps on this device which folders it uses.
     std::function<std::optional<Problem>(const KeptFolders&)> keep;

@@ -20,6 +20,8 @@ struct Platform {
     std::function<std::optional<Problem>(const std::string& name, std::string_view kind,
                                          const Bytes& bytes)>
         give;
+    /// Whether a file was taken comes later, through App::given().
+    bool gives_later = false;
     /// Lets a person choose a job file; it comes back through App::take_file().
     std::function<void()> choose;
     /// Prints one HTML page.

@@ -9,6 +9,7 @@
 #include "engine/measure/length_text.h"
 #include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
+#include "engine/record/clock_doubt.h"
 #include "engine/record/job.h"
 #include "engine/trim/section.h"
 #include "engine/work/edge_change.h"
@@ -99,6 +100,8 @@ struct State {
     Marks marks = Marks::sixteenth;
     bool tilt_there = false;             ///< this tablet has a sensor that may be read
     std::optional<EventId> undo_target;  ///< what undo would strike
+    std::vector<ClockDoubt> clocks;      ///< that are wrong, as far as the events tell
+    std::uint64_t writer = 0;            ///< the number this tablet writes under in the job
     std::vector<std::filesystem::path> jobs;
     Outside outside;
     Hand hand = Hand::right;  ///< of who holds the tablet

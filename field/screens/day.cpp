@@ -17,7 +17,7 @@ constexpr float wide_mm = 130, who_mm = 42;  // who stands at the right where th
 std::optional<std::int64_t> time_beside(const State& state, DaySpan day, bool before) {
     std::optional<std::int64_t> nearest;
     for (const Event& event : state.events) {
-        const std::int64_t ms = event.when.wall_ms;
+        const std::int64_t ms = wall_time(event).ms;
         const bool wanted = before ? ms < day.from_ms : ms >= day.to_ms;
         if (wanted && (!nearest || (before ? ms > *nearest : ms < *nearest))) {
             nearest = ms;
@@ -26,9 +26,20 @@ std::optional<std::int64_t> time_beside(const State& state, DaySpan day, bool be
     return nearest;
 }
 
+/// A time on the last day on which anything was written; a clock that is wrong tells no day.
+std::int64_t last_day_ms(const State& state) {
+    const auto told = [&](const Event& event) {
+        return std::none_of(state.clocks.begin(), state.clocks.end(),
+                            [&](const auto& doubt) { return is_about(doubt, event.id.device); });
+    };
+    const auto last = std::find_if(state.events.rbegin(), state.events.rend(), told);
+    const auto any = state.events.rbegin();
+    return state.events.empty() ? 0 : wall_time(last == state.events.rend() ? *any : *last).ms;
+}
+
 /// Returns the height used.
 float draw_line(Ui& ui, const DayLine& line, Box box) {
-    const std::string who = line.by.empty() ? "" : line.by + " " + clock_time(line.when);
+    const std::string who = line.by.empty() ? "" : line.by + " " + clock_time(line.clock);
     const bool wide = !who.empty() && box.w >= ui.mm(wide_mm);
     const float w = box.w - (wide ? ui.mm(who_mm) : 0);
     float y = box.y + ui.paragraph(box.x, box.y, w, line.words);
@@ -58,8 +69,8 @@ void draw_sheet(Ui& ui, const State& state, DaySpan day, Box body) {
 
 Wish draw_day(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    if (!drafts.day_ms) {  // the last day on which anything was written
-        drafts.day_ms = state.events.empty() ? 0 : state.events.back().when.wall_ms;
+    if (!drafts.day_ms) {
+        drafts.day_ms = last_day_ms(state);
     }
     const DaySpan day = day_around(*drafts.day_ms);
     const auto before = time_beside(state, day, true), after = time_beside(state, day, false);
@@ -73,7 +84,7 @@ Wish draw_day(Ui& ui, const State& state, Drafts& drafts) {
         actions.push_back({"leave", say("Back to the roof"), Look::primary});
     }
     const Frame frame =
-        open_frame(ui, state, say("Day sheet · {1}", day_name({day.from_ms, 0})), actions);
+        open_frame(ui, state, say("Day sheet · {1}", day_name({day.from_ms})), actions);
     draw_sheet(ui, state, day, frame.body);
     if (frame.tapped == "leave") {
         wish.go = Where{Place::roof, {}};

@@ -126,7 +126,7 @@ bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, ImVec2 a, 
             continue;
         }
         taken.push_back(place);
-        const bool touched = ui.area("leg " + std::to_string(i), place);
+        const bool touched = ui.area("leg " + std::to_string(i), place, spoken(leg.name));
         if (std::abs(off) > 1) {
             ui.ink()->AddLine(middle, {middle.x + dx * 0.6F, middle.y + dy * 0.6F},
                               ui.colours().hairline, ui.mm(0.3F));
@@ -147,7 +147,7 @@ bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, ImVec2 a, 
 
 }  // namespace
 
-Picked draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
+Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
     const std::vector<ImVec2> path =
         placed(path_of(asked), asked.hem,
                inset(box, ui.mm(touch_w_mm + 3), std::min(ui.mm(touch_h_mm), box.h * 0.08F)));
@@ -182,7 +182,7 @@ Picked draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
     for (Box& leg : taken) {  // widths may come nearer to a leg than to one another
         leg = inset(leg, std::min(ui.mm(gap_mm) - 2, leg.w / 2));
     }
-    Picked picked;
+    Touched picked;
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {
         if (draw_dimension(ui, asked, i, path[i], path[i + 1], box, taken)) {
             picked.leg = static_cast<int>(i);

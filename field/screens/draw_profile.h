@@ -18,12 +18,12 @@ struct ProfileAsked {
     int hem = -1;  ///< the leg of the hem that is asked about: shown large
 };
 
-/// What a finger picked of it.
-struct Picked {
+/// What a finger touched of it.
+struct Touched {
     int leg = -1, bend = -1, hem = -1;  ///< a hem by its leg
 };
 
 /// Draws it as large as the box allows. A leg can be touched where its width stands.
-Picked draw_profile(Ui& ui, const ProfileAsked& asked, Box box);
+Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box);
 
 }  // namespace hemline

@@ -8,6 +8,7 @@
 
 #include "engine/measure/angle_text.h"
 #include "field/screens/edge_view.h"
+#include "field/screens/frame.h"
 #include "field/screens/status_mark.h"
 
 namespace hemline {
@@ -193,7 +194,7 @@ bool draw_touch(Plan2& plan, const Drawn& one, ImVec2 mark) {
     for (const Box& box : {on_line && straight ? long_one : around, around}) {
         if (plan.is_free(box, plan.touched, ui.mm(gap_mm))) {
             plan.touched.push_back(box);
-            return ui.area("roof " + one.work->edge.id, box);
+            return ui.area("roof " + one.work->edge.id, box, title_of(one.work->edge));
         }
     }
     return false;

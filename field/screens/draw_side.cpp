@@ -22,7 +22,18 @@ Text who(const Event& event) { return event.by.empty() ? say("nobody named") : e
 /// Eight of its sixteen digits tell a crew's tablets apart.
 Text where_and_when(const Event& event) {
     return say("tablet {1}, {2}", print_device(event.id.device).substr(0, 8),
-               day_and_time(event.when));
+               day_and_time(wall_time(event)));
+}
+
+/// "picked by Ben, tablet e8518a86, 4 May …"; empty when nobody did.
+Text picked_words(const SideView& side) {
+    return side.picked == nullptr
+               ? Text()
+               : say("picked by {1}, {2}", who(*side.picked), where_and_when(*side.picked));
+}
+
+float picked_height(const Ui& ui, const SideView& side, float w) {
+    return side.picked == nullptr ? 0 : ui.paragraph_height(w, picked_words(side), Size::body);
 }
 
 }  // namespace
@@ -40,19 +51,21 @@ std::optional<Length> length_of(const Fact& fact) {
     return std::nullopt;
 }
 
-float side_height(const Ui& ui, const State& state, const Event& event, float w) {
+float side_height(const Ui& ui, const State& state, const SideView& side, float w) {
+    const Event& event = *side.value;
     const float inner = w - 2 * ui.mm(pad_mm);
     const float value = length_of(event.fact)
                             ? ui.figure_height(figure_size(ui, inner))
                             : ui.paragraph_height(inner, told(state, event.fact), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
            ui.paragraph_height(inner, where_and_when(event), Size::body) +
-           ui.mm(2 * pad_mm + chosen_mm + 3);
+           picked_height(ui, side, inner) + ui.mm(2 * pad_mm + chosen_mm + 3);
 }
 
-bool draw_side(Ui& ui, const State& state, const Event& event, const std::string& name, bool chosen,
-               Box box) {
-    const bool tapped = !name.empty() && ui.area(name, box);
+bool draw_side(Ui& ui, const State& state, const SideView& side, const std::string& name,
+               bool chosen, Box box) {
+    const Event& event = *side.value;
+    const bool tapped = !name.empty() && ui.area(name, box, told(state, event.fact));
     const bool lit = chosen || (!name.empty() && ui.pressed(name));
     const Palette& colour = ui.colours();
     const float round = ui.mm(1.5F);
@@ -76,7 +89,10 @@ bool draw_side(Ui& ui, const State& state, const Event& event, const std::string
                  ui.paragraph(in.x, in.y, in.w, told(state, event.fact), Size::title) + ui.mm(2));
     }
     take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
-    ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body);
+    take_top(in, ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body));
+    if (side.picked != nullptr) {
+        ui.paragraph(in.x, in.y, in.w, picked_words(side), Size::body);
+    }
     return tapped;
 }
 

@@ -85,7 +85,7 @@ void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
         wish.fact = EdgeTakenOff{draft.edge.id};
         wish.go = Where{Place::roof, {}};
     } else if (frame.tapped == "keep edge") {
-        wish.fact = EdgeAdded{draft.edge};
+        wish.fact = EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)};
         const Place begins = has_run(draft.edge.kind) ? Place::reading : Place::steps;
         wish.go = work == nullptr ? Where{begins, draft.edge.id} : Where{Place::roof, {}};
     }

@@ -75,6 +75,9 @@ Wish draw_folder(Ui& ui, const State& state) {
     Box list = ui.begin_scroll("folder " + view.folder.string(), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, view.folder.string(), Size::bold));
+    if (view.problem) {
+        take_top(list, draw_band(ui, said(*view.problem), list));
+    }
     take_top(list,
              ui.paragraph(list.x, list.y, list.w, room_in(view), Size::small, ui.colours().soft) +
                  ui.mm(gap_mm));

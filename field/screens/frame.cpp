@@ -111,6 +111,11 @@ Box inside_margins(const Ui& ui, bool keys_beside, bool keys_below) {
     return inset(page, x, std::min(y, ui.mm(margin_y_mm)));
 }
 
+/// A browser did not save: what it saved before can still be handed out.
+bool backup_is_due(const State& state) {
+    return state.saving == Saving::failed && state.can.gives_files && !state.events.empty();
+}
+
 /// The notice, and beside it or below it the way out, where the job's disk takes nothing.
 struct Notice {
     bool way_out = false, beside = false;
@@ -119,7 +124,7 @@ struct Notice {
 
 Notice notice_of(const Ui& ui, const State& state, float w) {
     Notice notice;
-    notice.way_out = state.outside.stuck && !state.notice.empty();
+    notice.way_out = !state.notice.empty() && (state.outside.stuck || backup_is_due(state));
     notice.beside = notice.way_out && w >= ui.mm(way_out_beside_mm);
     notice.words_w = w - (notice.beside ? ui.mm(way_out_w_mm + gap_mm) : 0);
     const float words = band_height(ui, state.notice, notice.words_w);
@@ -145,7 +150,11 @@ void draw_notice(Ui& ui, const State& state, Box& page) {
         Box button = notice.beside ? take_right(place, ui.mm(way_out_w_mm))
                                    : take_bottom(place, ui.mm(way_out_h_mm + gap_mm));
         button.h = ui.mm(way_out_h_mm);
-        ui.button(go_on_elsewhere, say("Go on in another folder"), button);
+        if (state.outside.stuck) {
+            ui.button(go_on_elsewhere, say("Go on in another folder"), button);
+        } else {
+            ui.button(back_up_now, say("Back up to a file now"), button);
+        }
     }
     place.w = notice.words_w;
     if (place.h >= band_height(ui, state.notice, place.w)) {
@@ -210,6 +219,7 @@ float draw_band(Ui& ui, const Text& words, Box box) {
                                 ui.colours().warn, ui.mm(1));
         ui.paragraph(box.x + ui.mm(3), box.y + ui.mm(1.5F), box.w - ui.mm(6), words, Size::body,
                      IM_COL32_BLACK);
+        ui.mark_warning();
     }
     return used;
 }
@@ -240,6 +250,6 @@ Text title_of(const Edge& edge) {
     return say("Eave {1}", edge.id);
 }
 
-Text day_and_time(HybridTime when) { return say("{1}, {2}", day_name(when), clock_time(when)); }
+Text day_and_time(WallTime time) { return say("{1}, {2}", day_name(time), clock_time(time)); }
 
 }  // namespace hemline

@@ -38,6 +38,9 @@ struct Frame {
 /// The target that every screen has while its job's disk takes nothing: with it the job goes on in
 /// another folder, and what was keyed in stays.
 constexpr const char* go_on_elsewhere = "go on elsewhere";
+/// The target in its place where there are no other folders: what was saved goes into a file, while
+/// that still works.
+constexpr const char* back_up_now = "back up now";
 
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
 /// right.
@@ -56,6 +59,6 @@ float band_height(const Ui& ui, const Text& words, float w);
 /// "Eave C".
 Text title_of(const Edge& edge);
 /// "4 May 2026, 9:41".
-Text day_and_time(HybridTime when);
+Text day_and_time(WallTime time);
 
 }  // namespace hemline

@@ -35,7 +35,8 @@ Wish draw_history(Ui& ui, const State& state) {
                               ui.mm(0.3F));
         }
         ui.text(list.x, y + ui.line_height(Size::body),
-                glued(clock_time(event->when), "  ", event->by, struck ? say("  struck") : Text()),
+                glued(clock_time(wall_time(*event)), "  ", event->by,
+                      struck ? say("  struck") : Text()),
                 Size::small, Align::left, ui.colours().soft);
         y += row;
     }

@@ -42,10 +42,11 @@ void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
 
 Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    std::vector<Action> actions = {{"by", say("Held by {1}", state.by)},
-                                   {"light", say("Day or night")},
-                                   {"screen size", say("Screen size")},
-                                   other_language(state)};
+    std::vector<Action> actions = {
+        {"by", state.by.empty() ? say("Who holds it?") : say("Held by {1}", state.by)},
+        {"light", say("Day or night")},
+        {"screen size", say("Screen size")},
+        other_language(state)};
     if (state.outside.there) {
         actions.push_back({"hand over", say("Hand over")});
     }

@@ -15,6 +15,7 @@ bool fraction_key(Ui& ui, const std::string& name, Box place, int n, bool chosen
         ui.button(name, n == 0 ? "0" : "", place, chosen ? Look::chosen : Look::key);
     if (n > 0) {
         const int common = std::gcd(n, 16);
+        ui.speak(name, say("{1}/{2} in", n / common, 16 / common));
         ui.fraction(place, n / common, 16 / common,
                     chosen ? ui.colours().chalk_ink : ui.colours().ink);
     }

@@ -16,10 +16,10 @@ namespace {
 Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
     if (status == EdgeStatus::finished) {
         return say("Finished, ticked off by {1} at {2}", work.finished_by,
-                   day_and_time(work.finished_when));
+                   day_and_time(work.finished_clock));
     }
     if (status == EdgeStatus::undecided) {
-        return work.undecided.empty() ? Text() : Conflict{work.undecided.front(), {}, false}.what();
+        return work.undecided.empty() ? Text() : work.undecided.front().why;
     }
     if (status == EdgeStatus::to_tick) {
         return say("Fitted. It waits for your tick.");

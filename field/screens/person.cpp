@@ -76,7 +76,7 @@ void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
 
 Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     Wish wish;
-    const bool ready = !drafts.name.empty() || drafts.way;
+    const bool ready = !drafts.name.empty() || (drafts.way && !state.by.empty());
     const Text title =
         drafts.naming_job ? say("New job · its name") : say("Who holds the tablet, and what for?");
     const Frame frame =

@@ -34,6 +34,10 @@ void draw_value(Ui& ui, const std::string& value, const char* unit, Box box, Col
             unit, Size::small, Align::left, colour);
 }
 
+Text spoken_field(int field) {
+    return field == 0 ? say("feet") : field == 1 ? say("inches") : say("sixteenths of an inch");
+}
+
 void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
     const float gap = ui.mm(gap_mm);
     const float w = strip.w - 2 * gap;
@@ -46,6 +50,7 @@ void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
         if (ui.button(field_name(field), "", place, chosen ? Look::chosen : Look::plain)) {
             choose_field(draft, field);
         }
+        ui.speak(field_name(field), spoken_field(field));
         const Colour colour = chosen ? ui.colours().chalk_ink : ui.colours().ink;
         if (field == 0) {
             draw_value(ui, draft.feet, "ft", place, colour);

@@ -60,7 +60,7 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
         }
         const Text words =
             glued(print_length(reading.length, state.marks), "  ", reading.by, " ",
-                  clock_time(reading.when), reading.struck ? say("  struck") : Text());
+                  clock_time(reading.clock), reading.struck ? say("  struck") : Text());
         const float width = ui.text(box.x, y, words, Size::small, Align::left, ui.colours().soft);
         if (reading.struck) {
             const float middle = y + ui.line_height(Size::small) / 2;
@@ -121,7 +121,7 @@ Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& draft
     take_top(body, ui.mm(2));
     ui.paragraph(body.x, body.y, body.w,
                  say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
-                     last.by, clock_time(last.when)));
+                     last.by, clock_time(last.clock)));
     if (frame.tapped == "strike") {
         wish.fact = Struck{last.id, "struck by hand"};
     } else if (frame.tapped == "stays") {

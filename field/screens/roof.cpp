@@ -12,6 +12,7 @@
 #include "field/screens/roof_rows.h"
 #include "field/screens/roof_ways.h"
 #include "field/screens/screens.h"
+#include "field/screens/told.h"
 
 namespace hemline {
 
@@ -106,6 +107,7 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
         draw_plan(ui, state, take_top(list, h), wish);
         take_top(list, draw_roof_words(ui, state, list) + ui.mm(2));
     }
+    take_top(list, draw_band(ui, clocks_told(state), list));
     take_top(list, draw_band(ui, hook_doubt(state.job), list));
     draw_edge_rows(ui, state, list, wish);
     take_top(list, ui.mm(5));

@@ -16,7 +16,10 @@ bool has(const std::vector<Person>& people, std::string_view name) {
 
 /// The holder, then who held this tablet and who wrote on this job, the latest first.
 std::vector<Person> known(const State& state) {
-    std::vector<Person> people = {{state.by, state.way}};
+    std::vector<Person> people;
+    if (!state.by.empty()) {
+        people.push_back({state.by, state.way});
+    }
     for (auto person = state.people.rbegin(); person != state.people.rend(); ++person) {
         if (!has(people, person->name)) {
             people.push_back(*person);

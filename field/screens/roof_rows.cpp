@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include "engine/record/about_edge.h"
@@ -27,8 +28,13 @@ Text lengths_apart(const State& state, const EdgeWork& work) {
         if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
             continue;
         }
+        std::set<EventId> values;
+        for (const Tip& side : conflict.sides) {
+            values.insert(side.says);
+        }
+        std::set<Length> said;
         for (const RecordedReading& reading : work.readings) {
-            if (std::count(conflict.sides.begin(), conflict.sides.end(), reading.id) > 0) {
+            if (values.count(reading.id) > 0 && said.insert(reading.length).second) {
                 const std::string one = print_length(reading.length, state.marks);
                 words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
             }
@@ -110,11 +116,11 @@ Text waits_words(const State& state, const Glance& glance, const EdgeWork& work,
 std::string who_did(const Glance& glance, const EdgeWork& work) {
     const auto last = glance.last.find(work.edge.id);
     if (work.finished) {
-        return work.finished_by + " " + clock_time(work.finished_when);
+        return work.finished_by + " " + clock_time(work.finished_clock);
     }
     return last == glance.last.end() || last->second->by.empty()
                ? ""
-               : last->second->by + " " + clock_time(last->second->when);
+               : last->second->by + " " + clock_time(wall_time(*last->second));
 }
 
 /// What was accepted outside practice, and by whom; empty when nothing was.
@@ -203,7 +209,7 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
         const EdgeWork& work = *edge;
         const Row said = row_of(state, glance ? &*glance : nullptr, work, status);
         const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
-        if (ui.area("edge " + work.edge.id, row)) {
+        if (ui.area("edge " + work.edge.id, row, title_of(work.edge))) {
             wish.go = opened(state, work);
         }
         draw_edge_row(ui, said, work, status, row);

@@ -108,9 +108,9 @@ Text bend_words(const SectionLeg& leg, double bend) {
 }
 
 /// Every leg and bend as a row to touch.
-Picked draw_rows(Ui& ui, const State& state, const Section& section,
-                 const std::vector<double>& bends, Box box) {
-    Picked picked;
+Touched draw_rows(Ui& ui, const State& state, const Section& section,
+                  const std::vector<double>& bends, Box box) {
+    Touched picked;
     Box list = ui.begin_scroll("section rows", box);
     const float top = list.y;
     for (std::size_t i = 0; i < section.legs.size(); ++i) {
@@ -152,7 +152,7 @@ void key_degrees(SectionDraft& draft, char key) {
     }
 }
 
-void pick(Drafts& drafts, const Section& section, const Picked& picked) {
+void pick(Drafts& drafts, const Section& section, const Touched& picked) {
     if (picked.leg >= 0 || picked.bend >= 0 || picked.hem >= 0) {
         const Hem hem =
             picked.hem < 0 ? Hem::open : section.legs[static_cast<std::size_t>(picked.hem)].hem;
@@ -181,11 +181,11 @@ Fact kept(const EdgeWork& work, const Section& section, int leg) {
         Edge edge = work.edge;
         if (changed.name == LegName::face && edge.face) {
             edge.face = changed.width;
-            return EdgeAdded{edge};
+            return EdgeAdded{said_anew(work, edge)};
         }
         if (changed.name == LegName::flange && edge.flange) {
             edge.flange = changed.width;
-            return EdgeAdded{edge};
+            return EdgeAdded{said_anew(work, edge)};
         }
     }
     return SectionChosen{section.trim, legs_of(section)};
@@ -274,7 +274,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             pick(drafts, section, draw_rows(ui, state, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
-        const Picked picked =
+        const Touched picked =
             draw_profile(ui,
                          {section, *bends, deck_fall(section, work->edge),
                           now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},

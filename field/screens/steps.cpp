@@ -207,7 +207,7 @@ Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     Box body = frame.body;
     take_top(body, ui.paragraph(body.x, body.y, body.w,
                                 say("Finished, ticked off by {1} at {2}", work.finished_by,
-                                    clock_time(work.finished_when)),
+                                    clock_time(work.finished_clock)),
                                 Size::title) +
                        ui.mm(3));
     draw_values(ui, state, work, body);

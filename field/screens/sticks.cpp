@@ -63,7 +63,7 @@ float draw_words(Ui& ui, const State& state, const PoolView& pool, Box box) {
 void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlike& sticks,
               Length longest, Box row, Wish& wish) {
     const PlannedStick& stick = *sticks.sticks.front();
-    if (ui.area("stick " + std::to_string(stick.number), row)) {
+    if (ui.area("stick " + std::to_string(stick.number), row, say("Stick {1}", stick.number))) {
         wish.go = at_pool(Place::stick, pool);
         wish.go->stick = stick.number;
     }

@@ -44,11 +44,22 @@ Names names_on(const State& state) {
     names.offcut = [&state](EventId id) { return name_of_offcut(state, id); };
     names.event = [&state](EventId id) {
         const Event* const event = event_of(state, id);
-        return event == nullptr ? Text(print_event_id(id)) : told(state, event->fact);
+        return event == nullptr ? nullptr : &event->fact;
     };
     return names;
 }
 
 Text told(const State& state, const Fact& fact) { return describe(fact, names_on(state)); }
+
+Text clocks_told(const State& state) {
+    constexpr std::size_t most = 3;  // of a crew; a job may name more tablets than a roof bears
+    std::vector<Text> words;
+    for (const ClockDoubt& doubt : state.clocks) {
+        if ((state.way == Way::tick_off || is_about(doubt, state.writer)) && words.size() < most) {
+            words.push_back(words_on(doubt, state.writer));
+        }
+    }
+    return joined(words, " ");
+}
 
 }  // namespace hemline

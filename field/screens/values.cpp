@@ -26,7 +26,7 @@ Text what_words(const Ui& ui, const EdgeValue& value) {
 
 /// The value, what it is of, and who said it: beside one another, or below.
 float draw_words(Ui& ui, const EdgeValue& value, Box words) {
-    const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.when);
+    const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.clock);
     if (words.w < ui.mm(wide_mm)) {
         float y = words.y + ui.paragraph(words.x, words.y, words.w, value.value, Size::bold);
         y += ui.paragraph(words.x, y, words.w, what_words(ui, value), Size::small);

@@ -1,5 +1,6 @@
 // hemline: the touch program on a tablet or a desk.
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <cstdio>
 #include <ctime>
 
@@ -60,7 +61,7 @@ void take_folders(AppOptions& options, const Practice& practice) {
     if (crew) {
         options.folders.crew = std::filesystem::absolute(*crew);
     }
-    const std::vector<std::filesystem::path> places = places_here();
+    const std::vector<std::filesystem::path> places = places_here().folders;
     if (!options.folders.hand_over && !places.empty()) {
         const std::filesystem::path documents = places.front() / "Documents";
         std::error_code error;
@@ -91,7 +92,10 @@ int show(WindowOptions window, AppOptions options) {
     options.jobs_folder = *jobs;
     options.device = *device;
     options.wall_ms = wall_ms;
-    options.keep_scale = keep_screen_scale;
+    options.keep_scale = [](const ScreenScale& screen) {
+        Disk disk;
+        return keep_screen_scale(disk, screen);
+    };
     options.wake = wake_window;
     take_folders(options, assets->practice);
     App app(*assets, std::move(options));
@@ -107,6 +111,7 @@ int show(WindowOptions window, AppOptions options) {
 }  // namespace
 
 int main(int count, char** words) {
+    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
     WindowOptions window;
     AppOptions options;
     std::string size;
@@ -140,7 +145,8 @@ int main(int count, char** words) {
     set_screen(options, window, scale->count() > 0);
     window.targets = targets;
     window.picture = picture;
-    options.light = night ? Light::night : Light::day;
+    const bool dark = night || options.screen.night.value_or(false);
+    options.light = dark ? Light::night : Light::day;
     if (!job.empty()) {
         options.job = job;
     }

@@ -12,7 +12,7 @@ constexpr std::int64_t mouse_finger = -1;  // SDL numbers it 0, as it may number
 
 Heard touch(const SDL_TouchFingerEvent& at, TouchKind kind, float w, float h, TouchQueue& queue) {
     const std::int64_t finger = at.touchId == SDL_MOUSE_TOUCHID ? mouse_finger : at.fingerId;
-    queue.push({kind, finger, at.x * w, at.y * h});
+    queue.push({kind, finger, at.x * w, at.y * h, 0, at.timestamp / 1000.0});
     return Heard::something;
 }
 

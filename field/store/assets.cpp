@@ -2,10 +2,10 @@
 
 #include <array>
 #include <string>
-#include <system_error>
 
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 namespace {
@@ -37,8 +37,11 @@ auto read_as(const fs::path& file, Parse parse) -> decltype(parse(std::string_vi
 /// The steps of FOLDER/procedures/NAME.csv; none where there is no such file.
 Result<std::vector<StepRule>> read_steps(const fs::path& folder, std::string_view name) {
     const fs::path file = folder / "procedures" / (std::string(name) + ".csv");
-    std::error_code error;
-    return fs::exists(file, error) ? read_as(file, read_procedure) : std::vector<StepRule>();
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    return *there == There::nothing ? std::vector<StepRule>() : read_as(file, read_procedure);
 }
 
 }  // namespace

@@ -29,10 +29,6 @@ Text age_words(std::int64_t age_ms) {
 
 std::optional<BackupNote> read_backup_note(const std::filesystem::path& job) {
     constexpr std::size_t note_size_most = 64;
-    std::error_code error;
-    if (!std::filesystem::exists(note_file(job), error)) {
-        return {};
-    }
     const Result<Bytes> bytes = read_file(note_file(job), note_size_most);
     if (!bytes) {
         return {};

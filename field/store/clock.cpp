@@ -36,18 +36,18 @@ std::int64_t wall_ms() {
     return std::max<std::int64_t>(0, now);
 }
 
-std::string clock_time(HybridTime when) {
-    const std::tm local = local_time(when.wall_ms);
+std::string clock_time(WallTime time) {
+    const std::tm local = local_time(time.ms);
     char text[16];
     std::snprintf(text, sizeof text, "%d:%02d", local.tm_hour, local.tm_min);
     return text;
 }
 
-Text day_name(HybridTime when) {
+Text day_name(WallTime time) {
     static constexpr const char* months[] = {
         phrase("Jan"), phrase("Feb"), phrase("Mar"), phrase("Apr"), phrase("May"), phrase("Jun"),
         phrase("Jul"), phrase("Aug"), phrase("Sep"), phrase("Oct"), phrase("Nov"), phrase("Dec")};
-    const std::tm local = local_time(when.wall_ms);
+    const std::tm local = local_time(time.ms);
     return say("{1} {2} {3}", local.tm_mday, say(months[local.tm_mon % 12]), local.tm_year + 1900);
 }
 

@@ -13,10 +13,10 @@ namespace hemline {
 /// Unix time in milliseconds; 0 when the tablet's clock stands before 1970.
 std::int64_t wall_ms();
 
-/// "9:41", local time of an event.
-std::string clock_time(HybridTime when);
+/// "9:41", local time.
+std::string clock_time(WallTime time);
 /// "4 May 2026".
-Text day_name(HybridTime when);
+Text day_name(WallTime time);
 
 /// The local day that holds this time: midnight to midnight, 23 or 25 hours where the clocks are
 /// moved.

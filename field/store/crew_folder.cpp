@@ -1,19 +1,15 @@
 #include "field/store/crew_folder.h"
 
 #include <algorithm>
-#include <cerrno>
 #include <system_error>
-
-#include <fcntl.h>
 
 #include "engine/record/descent.h"
 #include "engine/record/frame.h"
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
-#include "field/store/job_folder.h"
-#include "field/store/open_file.h"
+#include "field/store/drafts.h"
+#include "field/store/listing.h"
 #include "field/store/segment_name.h"
-#include "field/store/torn_tail.h"
 #include "field/store/whole_file.h"
 
 namespace hemline {
@@ -21,91 +17,50 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t segment_most = std::size_t{64} << 20;
-
-std::vector<std::string> names_in(const fs::path& folder) {
-    std::vector<std::string> names;
-    std::error_code error;
-    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-         entry.increment(error)) {
-        names.push_back(entry->path().filename().string());
+/// Without it a job could be joined and never be carried: it is not known which it is.
+bool holds_beginning(const Journals& journals, const std::string& job) {
+    const std::optional<EventId> id = parse_event_id(job);
+    const auto device = id ? journals.of_device.find(id->device) : journals.of_device.end();
+    if (device == journals.of_device.end()) {
+        return false;
     }
-    std::sort(names.begin(), names.end());
-    return names;
+    const std::vector<FrameAt> frames = read_frames(device->second).frames;
+    return std::any_of(frames.begin(), frames.end(),
+                       [&](const FrameAt& frame) { return frame.id == *id; });
 }
 
-/// The segment's bytes when they are all there; nothing while a synchroniser still writes it.
-std::optional<Bytes> read_segment(const fs::path& file, SegmentName name) {
-    const Result<Bytes> bytes = read_file(file, segment_most);
-    if (!bytes || crc32_of(*bytes) != name.crc) {
-        return {};
-    }
-    return *bytes;
-}
+/// More than any job on any roof: a million events.
+constexpr std::size_t job_in_crew_most = std::size_t{128} << 20;
 
-/// The ids of all the job's beginnings: one, unless jobs begun apart were merged.
-std::set<EventId> starts_of(const std::vector<Event>& events) {
-    std::set<EventId> starts;
+/// Each beginning's folder is given all of the job: a file that tells of thousands fills no disk.
+constexpr std::size_t starts_most = 32;
+
+/// The ids of the job's beginnings: one, unless jobs begun apart were merged.
+void add_starts(const std::vector<Event>& events, std::set<EventId>& starts) {
     for (const Event& event : events) {
-        if (std::holds_alternative<JobStarted>(event.fact)) {
+        if (std::holds_alternative<JobStarted>(event.fact) && starts.size() < starts_most) {
             starts.insert(event.id);
         }
     }
-    return starts;
-}
-
-/// Appends frames that a device's journal here lacks; gives them back.
-Result<Bytes> append_missing(Disk& disk, const fs::path& file, const Bytes& frames) {
-    std::set<Bytes> there;
-    std::error_code error;
-    const bool is_new = !fs::exists(file, error);
-    if (!is_new) {
-        const Result<Bytes> bytes = read_file(file);
-        if (!bytes) {
-            return bytes.problem();
-        }
-        const FramesRead read = read_frames(*bytes);
-        for (const FrameAt& frame : read.frames) {
-            there.emplace(frame.bytes.begin(), frame.bytes.end());
-        }
-        if (read.whole_size < bytes->size()) {
-            const auto kept = move_torn_tail(
-                disk, {file, {read.whole_size, bytes->size() - read.whole_size, ""}, file});
-            if (!kept) {
-                return kept.problem();
-            }
-        }
-    }
-    Bytes missing;
-    for (const FrameAt& frame : read_frames(frames).frames) {
-        if (there.emplace(frame.bytes.begin(), frame.bytes.end()).second) {
-            missing.insert(missing.end(), frame.bytes.begin(), frame.bytes.end());
-        }
-    }
-    if (missing.empty()) {
-        return missing;
-    }
-    const OpenFile opened(disk.open(file, O_WRONLY | O_APPEND | O_CREAT));
-    int failed = opened.is_open() ? write_all(disk, opened.get(), missing) : errno;
-    if (failed == 0 && disk.sync(opened.get()) != 0) {
-        failed = errno;
-    }
-    if (failed != 0) {
-        return disk_problem(phrase("written"), file, failed);
-    }
-    if (const auto problem = is_new ? sync_folder(disk, file.parent_path()) : std::nullopt) {
-        return *problem;
-    }
-    return missing;
 }
 
 }  // namespace
 
-std::vector<std::string> jobs_in_crew(const fs::path& crew) {
+Result<std::vector<std::string>> jobs_in_crew(const fs::path& crew) {
+    const Result<std::vector<std::string>> names = names_in(crew);
+    if (!names) {
+        return names;
+    }
     std::vector<std::string> jobs;
-    for (const std::string& name : names_in(crew)) {
-        std::error_code error;
-        if (parse_event_id(name) && fs::is_directory(crew / name, error)) {
+    for (const std::string& name : *names) {
+        if (!parse_event_id(name)) {
+            continue;
+        }
+        const Result<There> there = what_is(crew / name, Links::refused);
+        if (!there) {
+            return there.problem();
+        }
+        if (*there == There::folder) {
             jobs.push_back(name);
         }
     }
@@ -113,21 +68,35 @@ std::vector<std::string> jobs_in_crew(const fs::path& crew) {
 }
 
 Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) {
-    std::vector<Bytes> segments;
-    for (const std::string& name : names_in(crew / job)) {
-        const auto parsed = parse_segment_name(name);
-        if (auto bytes = parsed ? read_segment(crew / job / name, *parsed) : std::nullopt) {
-            segments.push_back(std::move(*bytes));
+    const auto listed = segments_in(crew / job);
+    if (!listed) {
+        return listed.problem();
+    }
+    std::set<Bytes> frames;
+    std::size_t size = 0;
+    for (const auto& [name, stamp] : *listed) {
+        const auto bytes = read_segment(crew / job / name, *parse_segment_name(name));
+        const FramesRead read = bytes ? read_frames(*bytes) : FramesRead{};
+        for (const FrameAt& frame : read.frames) {
+            const bool is_new = frames.emplace(frame.bytes.begin(), frame.bytes.end()).second;
+            size += is_new ? frame.bytes.size() : 0;
+        }
+        if (size > job_in_crew_most) {
+            return Problem{say("The crew folder holds more than {1} MiB of job {2}: no job is as "
+                               "large.",
+                               job_in_crew_most >> 20U, shown(job)),
+                           say("Look at what lies there, and who put it there.")};
         }
     }
     Merge merge;
-    for (const Bytes& segment : segments) {
-        merge.add(0, segment);
+    for (const Bytes& frame : frames) {
+        merge.add(0, frame);
     }
     Journals journals = merge.journals();
-    if (journals.of_device.empty()) {
-        return Problem{say("The crew folder holds nothing whole of job {1} yet.", shown(job)),
-                       say("Wait until the synchroniser is done, or look at the folder's path.")};
+    if (!holds_beginning(journals, job)) {
+        return Problem{
+            say("The crew folder does not hold the beginning of job {1} whole yet.", shown(job)),
+            say("Wait until the synchroniser is done, or look at the folder's path.")};
     }
     return journals;
 }
@@ -135,125 +104,162 @@ Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) 
 CrewFolder::CrewFolder(fs::path crew, fs::path job, std::shared_ptr<Disk> disk)
     : crew_(std::move(crew)), job_(std::move(job)), disk_(std::move(disk)) {}
 
-Result<Carried> CrewFolder::carry(const std::vector<Event>& events, std::uint64_t writer) {
-    const std::set<EventId> starts = starts_of(events);
-    if (starts.empty()) {
-        return Problem{say("The beginning of this job is not here: it cannot be told which it is."),
-                       say("Merge it with another tablet's copy first.")};
+std::vector<fs::path> CrewFolder::folders() const {
+    std::vector<fs::path> folders;
+    for (const auto& [start, shelf] : shelves_) {
+        folders.push_back(shelf.folder);
     }
-    folder_ = crew_ / print_event_id(*starts.begin());
+    return folders;
+}
+
+Carried CrewFolder::carry(const std::vector<Event>& events, std::uint64_t writer) {
     Carried carried;
-    for (const EventId start : starts) {
-        if (const auto problem = take_in(crew_ / print_event_id(start), writer, carried)) {
-            return *problem;
-        }
+    std::set<EventId> starts;
+    add_starts(events, starts);
+    if (starts.empty()) {
+        carried.problem =
+            Problem{say("The beginning of this job is not here: it cannot be told which it is."),
+                    say("Merge it with another tablet's copy first.")};
+        return carried;
     }
-    if (const auto problem = give_out(events, writer, carried)) {
-        return *problem;
+    CrewIntake intake(*disk_, job_, writer);
+    carried.problem = take_in_all(starts, intake);
+    carried.taken_in = intake.taken_in();
+    carried.number_used_elsewhere = intake.number_used_elsewhere();
+    if (carried.problem || carried.number_used_elsewhere) {
+        return carried;
     }
+    std::vector<Event> with_new;
+    if (!carried.taken_in.empty()) {
+        with_new = events;
+        with_new.insert(with_new.end(), carried.taken_in.begin(), carried.taken_in.end());
+    }
+    const std::vector<Event>& all = with_new.empty() ? events : with_new;
+    Giving giving{all, first_numbers_twice(all), writer, {}};
+    const auto is_own_segment = [&](std::string_view name) {
+        const auto segment = parse_segment_name(name);
+        return segment && segment->writer == writer;
+    };
+    for (auto& [start, shelf] : shelves_) {
+        sweep_drafts(*disk_, shelf.folder, Sweeping::locked, is_own_segment);
+        carried.problem = carried.problem ? carried.problem : give_out(shelf, giving);
+    }
+    carried.given_out = giving.given.size();
     return carried;
 }
 
-std::optional<Problem> CrewFolder::take_in(const fs::path& from, std::uint64_t writer,
-                                           Carried& carried) {
-    std::vector<Bytes> segments;
-    std::vector<std::string> names;
-    for (const std::string& name : names_in(from)) {
-        const auto parsed = parse_segment_name(name);
-        if (!parsed || read_.count((from / name).string()) > 0) {
-            continue;
-        }
-        if (auto bytes = read_segment(from / name, *parsed)) {
-            segments.push_back(std::move(*bytes));
-            names.push_back((from / name).string());
-        }
-    }
-    Merge merge;
-    for (const Bytes& segment : segments) {
-        merge.add(0, segment);
-        for (const FrameAt& frame : read_frames(segment).frames) {
-            has_[frame.id].insert(header_at(frame.bytes).crc);
-        }
-    }
-    for (const auto& [device, frames] : merge.journals().of_device) {
-        const fs::path file = job_ / (print_device(device) + ".journal");
-        if (device == writer) {
-            std::set<Bytes> own;
-            for (const fs::path& journal : journals_in(job_)) {
-                const Result<Bytes> bytes = read_file(journal);
-                const Bytes held = bytes ? *bytes : Bytes{};
-                for (const FrameAt& frame : read_frames(held).frames) {
-                    own.emplace(frame.bytes.begin(), frame.bytes.end());
-                }
+/// From the folder of each beginning, and of those that what came in tells of.
+std::optional<Problem> CrewFolder::take_in_all(std::set<EventId> starts, CrewIntake& intake) {
+    for (std::set<EventId> done; done != starts;) {
+        for (const EventId start : std::set<EventId>(starts)) {
+            if (!done.insert(start).second) {
+                continue;
             }
-            for (const FrameAt& frame : read_frames(frames).frames) {
-                carried.number_used_elsewhere =
-                    carried.number_used_elsewhere ||
-                    own.count(Bytes(frame.bytes.begin(), frame.bytes.end())) == 0;
+            Shelf& shelf = shelves_[start];
+            shelf.folder = crew_ / print_event_id(start);
+            const std::optional<Problem> problem = take_in(shelf, intake);
+            if (problem || intake.number_used_elsewhere()) {
+                shelf = {shelf.folder, {}, {}};  // not all of it was taken in: it is read again
+                return problem;
             }
-            continue;
         }
-        const Result<Bytes> missing = append_missing(*disk_, file, frames);
-        if (!missing) {
-            return missing.problem();
-        }
-        for (Event& event : read_journal(*missing).events) {
-            carried.taken_in.push_back(std::move(event));
-        }
-    }
-    if (!carried.number_used_elsewhere) {
-        read_.insert(names.begin(), names.end());
+        add_starts(intake.taken_in(), starts);
     }
     return {};
 }
 
-std::optional<Problem> CrewFolder::give_out(const std::vector<Event>& events, std::uint64_t writer,
-                                            Carried& carried) {
-    const auto twice = first_numbers_twice(events);
+std::optional<Problem> CrewFolder::take_in(Shelf& shelf, CrewIntake& intake) {
+    const auto listed = segments_in(shelf.folder);
+    if (!listed) {
+        return listed.problem();
+    }
+    const bool holds_less =
+        std::any_of(shelf.seen.begin(), shelf.seen.end(), [&](const auto& before) {
+            const auto now = listed->find(before.first);
+            return before.second.whole &&
+                   (now == listed->end() || now->second != before.second.stamp);
+        });
+    if (holds_less) {  // one was deleted or written over since
+        shelf = {shelf.folder, {}, {}};
+    }
+    for (const auto& [name, stamp] : *listed) {
+        const auto before = shelf.seen.find(name);
+        if (before != shelf.seen.end() && before->second.stamp == stamp) {
+            continue;
+        }
+        const auto bytes = read_segment(shelf.folder / name, *parse_segment_name(name));
+        const FramesRead read = bytes ? read_frames(*bytes) : FramesRead{};
+        if (auto problem = intake.add(read.frames)) {
+            return problem;
+        }
+        if (intake.number_used_elsewhere()) {
+            return {};
+        }
+        for (const FrameAt& frame : read.frames) {
+            shelf.holds[frame.id].insert(header_at(frame.bytes).crc);
+        }
+        shelf.seen[name] = {stamp, bytes.has_value()};
+        if (auto problem = intake.is_full() ? intake.append() : std::nullopt) {
+            return problem;
+        }
+    }
+    return intake.append();
+}
+
+std::optional<Problem> CrewFolder::give_out(Shelf& shelf, Giving& giving) {
     Bytes segment;
-    for (const Event& event : events) {
-        const auto held = has_.find(event.id);
-        const auto doubled = twice.find(event.id.device);
-        const bool may_differ = doubled != twice.end() && event.id.sequence >= doubled->second;
-        if (held != has_.end() && !may_differ) {
+    for (std::size_t place = 0; place < giving.events.size(); ++place) {
+        const Event& event = giving.events[place];
+        const auto held = shelf.holds.find(event.id);
+        const auto doubled = giving.twice.find(event.id.device);
+        const bool may_differ =
+            doubled != giving.twice.end() && event.id.sequence >= doubled->second;
+        if (held != shelf.holds.end() && !may_differ) {
             continue;
         }
         const Bytes frame = frame_of(event);
-        if (held != has_.end() && held->second.count(header_at(frame).crc) > 0) {
+        if (held != shelf.holds.end() && held->second.count(header_at(frame).crc) > 0) {
             continue;
         }
         segment.insert(segment.end(), frame.begin(), frame.end());
-        ++carried.given_out;
-        if (segment.size() > segment_most / 8) {
-            if (auto problem = write_segment(segment, writer)) {
+        giving.given.insert(place);
+        if (segment.size() > segment_full) {
+            if (auto problem = write_segment(shelf, segment, giving.writer)) {
                 return problem;
             }
             segment.clear();
         }
     }
-    return segment.empty() ? std::nullopt : write_segment(segment, writer);
+    return segment.empty() ? std::nullopt : write_segment(shelf, segment, giving.writer);
 }
 
-std::optional<Problem> CrewFolder::write_segment(const Bytes& segment, std::uint64_t writer) {
+std::optional<Problem> CrewFolder::write_segment(Shelf& shelf, const Bytes& segment,
+                                                 std::uint64_t writer) {
     std::error_code error;
-    fs::create_directories(folder_, error);
+    fs::create_directories(shelf.folder, error);
     if (error) {
-        return disk_problem(phrase("created"), folder_, error.value());
+        return disk_problem(phrase("created"), shelf.folder, error.value());
+    }
+    const auto listed = segments_in(shelf.folder);
+    if (!listed) {
+        return listed.problem();
     }
     SegmentName name{writer, 1, crc32_of(segment)};
-    for (const std::string& other : names_in(folder_)) {
-        const auto parsed = parse_segment_name(other);
-        if (parsed && parsed->writer == writer) {
-            name.number = std::max(name.number, parsed->number + 1);
+    for (const auto& [other, stamp] : *listed) {
+        const SegmentName parsed = *parse_segment_name(other);
+        if (parsed.writer == writer) {
+            name.number = std::max(name.number, parsed.number + 1);
         }
     }
-    const fs::path file = folder_ / print_segment_name(name);
-    if (auto problem = write_whole_file(*disk_, file, segment)) {
+    const std::string file = print_segment_name(name);
+    if (auto problem = write_whole_file(*disk_, shelf.folder / file, segment)) {
         return problem;
     }
-    read_.insert(file.string());
     for (const FrameAt& frame : read_frames(segment).frames) {
-        has_[frame.id].insert(header_at(frame.bytes).crc);
+        shelf.holds[frame.id].insert(header_at(frame.bytes).crc);
+    }
+    if (const auto now = segments_in(shelf.folder); now && now->count(file) > 0) {
+        shelf.seen[file] = {now->at(file), true};
     }
     return {};
 }

@@ -21,51 +21,72 @@
 
 #include "engine/record/merge.h"
 #include "engine/result.h"
+#include "field/store/crew_intake.h"
 #include "field/store/disk.h"
+#include "field/store/segment_file.h"
 
 namespace hemline {
 
-/// The jobs in a crew folder, by name. Empty where there is no such folder.
-std::vector<std::string> jobs_in_crew(const std::filesystem::path& crew);
+/// The jobs in a crew folder, by name. Problem: there is no such folder, or it cannot be listed.
+Result<std::vector<std::string>> jobs_in_crew(const std::filesystem::path& crew);
 
-/// All that the crew folder holds of one job, for a tablet that joins. Problem: it holds nothing
-/// whole of it yet.
+/// All that the crew folder holds of one job, for a tablet that joins. Problem: it does not hold
+/// its beginning yet, or cannot be listed.
 Result<Journals> journals_in_crew(const std::filesystem::path& crew, const std::string& job);
 
-/// What one carrying did.
+/// What one carrying did, though it may not have done all.
 struct Carried {
     std::vector<Event> taken_in;         ///< new here, saved in the job's folder
-    std::size_t given_out = 0;           ///< events that the crew folder did not hold
+    std::size_t given_out = 0;           ///< events that a folder of the crew's did not hold
     bool number_used_elsewhere = false;  ///< there are events under this tablet's number that it
                                          ///< never wrote: it was copied or put back from a backup
+    std::optional<Problem> problem;  ///< the job has no JobStarted yet, or a folder cannot be read
+                                     ///< or written
 };
 
 /// One job's way through a crew folder. Remembers what it has read, so that carrying again costs a
-/// look at the folder.
+/// look at the folder. A job that was begun twice, apart, and then merged has a folder there for
+/// each beginning; each is given what it lacks, so that whoever knows one of them hears of all.
 class CrewFolder {
   public:
     CrewFolder(std::filesystem::path crew, std::filesystem::path job, std::shared_ptr<Disk> disk);
 
     /// Takes in what others gave out, into the job's journals of their devices, then gives out what
     /// the crew folder lacks. `events`: the job's, all saved. `writer`: the number this tablet
-    /// writes under; events of that number are not taken in. Called under the job's lock. Problem:
-    /// the job has no JobStarted yet, or a folder cannot be read or written.
-    Result<Carried> carry(const std::vector<Event>& events, std::uint64_t writer);
+    /// writes under; when that turns out to be used elsewhere, nothing is given out. Called under
+    /// the job's lock.
+    Carried carry(const std::vector<Event>& events, std::uint64_t writer);
 
-    /// Where segments of this job lie, once it has been carried.
-    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+    /// Folders in which segments of this job lie, once it has been carried.
+    [[nodiscard]] std::vector<std::filesystem::path> folders() const;
 
   private:
-    std::optional<Problem> take_in(const std::filesystem::path& from, std::uint64_t writer,
-                                   Carried& carried);
-    std::optional<Problem> give_out(const std::vector<Event>& events, std::uint64_t writer,
-                                    Carried& carried);
-    std::optional<Problem> write_segment(const Bytes& segment, std::uint64_t writer);
+    /// What is known of the folder of one beginning.
+    struct Shelf {
+        struct Seen {
+            FileStamp stamp;
+            bool whole = false;
+        };
+        std::filesystem::path folder;
+        std::map<std::string, Seen> seen;                  ///< segments
+        std::map<EventId, std::set<std::uint32_t>> holds;  ///< by the frame's CRC
+    };
+    /// What is given out, to each folder that lacks it.
+    struct Giving {
+        const std::vector<Event>& events;
+        std::map<std::uint64_t, std::uint32_t> twice;  ///< first_numbers_twice()
+        std::uint64_t writer = 0;
+        std::set<std::size_t> given;  ///< by place in `events`
+    };
 
-    std::filesystem::path crew_, job_, folder_;
+    std::optional<Problem> take_in_all(std::set<EventId> starts, CrewIntake& intake);
+    std::optional<Problem> take_in(Shelf& shelf, CrewIntake& intake);
+    std::optional<Problem> give_out(Shelf& shelf, Giving& giving);
+    std::optional<Problem> write_segment(Shelf& shelf, const Bytes& segment, std::uint64_t writer);
+
+    std::filesystem::path crew_, job_;
     std::shared_ptr<Disk> disk_;
-    std::set<std::string> read_;                      ///< names of segments
-    std::map<EventId, std::set<std::uint32_t>> has_;  ///< by the frame's CRC, in the crew folder
+    std::map<EventId, Shelf> shelves_;  ///< by the beginning
 };
 
 }  // namespace hemline

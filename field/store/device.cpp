@@ -5,14 +5,15 @@
 #include <string>
 #include <system_error>
 
-#include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include "engine/record/event.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 #include "field/store/whole_file.h"
 #include "field/store/writer.h"
@@ -44,21 +45,17 @@ Result<std::uint64_t> read_device(const fs::path& file) {
 /// Writes the draft of the file and links it to its name, unless another program was there first.
 std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) {
     Disk disk;
-    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(draft.c_str());  // left by a program of the same number that was killed
-    const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
-    if (!opened.is_open() || ::fchmod(opened.get(), 0600) != 0) {
-        return disk_problem(phrase("created"), draft, errno);
-    }
     const std::string line = print_device(device) + "\n";
-    int error = write_all(disk, opened.get(), Bytes(line.begin(), line.end()));
-    if (error == 0 && disk.sync(opened.get()) != 0) {
+    const Result<fs::path> draft = write_draft(
+        disk, file, [&](const struct stat&) { return Bytes(line.begin(), line.end()); });
+    if (!draft) {
+        return draft.problem();
+    }
+    int error = ::chmod(draft->c_str(), 0600) != 0 ? errno : 0;
+    if (error == 0 && ::link(draft->c_str(), file.c_str()) != 0 && errno != EEXIST) {
         error = errno;
     }
-    if (error == 0 && ::link(draft.c_str(), file.c_str()) != 0 && errno != EEXIST) {
-        error = errno;
-    }
-    ::unlink(draft.c_str());
+    ::unlink(draft->c_str());
     if (error != 0) {
         return disk_problem(phrase("written"), file, error);
     }
@@ -71,11 +68,17 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
 /// another tablet or put back from a backup lies elsewhere. Empty where that cannot be told.
 Bytes place_of(const fs::path& file) {
     struct stat about {};
-    if (!inodes_last || ::stat(file.c_str(), &about) != 0) {
+    const fs::path machine_file = "/etc/machine-id";
+    const Result<There> there = what_is(machine_file);
+    if (!inodes_last || ::stat(file.c_str(), &about) != 0 || !there) {
         return {};
     }
     Bytes place;
-    if (const Result<Bytes> machine = read_file("/etc/machine-id")) {
+    if (*there != There::nothing) {
+        const Result<Bytes> machine = read_file(machine_file);
+        if (!machine) {
+            return {};
+        }
         place = *machine;
     }
     const std::string inode = std::to_string(about.st_ino) + "\n";
@@ -90,8 +93,11 @@ std::optional<Problem> forget_copied(const fs::path& file) {
     if (place.empty()) {
         return {};
     }
-    std::error_code error;
-    if (!fs::exists(note, error)) {
+    const Result<There> there = what_is(note);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         Disk disk;
         return write_whole_file(disk, note, place);
     }
@@ -112,11 +118,17 @@ Result<std::uint64_t> device_id() {
         return home.problem();
     }
     const fs::path file = *home / "device";
-    std::error_code error;
+    Disk disk;
+    sweep_drafts(disk, *home, Sweeping::shared, [](std::string_view) { return true; });
     if (const auto problem = forget_copied(file)) {
         return *problem;
     }
-    if (!fs::exists(file, error)) {
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
+        std::error_code error;
         fs::create_directories(*home, error);
         if (error) {
             return disk_problem(phrase("created"), *home, error.value());

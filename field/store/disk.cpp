@@ -8,7 +8,8 @@
 namespace hemline {
 
 int Disk::open(const std::filesystem::path& path, int flags) {
-    return ::open(path.c_str(), flags | O_CLOEXEC, 0666);
+    const int follow = (flags & O_DIRECTORY) != 0 ? 0 : O_NOFOLLOW;
+    return ::open(path.c_str(), flags | follow | O_CLOEXEC, 0666);
 }
 
 ssize_t Disk::write(int file, const std::uint8_t* bytes, std::size_t size) {

@@ -23,6 +23,14 @@ Text mend_for(int error) {
             return say("Part of the path is a file, not a folder: check the path.");
         case ENAMETOOLONG:
             return say("Choose a shorter name.");
+        case ELOOP:
+            return say("Put the file or folder itself in its place.");
+        case EMFILE:
+        case ENFILE:
+            return say("Close other programs on this device, then do it again.");
+        case EBUSY:
+        case ENOTEMPTY:
+            return say("Name a new folder, one that is not there yet.");
         default:
             return say("Copy the job's folder to another disk now, then do it again there.");
     }
@@ -51,6 +59,15 @@ Text why(int error) {
             return say("something else of that name is there");
         case ENAMETOOLONG:
             return say("the name is too long");
+        case ELOOP:
+            return say("it is a link to somewhere else, and those are not followed");
+        case EMFILE:
+        case ENFILE:
+            return say("too many files are open on this device");
+        case EBUSY:
+            return say("it is a disk of its own, or in use");
+        case ENOTEMPTY:
+            return say("it is not empty");
         default:
             return std::generic_category().message(error);
     }

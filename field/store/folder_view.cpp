@@ -1,10 +1,12 @@
 #include "field/store/folder_view.h"
 
-#include <algorithm>
 #include <cstdlib>
+#include <string>
 #include <system_error>
 
 #include <unistd.h>
+
+#include "field/store/listing.h"
 
 namespace hemline {
 
@@ -12,24 +14,44 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::vector<fs::path> folders_in(const fs::path& folder) {
+Result<std::vector<fs::path>> folders_in(const fs::path& folder) {
+    const Result<std::vector<std::string>> names = names_in(folder);
+    if (!names) {
+        return names.problem();
+    }
     std::vector<fs::path> found;
-    std::error_code error;
-    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-         entry.increment(error)) {
-        std::error_code unknown;
-        if (entry->path().filename().string().front() != '.' && entry->is_directory(unknown)) {
-            found.push_back(entry->path());
+    for (const std::string& name : *names) {
+        // One that does not answer is shown too: looking into it says why.
+        const Result<There> there = what_is(folder / name);
+        if (name.front() != '.' && (!there || *there == There::folder)) {
+            found.push_back(folder / name);
         }
     }
-    std::sort(found.begin(), found.end());
     return found;
+}
+
+void add_folders(Places& places, const fs::path& base) {
+    const Result<There> there = what_is(base);
+    if (there && *there == There::nothing) {
+        return;
+    }
+    const auto inside = there ? folders_in(base) : Result<std::vector<fs::path>>(there.problem());
+    if (inside) {
+        places.folders.insert(places.folders.end(), inside->begin(), inside->end());
+    } else {
+        places.problem = inside.problem();
+    }
 }
 
 }  // namespace
 
 FolderView look_into(const fs::path& folder) {
-    FolderView view{folder, folders_in(folder), ::access(folder.c_str(), W_OK | X_OK) == 0, {}};
+    FolderView view{folder, {}, ::access(folder.c_str(), W_OK | X_OK) == 0, {}, {}};
+    if (const auto inside = folders_in(folder)) {
+        view.inside = *inside;
+    } else {
+        view.problem = inside.problem();
+    }
     std::error_code error;
     if (const fs::space_info room = fs::space(folder, error); !error) {
         view.free_bytes = room.available;
@@ -37,22 +59,23 @@ FolderView look_into(const fs::path& folder) {
     return view;
 }
 
-std::vector<fs::path> places_here() {
-    std::vector<fs::path> places;
+Places places_here() {
+    Places places;
     std::error_code error;
     const char* const home = std::getenv("HOME");
     if (home != nullptr && fs::is_directory(home, error)) {
-        places.emplace_back(home);
+        places.folders.emplace_back(home);
     }
     // Where desktops mount sticks: /media/USER/NAME, /run/media/USER/NAME, or /mnt/NAME by hand.
+    Places users;
     for (const fs::path base : {"/media", "/run/media"}) {
-        for (const fs::path& user : folders_in(base)) {
-            const std::vector<fs::path> sticks = folders_in(user);
-            places.insert(places.end(), sticks.begin(), sticks.end());
-        }
+        add_folders(users, base);
     }
-    const std::vector<fs::path> by_hand = folders_in("/mnt");
-    places.insert(places.end(), by_hand.begin(), by_hand.end());
+    places.problem = users.problem;
+    for (const fs::path& user : users.folders) {
+        add_folders(places, user);
+    }
+    add_folders(places, "/mnt");
     return places;
 }
 

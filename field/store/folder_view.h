@@ -8,6 +8,8 @@
 #include <string>
 #include <vector>
 
+#include "engine/result.h"
+
 namespace hemline {
 
 struct FolderView {
@@ -15,12 +17,18 @@ struct FolderView {
     std::vector<std::filesystem::path> inside;  ///< folders, by name; hidden ones are left out
     bool can_write = false;
     std::optional<std::uint64_t> free_bytes;
+    std::optional<Problem> problem;  ///< why what lies inside cannot be shown
 };
 
-/// Reads it anew. A folder that cannot be read has nothing inside.
+/// Reads it anew.
 FolderView look_into(const std::filesystem::path& folder);
 
-/// Where to begin: the home folder, and the disks and sticks that are plugged in.
-std::vector<std::filesystem::path> places_here();
+/// Where to begin: the home folder, and the disks and sticks that are plugged in, as far as the
+/// disk says.
+struct Places {
+    std::vector<std::filesystem::path> folders;
+    std::optional<Problem> problem;  ///< why there may be more
+};
+Places places_here();
 
 }  // namespace hemline

@@ -8,7 +8,9 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/folder_draft.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 namespace {
@@ -70,34 +72,61 @@ Result<fs::path> jobs_folder() {
     return home ? Result<fs::path>(*home / "jobs") : home;
 }
 
-std::vector<fs::path> list_jobs(const fs::path& jobs) {
+Result<std::vector<fs::path>> list_jobs(const fs::path& jobs) {
+    const Result<There> there = what_is(jobs);
+    if (!there) {
+        return there.problem();
+    }
     std::vector<fs::path> found;
-    std::error_code error;
-    for (fs::directory_iterator entry(jobs, error), end; !error && entry != end;
-         entry.increment(error)) {
-        if (is_folder(entry->path()) && !journals_in(entry->path()).empty()) {
-            found.push_back(entry->path());
+    if (*there == There::nothing) {
+        return found;
+    }
+    const Result<std::vector<std::string>> names = names_in(jobs);
+    if (!names) {
+        return names.problem();
+    }
+    for (const std::string& name : *names) {
+        if (name.front() == '.') {
+            continue;
+        }
+        const Result<bool> is_job = holds_journals(jobs / name);
+        if (!is_job || *is_job) {
+            found.push_back(jobs / name);
         }
     }
-    std::sort(found.begin(), found.end());
     return found;
 }
 
-fs::path new_job_folder(const fs::path& jobs, std::string_view name) {
+Result<fs::path> new_job_folder(const fs::path& jobs, std::string_view name) {
     const std::string wanted = file_name_of(name);
-    std::error_code error;
-    fs::path folder = jobs / wanted;
-    for (int number = 2; fs::exists(folder, error); ++number) {
-        folder = jobs / (wanted + "-" + std::to_string(number));
+    for (int number = 1;; ++number) {
+        const fs::path folder =
+            jobs / (number == 1 ? wanted : wanted + "-" + std::to_string(number));
+        const Result<There> there = what_is(folder, Links::refused);
+        const Result<bool> free = !there                    ? Result<bool>(there.problem())
+                                  : *there == There::folder ? holds_only_remains(folder)
+                                                            : *there == There::nothing;
+        if (!free) {
+            return free.problem();
+        }
+        if (*free) {
+            return folder;
+        }
     }
-    return folder;
 }
 
-fs::path job_folder(const fs::path& job) {
-    if (job.extension() == ".journal" && !is_folder(job)) {
-        return job.has_parent_path() ? job.parent_path() : fs::path(".");
+Result<fs::path> job_folder(const fs::path& job) {
+    if (job.extension() != ".journal") {
+        return job;
     }
-    return job;
+    const Result<There> there = what_is(job);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::folder || *there == There::nothing) {
+        return job;
+    }
+    return job.has_parent_path() ? job.parent_path() : fs::path(".");
 }
 
 Result<fs::path> assets_folder() {

@@ -2,17 +2,19 @@
 
 #include <algorithm>
 #include <ctime>
+#include <optional>
 #include <set>
-#include <system_error>
+#include <utility>
 
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "engine/record/job.h"
-#include "field/store/crew_folder.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/job_merge.h"
+#include "field/store/listing.h"
 #include "field/store/segment_name.h"
 #include "field/store/whole_file.h"
 
@@ -42,6 +44,24 @@ std::set<EventId> beginnings(const std::vector<Event>& events) {
     return found;
 }
 
+/// The job's journals without an event that was not saved, whose bytes may be in them all the same.
+Result<Journals> gather_saved(const fs::path& job, std::optional<EventId> refused) {
+    const fs::path jobs[] = {job};
+    const Result<Journals> gathered = gather_journals(jobs);
+    if (!gathered || !refused) {
+        return gathered;
+    }
+    Journals journals = *gathered;
+    const Bytes all = std::exchange(journals.of_device[refused->device], {});
+    for (const FrameAt& frame : read_frames(all).frames) {
+        if (frame.id != *refused) {
+            Bytes& kept = journals.of_device[refused->device];
+            kept.insert(kept.end(), frame.bytes.begin(), frame.bytes.end());
+        }
+    }
+    return journals;
+}
+
 std::string minute_of(std::int64_t wall_ms) {
     const std::time_t seconds = static_cast<std::time_t>(wall_ms / 1000);
     std::tm local{};
@@ -50,7 +70,31 @@ std::string minute_of(std::int64_t wall_ms) {
     return std::string(text, std::strftime(text, sizeof text, "%Y-%m-%d %H%M", &local));
 }
 
-bool ends_with(const std::string& name, std::string_view ending) {
+/// The job among these that began with one of those events. Problem: none did, and one of them
+/// cannot be read: a second copy of it would be a job of its own for ever.
+Result<std::optional<fs::path>> job_begun_by(const std::set<EventId>& begun,
+                                             const std::vector<fs::path>& jobs) {
+    std::optional<Problem> unread;
+    for (const fs::path& job : jobs) {
+        const Result<JobRecord> record = read_job_folder(job);
+        if (!record) {
+            unread = record.problem();
+            continue;
+        }
+        const std::set<EventId> here = beginnings(record->events);
+        if (std::any_of(begun.begin(), begun.end(),
+                        [&](EventId id) { return here.count(id) > 0; })) {
+            return std::optional(job);
+        }
+    }
+    if (unread) {
+        unread->what = say("It cannot be told whether this job is here already. {1}", unread->what);
+        return *unread;
+    }
+    return std::optional<fs::path>();
+}
+
+bool ends_with(std::string_view name, std::string_view ending) {
     return name.size() > ending.size() &&
            name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
 }
@@ -58,9 +102,9 @@ bool ends_with(const std::string& name, std::string_view ending) {
 }  // namespace
 
 Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& folder,
-                              const Practice& practice, std::int64_t wall_ms) {
-    const fs::path jobs[] = {job};
-    const Result<Journals> journals = gather_journals(jobs);
+                              const Practice& practice, std::int64_t wall_ms,
+                              std::optional<EventId> refused) {
+    const Result<Journals> journals = gather_saved(job, refused);
     if (!journals) {
         return journals.problem();
     }
@@ -70,31 +114,36 @@ Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& f
         return bytes.problem();
     }
     const std::string name = job.filename().string() + " " + minute_of(wall_ms);
-    fs::path file = folder / (name + job_file_ending);
-    std::error_code error;
-    for (int number = 2; fs::exists(file, error); ++number) {
-        file = folder / (name + "-" + std::to_string(number) + job_file_ending);
+    const Result<fs::path> file = free_name(folder, name, job_file_ending);
+    if (!file) {
+        return file.problem();
     }
-    if (const auto problem = write_whole_file(disk, file, *bytes)) {
+    sweep_drafts(disk, folder, Sweeping::shared,
+                 [](std::string_view left) { return ends_with(left, job_file_ending); });
+    if (const auto problem = write_whole_file(disk, *file, *bytes)) {
         return *problem;
     }
-    return FilePut{file, events.size(), bytes->size()};
+    return FilePut{*file, events.size(), bytes->size()};
 }
 
-std::vector<fs::path> job_files_in(const fs::path& folder) {
+Result<std::vector<fs::path>> job_files_in(const fs::path& folder) {
+    const Result<std::vector<std::string>> names = names_in(folder);
+    if (!names) {
+        return names.problem();
+    }
     std::vector<fs::path> found;
-    std::error_code error;
-    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-         entry.increment(error)) {
-        const std::string name = entry->path().filename().string();
-        std::error_code unknown;
+    for (auto name = names->rbegin(); name != names->rend(); ++name) {
         // Senders shorten endings; a crew folder's segments are no job files.
-        if ((ends_with(name, job_file_ending) || ends_with(name, ".hemline")) &&
-            !parse_segment_name(name) && entry->is_regular_file(unknown)) {
-            found.push_back(entry->path());
+        if ((!ends_with(*name, job_file_ending) && !ends_with(*name, ".hemline")) ||
+            parse_segment_name(*name)) {
+            continue;
+        }
+        // One that does not answer is listed too: taking it in says why.
+        const Result<There> there = what_is(folder / *name);
+        if (!there || *there == There::file) {
+            found.push_back(folder / *name);
         }
     }
-    std::sort(found.rbegin(), found.rend());
     return found;
 }
 
@@ -124,50 +173,46 @@ Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
             say("The beginning of this job is not in it: it cannot be told which it is."),
             say("Ask for a job file from the tablet on which the job was started.")};
     }
-    TakenIn taken{{}, true, events.size()};
+    const Result<std::optional<fs::path>> here = job_begun_by(begun, jobs);
+    if (!here) {
+        return here.problem();
+    }
     std::size_t before = 0;
-    for (const fs::path& job : jobs) {
-        const Result<JobRecord> there = read_job_folder(job);
-        const std::set<EventId> here = there ? beginnings(there->events) : std::set<EventId>();
-        if (taken.is_new && std::any_of(begun.begin(), begun.end(),
-                                        [&](EventId id) { return here.count(id) > 0; })) {
-            taken = {job, false, 0};
-            before = there->events.size();
+    if (*here) {
+        const Result<JobRecord> record = read_job_folder(**here);
+        if (!record) {
+            return record.problem();
         }
+        before = record->events.size();
     }
-    if (taken.is_new) {
-        taken.job = new_job_folder(jobs_folder, replay(events).name);
+    const Result<fs::path> job =
+        *here ? Result<fs::path>(**here) : new_job_folder(jobs_folder, replay(events).name);
+    if (!job) {
+        return job.problem();
     }
-    if (const auto problem = merge_into(disk, taken.job, journals, tablet)) {
-        return *problem;
+    const Result<Merged> merged = merge_into(disk, *job, journals, tablet);
+    if (!merged) {
+        return merged.problem();
     }
-    const Result<JobRecord> now = read_job_folder(taken.job);
+    const Result<JobRecord> now = read_job_folder(*job);
     if (!now) {
         return now.problem();
     }
-    taken.new_events = now->events.size() - before;
-    return taken;
+    return TakenIn{*job, !*here, now->events.size() - before, merged->said};
 }
 
-Result<TakenIn> take_in_from_crew(Disk& disk, const fs::path& crew, const std::string& job,
-                                  const fs::path& jobs_folder, std::uint64_t tablet) {
-    const Result<Journals> journals = journals_in_crew(crew, job);
-    return journals ? take_in_journals(disk, *journals, {}, jobs_folder, tablet)
-                    : Result<TakenIn>(journals.problem());
-}
-
-Result<fs::path> go_on_in(Disk& disk, const fs::path& job, const fs::path& folder,
-                          std::uint64_t tablet) {
-    const fs::path jobs[] = {job};
-    const Result<Journals> journals = gather_journals(jobs);
+Result<WentOn> go_on_in(Disk& disk, const fs::path& job, const fs::path& folder,
+                        std::uint64_t tablet, std::optional<EventId> refused) {
+    const Result<Journals> journals = gather_saved(job, refused);
     if (!journals) {
         return journals.problem();
     }
-    const fs::path there = new_job_folder(folder, job.filename().string());
-    if (const auto problem = merge_into(disk, there, *journals, tablet)) {
-        return *problem;
+    const Result<fs::path> there = new_job_folder(folder, job.filename().string());
+    if (!there) {
+        return there.problem();
     }
-    return there;
+    const Result<Merged> merged = merge_into(disk, *there, *journals, tablet);
+    return merged ? Result<WentOn>(WentOn{*there, merged->said}) : merged.problem();
 }
 
 }  // namespace hemline

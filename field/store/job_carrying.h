@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -21,35 +22,38 @@ struct FilePut {
     std::size_t events = 0, bytes = 0;
 };
 /// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name that is not there yet; local time.
-/// Problem: it cannot be read, packed or written.
+/// `refused` (JournalFile::refused()) is left out. Problem: it cannot be read, packed or written.
 Result<FilePut> put_into_file(Disk& disk, const std::filesystem::path& job,
                               const std::filesystem::path& folder, const Practice& practice,
-                              std::int64_t wall_ms);
+                              std::int64_t wall_ms, std::optional<EventId> refused = {});
 
-/// The job files in a folder, the latest name first.
-std::vector<std::filesystem::path> job_files_in(const std::filesystem::path& folder);
+/// The job files in a folder, the latest name first. Problem: it cannot be listed.
+Result<std::vector<std::filesystem::path>> job_files_in(const std::filesystem::path& folder);
 
 struct TakenIn {
     std::filesystem::path job;
     bool is_new = false;         ///< it was not on this tablet
     std::size_t new_events = 0;  ///< that were not here
+    Text said;                   ///< of an earlier try's remains; most often nothing
 };
 /// Takes journals into the one of the `jobs` that began with the same event, or into a new folder
 /// in `jobs_folder`. `tablet`: this tablet's number. Not while that job is open. Problem: they
-/// hold no job's beginning, or a folder cannot be written; nothing is changed.
+/// hold no job's beginning, one of the `jobs` that may be theirs cannot be read, or a folder cannot
+/// be written; what was there is there still.
 Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
                                  const std::vector<std::filesystem::path>& jobs,
                                  const std::filesystem::path& jobs_folder, std::uint64_t tablet);
 
-/// Takes in one that the crew folder holds, as take_in_journals().
-Result<TakenIn> take_in_from_crew(Disk& disk, const std::filesystem::path& crew,
-                                  const std::string& job, const std::filesystem::path& jobs_folder,
-                                  std::uint64_t tablet);
-
 /// A job whose disk takes nothing more goes on in a folder of its own in `folder`: all that is
-/// saved of it is copied there. The old one stays as it is. Problem: it cannot be read or written.
-Result<std::filesystem::path> go_on_in(Disk& disk, const std::filesystem::path& job,
-                                       const std::filesystem::path& folder, std::uint64_t tablet);
+/// saved of it is copied there, and `refused` (JournalFile::refused()) is not. The old one stays as
+/// it is. Problem: it cannot be read or written.
+struct WentOn {
+    std::filesystem::path job;
+    Text said;  ///< of an earlier try's remains; most often nothing
+};
+Result<WentOn> go_on_in(Disk& disk, const std::filesystem::path& job,
+                        const std::filesystem::path& folder, std::uint64_t tablet,
+                        std::optional<EventId> refused = {});
 
 /// What a job file holds. Problem: names the file, says what is wrong with it and the mend.
 Result<Journals> read_job_file(const std::filesystem::path& file);

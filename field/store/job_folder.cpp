@@ -1,8 +1,7 @@
 #include "field/store/job_folder.h"
 
-#include <algorithm>
 #include <cerrno>
-#include <system_error>
+#include <iterator>
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -29,9 +28,10 @@ Text explain(const FileSetAside& set_aside) {
                : say("{1} They stay where they are.", words);
 }
 
-Result<Bytes> read_file(const fs::path& file, std::size_t size_most) {
+Result<Bytes> read_file(const fs::path& file, std::size_t size_most, Links links) {
     // Without O_NONBLOCK a pipe of that name would wait for ever.
-    const OpenFile opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+    const int flags = O_RDONLY | O_CLOEXEC | O_NONBLOCK;
+    const OpenFile opened(::open(file.c_str(), flags | (links == Links::refused ? O_NOFOLLOW : 0)));
     struct stat about {};
     if (!opened.is_open() || ::fstat(opened.get(), &about) != 0) {
         return disk_problem(phrase("opened"), file, errno);
@@ -57,69 +57,65 @@ Result<Bytes> read_file(const fs::path& file, std::size_t size_most) {
         }
         have += got > 0 ? static_cast<std::size_t>(got) : 0;
     }
+    if (have < bytes.size() &&
+        (::fstat(opened.get(), &about) != 0 || static_cast<std::size_t>(about.st_size) > have)) {
+        return disk_problem(phrase("read"), file, EIO);
+    }
     bytes.resize(have);
     return bytes;
 }
 
-namespace {
-
-/// The files in a folder whose names end like that, by name.
-std::vector<fs::path> files_in(const fs::path& folder, const char* ending) {
-    std::vector<fs::path> found;
-    std::error_code error;
-    for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-         entry.increment(error)) {
-        std::error_code unknown;
-        if (entry->path().extension() == ending && !entry->is_directory(unknown)) {
-            found.push_back(entry->path());
-        }
-    }
-    std::sort(found.begin(), found.end());
-    return found;
+Result<std::vector<fs::path>> journals_in(const fs::path& folder) {
+    return files_in(folder, {".journal"});
 }
 
-}  // namespace
-
-std::vector<fs::path> journals_in(const fs::path& folder) { return files_in(folder, ".journal"); }
+Result<bool> holds_journals(const fs::path& folder) {
+    const Result<There> there = what_is(folder);
+    if (!there || *there != There::folder) {
+        return there ? Result<bool>(false) : Result<bool>(there.problem());
+    }
+    const Result<std::vector<fs::path>> journals = journals_in(folder);
+    return journals ? Result<bool>(!journals->empty()) : Result<bool>(journals.problem());
+}
 
 Result<std::vector<fs::path>> job_files(const fs::path& job) {
-    const fs::path folder = job_folder(job);
-    std::error_code error;
-    if (!fs::exists(job, error)) {
+    const Result<fs::path> folder = job_folder(job);
+    const Result<There> there = folder ? what_is(*folder) : Result<There>(folder.problem());
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         return Problem{say("There is no job at {1}.", shown(job)),
                        say("Check the path, or start the job first.")};
     }
-    if (!fs::is_directory(folder, error)) {
+    if (*there != There::folder) {
         return Problem{say("{1} is neither a job's folder nor a .journal file in one.", shown(job)),
                        say("Name the folder that holds the .journal files.")};
     }
-    // Asked here, so that a folder that may not be listed is not taken for one without journals.
-    const fs::directory_iterator listed(folder, error);
-    if (error) {
-        return disk_problem(phrase("listed"), folder, error.value());
+    const Result<std::vector<fs::path>> files = files_in(*folder, {".journal", ".bytes"});
+    if (!files) {
+        return files;
     }
-    std::vector<fs::path> files = journals_in(folder);
-    if (files.empty()) {
-        return Problem{say("There is no job in {1}: it holds no .journal file.", shown(folder)),
+    if (files->empty() || files->front().extension() != ".journal") {
+        return Problem{say("There is no job in {1}: it holds no .journal file.", shown(*folder)),
                        say("Check the path, or start the job first.")};
     }
-    const std::vector<fs::path> aside = files_in(folder, ".bytes");
-    files.insert(files.end(), aside.begin(), aside.end());
     return files;
 }
 
 Result<JobRecord> read_job_folder(const fs::path& job) {
-    JobRecord record;
-    record.folder = job_folder(job);
+    const Result<fs::path> folder = job_folder(job);
     const Result<std::vector<fs::path>> files = job_files(job);
     if (!files) {
         return files.problem();
     }
+    JobRecord record;
+    record.folder = *folder;
     for (const fs::path& file : *files) {
         if (file.extension() != ".journal") {
             continue;
         }
-        const Result<Bytes> bytes = read_file(file);
+        const Result<Bytes> bytes = read_file(file, file_size_most, Links::refused);
         if (!bytes) {
             return bytes.problem();
         }

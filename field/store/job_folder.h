@@ -7,6 +7,7 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/result.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 
@@ -27,7 +28,7 @@ struct JobRecord {
 };
 
 /// Reads without a lock and writes nothing. `job`: the folder, or a .journal file in it. Problem:
-/// no such folder, no journal in it, or one that cannot be read.
+/// no such folder, no journal in it, or one that cannot be read; a link among them is not followed.
 Result<JobRecord> read_job_folder(const std::filesystem::path& job);
 
 /// The .journal files of a job, and the .bytes files with what was set aside in it, by name.
@@ -36,11 +37,15 @@ Result<std::vector<std::filesystem::path>> job_files(const std::filesystem::path
 
 constexpr std::size_t file_size_most = std::size_t{256} << 20;
 
-/// All bytes of a regular file. Problem: it cannot be opened or read, or is larger than
+/// All bytes of a regular file. Problem: it cannot be opened or read to its end, or is larger than
 /// `size_most`.
-Result<Bytes> read_file(const std::filesystem::path& file, std::size_t size_most = file_size_most);
+Result<Bytes> read_file(const std::filesystem::path& file, std::size_t size_most = file_size_most,
+                        Links links = Links::followed);
 
-/// The .journal files in a folder, by name.
-std::vector<std::filesystem::path> journals_in(const std::filesystem::path& folder);
+/// The .journal files in a folder, by name. Problem: there is no such folder, or it does not say.
+Result<std::vector<std::filesystem::path>> journals_in(const std::filesystem::path& folder);
+
+/// Whether there is a folder with a .journal file in it. Problem: the disk does not say.
+Result<bool> holds_journals(const std::filesystem::path& folder);
 
 }  // namespace hemline

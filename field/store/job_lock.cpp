@@ -7,12 +7,13 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/open_file.h"
 
 namespace hemline {
 
 Result<int> lock_job(const std::filesystem::path& folder) {
     const std::filesystem::path file = folder / ".lock";
-    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+    const int opened = ::open(file.c_str(), O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (opened < 0) {
         return disk_problem(phrase("opened for writing"), file, errno);
     }
@@ -27,6 +28,12 @@ Result<int> lock_job(const std::filesystem::path& folder) {
         return disk_problem(phrase("locked"), file, error);
     }
     return opened;
+}
+
+bool is_free(const std::filesystem::path& folder) {
+    const Result<int> lock = lock_job(folder);
+    const OpenFile held(lock ? *lock : -1);
+    return lock.ok();
 }
 
 }  // namespace hemline

@@ -11,4 +11,7 @@ namespace hemline {
 /// another copy of the program, or the folder cannot be written.
 Result<int> lock_job(const std::filesystem::path& folder);
 
+/// No other program has the job open: it can go on elsewhere without going on in two places.
+bool is_free(const std::filesystem::path& folder);
+
 }  // namespace hemline

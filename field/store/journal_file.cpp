@@ -8,8 +8,11 @@
 
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
+#include "field/store/drafts.h"
 #include "field/store/folders.h"
 #include "field/store/job_lock.h"
+#include "field/store/lasting.h"
+#include "field/store/listing.h"
 #include "field/store/torn_tail.h"
 #include "field/store/writer.h"
 
@@ -18,29 +21,51 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Makes the folder where it is not there, or says why there can be no new job in it.
-Result<JobFolder> make_job_folder(const fs::path& folder, Opening opening) {
-    std::error_code error;
-    if (fs::exists(folder, error)) {
-        if (!fs::is_directory(folder, error)) {
-            return Problem{say("{1} is a file, not a folder.", shown(folder)),
-                           say("Choose another name.")};
+/// Makes the folder where it is not there, or says why there can be no new job in it. Returns the
+/// nearest folder that was there already.
+Result<fs::path> make_job_folder(const fs::path& folder, Opening opening) {
+    fs::path there = whole_path(folder);
+    const Result<There> found = what_is(folder);
+    if (!found) {
+        return found.problem();
+    }
+    if (*found == There::folder) {
+        const Result<bool> has_job = holds_journals(folder);
+        if (!has_job) {
+            return has_job.problem();
         }
-        if (opening == Opening::new_job && !journals_in(folder).empty()) {
+        if (opening == Opening::new_job && *has_job) {
             return Problem{say("There is a job in {1} already.", shown(folder)),
                            say("Open that job, or choose another name.")};
         }
-        return JobFolder::there;
+        return there;
+    }
+    if (*found != There::nothing) {
+        return Problem{say("{1} is a file, not a folder.", shown(folder)),
+                       say("Choose another name.")};
+    }
+    std::error_code error;
+    while (!fs::exists(there, error) && there.has_relative_path()) {
+        there = there.parent_path();
     }
     fs::create_directories(folder, error);
     if (error) {
         return disk_problem(phrase("created"), folder, error.value());
     }
-    return JobFolder::made;
+    return there;
 }
 
 /// The last number but two: a strike and its event still fit.
 constexpr std::uint32_t sequence_most = 0xFFFF'FFFDU;
+
+/// Of the device's events; 0 when there are none.
+std::uint32_t last_sequence(const std::vector<Event>& events, std::uint64_t device) {
+    std::uint32_t last = 0;
+    for (const Event& event : events) {
+        last = event.id.device == device ? std::max(last, event.id.sequence) : last;
+    }
+    return last;
+}
 
 /// What could not be read back must never be called saved.
 std::optional<Problem> cannot_be_held(const Event& event) {
@@ -54,51 +79,79 @@ std::optional<Problem> cannot_be_held(const Event& event) {
                    say("Say it shorter, in plain text, with lengths that a roof has.")};
 }
 
-Problem not_saved(Problem problem) {
+Problem not_saved(Problem problem, Remains remains = Remains::nothing) {
     problem.what = say("Not saved. {1}", problem.what);
+    if (remains == Remains::perhaps) {
+        problem.what =
+            say("{1} It may come back when the job is opened next: look before you enter it again.",
+                problem.what);
+    }
     return problem;
+}
+
+/// What the folder holds, which lasts: what a killed program wrote and never synced is synced
+/// first.
+Result<JobRecord> read_lasting(Disk& disk, const fs::path& folder) {
+    const Result<bool> has_job = holds_journals(folder);
+    if (!has_job) {
+        return has_job.problem();
+    }
+    if (!*has_job) {
+        return JobRecord{folder, {}, {}};
+    }
+    const auto not_lasting = make_journals_last(disk, folder);
+    return not_lasting ? *not_lasting : read_job_folder(folder);
+}
+
+/// Says that an event which may be on the disk all the same does not count. Its number is the next.
+Event strike_of(const Event& refused) {
+    Event strike = refused;
+    ++strike.id.sequence;
+    stamp(strike, {&refused, 1}, wall_time(refused).ms);
+    strike.by.clear();
+    strike.supersedes = {refused.id};
+    strike.fact = Struck{refused.id, phrase("the disk failed while this was being saved")};
+    return strike;
 }
 
 }  // namespace
 
-JournalFile::JournalFile(JobRecord record, JobFolder was, std::uint64_t device, int lock,
+JournalFile::JournalFile(JobRecord record, const fs::path& named_in, std::uint64_t device, int lock,
                          const std::shared_ptr<Disk>& disk, std::function<void()> wake)
     : record_(std::move(record)),
       device_(device),
       lock_(lock),
-      was_(was),
-      own_(record_.folder, was, device, disk),
+      was_made_(named_in != whole_path(record_.folder)),
+      own_(record_.folder, named_in, device, disk),
       saver_(own_, std::move(wake)) {
-    look_through();
-    for (const Event& event : record_.events) {
-        if (event.id.device == device_) {
-            last_sequence_ = std::max(last_sequence_, event.id.sequence);
-        }
-    }
-}
-
-void JournalFile::look_through() {
     seen_ = Seen(record_.events);
-    latest_.reset();
-    for (const Event& event : record_.events) {
-        latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
-    }
+    last_sequence_ = last_sequence(record_.events, device_);
 }
 
 void JournalFile::take_in(const std::vector<Event>& events) {
     record_.events.insert(record_.events.end(), events.begin(), events.end());
     record_.events = in_order(std::move(record_.events));
-    look_through();
+    seen_ = Seen(record_.events);
 }
 
 JournalFile::~JournalFile() {
     settle();  // before another program may have the job
     returned();
-    if (was_ == JobFolder::made && record_.events.empty()) {
-        std::error_code not_empty;
-        fs::remove(record_.folder / ".lock", not_empty);
-        fs::remove(writer_file(record_.folder, device_), not_empty);
-        fs::remove(record_.folder, not_empty);
+    std::error_code ignored;
+    if (was_made_ && record_.events.empty()) {
+        const auto journals = journals_in(record_.folder);
+        for (const fs::path& journal : journals ? *journals : std::vector<fs::path>()) {
+            if (own_number(journal, device_) > 0) {  // nothing in it was saved
+                fs::remove(journal, ignored);
+            }
+        }
+        fs::remove(record_.folder / ".lock", ignored);
+        fs::remove(writer_file(record_.folder, device_), ignored);
+        fs::remove(record_.folder, ignored);
+    }
+    if (strike_ && fs::exists(record_.folder, ignored)) {
+        put(*strike_);
+        settle();
     }
     ::close(lock_);
 }
@@ -107,14 +160,19 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
                                                        Opening opening,
                                                        const std::shared_ptr<Disk>& disk,
                                                        std::function<void()> wake) {
-    const fs::path folder = job_folder(job);
-    JobFolder was = JobFolder::there;
+    // A new job lies where it was named, whatever ends its name.
+    const Result<fs::path> named = opening == Opening::new_job ? job : job_folder(job);
+    if (!named) {
+        return named.problem();
+    }
+    const fs::path& folder = *named;
+    fs::path named_in = whole_path(folder);
     if (opening != Opening::existing) {
-        const Result<JobFolder> made = make_job_folder(folder, opening);
+        const Result<fs::path> made = make_job_folder(folder, opening);
         if (!made) {
             return made.problem();
         }
-        was = *made;
+        named_in = *made;
     } else if (const auto there = read_job_folder(job); !there) {
         return there.problem();  // before a .lock is left in a folder that holds no job
     }
@@ -122,23 +180,27 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
     if (!locked) {
         return locked.problem();
     }
-    const Result<std::uint64_t> writer = claim_writer(folder, device);
+    sweep_drafts(*disk, folder, Sweeping::locked, is_job_file);
+    Result<std::uint64_t> writer = claim_writer(folder, device);
     if (!writer) {
         ::close(*locked);
         return writer.problem();
     }
-    JobRecord record;
-    record.folder = folder;
-    if (!journals_in(folder).empty()) {
-        Result<JobRecord> read = read_job_folder(folder);
-        if (!read) {
-            ::close(*locked);
-            return read.problem();
-        }
-        record = *read;
+    const Result<JobRecord> read = read_lasting(*disk, folder);
+    if (!read) {
+        ::close(*locked);
+        return read.problem();
     }
+    if (last_sequence(read->events, *writer) > sequence_most) {
+        writer = new_writer(*disk, folder, device);  // one damaged or hostile event is enough
+        if (!writer) {
+            ::close(*locked);
+            return writer.problem();
+        }
+    }
+    JobRecord record = *read;
     std::shared_ptr<JournalFile> opened(
-        new JournalFile(std::move(record), was, *writer, *locked, disk, std::move(wake)));
+        new JournalFile(std::move(record), named_in, *writer, *locked, disk, std::move(wake)));
     if (const auto problem = opened->move_torn_tails(*disk)) {
         return *problem;
     }
@@ -161,42 +223,44 @@ std::optional<Problem> JournalFile::move_torn_tails(Disk& disk) {
 
 Event JournalFile::mint(std::uint32_t sequence, Fact fact, std::string by,
                         const std::vector<EventId>& supersedes, std::int64_t wall_ms) const {
-    const HybridTime when = latest_ ? time_after(*latest_, wall_ms) : HybridTime{wall_ms, 0};
-    std::vector<EventId> all = supersedes;
-    for (const EventId seen : seen_.of(fact)) {
-        if (std::count(supersedes.begin(), supersedes.end(), seen) == 0) {
-            all.push_back(seen);
-        }
-    }
-    return {{device_, sequence}, when, std::move(by), std::move(all), std::move(fact)};
+    Event event{{device_, sequence}, {}, std::move(by), supersedes, std::move(fact)};
+    const std::vector<EventId> seen = seen_.of(event);
+    event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
+    stamp(event, record_.events, wall_ms);
+    return event;
 }
 
 void JournalFile::put(const Event& event) {
-    last_sequence_ = event.id.sequence;
+    const bool is_strike = strike_ && event.id == strike_->id;
+    striking_ = striking_ || is_strike;
+    last_sequence_ = std::max(last_sequence_, event.id.sequence);
     record_.events.push_back(event);
-    latest_ = latest_ ? std::max(*latest_, event.when) : event.when;
-    seen_.add(event);
-    saver_.hand_over(event.id.sequence, frame_of(event));
+    if (event.supersedes.size() < supersedes_most) {
+        seen_.add(event);
+    } else {
+        seen_ = Seen(record_.events);  // more may stand apart than it could name
+    }
+    saver_.hand_over(event.id.sequence, frame_of(event),
+                     is_strike ? Bytes() : frame_of(strike_of(event)));
+}
+
+std::optional<EventId> JournalFile::refused() const {
+    return strike_ ? std::optional(strike_->supersedes.front()) : std::nullopt;
 }
 
 Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
                                      std::int64_t wall_ms) {
     if (last_sequence_ > sequence_most) {
-        return Problem{
-            say("This device has no event numbers left in this job."),
-            say("Remove the device file in hemline's folder: a new number is then drawn.")};
+        return Problem{say("This device has no event numbers left in this job."),
+                       say("Close the job and open it again: a new number is then drawn.")};
     }
-    const bool strikes = unsure_ && !strike_;
-    Event event = mint(last_sequence_ + (strikes ? 2 : 1), std::move(fact), std::move(by),
-                       supersedes, wall_ms);
+    Event event = mint(last_sequence_ + 1, std::move(fact), std::move(by), supersedes, wall_ms);
     if (const auto problem = cannot_be_held(event)) {
         return not_saved(*problem);
     }
-    if (strikes) {
-        strike_ = last_sequence_ + 1;
-        put(mint(*strike_, Struck{*unsure_, phrase("the disk failed while this was being saved")},
-                 {}, {*unsure_}, wall_ms));
-        event.when = time_after(*latest_, wall_ms);
+    if (strike_ && !striking_) {
+        put(*strike_);
+        stamp(event, record_.events, wall_ms);
     }
     put(event);
     return event;
@@ -207,35 +271,42 @@ std::vector<SaveReturned> JournalFile::returned() {
     bool taken_back = false;
     for (const Returned& one : saver_.returned()) {
         if (one.not_saved && !taken_back) {
-            take_back(one.sequence, one.not_saved->may_be_there);
+            take_back(one.sequence, one.not_saved->remains);
             taken_back = true;
         }
-        if (one.sequence == strike_) {
-            strike_.reset();
+        if (striking_ && one.sequence == strike_->id.sequence) {
+            striking_ = false;
             if (!one.not_saved) {
-                unsure_.reset();
+                strike_.reset();
             }
             continue;
         }
         back.push_back({{device_, one.sequence}, {}});
         if (one.not_saved) {
-            back.back().problem = not_saved(one.not_saved->problem);
+            back.back().problem = not_saved(one.not_saved->problem, one.not_saved->remains);
         }
     }
     return back;
 }
 
-/// Out of the record with that event and all after it, whose numbers are free again.
-void JournalFile::take_back(std::uint32_t sequence, bool may_be_there) {
-    const EventId first{device_, sequence};
-    record_.events.erase(std::find_if(record_.events.begin(), record_.events.end(),
-                                      [&](const Event& event) { return event.id == first; }),
-                         record_.events.end());
-    look_through();
-    last_sequence_ = may_be_there ? sequence : sequence - 1;
-    if (may_be_there && sequence != strike_) {
-        unsure_ = first;
+/// Out of the record with that event and all after it.
+void JournalFile::take_back(std::uint32_t sequence, Remains remains) {
+    const auto first =
+        std::find_if(record_.events.begin(), record_.events.end(), [&](const Event& event) {
+            return event.id == EventId{device_, sequence};
+        });
+    const Event strike = strike_of(*first);
+    const bool was_strike = striking_ && sequence == strike_->id.sequence;
+    record_.events.erase(first, record_.events.end());
+    if (remains != Remains::nothing) {
+        last_sequence_ = std::max(last_sequence_, strike.id.sequence);
     }
+    if (remains == Remains::struck) {
+        record_.events.push_back(strike);
+    } else if (remains == Remains::perhaps && !was_strike) {
+        strike_ = strike;
+    }
+    seen_ = Seen(record_.events);
 }
 
 Result<Event> JournalFile::append(Fact fact, std::string by, std::vector<EventId> supersedes,

@@ -15,8 +15,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/record/conflict.h"
 #include "engine/record/event.h"
+#include "engine/record/seen.h"
 #include "engine/result.h"
 #include "field/store/disk.h"
 #include "field/store/job_folder.h"
@@ -38,9 +38,10 @@ class JournalFile {
   public:
     /// Opens a job (its folder, or a .journal file in it) and locks it against a second copy of the
     /// program. `device`: this tablet's number; a folder that was
-    /// copied is written under a new one (writer.h). A torn tail of this device's own journal is
-    /// moved into a file of its own. `wake` as Saver's: with it, events are saved on a thread of
-    /// their own. Problem: says what to do.
+    /// copied is written under a new one (writer.h). What lies there is synced first, so that it
+    /// can be called saved. A torn tail of this device's own journal is moved into a file of its
+    /// own. `wake` as Saver's: with it, events are saved on a thread of their own. Problem: says
+    /// what to do.
     static Result<std::shared_ptr<JournalFile>> open(
         const std::filesystem::path& job, std::uint64_t device, Opening opening = Opening::existing,
         const std::shared_ptr<Disk>& disk = std::make_shared<Disk>(),
@@ -52,10 +53,13 @@ class JournalFile {
     Result<Event> hand_over(Fact fact, std::string by, std::vector<EventId> supersedes,
                             std::int64_t wall_ms);
     /// What has come back since it was last asked, in order. An event that is not saved is out of
-    /// the record again, and with it all that were handed over after it. After the disk failed
-    /// nothing is tried again on that file: the next event begins a new one, after a strike there
-    /// of the event that failed, in case its bytes did reach the disk.
+    /// the record again, and with it all that were handed over after it; its bytes are cut off the
+    /// file, or else a strike of it is saved. Where neither could be, refused() says so, and the
+    /// strike goes before whatever is saved next.
     std::vector<SaveReturned> returned();
+    /// An event that was not saved, and whose bytes may be in a file all the same without a strike:
+    /// not to be carried along from there.
+    [[nodiscard]] std::optional<EventId> refused() const;
     /// Waits until nothing is under way.
     void settle() { saver_.settle(); }
 
@@ -75,31 +79,29 @@ class JournalFile {
     JournalFile(const JournalFile&) = delete;
     JournalFile& operator=(const JournalFile&) = delete;
     /// Waits until nothing is under way. A folder that was made for a job of which nothing is saved
-    /// goes again.
+    /// goes again; what refused() says is struck, if the disk takes it now.
     ~JournalFile();
 
   private:
-    JournalFile(JobRecord record, JobFolder was, std::uint64_t device, int lock,
-                const std::shared_ptr<Disk>& disk, std::function<void()> wake);
+    JournalFile(JobRecord record, const std::filesystem::path& named_in, std::uint64_t device,
+                int lock, const std::shared_ptr<Disk>& disk, std::function<void()> wake);
 
     std::optional<Problem> move_torn_tails(Disk& disk);
     [[nodiscard]] Event mint(std::uint32_t sequence, Fact fact, std::string by,
                              const std::vector<EventId>& supersedes, std::int64_t wall_ms) const;
     void put(const Event& event);
-    void look_through();
-    void take_back(std::uint32_t sequence, bool may_be_there);
+    void take_back(std::uint32_t sequence, Remains remains);
 
     JobRecord record_;
     std::uint64_t device_;
     int lock_;
-    JobFolder was_;
+    bool was_made_;  ///< the folder, for this job
     OwnJournal own_;
-    std::uint32_t last_sequence_ = 0;      ///< of the last event whose bytes may be in a file
-    std::optional<EventId> unsure_;        ///< not saved, but its bytes may be there
-    std::optional<std::uint32_t> strike_;  ///< of unsure_, under way
-    std::optional<HybridTime> latest_;     ///< of all events
-    Seen seen_;                            ///< what the next event of each thing supersedes
-    Saver saver_;                          ///< last: it ends before what it writes to
+    std::uint32_t last_sequence_ = 0;  ///< that was given to an event, saved or not
+    std::optional<Event> strike_;      ///< of refused(), to be saved before anything else
+    bool striking_ = false;            ///< and under way
+    Seen seen_;                        ///< what the next event of each thing supersedes
+    Saver saver_;                      ///< last: it ends before what it writes to
 };
 
 }  // namespace hemline

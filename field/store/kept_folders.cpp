@@ -7,6 +7,7 @@
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/whole_file.h"
 
 namespace hemline {
@@ -23,9 +24,12 @@ Result<KeptFolders> read_kept_folders() {
         return home.problem();
     }
     KeptFolders kept;
-    std::error_code error;
     const fs::path file = *home / "folders";
-    if (!fs::exists(file, error)) {
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         return kept;
     }
     const Result<Bytes> bytes = read_file(file);

@@ -23,13 +23,13 @@ Saver::~Saver() {
     thread_.join();
 }
 
-void Saver::hand_over(std::uint32_t sequence, Bytes frame) {
+void Saver::hand_over(std::uint32_t sequence, Bytes frame, Bytes strike) {
     {
         const std::scoped_lock hold(lock_);
         if (thread_.joinable() || failed_) {
-            waiting_.push_back({sequence, std::move(frame)});
+            waiting_.push_back({sequence, std::move(frame), std::move(strike)});
         } else {
-            returned_.push_back({sequence, journal_.save(frame)});
+            returned_.push_back({sequence, journal_.save(frame, strike)});
             failed_ = returned_.back().not_saved.has_value();
         }
     }
@@ -41,7 +41,7 @@ std::vector<Returned> Saver::returned() {
     if (failed_) {
         const Problem first = returned_.back().not_saved->problem;
         for (const Frame& frame : waiting_) {
-            returned_.push_back({frame.sequence, NotSaved{first, false}});
+            returned_.push_back({frame.sequence, NotSaved{first}});
         }
         waiting_.clear();
         failed_ = false;
@@ -65,7 +65,7 @@ void Saver::run() {
         waiting_.pop_front();
         writing_ = true;
         hold.unlock();
-        std::optional<NotSaved> not_saved = journal_.save(frame.bytes);
+        std::optional<NotSaved> not_saved = journal_.save(frame.bytes, frame.strike);
         hold.lock();
         failed_ = not_saved.has_value();
         returned_.push_back({frame.sequence, std::move(not_saved)});

@@ -5,7 +5,7 @@
 //                        waiting            its own thread                         └─▶ wake
 //
 // What waits behind a frame that was not saved may build on it, so it comes back not saved too, and
-// nothing is written until the failure has been taken.
+// nothing is written until the failure has been taken, but its strike.
 #pragma once
 
 #include <condition_variable>
@@ -38,18 +38,19 @@ class Saver {
     /// Waits until all that was handed over is saved or has failed.
     ~Saver();
 
-    void hand_over(std::uint32_t sequence, Bytes frame);
+    /// `strike`: as OwnJournal::save()'s.
+    void hand_over(std::uint32_t sequence, Bytes frame, Bytes strike);
     /// What has come back since it was last asked, in the order handed over.
     std::vector<Returned> returned();
     /// Waits until nothing is under way.
     void settle();
-    /// In a browser only, where the page keeps the bytes: its answer, empty when they are kept.
-    void answered(std::uint32_t sequence, const std::string& why_not);
+    /// In a browser only, where the page keeps the bytes: its answer, nothing when they are kept.
+    void answered(std::uint32_t sequence, const std::optional<Problem>& why_not);
 
   private:
     struct Frame {
         std::uint32_t sequence = 0;
-        Bytes bytes;
+        Bytes bytes, strike;
     };
     void run();
     [[nodiscard]] bool idle() const { return !writing_ && (waiting_.empty() || failed_); }

@@ -1,17 +1,14 @@
 #include "field/store/screen_scale.h"
 
-#include <cerrno>
 #include <cstdio>
 #include <string>
 #include <system_error>
 
-#include <fcntl.h>
-#include <unistd.h>
-
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
-#include "field/store/open_file.h"
+#include "field/store/listing.h"
+#include "field/store/whole_file.h"
 
 namespace hemline {
 
@@ -31,6 +28,10 @@ bool take_line(const std::string& line, ScreenScale& scale) {
     }
     if (line == "both units") {
         scale.both_units = true;
+        return true;
+    }
+    if (line == "night" || line == "day") {
+        scale.night = line == "night";
         return true;
     }
     if (line == "later") {
@@ -77,33 +78,13 @@ std::string print(const ScreenScale& scale) {
     text += scale.left_hand ? "left hand\n" : "right hand\n";
     text += scale.spanish ? "spanish\n" : "";
     text += scale.both_units ? "both units\n" : "";
+    text += scale.night ? (*scale.night ? "night\n" : "day\n") : "";
     for (const Person& person : scale.people) {
         if (const std::string line = print_person(person); person_of(line)) {
             text += line + "\n";
         }
     }
     return text;
-}
-
-/// Writes the draft beside the file and puts it in its place.
-int replace(Disk& disk, const fs::path& file, const std::string& text) {
-    const fs::path draft = file.string() + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(draft.c_str());  // left by a program of the same number that was killed
-    const OpenFile opened(disk.open(draft, O_WRONLY | O_CREAT | O_EXCL));
-    if (!opened.is_open()) {
-        return errno;
-    }
-    int error = write_all(disk, opened.get(), Bytes(text.begin(), text.end()));
-    if (error == 0 && disk.sync(opened.get()) != 0) {
-        error = errno;
-    }
-    if (error == 0 && ::rename(draft.c_str(), file.c_str()) != 0) {
-        error = errno;
-    }
-    if (error != 0) {
-        ::unlink(draft.c_str());
-    }
-    return error;
 }
 
 }  // namespace
@@ -114,8 +95,11 @@ Result<ScreenScale> read_screen_scale() {
         return home.problem();
     }
     const fs::path file = *home / "screen";
-    std::error_code error;
-    if (!fs::exists(file, error)) {
+    const Result<There> there = what_is(file);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there == There::nothing) {
         return ScreenScale{};
     }
     const Result<Bytes> bytes = read_file(file);
@@ -130,7 +114,7 @@ Result<ScreenScale> read_screen_scale() {
     return *scale;
 }
 
-std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
+std::optional<Problem> keep_screen_scale(Disk& disk, const ScreenScale& scale) {
     const Result<fs::path> home = hemline_folder();
     if (!home) {
         return home.problem();
@@ -140,12 +124,8 @@ std::optional<Problem> keep_screen_scale(const ScreenScale& scale) {
     if (error) {
         return disk_problem(phrase("created"), *home, error.value());
     }
-    Disk disk;
-    const fs::path file = *home / "screen";
-    if (const int failed = replace(disk, file, print(scale)); failed != 0) {
-        return disk_problem(phrase("written"), file, failed);
-    }
-    return sync_folder(disk, *home);
+    const std::string text = print(scale);
+    return write_whole_file(disk, *home / "screen", Bytes(text.begin(), text.end()));
 }
 
 }  // namespace hemline

@@ -1,11 +1,12 @@
-// How this device's screen is set: pixels in a millimetre, whose hand works it, and who has held
-// it. Part of no job.
+// How this device is set: pixels in a millimetre of its screen, whose hand works it, who has held
+// it, its language, tapes and light. One file for all shells, part of no job.
 #pragma once
 
 #include <filesystem>
 #include <optional>
 
 #include "engine/result.h"
+#include "field/store/disk.h"
 #include "field/store/people.h"
 
 namespace hemline {
@@ -19,14 +20,15 @@ struct ScreenScale {
     std::vector<Person> people = {};  ///< who has held it, the latest last
     bool spanish = false;             ///< it speaks Spanish, not English
     bool both_units = false;          ///< it says lengths on both tapes
+    std::optional<bool> night = {};   ///< dark ground; nothing: nobody chose
 };
 
 /// What …/hemline/screen says; nothing known where there is no such file. Problem: it cannot be
 /// read, or has other lines than "N px/mm" (2 to 40), "later", "left hand", "right hand",
-/// "spanish", "both units", and people like "cut Ada".
+/// "spanish", "both units", "night", "day", and people like "cut Ada".
 Result<ScreenScale> read_screen_scale();
 
 /// Writes it there, whole or not at all. Problem: it cannot be written.
-std::optional<Problem> keep_screen_scale(const ScreenScale& scale);
+std::optional<Problem> keep_screen_scale(Disk& disk, const ScreenScale& scale);
 
 }  // namespace hemline

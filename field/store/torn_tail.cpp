@@ -2,50 +2,42 @@
 
 #include <cerrno>
 #include <string>
-#include <system_error>
 
 #include <fcntl.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
+#include "field/store/whole_file.h"
 
 namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
 
-/// A name that is free: an earlier tear may have been kept under the same offset.
-fs::path free_name(const FileSetAside& set_aside) {
+/// The file that holds these bytes already (a program was killed before it cut them off), or a
+/// name that is free: another tear may have been kept under the same offset.
+Result<fs::path> name_for(const FileSetAside& set_aside, const Bytes& tail) {
+    const fs::path folder = set_aside.file.parent_path();
     const std::string stem =
         set_aside.file.stem().string() + "-torn-" + std::to_string(set_aside.stretch.offset);
-    fs::path name = set_aside.file.parent_path() / (stem + ".bytes");
-    std::error_code error;
-    for (int number = 2; fs::exists(name, error); ++number) {
-        name.replace_filename(stem + "-" + std::to_string(number) + ".bytes");
+    const Result<std::vector<fs::path>> kept = files_in(folder, {".bytes"});
+    if (!kept) {
+        return kept.problem();
     }
-    return name;
-}
-
-std::optional<Problem> keep_bytes(Disk& disk, const fs::path& file,
-                                  std::span<const std::uint8_t> bytes) {
-    const OpenFile opened(disk.open(file, O_WRONLY | O_CREAT | O_EXCL));
-    if (!opened.is_open()) {
-        return disk_problem(phrase("created"), file, errno);
+    for (const fs::path& file : *kept) {
+        const Result<Bytes> there = read_file(file, file_size_most, Links::refused);
+        if (file.filename().string().rfind(stem, 0) == 0 && there && *there == tail) {
+            return file;
+        }
     }
-    int error = write_all(disk, opened.get(), bytes);
-    if (error == 0 && disk.sync(opened.get()) != 0) {
-        error = errno;
-    }
-    if (error != 0) {
-        return disk_problem(phrase("written"), file, error);
-    }
-    return sync_folder(disk, file.parent_path());
+    return free_name(folder, stem, ".bytes");
 }
 
 }  // namespace
 
 Result<fs::path> move_torn_tail(Disk& disk, const FileSetAside& set_aside) {
-    const Result<Bytes> bytes = read_file(set_aside.file);
+    const Result<Bytes> bytes = read_file(set_aside.file, file_size_most, Links::refused);
     if (!bytes) {
         return bytes.problem();
     }
@@ -53,9 +45,12 @@ Result<fs::path> move_torn_tail(Disk& disk, const FileSetAside& set_aside) {
     if (set_aside.stretch.offset < whole || whole == bytes->size()) {
         return set_aside.file;
     }
-    const fs::path kept = free_name(set_aside);
-    const std::span<const std::uint8_t> tail = std::span(*bytes).subspan(whole);
-    if (const auto problem = keep_bytes(disk, kept, tail)) {
+    const Bytes tail(bytes->begin() + static_cast<std::ptrdiff_t>(whole), bytes->end());
+    const Result<fs::path> kept = name_for(set_aside, tail);
+    if (!kept) {
+        return kept;
+    }
+    if (const auto problem = write_whole_file(disk, *kept, tail)) {
         return *problem;
     }
     const OpenFile journal(disk.open(set_aside.file, O_WRONLY));

@@ -2,7 +2,6 @@
 
 #include <cerrno>
 #include <string>
-#include <system_error>
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -11,6 +10,7 @@
 #include "engine/record/event.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 #include "field/store/open_file.h"
 #include "field/store/whole_file.h"
 
@@ -22,7 +22,7 @@ namespace fs = std::filesystem;
 /// The number in the file, when the file still lies where it was written.
 std::optional<std::uint64_t> read_writer(const fs::path& file) {
     struct stat about {};
-    const Result<Bytes> bytes = read_file(file);
+    const Result<Bytes> bytes = read_file(file, file_size_most, Links::refused);
     if (!bytes || ::stat(file.c_str(), &about) != 0) {
         return {};
     }
@@ -80,8 +80,11 @@ Result<std::uint64_t> claim_writer(const fs::path& folder, std::uint64_t tablet)
         return *writer;
     }
     Disk disk;
-    std::error_code error;
-    if (fs::exists(writer_file(folder, tablet), error)) {
+    const Result<There> there = what_is(writer_file(folder, tablet), Links::refused);
+    if (!there) {
+        return there.problem();
+    }
+    if (*there != There::nothing) {
         return new_writer(disk, folder, tablet);
     }
     // Its own number is right without the file too: a full disk is met when something is saved.

@@ -12,6 +12,7 @@ namespace {
 constexpr double speed_memory = 0.05;  // s over which a finger's speed is averaged
 constexpr double fling_decay = 0.35;   // s in which a fling falls to 37 %
 constexpr float slops_a_notch = 2;
+constexpr double palm = 0.5;      // s
 constexpr float fling_least = 3;  // slops a second: below it a list stands still
 
 void write(float x, float y, bool down) {
@@ -30,13 +31,15 @@ void TouchQueue::push(Touch touch) {
         return;
     }
     if (touch.kind == TouchKind::down) {
-        if (finger_ && *finger_ != touch.finger) {
+        const bool rests = phase_ == Phase::held && !dragging_ && touch.when - down_when_ > palm;
+        if (finger_ && *finger_ != touch.finger && !rests) {
             return;
         }
-        if (finger_) {  // its lift was lost on the way
-            queue_.push_back({TouchKind::cancel, touch.finger, touch.x, touch.y});
+        if (finger_) {  // its lift was lost on the way, or it is a palm
+            queue_.push_back({TouchKind::cancel, *finger_, touch.x, touch.y});
         }
         finger_ = touch.finger;
+        down_when_ = touch.when;
     } else if (finger_ != touch.finger) {
         return;
     }

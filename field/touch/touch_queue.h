@@ -17,9 +17,12 @@ struct Touch {
     std::int64_t finger = 0;
     float x = 0, y = 0;  ///< window pixels
     float notches = 0;   ///< of a wheel, up is positive: a desk's way to move a list
+    double when = 0;     ///< seconds on any clock that goes on
 };
 
-/// Feeds ImGuiIO one step a frame. The first finger down is followed, further ones are ignored.
+/// Feeds ImGuiIO one step a frame. The first finger down is followed, further ones are ignored,
+/// unless the first has rested where it fell for half a second: that is a palm, and presses
+/// nothing.
 class TouchQueue {
   public:
     explicit TouchQueue(float slop_px) : slop_px_(slop_px) {}
@@ -57,6 +60,7 @@ class TouchQueue {
     Phase phase_ = Phase::idle_done;
     bool dragging_ = false;
     float slop_px_;
+    double down_when_ = 0;
     float x_ = 0, y_ = 0, down_x_ = 0, down_y_ = 0;
     float scroll_ = 0, aside_ = 0, speed_ = 0, fling_ = 0;  // pixels; pixels a second
 };

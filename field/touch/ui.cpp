@@ -12,9 +12,8 @@ namespace hemline {
 
 namespace {
 
-constexpr float page_long_min = 150, page_short_min = 90;  // mm: a 7 in screen
-constexpr double repeat_min = 0.080;                       // s
-constexpr double refusal_shown = 0.5;                      // s
+constexpr double repeat_min = 0.080;   // s
+constexpr double refusal_shown = 0.5;  // s
 constexpr float half_pixel = 0.5F;
 constexpr float endless = 1e6F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
@@ -41,8 +40,8 @@ void Ui::begin_page(const TouchQueue* touch) {
     faults_.clear();
     const ImVec2 window = ImGui::GetIO().DisplaySize;
     const bool tall = window.y > window.x;
-    page_ = {0, 0, std::max(window.x, mm(tall ? page_short_min : page_long_min)),
-             std::max(window.y, mm(tall ? page_long_min : page_short_min))};
+    page_ = {0, 0, std::max(window.x, mm(tall ? page_short_mm : page_long_mm)),
+             std::max(window.y, mm(tall ? page_long_mm : page_short_mm))};
     if (touch_ != nullptr && touch_->dragging()) {
         ImGui::ClearActiveID();
     }
@@ -93,7 +92,23 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
     return tapped;
 }
 
-bool Ui::area(std::string_view name, Box box) { return tap(name, box, target_min, target_min); }
+bool Ui::area(std::string_view name, Box box, const Text& spoken) {
+    return tap(name, box, target_min, target_min, in_words(spoken));
+}
+
+void Ui::speak(std::string_view name, const Text& spoken) {
+    const auto found = std::find_if(targets_.begin(), targets_.end(),
+                                    [name](const Target& target) { return target.name == name; });
+    if (found != targets_.end()) {
+        found->label = in_words(spoken);
+    }
+}
+
+void Ui::mark_warning() {
+    if (!words_.empty()) {
+        words_.back().warning = true;
+    }
+}
 
 bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Size largest) {
     const std::string label = in_words(text);
@@ -106,6 +121,9 @@ bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Siz
     }
     if (!fit_label(label, box, look == Look::primary ? Size::title : largest).fits) {
         faults_.push_back("the label of " + std::string(name) + " is cut short");
+    }
+    if (look == Look::chosen && !targets_.empty() && targets_.back().name == name) {
+        targets_.back().chosen = true;
     }
     draw_button(name, label, box, look, largest);
     return tapped;

@@ -26,7 +26,8 @@ constexpr float target_min = 10, primary_min = 14, key_min = 19;
 struct Target {
     std::string name;
     Box box;
-    std::string label = {};  ///< what it says; empty where the caller draws
+    std::string label = {};  ///< what it says
+    bool chosen = false;     ///< it is shown as selected
 };
 
 enum class Size { small, body, bold, title, figure, fraction };  // by height, then weight
@@ -36,6 +37,7 @@ struct Words {
     std::string words;
     Box box;
     Size size = Size::body;
+    bool warning = false;  ///< to be heard at once
 };
 
 enum class Look {
@@ -59,7 +61,9 @@ class Ui {
     /// colour (cheaper than a box as large); `touch` may be null (mouse only).
     void begin_page(const TouchQueue* touch);
     void end_page();
-    /// The window, but never less than 150 × 90 mm (a 7 in screen): a smaller one shows a part.
+    /// The least page, in mm: a 7 in screen.
+    static constexpr float page_long_mm = 150, page_short_mm = 90;
+    /// The window, but never less than that: a smaller one shows a part.
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
 
@@ -85,8 +89,12 @@ class Ui {
     /// The largest letters in which each of these labels fits a box of that size: for buttons of a
     /// row, which look alike.
     [[nodiscard]] Size label_size(const std::vector<Text>& labels, Box box) const;
-    /// A tappable box without drawing: the caller draws.
-    bool area(std::string_view name, Box box);
+    /// A tappable box without drawing: the caller draws. `spoken`: what it is, for those who hear.
+    bool area(std::string_view name, Box box, const Text& spoken = {});
+    /// What the target of that name is, where its button has no letters of its own.
+    void speak(std::string_view name, const Text& spoken);
+    /// The words that were drawn last are a warning.
+    void mark_warning();
     /// The least width of a box that shows the whole label, in small letters on two lines.
     [[nodiscard]] float label_width(const Text& label) const;
     /// True while the named target is pressed; ask after its area(): feedback within the frame.

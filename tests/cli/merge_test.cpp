@@ -1,6 +1,7 @@
 // Three tablets at a desk: merge, pick, pack, unpack and carry, as a crew would use them.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -120,6 +121,39 @@ TEST_CASE("merging in any order, with repeats, in steps or packed, gives the sam
             }
         }
     }
+}
+
+TEST_CASE("A merge into a fuller job with a listing that fails changes nothing") {
+    const Desk desk;
+    start_two(desk);
+    for (int n = 0; n < 3; ++n) {
+        fine(desk.run({"take", "one", "A", "46 ft 0 1/4 in", "--by", "Ana"}));
+        fine(desk.run({"take", "two", "B", "31 ft 7 5/8 in", "--by", "Ben"}));
+    }
+    fine(desk.run({"merge", "one", "two"}));
+    fine(desk.run({"take", "two", "A", "46 ft 0 1/4 in", "--by", "Ben"}));
+    const std::string before = journal_of(desk, "one");
+    CHECK(std::count(before.begin(), before.end(), '\n') == 11);
+    int failed = 0;
+    constexpr int more_than_there_are = 40;
+    for (int call = 1; call <= more_than_there_are; ++call) {
+        const Ran ran = desk.run_failing("getdents64", "EIO", call, {"merge", "one", "two"});
+        // As it was, or, when what was written could not be looked at, with what came in.
+        const std::string now = journal_of(desk, "one");
+        CHECK(now.find(before) == 0);
+        if (ran.exit == 0) {  // no such call, or one that only looks for old drafts
+            CHECK(std::count(now.begin(), now.end(), '\n') == 12);
+            continue;
+        }
+        ++failed;
+        CHECK(ran.exit == 1);
+        CHECK(ran.err.find("cannot be listed") != std::string::npos);
+        CHECK(std::count(now.begin(), now.end(), '\n') <= 12);
+    }
+    CHECK(failed >= 8);  // each listing is read to its end
+    const std::string after = journal_of(desk, "one");
+    CHECK(after.find(before) == 0);
+    CHECK(std::count(after.begin(), after.end(), '\n') == 12);
 }
 
 TEST_CASE("a job file that is none is refused, names why, and leaves nothing behind") {

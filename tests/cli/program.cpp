@@ -2,7 +2,9 @@
 
 #include <doctest/doctest.h>
 #include <fcntl.h>
+#include <glob.h>
 #include <stdlib.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -20,9 +22,18 @@ std::string text_of(const std::filesystem::path& file) {
     return text.str();
 }
 
+/// Where Debian puts it for this processor; empty where it is not installed.
+std::string faketime_library() {
+    glob_t found{};
+    const bool is_there = ::glob("/usr/lib/*/faketime/libfaketime.so.1", 0, nullptr, &found) == 0;
+    std::string library = is_there ? found.gl_pathv[0] : "";
+    ::globfree(&found);
+    return library;
+}
+
 /// In the child: streams to files, the desk's own home, then the program itself.
-[[noreturn]] void become(const char* program, std::vector<char*> words,
-                         const std::filesystem::path& folder) {
+[[noreturn]] void become(std::vector<char*> words, const std::filesystem::path& folder,
+                         const std::string& clock) {
     const auto onto = [](const std::filesystem::path& file, int stream) {
         const int opened = ::open(file.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
         ::dup2(opened, stream);
@@ -32,8 +43,13 @@ std::string text_of(const std::filesystem::path& file) {
     onto(folder / ".err", STDERR_FILENO);
     ::setenv("XDG_DATA_HOME", (folder / "home").c_str(), 1);
     ::setenv("HOME", folder.c_str(), 1);
+    if (!clock.empty()) {
+        ::setenv("FAKETIME", clock.c_str(), 1);
+        ::setenv("LD_PRELOAD", faketime_library().c_str(), 1);
+        ::setenv("ASAN_OPTIONS", "verify_asan_link_order=0", 1);  // the clock's library is first
+    }
     if (::chdir(folder.c_str()) == 0) {
-        ::execv(program, words.data());
+        ::execvp(words.front(), words.data());
     }
     ::_exit(127);
 }
@@ -66,10 +82,27 @@ Ran Desk::run_and_kill(const std::vector<std::string>& words, int after_us) cons
     return ran(child);
 }
 
-int Desk::start(const std::vector<std::string>& words) const {
+Ran Desk::run_at(const std::string& clock, const std::vector<std::string>& words) const {
+    REQUIRE_MESSAGE(!faketime_library().empty(), "install faketime: tools/install does");
+    return ran(start(words, clock));
+}
+
+Ran Desk::run_failing(const std::string& call, const std::string& error, int nth,
+                      const std::vector<std::string>& words) const {
+    const std::string inject =
+        "inject=" + call + ":error=" + error + ":when=" + std::to_string(nth);
+    return ran(start(words, "",
+                     {"strace", "-f", "-qq", "-o", "/dev/null", "-E",
+                      "ASAN_OPTIONS=detect_leaks=0",  // the leak check cannot be traced
+                      "-e", "trace=" + call, "-e", inject}));
+}
+
+int Desk::start(const std::vector<std::string>& words, const std::string& clock,
+                const std::vector<std::string>& before) const {
     const char* program = std::getenv("HEMLINE_CLI");
     REQUIRE_MESSAGE(program != nullptr, "HEMLINE_CLI names the program under test");
-    std::vector<std::string> all = {program};
+    std::vector<std::string> all = before;
+    all.emplace_back(program);
     all.insert(all.end(), words.begin(), words.end());
     std::vector<char*> pointers;
     for (std::string& word : all) {
@@ -82,16 +115,17 @@ int Desk::start(const std::vector<std::string>& words) const {
     const pid_t child = ::fork();
     REQUIRE(child >= 0);
     if (child == 0) {
-        become(program, pointers, folder_);
+        become(pointers, folder_, clock);
     }
     return child;
 }
 
 Ran Desk::ran(int child) const {
     int status = 0;
-    REQUIRE(::waitpid(child, &status, 0) == child);
+    rusage used{};
+    REQUIRE(::wait4(child, &status, 0, &used) == child);
     const int exit = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
-    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err")};
+    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err"), used.ru_maxrss};
 }
 
 std::string Desk::write(const std::string& name, const std::string& text) const {

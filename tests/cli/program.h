@@ -1,6 +1,7 @@
 // The real program, run as a desk runs it, in a folder of its own.
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -11,6 +12,7 @@ namespace hemline::test {
 struct Ran {
     int exit = 0;  ///< 128 + the signal when it was killed by one
     std::string out, err;
+    std::int64_t peak_kib = 0;  ///< of memory, at its most
 
     /// stdout as JSON; a failed check and null when it is none.
     [[nodiscard]] nlohmann::json json() const;
@@ -28,12 +30,19 @@ class Desk {
     [[nodiscard]] Ran run(const std::vector<std::string>& words) const;
     /// Runs it and kills it (SIGKILL) so many microseconds after its start, if it still runs.
     [[nodiscard]] Ran run_and_kill(const std::vector<std::string>& words, int after_us) const;
+    /// Runs it with its clock off by so much, as libfaketime has it: "+10y", "-90m".
+    [[nodiscard]] Ran run_at(const std::string& clock, const std::vector<std::string>& words) const;
+    /// Runs it with the nth of its calls of that name failing, as strace has it: "getdents64",
+    /// "EIO", 6.
+    [[nodiscard]] Ran run_failing(const std::string& call, const std::string& error, int nth,
+                                  const std::vector<std::string>& words) const;
     /// Writes a file and gives its path.
     [[nodiscard]] std::string write(const std::string& name, const std::string& text) const;
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
   private:
-    [[nodiscard]] int start(const std::vector<std::string>& words) const;
+    [[nodiscard]] int start(const std::vector<std::string>& words, const std::string& clock = "",
+                            const std::vector<std::string>& before = {}) const;
     [[nodiscard]] Ran ran(int child) const;
     std::filesystem::path folder_;
 };

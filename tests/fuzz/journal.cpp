@@ -28,7 +28,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     const std::vector<Event> events = in_order(read.events);
     const Job job = replay(events);
     for (const Conflict& conflict : job.conflicts) {
-        strikes_to_pick(events, conflict.sides.front()).ok();
+        pick(job, events, conflict.sides.front().id).ok();
     }
     return 0;
 }

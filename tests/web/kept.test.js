@@ -4,33 +4,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { finish_eave, read_eave_a } from './eave.js';
 import { desk, kept_files, lay_out, open_tablet, serve } from './tablet.js';
-
-test('an eave goes to the tick by touch, and the desk reads the same bytes', { timeout: 300_000 }, async () => {
-  const server = await serve();
-  const tablet = await open_tablet(server.url);
-  await tablet.ready();
-  await read_eave_a(tablet);
-  const steps = await finish_eave(tablet);
-  console.log(`# ${steps} steps`);
-  assert.ok((await tablet.words()).some((words) => words.startsWith('finished')));
-  const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
-  const job = lay_out(await kept_files(tablet), join(folder, 'job'));
-  const shown = JSON.parse(desk('show', job, '--json'));
-  assert.deepEqual(shown.set_aside, []);
-  const edge_a = shown.status.find?.((one) => one.edge === 'A') ?? shown.status.A;
-  assert.match(JSON.stringify(edge_a), /finished/);
-  rmSync(folder, { recursive: true });
-  await tablet.close();
-  tablet.forget();
-  await server.stop();
-});
 
 test('with the server gone it reloads, and starts in a new browser, with the job there', { timeout: 300_000 }, async () => {
   const server = await serve();
   let tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.tap('demo');
   await tablet.page.evaluate(async () => {
     await navigator.serviceWorker.ready;
@@ -41,7 +20,7 @@ test('with the server gone it reloads, and starts in a new browser, with the job
   await server.stop();
   await tablet.page.reload();
   await tablet.ready();
-  assert.ok((await tablet.names()).some((name) => name.startsWith('job ')));
+  await tablet.at_roof();
   const { profile } = tablet;
   await tablet.close();
   const from = Date.now();
@@ -49,7 +28,7 @@ test('with the server gone it reloads, and starts in a new browser, with the job
   await tablet.ready();
   const seconds = await tablet.page.evaluate(() => performance.now() / 1000);
   console.log(`# offline start ${seconds.toFixed(2)} s in the page, ${((Date.now() - from) / 1000).toFixed(2)} s with the browser`);
-  assert.ok((await tablet.names()).some((name) => name.startsWith('job ')));
+  await tablet.at_roof();
   await tablet.close();
   tablet.forget();
 });
@@ -58,7 +37,7 @@ test('a browser killed at fifty moments after "saved" has lost nothing that was 
   const server = await serve();
   const moments = Number(process.env.HEMLINE_KILLS ?? 50);
   let tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.tap_all('demo', 'edge A');
   const { profile } = tablet;
   const readings = [];
@@ -74,9 +53,8 @@ test('a browser killed at fifty moments after "saved" has lost nothing that was 
     await new Promise((resolve) => setTimeout(resolve, Math.random() * 60));
     await tablet.kill();
     tablet = await open_tablet(server.url, { profile });
-    await tablet.ready();
-    const job = (await tablet.names()).find((name) => name.startsWith('job '));
-    await tablet.tap(job);
+    await tablet.ready_to_write();
+    await tablet.at_roof();
     const files = await kept_files(tablet);
     const folder = mkdtempSync(join(tmpdir(), 'hemline-desk-'));
     const shown = JSON.parse(desk('show', lay_out(files, join(folder, 'job')), '--json'));
@@ -97,12 +75,12 @@ test('a browser killed at fifty moments after "saved" has lost nothing that was 
 test('with no room left nothing is called saved, the reading stays, and the way out is said', { timeout: 300_000 }, async () => {
   const server = await serve();
   const tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.tap_all('demo', 'edge A');
   await tablet.page.evaluate(() => {
-    const put = IDBObjectStore.prototype.put;
-    window.give_room = () => { IDBObjectStore.prototype.put = put; };
-    IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
+    const { add, put } = IDBObjectStore.prototype;
+    window.give_room = () => Object.assign(IDBObjectStore.prototype, { add, put });
+    IDBObjectStore.prototype.add = IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
   });
   await tablet.key_in(46, 0, 4);
   await tablet.tap('keep');

@@ -28,7 +28,7 @@ async function open_card() {
       window.print = () => { window.printed.push(document.title); };
     }),
   });
-  await tablet.ready();
+  await tablet.ready_to_write();
   await read_eave_a(tablet);
   for (let i = 0; i < 40 && !(await tablet.has('folded')); ++i) {
     const names = await tablet.names();
@@ -57,7 +57,7 @@ test('templates print at true size, with bars to check it, on the paper that is 
     for (const sheet of await printed_boxes('#paper section > svg')) {
       assert.ok(Math.abs(sheet.w - wide + 24) < 0.1 && Math.abs(sheet.h - tall + 25) < 0.1);
     }
-    assert.equal(await tablet.page.$eval('#screen', (one) => getComputedStyle(one).display), 'none');
+    assert.equal(await tablet.page.$eval('#safe', (one) => getComputedStyle(one).display), 'none');
     const pdf = join(folder, `${paper}.pdf`);
     writeFileSync(pdf, await tablet.page.pdf({ preferCSSPageSize: true }));
     const size = execFileSync('pdfinfo', [pdf], { encoding: 'utf8' });

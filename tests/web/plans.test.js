@@ -18,7 +18,7 @@ test('a worker finds the plans worth a choice, and no frame waits for it', { tim
   }
   desk('pack', join(folder, 'two'), join(folder, 'two.zip'));
   const tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.page.evaluate(() => {
     const { _hemline_frame: frame, _hemline_search: search } = Module;
     window.longest = 0;

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { createServer } from 'node:http';
-import { mkdirSync, mkdtempSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { afterEach } from 'node:test';
 import { extname, join, normalize } from 'node:path';
@@ -14,15 +14,24 @@ const kinds = {
   '.webmanifest': 'application/manifest+json', '.png': 'image/png', '.data': 'application/octet-stream',
 };
 
-/// Serves build/web on loopback; `served` lists what was asked for.
-export async function serve(port = 0) {
+/// Serves build/web, or another folder, on loopback; `served` lists what was asked for, `more` are pages
+/// beside the files.
+export async function serve(port = 0, folder = site, more = {}, headers = {}) {
   const served = [];
+  const moved = { bytes: 0 };
   const server = createServer((request, response) => {
-    const path = normalize(new URL(request.url, 'http://x').pathname).replace(/\/$/, '/index.html');
+    const asked = normalize(new URL(request.url, 'http://x').pathname);
+    const path = asked.replace(/\/$/, '/index.html');
     served.push(path);
+    if (more.redirects && asked === '/index.html') {  // as some hosts do
+      response.writeHead(301, { location: './' }).end();
+      return;
+    }
     try {
-      const bytes = readFileSync(join(site, path));
-      response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream' });
+      const packed = /\bbr\b/.test(request.headers['accept-encoding'] ?? '') && !more[path] && existsSync(join(folder, `${path}.br`));
+      const bytes = more[path] ?? readFileSync(join(folder, packed ? `${path}.br` : path));
+      moved.bytes += bytes.length;
+      response.writeHead(200, { 'content-type': kinds[extname(path)] ?? 'application/octet-stream', ...headers, ...(packed ? { 'content-encoding': 'br' } : {}) });
       response.end(bytes);
     } catch {
       response.writeHead(404).end();
@@ -32,6 +41,8 @@ export async function serve(port = 0) {
   await new Promise((resolve) => server.listen(port, '127.0.0.1', resolve));
   return {
     served,
+    moved,
+    more,
     port: server.address().port,
     url: `http://127.0.0.1:${server.address().port}/`,
     stop: async () => new Promise((resolve) => { server.closeAllConnections(); server.close(resolve); }),
@@ -46,11 +57,11 @@ export const ipad = { width: 1180, height: 820 };
 export const small = { width: 960, height: 600 };  // 8 in
 
 /// A browser with its own profile, kept in `profile` until forget().
-export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before } = {}) {
+export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before, more = {}, args = [], until = 'load' } = {}) {
   const context = await chromium.launchPersistentContext(profile, {
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport,
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: [...flags, ...args], viewport,
     deviceScaleFactor: density,
-    hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true,
+    hasTouch: true, serviceWorkers: 'allow', acceptDownloads: true, locale: 'en-US', ...more,
   });
   const page = context.pages()[0] ?? await context.newPage();
   const faults = [];
@@ -58,7 +69,7 @@ export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'h
   if (before) {
     await before(context, page);
   }
-  await page.goto(url);
+  await page.goto(url, { waitUntil: until });
   const tablet = new Tablet(context, page, profile, faults);
   open.add(tablet);
   return tablet;
@@ -76,7 +87,7 @@ afterEach(async () => {
 
 /// The browser's files as they are kept, path -> bytes.
 export async function kept_files(tablet) {
-  const files = await tablet.page.evaluate(async () => {
+  const files = await tablet.evaluate(async () => {
     const request = indexedDB.open('hemline');
     const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
     const store = database.transaction('chunks').objectStore('chunks');
@@ -98,8 +109,10 @@ export async function kept_files(tablet) {
 export function lay_out(files, folder) {
   for (const [path, bytes] of files) {
     const [, , name] = path.split('/');
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, name), new Uint8Array(bytes));
+    if (name !== undefined) {  // this device's settings are no part of a job
+      mkdirSync(folder, { recursive: true });
+      writeFileSync(join(folder, name), new Uint8Array(bytes));
+    }
   }
   return folder;
 }
@@ -111,36 +124,56 @@ export class Tablet {
   constructor(context, page, profile, faults) {
     Object.assign(this, { context, page, profile, faults });
   }
+  // What another engine's browser does its own way (engines.js).
+  evaluate(what, given) { return this.page.evaluate(what, given); }
+  press(x, y) { return this.page.touchscreen.tap(x, y); }
 
   /// Waits until the program shows its controls, or says why it does not.
   async ready() {
-    await this.until(() => document.querySelector('#mirror button') || document.getElementById('said')?.textContent);
+    await this.until(() => document.querySelector('#mirror button, #again:not([hidden])') !== null);
+  }
+  /// And somebody holds the tablet: without that nothing is written.
+  async ready_to_write() {
+    await this.ready();
+    if ((await this.label('by'))?.includes('Who holds it')) {
+      await this.tap_all('by', 'name Installer');
+    }
+  }
+  /// The roof of the only job: it opens by itself where it was left today.
+  async at_roof() {
+    while (!(await this.has('backup'))) {
+      await this.tap((await this.names()).find((name) => name.startsWith('job ')) ?? 'leave');
+    }
+  }
+  label(name) {
+    return this.evaluate((wanted) => [...document.querySelectorAll('#mirror button')].find((one) => one.dataset.name === wanted)?.textContent, name);
   }
   /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
   async until(what) {
     for (const end = Date.now() + 60_000; Date.now() < end;) {
-      if (await this.page.evaluate(what)) {
+      if (await this.evaluate(what)) {
         return;
       }
       await new Promise((resolve) => setTimeout(resolve, 10));
     }
     throw new Error(`never came true: ${what}; it says: ${(await this.words()).join(' | ')} ${await this.said()}`);
   }
-  said() { return this.page.textContent('#said'); }
-  names() { return this.page.$$eval('#mirror button', (all) => all.map((one) => one.dataset.name)); }
-  words() { return this.page.$$eval('#mirror p', (all) => all.map((one) => one.textContent)); }
+  said() { return this.evaluate(() => document.getElementById('said').textContent); }
+  names() { return this.evaluate(() => [...document.querySelectorAll('#mirror button')].map((one) => one.dataset.name)); }
+  words() { return this.evaluate(() => [...document.querySelectorAll('#mirror p')].map((one) => one.textContent)); }
   async has(name) { return (await this.names()).includes(name); }
 
   /// Touches the middle of a control, then waits for the screen to settle.
   async tap(name) {
-    const place = await this.page.evaluate((wanted) => {
+    const place = await this.evaluate((wanted) => {
       const one = [...document.querySelectorAll('#mirror button')].find((button) => button.dataset.name === wanted);
-      return one && { x: one.offsetLeft + one.offsetWidth / 2, y: one.offsetTop + one.offsetHeight / 2 };
+      const box = one?.getBoundingClientRect();
+      return box && { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     }, name);
     if (!place) {
       throw new Error(`no control "${name}"; there are: ${(await this.names()).join(', ')}; it says: ${(await this.words()).join(' | ')}`);
     }
-    await this.page.touchscreen.tap(place.x, place.y);
+    await this.press(place.x, place.y);
     await this.settle();
   }
   async tap_all(...names) {

@@ -8,7 +8,7 @@ before(async () => { server = await serve(); });
 after(() => server.stop());
 
 async function reach_pitch(tablet) {
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.tap_all('demo', 'edge A');
   for (const sixteenths of [4, 3]) {
     await tablet.key_in(46, 0, sixteenths);
@@ -21,7 +21,7 @@ test('laid down and turned end for end, the sensor gives the pitch, and its own 
   const tablet = await open_tablet(server.url);
   const tools = await tablet.context.newCDPSession(tablet.page);
   const lie = (beta) => tools.send('DeviceOrientation.setDeviceOrientationOverride', { alpha: 0, beta, gamma: 0 });
-  await tablet.ready();
+  await tablet.ready_to_write();
   assert.ok(!(await tablet.has('lay down')));
   await lie(23.6);
   await reach_pitch(tablet);
@@ -47,7 +47,7 @@ test('laid down and turned end for end, the sensor gives the pitch, and its own 
 
 test('a tablet without a sensor is never offered it, though the browser sends nulls', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   await tablet.page.evaluate(() => dispatchEvent(new DeviceOrientationEvent('deviceorientation', {})));
   await reach_pitch(tablet);
   assert.ok(await tablet.has('notation degrees'));
@@ -58,7 +58,7 @@ test('a tablet without a sensor is never offered it, though the browser sends nu
 
 test('a tablet moved while it is read is told so', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url);
-  await tablet.ready();
+  await tablet.ready_to_write();
   const send = (beta) => tablet.page.evaluate((value) => dispatchEvent(new DeviceOrientationEvent('deviceorientation', { alpha: 0, beta: value, gamma: 0 })), beta);
   await send(20);
   await reach_pitch(tablet);

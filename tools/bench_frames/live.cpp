@@ -178,6 +178,7 @@ void touch_and_rest(Meeting& meeting, LiveFigures& figures, int touches, int idl
 LiveFigures run_live(const Assets& assets, const std::filesystem::path& jobs_folder, int touches,
                      int idle_seconds) {
     AppOptions options;
+    options.screen.people = {{"Installer", Way::cut}};
     options.jobs_folder = jobs_folder;
     options.device = 1;
     options.wall_ms = wall_ms;

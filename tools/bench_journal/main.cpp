@@ -153,7 +153,7 @@ bool merge_three(const fs::path& folder, const std::vector<std::vector<Bytes>>& 
         const fs::path out = folder / ("merged" + std::to_string(run));
         const auto begun = Clock::now();
         const Result<Journals> gathered = gather_journals(jobs);
-        require(gathered.ok() && !merge_into(disk, out, *gathered, 9), "they merge");
+        require(gathered.ok() && merge_into(disk, out, *gathered, 9).ok(), "they merge");
         ms.push_back(ms_since(begun));
         require(read_job_folder(out)->events.size() == 3 * events_many, "none is lost");
     }

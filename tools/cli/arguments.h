@@ -122,6 +122,7 @@ struct CarryArguments {
 
 struct PickArguments {
     std::string job, event, by;
+    bool put_away = false;  ///< the event is a number that was written twice
 };
 
 struct StepsArguments {

@@ -21,6 +21,12 @@ Exit complain(std::string_view source, const TableProblem& problem) {
     return complain(source, problem.line, problem.column, problem.what, problem.mend);
 }
 
+void say_aside(const Text& words) {
+    if (!words.empty()) {
+        std::cerr << words.english() << '\n';
+    }
+}
+
 Exit complain(std::string_view argument, const Problem& problem) {
     return complain(argument, 1, problem.at < 0 ? 1 : problem.at + 1, problem);
 }

@@ -21,6 +21,9 @@ Exit complain(std::string_view source, int line, int column, std::string_view wh
 Exit complain(std::string_view source, int line, int column, const Problem& problem);
 Exit complain(std::string_view source, const TableProblem& problem);
 
+/// Says on stderr what is no problem, and still to be known; nothing of an empty text.
+void say_aside(const Text& words);
+
 /// The same for the text of one argument: line 1, the column where reading stopped.
 Exit complain(std::string_view argument, const Problem& problem);
 

@@ -8,6 +8,9 @@ namespace {
 using ById = std::multimap<EventId, const Event*>;
 
 std::string word_for(const Conflict& conflict) {
+    if (conflict.apart == Apart::edge_back) {
+        return "edge_back";
+    }
     switch (conflict.thing.subject) {
         case Subject::none:
             return "number";
@@ -33,20 +36,37 @@ std::string word_for(const Conflict& conflict) {
             return "step";
         case Subject::finish:
             return "finish";
+        case Subject::plan:
+            return "plan";
+        case Subject::supply:
+            return "supply";
+        case Subject::metal:
+            return "metal";
+        case Subject::loss:
+            return "loss";
     }
     return "";
 }
 
-/// The events of all sides, each once; a number used twice gives both.
-std::vector<const Event*> events_of(const Conflict& conflict, const ById& by_id) {
-    std::vector<const Event*> found;
+/// One side: the event that stands there, and the one that says its value.
+struct SideEvents {
+    const Event* at = nullptr;
+    const Event* value = nullptr;
+};
+
+/// All sides, each once; a number used twice gives both of its events.
+std::vector<SideEvents> events_of(const Conflict& conflict, const ById& by_id) {
+    std::vector<SideEvents> found;
     for (std::size_t i = 0; i < conflict.sides.size(); ++i) {
-        if (i > 0 && conflict.sides[i] == conflict.sides[i - 1]) {
+        const Tip& side = conflict.sides[i];
+        if (i > 0 && side == conflict.sides[i - 1]) {
             continue;
         }
-        const auto [from, to] = by_id.equal_range(conflict.sides[i]);
+        const auto pick = by_id.find(side.id);
+        const auto [from, to] = by_id.equal_range(side.says);
         for (auto at = from; at != to; ++at) {
-            found.push_back(at->second);
+            const bool is_picked = side.id != side.says && pick != by_id.end();
+            found.push_back({is_picked ? pick->second : at->second, at->second});
         }
     }
     return found;
@@ -60,12 +80,17 @@ ById by_id(std::span<const Event> events) {
     return found;
 }
 
-Json side_json(const Event& event, Marks marks) {
+Json side_json(const SideEvents& side, Marks marks) {
+    const Event& event = *side.value;
     Json json;
-    json["id"] = print_event_id(event.id);
-    json["device"] = print_device(event.id.device);
-    json["by"] = event.by;
-    json["time"] = iso_time(event.when);
+    json["id"] = print_event_id(side.at->id);
+    json["device"] = print_device(side.at->id.device);
+    json["by"] = side.at->by;
+    json["time"] = iso_time(wall_time(*side.at));
+    if (side.at != side.value) {
+        json["picked"] = print_event_id(event.id);
+        json["said_by"] = event.by;
+    }
     json["value"] = describe(event.fact);
     if (const auto* reading = std::get_if<ReadingTaken>(&event.fact)) {
         put_length(json, "length", reading->length, marks);
@@ -91,10 +116,12 @@ Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks) 
         const Thing& thing = conflict.thing;
         Json json;
         json["about"] = word_for(conflict);
-        if (is_on(thing, thing.name)) {
+        if (is_on_edge(thing)) {
             json["edge"] = thing.name;
         } else if (thing.subject == Subject::rule) {
             json["rule"] = thing.name;
+        } else if (thing.subject == Subject::plan) {
+            json["trim"] = thing.name;
         }
         if (thing.piece > 0) {
             json["piece"] = thing.piece;
@@ -104,8 +131,8 @@ Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks) 
         }
         json["what"] = conflict.what();
         json["events"] = Json::array();
-        for (const Event* event : events_of(conflict, found)) {
-            json["events"].push_back(side_json(*event, marks));
+        for (const SideEvents& side : events_of(conflict, found)) {
+            json["events"].push_back(side_json(side, marks));
         }
         all.push_back(std::move(json));
     }
@@ -117,10 +144,11 @@ std::string conflicts_text(const Job& job, std::span<const Event> events) {
     const ById found = job.conflicts.empty() ? ById{} : by_id(events);
     for (const Conflict& conflict : job.conflicts) {
         text += on_one_line(conflict.what().english()) + '\n';
-        for (const Event* event : events_of(conflict, found)) {
-            text += "  " + print_event_id(event->id) + ' ' + iso_time(event->when) + ' ' +
-                    (event->by.empty() ? "-" : on_one_line(event->by)) + ' ' +
-                    describe(event->fact).english() + '\n';
+        for (const SideEvents& side : events_of(conflict, found)) {
+            text += "  " + print_event_id(side.at->id) + ' ' + iso_time(wall_time(*side.at)) + ' ' +
+                    (side.at->by.empty() ? "-" : on_one_line(side.at->by)) +
+                    (side.at == side.value ? " " : " picked: ") +
+                    describe(side.value->fact).english() + '\n';
         }
     }
     return text;

@@ -10,7 +10,8 @@
 namespace hemline {
 
 /// `[{"edge", "about", "piece", "step", "what", "events": [{"id", "device", "by", "time", "value",
-/// "length_nm"}]}]`, keys only where they apply.
+/// "length_nm", "picked", "said_by"}]}]`, keys only where they apply: of a side that somebody
+/// picked `id`, `by` and `time` are the pick's, `picked` is the event that says the value.
 Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks);
 
 /// One line for each conflict and each of its sides; empty when there are none.

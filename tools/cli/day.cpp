@@ -33,7 +33,7 @@ std::string sheet_text(const DaySheet& sheet, const std::string& day, const Name
             text += "  " + on_one_line(line.words.english()) +
                     (line.by.empty()
                          ? ""
-                         : "  (" + on_one_line(line.by) + ", " + clock_time(line.when) + ")") +
+                         : "  (" + on_one_line(line.by) + ", " + clock_time(line.clock) + ")") +
                     '\n';
         }
     }
@@ -44,7 +44,7 @@ Json events_json(const std::vector<Event>& events) {
     Json json = Json::array();
     for (const Event& event : events) {
         json.push_back({{"id", print_event_id(event.id)},
-                        {"time", iso_time(event.when)},
+                        {"time", iso_time(wall_time(event))},
                         {"by", event.by},
                         {"what", describe(event.fact)}});
     }
@@ -99,7 +99,7 @@ Exit show_day(const DayArguments& arguments) {
     const DaySheet sheet =
         day_sheet(replay(record->events, assets->practice), record->events, *day);
     const Names names = names_of(record->events, assets->catalogue);
-    const Text name = day_name({day->from_ms, 0});
+    const Text name = day_name({day->from_ms});
     if (!write_output_file("--html", arguments.html,
                            arguments.html.empty()
                                ? ""

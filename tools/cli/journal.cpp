@@ -1,34 +1,20 @@
 // `journal`: what happened on a job, one event a line.
 #include <iostream>
-#include <set>
 
+#include "engine/record/old_picks.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
-namespace {
-
-std::set<EventId> struck_in(const std::vector<Event>& events) {
-    std::set<EventId> struck;
-    for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            struck.insert(strike->target);
-        }
-    }
-    return struck;
-}
-
-}  // namespace
-
 Exit print_journal(const std::string& job) {
     const Result<JobRecord> record = read_job_folder(job);
     if (!record) {
         return complain(job, 0, 0, record.problem());
     }
-    const std::set<EventId> struck = struck_in(record->events);
+    const std::set<EventId> struck = strikes_in(record->events).struck;
     for (const Event& event : record->events) {
-        std::cout << print_event_id(event.id) << ' ' << iso_time(event.when) << ' '
+        std::cout << print_event_id(event.id) << ' ' << iso_time(wall_time(event)) << ' '
                   << (event.by.empty() ? "-" : on_one_line(event.by)) << ' '
                   << describe(event.fact).english()
                   << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';

@@ -1,7 +1,9 @@
 // hemline-cli: the same engine as the tablet's, for a desk and for tests.
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <iostream>
 #include <map>
+#include <new>
 
 #include "tools/cli/commands.h"
 
@@ -251,6 +253,8 @@ void add_handing_on(CLI::App& app, Asked& asked) {
     pick.add_option("JOB", asked.pick.job, "folder of the job")->required();
     pick.add_option("EVENT", asked.pick.event, "id of the event that stands")->required();
     pick.add_option("--by", asked.pick.by, "who picks");
+    pick.add_flag("--put-away", asked.pick.put_away,
+                  "EVENT is a number that was written twice: its notice goes");
     pick.final_callback([&asked] { asked.exit = pick_event(asked.pick); });
 }
 
@@ -302,6 +306,7 @@ void add_job_commands(CLI::App& app, Asked& asked) {
 
 int main(int count, char** words) {
     using namespace hemline;
+    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
     CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
     app.require_subcommand(1);
     Asked asked;
@@ -313,6 +318,9 @@ int main(int count, char** words) {
     } catch (const CLI::ParseError& wrong) {
         const bool asked_for_help = app.exit(wrong) == 0;
         return static_cast<int>(asked_for_help ? Exit::fine : Exit::wrong_usage);
+    } catch (const std::bad_alloc&) {
+        asked.exit = complain("memory", 0, 0, "This device has no memory left for it.",
+                              "Close other programs, then do it again.");
     }
     std::cout.flush();
     if (!std::cout) {

@@ -37,9 +37,11 @@ Exit merge_jobs(const MergeArguments& arguments) {
         return complain("device", 0, 0, tablet.problem());
     }
     Disk disk;
-    if (const auto problem = merge_into(disk, arguments.out, *journals, *tablet)) {
-        return complain("OUT", 0, 0, *problem);
+    const Result<Merged> merged = merge_into(disk, arguments.out, *journals, *tablet);
+    if (!merged) {
+        return complain("OUT", 0, 0, merged.problem());
     }
+    say_aside(merged->said);
     const Result<JobRecord> record = read_job_folder(arguments.out);
     if (!record) {
         return complain("OUT", 0, 0, record.problem());
@@ -62,17 +64,19 @@ Exit pick_event(const PickArguments& arguments) {
     if (!journal) {
         return complain(arguments.job, 0, 0, journal.problem());
     }
-    const Result<std::vector<ToWrite>> all = facts_to_pick((*journal)->record().events, *chosen);
-    if (!all) {
-        return complain("EVENT", all.problem());
+    const std::vector<Event>& events = (*journal)->record().events;
+    const Job job = replay(events);
+    const Result<ToWrite> picked =
+        arguments.put_away ? put_away(job, *chosen) : pick(job, events, *chosen);
+    if (!picked) {
+        return complain("EVENT", picked.problem());
     }
-    for (const ToWrite& one : *all) {
-        const auto saved = (*journal)->append(one.fact, arguments.by, one.supersedes, wall_ms());
-        if (!saved) {
-            return complain(arguments.job, 0, 0, saved.problem());
-        }
+    const auto saved =
+        (*journal)->append(picked->fact, arguments.by, picked->supersedes, wall_ms());
+    if (!saved) {
+        return complain(arguments.job, 0, 0, saved.problem());
     }
-    std::cout << "Picked " << print_event_id(*chosen) << '\n';
+    std::cout << (arguments.put_away ? "Put away " : "Picked ") << print_event_id(*chosen) << '\n';
     return Exit::fine;
 }
 

@@ -4,6 +4,7 @@
 #include "engine/handover/readings_file.h"
 #include "engine/record/event_bytes.h"
 #include "field/store/clock.h"
+#include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
 #include "tools/cli/assets_here.h"
@@ -49,6 +50,31 @@ std::optional<Problem> why_not_kept(const std::vector<Fact>& facts, const std::s
     return {};
 }
 
+/// All of the job or nothing of it. Gives back what is to be said of an earlier try's remains.
+Result<Text> write_job(const NewArguments& arguments, const std::vector<Fact>& facts,
+                       std::uint64_t device) {
+    const auto disk = std::make_shared<Disk>();
+    const auto draft = FolderDraft::begin(*disk, arguments.job);
+    if (!draft) {
+        return draft.problem();
+    }
+    (*draft)->unlock();
+    const auto journal = JournalFile::open((*draft)->path(), device, Opening::new_job, disk);
+    if (!journal) {
+        return journal.problem();
+    }
+    for (const Fact& fact : facts) {
+        const Result<Event> event = (*journal)->append(fact, arguments.by, {}, wall_ms());
+        if (!event) {
+            return event.problem();
+        }
+    }
+    if (const auto problem = (*draft)->put_in_place()) {
+        return *problem;
+    }
+    return (*draft)->cleaned() ? said_of_remains(arguments.job) : Text();
+}
+
 }  // namespace
 
 Exit start_job(const NewArguments& arguments) {
@@ -64,16 +90,11 @@ Exit start_job(const NewArguments& arguments) {
     if (!device) {
         return complain("device", 0, 0, device.problem());
     }
-    const auto journal = JournalFile::open(arguments.job, *device, Opening::new_job);
-    if (!journal) {
-        return complain(arguments.job, 0, 0, journal.problem());
+    const Result<Text> written = write_job(arguments, *facts, *device);
+    if (!written) {
+        return complain(arguments.job, 0, 0, written.problem());
     }
-    for (const Fact& fact : *facts) {
-        const Result<Event> event = (*journal)->append(fact, arguments.by, {}, wall_ms());
-        if (!event) {
-            return complain(arguments.job, 0, 0, event.problem());
-        }
-    }
+    say_aside(*written);
     std::cout << "Saved " << facts->size() << " events in " << arguments.job << '\n';
     return Exit::fine;
 }

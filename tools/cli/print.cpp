@@ -39,12 +39,12 @@ std::string padded(std::string_view text, std::size_t width) {
     return std::string(text) + std::string(characters < width ? width - characters : 0, ' ') + ' ';
 }
 
-std::string iso_time(HybridTime when) {
-    const std::int64_t ms = ((when.wall_ms % 1000) + 1000) % 1000;
-    const std::time_t seconds = (when.wall_ms - ms) / 1000;
+std::string iso_time(WallTime time) {
+    const std::int64_t ms = ((time.ms % 1000) + 1000) % 1000;
+    const std::time_t seconds = (time.ms - ms) / 1000;
     std::tm utc{};
     if (gmtime_r(&seconds, &utc) == nullptr) {
-        return "time " + std::to_string(when.wall_ms) + " ms";
+        return "time " + std::to_string(time.ms) + " ms";
     }
     std::array<char, 64> text{};
     const std::size_t size = std::strftime(text.data(), text.size(), "%Y-%m-%dT%H:%M:%S", &utc);

@@ -35,7 +35,7 @@ Marks marks_for(std::optional<BareUnit> unit);
 std::string padded(std::string_view text, std::size_t width);
 
 /// UTC as "2026-05-04T13:20:41.007Z".
-std::string iso_time(HybridTime when);
+std::string iso_time(WallTime time);
 
 /// The text with every control byte turned into a space, so that it cannot break a line.
 std::string on_one_line(std::string_view text);

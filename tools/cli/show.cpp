@@ -1,6 +1,7 @@
 // `show`: where a job stands: edges, readings, status, the next cut, and what was set aside.
 #include <iostream>
 
+#include "engine/record/clock_doubt.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"
 #include "engine/work/job_sections.h"
@@ -134,6 +135,10 @@ Json show_json(const Standing& standing) {
                                       {"waits_for", next.waits_for}});
     }
     json["conflicts"] = conflicts_json(standing.job, standing.record.events, standing.marks);
+    json["clocks"] = Json::array();
+    for (const ClockDoubt& doubt : clock_doubts(standing.record.events)) {
+        json["clocks"].push_back(words_on(doubt));
+    }
     json["set_aside"] = Json::array();
     for (const FileSetAside& aside : standing.record.set_aside) {
         json["set_aside"].push_back({{"file", aside.file.filename().string()},
@@ -173,6 +178,9 @@ std::string show_text(const Standing& standing) {
                 '\n';
     }
     text += conflicts_text(standing.job, standing.record.events);
+    for (const ClockDoubt& doubt : clock_doubts(standing.record.events)) {
+        text += on_one_line(words_on(doubt).english()) + '\n';
+    }
     const std::optional<Card> card = next_card(standing);
     return text + (card ? "Next cut: edge " + on_one_line(card->edge) + ", " + card->trim +
                               ", piece " + std::to_string(card->piece) + ", " +

@@ -1,17 +1,14 @@
 // The page around the program: it starts it, hands it touches and keys, asks it for frames when
 // something happened, and mirrors its controls for a screen reader and for tests.
-import { ask_for_file, give, print } from './paper.js';
+import { ask_for_file, give, print, shares } from './paper.js';
 import { start_search, stop_search } from './searching.js';
+import { keep_program, start } from './starting.js';
 import { Store } from './store.js';
 
 const canvas = document.getElementById('screen');
 const mirror = document.getElementById('mirror');
-const said = document.getElementById('said');
 const typing = document.getElementById('typing');
-
-export function say(words) {
-  said.textContent = words;
-}
+const { loading } = globalThis;
 
 // ---- the program ---------------------------------------------------------------------------------
 let program = 0;  // its address, once it runs
@@ -66,7 +63,7 @@ function touched(event) {
   }
   const density = window.devicePixelRatio || 1;
   Module._hemline_touch(program, kinds[event.type], event.pointerId, event.offsetX * density,
-    event.offsetY * density);
+    event.offsetY * density, event.timeStamp / 1000);
   ask_frame();
   if (event.type === 'pointerup' && mirror.querySelector('[data-name="notation degrees"]')) {
     ask_for_tilt();
@@ -75,9 +72,6 @@ function touched(event) {
     && mirror.querySelector('[data-name="jobs"]')) {  // a job is open: there is something to keep
     ask_promise();
   }
-  if (event.type === 'pointerup' && wants_keys()) {
-    typing.focus({ preventScroll: true });  // only inside a touch does a keyboard come up
-  }
 }
 
 /// The program shows letters to type a name with.
@@ -85,7 +79,9 @@ function wants_keys() {
   return mirror.querySelector('[data-name="letter space"]') !== null && !matchMedia('(pointer: coarse)').matches;
 }
 
-const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b' };
+const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b',
+  ArrowDown: '\x0e', ArrowRight: '\x0e', ArrowUp: '\x10', ArrowLeft: '\x10' };  // keys.h
+const undo = '\x1a';
 
 /// Calls `take` with the address of the text.
 function with_text(text, take) {
@@ -103,32 +99,46 @@ function type(text) {
   }
 }
 
-function why_not_kept(problem) {
-  return problem?.name === 'QuotaExceededError'
-    ? 'This browser has no room left for Hemline.'
-    : `This browser could not keep it (${problem?.name ?? 'Error'}).`;
-}
-
+/// A letter that is being composed (´ and n) comes whole, from the field that is typed into.
 function key_pressed(event) {
-  if (event.ctrlKey || event.metaKey || event.altKey || event.target.closest?.('#mirror')) {
+  const pressing = event.target.closest?.('#mirror, #words') && ['Enter', ' '].includes(event.key);
+  if (event.isComposing || pressing) {
     return;
   }
-  const text = keys[event.key] ?? (event.key.length === 1 ? event.key : '');
-  if (text !== '') {
+  const command = event.ctrlKey || event.metaKey;
+  if (command && event.key.toLowerCase() === 'a') {
+    event.preventDefault();  // nothing here is to be painted as chosen
+  } else if (command && !event.altKey && event.key.toLowerCase() === 'z') {
     event.preventDefault();
-    type(text);
+    type(undo);
+  } else if (!command && !event.altKey && (keys[event.key] || event.target !== typing)) {
+    const text = keys[event.key] ?? (event.key.length === 1 ? event.key : '');
+    if (text !== '') {
+      event.preventDefault();
+      type(text);
+    }
   }
 }
 
 // ---- the mirror ----------------------------------------------------------------------------------
-/// `page`: {targets: [{name, label, x, y, w, h}], texts: [{words, x, y, w, h}]} in CSS pixels.
+/// Says it to those who hear, once when it changes.
+function say_aloud(id, words) {
+  const place = document.getElementById(id);
+  if (place.textContent !== words) {
+    place.textContent = words;
+  }
+}
+
+/// As page_mirror.h says.
 function reflect(page) {
   const wanted = [];
   for (const target of page.targets) {
     const button = document.createElement('button');
     button.dataset.name = target.name;
-    button.setAttribute('aria-label', target.label || target.name);
     button.textContent = target.label || target.name;
+    if (target.chosen) {
+      button.setAttribute('aria-pressed', 'true');
+    }
     button.addEventListener('click', () => tap(target));
     wanted.push([button, target]);
   }
@@ -145,6 +155,19 @@ function reflect(page) {
   if (focused) {
     [...mirror.children].find((child) => child.dataset.name === focused)?.focus();
   }
+  if (wants_keys()) {
+    typing.focus({ preventScroll: true });
+  } else if (document.activeElement === typing) {
+    typing.blur();
+  }
+  document.body.style.background = page.ground;
+  loading.language(page.language);
+  say_aloud('title', page.title);
+  say_aloud('saved', page.saved);
+  say_aloud('warning', page.warning);
+  if (mirror.querySelector('[data-name="notation degrees"]')) {  // the pitch has just been opened
+    ask_for_tilt();
+  }
 }
 
 /// A screen reader's or a keyboard's press of a control.
@@ -152,8 +175,8 @@ function tap(target) {
   const density = window.devicePixelRatio || 1;
   const x = (target.x + target.w / 2) * density;
   const y = (target.y + target.h / 2) * density;
-  Module._hemline_touch(program, kinds.pointerdown, -2, x, y);
-  Module._hemline_touch(program, kinds.pointerup, -2, x, y);
+  Module._hemline_touch(program, kinds.pointerdown, -2, x, y, performance.now() / 1000);
+  Module._hemline_touch(program, kinds.pointerup, -2, x, y, performance.now() / 1000);
   ask_frame();
 }
 
@@ -200,8 +223,10 @@ function ask_for_tilt() {
       if (answer === 'granted') {  // one that listened before is not told everywhere
         window.removeEventListener('deviceorientation', tilted);
         window.addEventListener('deviceorientation', tilted);
+      } else {
+        loading.tell('tilt_refused');
       }
-    }, () => { tilt_asked = false; });
+    }, () => { tilt_asked = false; });  // not inside a touch: the next one asks again
   }
 }
 
@@ -215,8 +240,8 @@ function keep(keeping_it) {
 function keep_whole() {
   const changes = whole;
   whole = [];
-  const answer = (why_not) => with_text(why_not, (text) => Module._hemline_kept_whole(program, changes.length, text));
-  keep(Store.put_whole(changes).then(() => answer(''), (problem) => answer(why_not_kept(problem)))).then(ask_frame);
+  const answer = (why) => Module._hemline_kept_whole(program, changes.length, why);
+  keep(Store.put_whole(changes).then(() => answer(0), (problem) => answer(problem.kind))).then(ask_frame);
 }
 
 function say_promise(given) {
@@ -259,49 +284,23 @@ async function take_file(file) {
 }
 
 // ---- the start -----------------------------------------------------------------------------------
-/// One page writes; another one waits until it is closed.
-function hold_alone() {
-  if (!navigator.locks) {
-    return Promise.resolve(true);
-  }
-  return new Promise((resolve) => {
-    navigator.locks.request('hemline', { ifAvailable: true }, (lock) => {
-      resolve(lock !== null);
-      return lock === null ? undefined : new Promise(() => {});  // held as long as the page lives
-    });
-  });
-}
-
-async function start() {
-  if (!(await hold_alone())) {
-    say('Hemline is open in another tab. Use it there, or close it and load this page again.');
-    return;
-  }
-  try {
-    await Store.open();
-  } catch (problem) {
-    say(`This browser keeps nothing here (${problem.message}). Leave private browsing, or allow this page to store data, then load it again.`);
-    return;
-  }
-  const script = document.createElement('script');
-  script.src = 'hemline.js';
-  document.head.append(script);
-}
-
 globalThis.Module = {
   canvas,
   preRun: [() => Store.fill(Module)],
   printErr: (words) => { console.error(words); },
-  onAbort: (words) => say(`Hemline stopped: ${words}. What was saved is safe. Load the page again.`),
+  onAbort: (words) => loading.fail('stopped', words),
   // called by the program
   hemline: {
     started(address) {
       program = address;
+      with_text(left, (text) => Module._hemline_go_back_to(program, text));
       take_tilt();
       look_for_promise();
+      loading.started();
       fit();
+      keep_program();
     },
-    failed: say,
+    failed: loading.fail_in_words,
     reflect,
     keep(path, offset, bytes) {
       keeping = keep(Store.keep(path, offset, bytes));
@@ -316,26 +315,30 @@ globalThis.Module = {
       ask_frame();
     }),
     stop_search,
-    give,
+    give: (name, kind, bytes) => give(name, kind, bytes, (what) => {
+      Module._hemline_given(program, what);
+      ask_frame();
+    }),
     choose: () => ask_for_file(take_file),
     print,
     ask_promise,
-    /// How the screen is set on this device; px_per_mm 0: nobody measured it, below 0: not now.
-    screen: () => JSON.parse(localStorage.getItem('screen') ?? '{"px_per_mm": 0, "left_hand": false}'),
-    keep_screen: (px_per_mm, left_hand) => localStorage.setItem('screen', JSON.stringify({ px_per_mm, left_hand })),
+    is_dark: () => matchMedia('(prefers-color-scheme: dark)').matches,
+    shares,
+    /// Where the program is, and what is half keyed in: found again at the next start.
+    leave: (text) => keep(Store.set('left', text).catch(() => {})),
     /// Tells the saver what became of the bytes given last, unless it is gone by then.
     when_kept(saver, sequence) {
       const mark = savers.get(saver) ?? Symbol('saver');
       savers.set(saver, mark);
-      const answer = (why_not) => {
+      const answer = (why) => {
         if (savers.get(saver) === mark) {
-          with_text(why_not, (text) => Module._hemline_kept(program, saver, sequence, text));
+          Module._hemline_kept(program, saver, sequence, why);
           ask_frame();
-        } else if (why_not) {
-          say(`Not saved: ${why_not}`);
+        } else if (why) {
+          loading.tell('not_saved');
         }
       };
-      keeping.then(() => answer(''), (problem) => answer(why_not_kept(problem)));
+      keeping.then(() => answer(0), (problem) => answer(problem.kind));
     },
     forget: (saver) => savers.delete(saver),
     /// Nothing to draw and nothing being kept: for tests.
@@ -361,11 +364,18 @@ canvas.addEventListener('webglcontextrestored', () => {
   Module._hemline_context_restored(program);
   fit();
 });
+typing.addEventListener('compositionend', (event) => {
+  type(event.data ?? '');
+  typing.value = '';
+});
 typing.addEventListener('beforeinput', (event) => {
+  if (event.isComposing) {
+    return;
+  }
   event.preventDefault();
   type(event.inputType === 'deleteContentBackward' ? '\b' : event.inputType === 'insertLineBreak' ? '\n' : event.data ?? '');
 });
-window.addEventListener('keydown', (event) => { if (event.target !== typing) { key_pressed(event); } });
+window.addEventListener('keydown', key_pressed);
 window.addEventListener('dragover', (event) => event.preventDefault());
 window.addEventListener('drop', (event) => {
   event.preventDefault();
@@ -378,7 +388,5 @@ window.addEventListener('orientationchange', fit);
 window.addEventListener('deviceorientation', tilted);
 document.addEventListener('visibilitychange', ask_frame);
 
-if ('serviceWorker' in navigator) {
-  navigator.serviceWorker.register('sw.js').then((registration) => registration.update()).catch(() => {});
-}
-start();
+let left = '';
+start(globalThis.Module, async () => { left = await Store.setting('left').catch(() => '') ?? ''; });

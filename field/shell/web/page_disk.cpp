@@ -9,8 +9,10 @@
 
 #include <fcntl.h>
 
+#include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
+#include "field/store/listing.h"
 
 namespace hemline {
 
@@ -84,7 +86,40 @@ void PageDisk::note_change(const std::filesystem::path& file) {
     changes_.push_back({file, std::move(before)});
 }
 
+/// What is still built in a folder of its own is kept when that folder is put in place.
+int PageDisk::rename_folder(const std::filesystem::path& from, const std::filesystem::path& to) {
+    const auto names = names_in(from);
+    if (!names) {
+        errno = EIO;
+        return -1;
+    }
+    std::map<std::filesystem::path, Bytes> files;
+    for (const std::string& name : *names) {
+        const Result<Bytes> bytes = read_file(from / name);
+        if (!bytes) {
+            errno = EIO;
+            return -1;
+        }
+        files[to / name] = *bytes;
+    }
+    if (Disk::rename(from, to) != 0) {
+        return -1;
+    }
+    for (const auto& [file, bytes] : files) {
+        changes_.push_back({file, std::nullopt});
+        page_put(kept_name(file).c_str(), bytes.data(), bytes.size());
+    }
+    return 0;
+}
+
 int PageDisk::rename(const std::filesystem::path& from, const std::filesystem::path& to) {
+    const Result<There> there = what_is(from);
+    if (there && *there == There::folder) {
+        return rename_folder(from, to);
+    }
+    if (is_folder_draft(to.parent_path().filename().string())) {
+        return Disk::rename(from, to);
+    }
     const Result<Bytes> bytes = read_file(from);
     if (!bytes) {
         errno = EIO;

@@ -25,7 +25,7 @@ class PageDisk : public Disk {
     /// The page could not keep what was handed to it last: the file is again what it was before.
     void take_back();
 
-    /// What is moved into place is kept whole; a draft is not kept.
+    /// What is moved into place is kept whole, a folder with all in it; a draft is not kept.
     int rename(const std::filesystem::path& from, const std::filesystem::path& to) override;
     int remove(const std::filesystem::path& file) override;
     /// The page has kept so many of these changes, or none of them: then they are undone.
@@ -43,6 +43,7 @@ class PageDisk : public Disk {
         std::filesystem::path file;
         std::optional<Bytes> before;  ///< nothing: it was not there
     };
+    int rename_folder(const std::filesystem::path& from, const std::filesystem::path& to);
     void note_change(const std::filesystem::path& file);
 
     std::map<int, Kept> files_;

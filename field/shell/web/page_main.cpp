@@ -2,19 +2,21 @@
 #include <emscripten.h>
 #include <imgui.h>
 
-#include <cmath>
+#include <algorithm>
 #include <memory>
-#include <nlohmann/json.hpp>
 
 #include "field/app/app.h"
 #include "field/shell/stage.h"
 #include "field/shell/web/choices_text.h"
 #include "field/shell/web/page_disk.h"
+#include "field/shell/web/page_failure.h"
+#include "field/shell/web/page_mirror.h"
 #include "field/shell/web/page_screen.h"
 #include "field/store/assets.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/saver.h"
+#include "field/store/screen_scale.h"
 
 namespace {
 
@@ -30,9 +32,9 @@ EM_JS(void, page_give, (const char* name, const char* kind, const std::uint8_t* 
 EM_JS(void, page_choose, (), { Module.hemline.choose(); })
 EM_JS(void, page_print, (const char* page), { Module.hemline.print(UTF8ToString(page)); })
 EM_JS(void, page_ask_promise, (), { Module.hemline.ask_promise(); })
-EM_JS(double, page_px_per_mm, (), { return Module.hemline.screen().px_per_mm; })
-EM_JS(int, page_left_hand, (), { return Module.hemline.screen().left_hand ? 1 : 0; })
-EM_JS(void, page_keep_screen, (double px_per_mm, int left_hand), { Module.hemline.keep_screen(px_per_mm, left_hand === 1); })
+EM_JS(int, page_is_dark, (), { return Module.hemline.is_dark() ? 1 : 0; })
+EM_JS(int, page_shares, (), { return Module.hemline.shares() ? 1 : 0; })
+EM_JS(void, page_leave, (const char* left), { Module.hemline.leave(UTF8ToString(left)); })
 // clang-format on
 
 Platform page_platform() {
@@ -42,23 +44,12 @@ Platform page_platform() {
         page_give(name.c_str(), std::string(kind).c_str(), bytes.data(), bytes.size());
         return {};
     };
+    page.gives_later = page_shares() != 0;
     page.choose = page_choose;
     page.print = [](const std::string& html) { page_print(html.c_str()); };
     page.ask_promise = page_ask_promise;
     page.keeps_later = true;
     return page;
-}
-
-/// CSS pixels, to a hundredth.
-double css(float pixels, float density) {
-    return std::round(static_cast<double>(pixels / density) * 100) / 100;
-}
-
-nlohmann::json box_json(Box box, float density) {
-    return {{"x", css(box.x, density)},
-            {"y", css(box.y, density)},
-            {"w", css(box.w, density)},
-            {"h", css(box.h, density)}};
 }
 
 }  // namespace
@@ -70,13 +61,16 @@ class Page {
         : disk_(std::move(disk)),
           app_(std::move(assets), std::move(options)),
           stage_({.draw = [this](Ui& ui) { app_.draw(ui); },
-                  .palette = [this]() -> const Palette& { return app_.palette(); }},
+                  .palette = [this]() -> const Palette& { return app_.palette(); },
+                  .press = [this](Key key) { app_.press(key); }},
                  "/fonts") {}
 
     std::optional<Problem> open() { return screen_.open(); }
 
     void fit(int w, int h, float density) {
         screen_.set_size(w, h);
+        w_ = static_cast<float>(w);
+        h_ = static_cast<float>(h);
         stage_.touches().cancel();
         stage_.want_frames();
         density_ = density;
@@ -115,24 +109,38 @@ class Page {
 
     [[nodiscard]] bool reads_tilt() const { return app_.reads_tilt(); }
 
-    /// The page's answer about the bytes it was given last; empty when they are kept.
-    void answer(Saver& saver, std::uint32_t sequence, const std::string& why_not) {
-        if (!why_not.empty()) {
+    /// The page's answer about the bytes it was given last.
+    void answer(Saver& saver, std::uint32_t sequence, NotKept why) {
+        if (why == NotKept::nothing) {
+            saver.answered(sequence, {});
+        } else {
             disk_->take_back();
+            saver.answered(sequence, problem_of(why));
         }
-        saver.answered(sequence, why_not);
         stage_.want_frames();
     }
 
-    void kept_whole(std::size_t changes, const std::string& why_not) {
-        if (why_not.empty()) {
+    void kept_whole(std::size_t changes, NotKept why) {
+        if (why == NotKept::nothing) {
             disk_->kept_whole(changes);
             app_.kept_whole({});
         } else {
             disk_->take_back_whole(changes);
-            app_.kept_whole(Problem{why_not, say("Make room on this tablet, then try again.")});
+            app_.kept_whole(problem_of(why));
         }
         stage_.want_frames();
+    }
+
+    void given(const std::optional<Problem>& problem) {
+        app_.given(problem);
+        stage_.want_frames();
+    }
+
+    void go_back_to(const char* text) {
+        if (const std::optional<LeftOff> left = left_off_in(text)) {
+            app_.go_back_to(*left);
+            stage_.want_frames();
+        }
     }
 
     void take_file(const char* file) {
@@ -170,9 +178,13 @@ class Page {
     }
 
   private:
+    /// As many pixels a millimetre as the screen has; fewer where its page would not fit whole: on
+    /// a phone all is smaller, and the action below stays in reach.
     void fit_letters() {
-        const float scale = density_ * app_.px_per_mm();
-        if (scale != scale_) {
+        const float fits =
+            std::min(std::max(w_, h_) / Ui::page_long_mm, std::min(w_, h_) / Ui::page_short_mm);
+        const float scale = std::min(density_ * app_.px_per_mm(), fits);
+        if (scale != scale_ && scale > 0) {
             scale_ = scale;
             load_letters();
             stage_.want_frames();
@@ -190,24 +202,17 @@ class Page {
 
     /// Tells the page what can be tapped and read, when that has changed.
     void reflect() {
-        nlohmann::json targets = nlohmann::json::array();
-        for (const Target& target : stage_.targets()) {
-            nlohmann::json entry = box_json(target.box, density_);
-            entry["name"] = target.name;
-            entry["label"] = target.label;
-            targets.push_back(std::move(entry));
-        }
-        nlohmann::json texts = nlohmann::json::array();
-        for (const Words& words : stage_.words()) {
-            nlohmann::json entry = box_json(words.box, density_);
-            entry["words"] = words.words;
-            texts.push_back(std::move(entry));
-        }
-        std::string now = nlohmann::json{{"targets", targets}, {"texts", texts}}.dump(
-            -1, ' ', false, nlohmann::json::error_handler_t::replace);
+        std::string now = mirror_of(stage_, app_, density_);
         if (now != reflected_) {
             page_reflect(now.c_str());
             reflected_ = std::move(now);
+        }
+        const LeftOff left = app_.left_off();
+        LeftOff timeless = left;
+        timeless.wall_ms = 0;
+        if (std::string text = print_left_off(timeless); text != left_) {
+            page_leave(print_left_off(left).c_str());
+            left_ = std::move(text);
         }
     }
 
@@ -215,33 +220,47 @@ class Page {
     App app_;
     Stage stage_;
     PageScreen screen_;
-    float density_ = 1, scale_ = 0;
+    float w_ = 0, h_ = 0, density_ = 1, scale_ = 0;
     double frame_at_ = 0;
-    std::string reflected_;
+    std::string reflected_, left_;
 };
 
 extern "C" {
 EMSCRIPTEN_KEEPALIVE void hemline_fit(Page* page, int w, int h, float density) {
     page->fit(w, h, density);
 }
-EMSCRIPTEN_KEEPALIVE void hemline_touch(Page* page, int kind, int finger, float x, float y) {
-    page->touch({static_cast<TouchKind>(kind), finger, x, y});
+EMSCRIPTEN_KEEPALIVE void hemline_touch(Page* page, int kind, int finger, float x, float y,
+                                        double seconds) {
+    page->touch({static_cast<TouchKind>(kind), finger, x, y, 0, seconds});
 }
 EMSCRIPTEN_KEEPALIVE void hemline_wheel(Page* page, float x, float y, float notches) {
     page->touch({TouchKind::wheel, 0, x, y, notches});
 }
 EMSCRIPTEN_KEEPALIVE void hemline_type(Page* page, const char* text) { page->type(text); }
 EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return page->frame(now_ms); }
-EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t sequence,
-                                       const char* why_not) {
-    page->answer(*saver, sequence, why_not);
+EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t sequence, int why) {
+    page->answer(*saver, sequence, static_cast<NotKept>(why));
 }
 EMSCRIPTEN_KEEPALIVE int hemline_reads_tilt(Page* page) { return page->reads_tilt() ? 1 : 0; }
 EMSCRIPTEN_KEEPALIVE int hemline_tilt(Page* page, double beta, double gamma) {
     return page->tilt({beta, gamma}) ? 1 : 0;
 }
-EMSCRIPTEN_KEEPALIVE void hemline_kept_whole(Page* page, std::size_t changes, const char* why_not) {
-    page->kept_whole(changes, why_not);
+EMSCRIPTEN_KEEPALIVE void hemline_kept_whole(Page* page, std::size_t changes, int why) {
+    page->kept_whole(changes, static_cast<NotKept>(why));
+}
+/// 0: taken, 1: put away, 2: refused.
+EMSCRIPTEN_KEEPALIVE void hemline_given(Page* page, int what) {
+    const Text again = say("Hand it over again; what is saved on this tablet is not touched.");
+    if (what == 0) {
+        page->given({});
+    } else {
+        page->given(Problem{what == 1 ? say("The file was not handed over: it was put away.")
+                                      : say("This tablet refused to hand the file over."),
+                            again});
+    }
+}
+EMSCRIPTEN_KEEPALIVE void hemline_go_back_to(Page* page, const char* left) {
+    page->go_back_to(left);
 }
 EMSCRIPTEN_KEEPALIVE void hemline_take_file(Page* page, const char* file) { page->take_file(file); }
 EMSCRIPTEN_KEEPALIVE void hemline_found(Page* page, PlanSearch* search, const char* choices,
@@ -273,19 +292,14 @@ int main() {
     options.wake = [] {};  // the page asks for a frame when it has answered
     options.platform = page_platform();
     options.promised = Promised::not_asked;
-    const double px_per_mm = page_px_per_mm();  // 0: nobody measured it, below 0: not now
-    options.ask_scale = px_per_mm == 0;
-    options.screen = {{}, px_per_mm < 0, page_left_hand() != 0};
-    if (px_per_mm > 0) {
-        options.px_per_mm = static_cast<float>(px_per_mm);
-        options.screen.px_per_mm = options.px_per_mm;
-    }
-    options.keep_scale = [](const ScreenScale& screen) -> std::optional<Problem> {
-        page_keep_screen(screen.px_per_mm.value_or(screen.put_off ? -1 : 0),
-                         screen.left_hand ? 1 : 0);
-        return {};
-    };
+    const Result<ScreenScale> screen = read_screen_scale();  // a torn one is as none
+    options.screen = screen ? *screen : ScreenScale{};
+    options.ask_scale = !options.screen.px_per_mm && !options.screen.put_off;
+    options.px_per_mm = options.screen.px_per_mm.value_or(px_per_mm_unknown);
+    const bool dark = options.screen.night.value_or(page_is_dark() != 0);
+    options.light = dark ? Light::night : Light::day;
     const auto disk = std::make_shared<PageDisk>();
+    options.keep_scale = [disk](const ScreenScale& kept) { return keep_screen_scale(*disk, kept); };
     options.disk = disk;
     auto page = std::make_unique<Page>(*assets, std::move(options), disk);
     if (const std::optional<Problem> problem = page->open()) {

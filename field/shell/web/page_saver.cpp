@@ -25,8 +25,8 @@ Saver::Saver(OwnJournal& journal, std::function<void()> wake)
 /// What the page is keeping, it keeps; its answer finds nobody.
 Saver::~Saver() { page_forget(this); }
 
-void Saver::hand_over(std::uint32_t sequence, Bytes frame) {
-    waiting_.push_back({sequence, std::move(frame)});
+void Saver::hand_over(std::uint32_t sequence, Bytes frame, Bytes strike) {
+    waiting_.push_back({sequence, std::move(frame), std::move(strike)});
     run();
 }
 
@@ -36,7 +36,7 @@ void Saver::run() {
     }
     const Frame frame = std::move(waiting_.front());
     waiting_.pop_front();
-    if (std::optional<NotSaved> not_saved = journal_.save(frame.bytes)) {
+    if (std::optional<NotSaved> not_saved = journal_.save(frame.bytes, frame.strike)) {
         returned_.push_back({frame.sequence, std::move(not_saved)});
         failed_ = true;
         return;
@@ -45,13 +45,13 @@ void Saver::run() {
     page_when_kept(this, frame.sequence);
 }
 
-void Saver::answered(std::uint32_t sequence, const std::string& why_not) {
+void Saver::answered(std::uint32_t sequence, const std::optional<Problem>& why_not) {
     writing_ = false;
-    failed_ = !why_not.empty();
+    failed_ = why_not.has_value();
     returned_.push_back({sequence, {}});
     if (failed_) {
-        returned_.back().not_saved =
-            NotSaved{{why_not, "Make room on this tablet, then keep it again."}, false};
+        // The page keeps all of a frame or none: nothing of it remains.
+        returned_.back().not_saved = NotSaved{*why_not};
     }
     wake_();
     run();
@@ -61,7 +61,7 @@ std::vector<Returned> Saver::returned() {
     if (failed_) {
         const Problem first = returned_.back().not_saved->problem;
         for (const Frame& frame : waiting_) {
-            returned_.push_back({frame.sequence, NotSaved{first, false}});
+            returned_.push_back({frame.sequence, NotSaved{first}});
         }
         waiting_.clear();
         failed_ = false;

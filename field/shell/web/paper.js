@@ -1,7 +1,20 @@
-// Files and paper: a file out to the browser's downloads, one in from its picker, a page to its
+// Files and paper: a file out to the browser's downloads or a share sheet, one in from its picker, a page to its
 // printer.
 
-export function give(name, kind, bytes) {
+/// On a home screen of iOS a download link does nothing, or opens a sheet that there is no way back
+/// from (WebKit's bug 236943; "not working on ios PWA", issue 479 of FileSaver.js): files go out
+/// through the share sheet there.
+export function shares() {
+  return navigator.standalone === true && navigator.canShare?.({ files: [new File(['a'], 'a.zip', { type: 'application/zip' })] }) === true;
+}
+
+/// `taken` is told what became of a file that was shared: 0 it was taken, 1 put away, 2 refused.
+export function give(name, kind, bytes, taken) {
+  if (shares()) {
+    const file = new File([bytes], name, { type: kind });
+    navigator.share({ files: [file] }).then(() => taken(0), (problem) => taken(problem.name === 'AbortError' ? 1 : 2));
+    return;
+  }
   const link = document.createElement('a');
   link.href = URL.createObjectURL(new Blob([bytes], { type: kind }));
   link.download = name;

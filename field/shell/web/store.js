@@ -1,109 +1,319 @@
-// What the browser keeps: the journals' bytes in IndexedDB, each append a transaction of its own
-// with strict durability. A file is its chunks in the order of their offsets.
+// What the browser keeps, twice: in IndexedDB, where a file is its chunks in the order of their
+// offsets, and as a file of the private file system.
 //
-//   chunks   [path, offset] -> bytes
-//   settings name -> value            (this device's number, when the last backup was made)
+//   append ─▶ copy, flushed ─▶ transaction, complete ─▶ saved
+//              ▲ cut off again ─────┘ failed
+//
+// At the start the longer valid of the two counts, and mends the other.
+import { Copy } from './copy.js';
+import { ask, transact, with_database } from './database.js';
+import { valid_size } from './frames.js';
+import { NotKept, kind_of } from './not_kept.js';
 
-let database = null;
-let files = new Map();  // path -> bytes, as they were at the start
+const whole = 'whole';  // names the files that are being put in place together
+const chunks_most = 32;  // of one file, before they are joined
+const idle_ms = 2000;
 
-function ask(request) {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-}
+let files = new Map();  // path -> its chunks, in order, as they are kept
+let device = '';
+let known = null;       // the connection that was compared with `files`
+let unsure = () => new Map();  // path -> what a save that was cut off may have left there, or null
+let busy = Promise.resolve();
+let joining = 0;
+let tell = () => {};
 
-/// Resolves only when the transaction has completed: then it is on the disk.
-function write(store, change) {
-  return new Promise((resolve, reject) => {
-    let transaction;
-    try {
-      transaction = database.transaction(store, 'readwrite', { durability: 'strict' });
-      change(transaction.objectStore(store));
-    } catch (problem) {
-      reject(problem);
-      return;
-    }
-    transaction.oncomplete = () => resolve();
-    transaction.onabort = transaction.onerror = () => reject(transaction.error ?? new Error('the browser gave up the save'));
-  });
-}
-
-function make(event) {
-  event.target.result.createObjectStore('chunks');
-  event.target.result.createObjectStore('settings');
-}
+const all_of = (path) => IDBKeyRange.bound([path], [path, []]);
 
 function joined(chunks) {
-  const size = chunks.reduce((most, [offset, bytes]) => Math.max(most, offset + bytes.length), 0);
-  const whole = new Uint8Array(size);
-  for (const [offset, bytes] of chunks) {
-    whole.set(bytes, offset);
+  if (chunks.length === 1) {
+    return chunks[0];
   }
-  return whole;
+  const bytes = new Uint8Array(chunks.reduce((size, chunk) => size + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
 }
+
+function begins(bytes, start) {
+  let at = 0;
+  while (at < start.length && bytes[at] === start[at]) {
+    ++at;
+  }
+  return at === start.length;
+}
+
+const same = (a, b) => (a && b ? a.length === b.length && begins(a, b) : a === b);
+const bytes_of = (path) => (files.has(path) ? joined(files.get(path)) : null);
 
 function new_device() {
   const number = crypto.getRandomValues(new Uint8Array(8));
   return [...number].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-export const Store = {
-  /// Opens the database and reads all of it. Rejects where the browser keeps nothing.
-  async open() {
-    const request = indexedDB.open('hemline', 1);
-    request.onupgradeneeded = make;
-    database = await ask(request);
-    database.onversionchange = () => database.close();
-    const chunks = database.transaction('chunks').objectStore('chunks');
-    const [keys, values] = await Promise.all([ask(chunks.getAllKeys()), ask(chunks.getAll())]);
-    const parts = new Map();
-    keys.forEach(([path, offset], i) => {
-      parts.set(path, [...(parts.get(path) ?? []), [offset, values[i]]]);
-    });
-    files = new Map([...parts].map(([path, list]) => [path, joined(list)]));
-    if ((await Store.setting('device')) === undefined) {
-      await Store.set('device', new_device());
+/// All files of the database, path -> chunks; a gap between chunks is left as zeros.
+async function read_chunks(database) {
+  const chunks = database.transaction('chunks').objectStore('chunks');
+  const [keys, values] = await Promise.all([ask(chunks.getAllKeys()), ask(chunks.getAll())]);
+  const read = new Map();
+  const sizes = new Map();
+  keys.forEach(([path, offset], i) => {
+    const size = sizes.get(path) ?? 0;
+    const list = read.get(path) ?? read.set(path, []).get(path);
+    if (offset > size) {
+      list.push(new Uint8Array(offset - size));
     }
-    files.set('device', new TextEncoder().encode(`${await Store.setting('device')}\n`));
+    list.push(offset < size ? values[i].subarray(size - offset) : values[i]);
+    sizes.set(path, Math.max(size, offset + values[i].length));
+  });
+  return read;
+}
+
+function put_bytes(chunks, path, bytes) {
+  chunks.delete(all_of(path));
+  if (bytes !== null) {
+    chunks.put(bytes, [path, 0]);
+  }
+}
+
+/// A new connection may show a store that was cleared, or one that another page wrote to.
+async function compare(database) {
+  const there = await read_chunks(database);
+  const left = unsure();
+  const mends = [];
+  for (const path of new Set([...files.keys(), ...left.keys()])) {
+    const wanted = bytes_of(path);
+    const found = there.has(path) ? joined(there.get(path)) : null;
+    if (!same(found, wanted)) {
+      const cut_off = left.has(path) && same(found, left.get(path));
+      if (!cut_off && !(wanted && begins(wanted, found ?? new Uint8Array()))) {
+        throw new NotKept(NotKept.elsewhere, 'another page wrote here');
+      }
+      mends.push([path, wanted]);
+    }
+  }
+  if (mends.length > 0) {
+    await transact(database, 'chunks', (chunks) => mends.forEach(([path, bytes]) => put_bytes(chunks, path, bytes)));
+  }
+  const settings = database.transaction('settings').objectStore('settings');
+  if (await ask(settings.get('device')) === undefined) {  // it was cleared
+    await transact(database, 'settings', (store) => store.put(device, 'device'));
+    await copy_anew();
+  }
+  known = database;
+}
+
+/// `leaves()`: path -> all bytes of the file when it is done, or null.
+async function write_chunks(leaves, change) {
+  try {
+    await with_database(async (database) => {
+      if (database !== known) {
+        await compare(database);
+      }
+      unsure = leaves;
+      await transact(database, 'chunks', change);
+    });
+  } catch (problem) {  // a database without room often says no more than that something went wrong
+    throw problem.kind === NotKept.lost && !(await Copy.has_room()) ? new NotKept(NotKept.full, problem) : problem;
+  }
+}
+
+/// Every deed waits for the one before.
+function in_turn(deed) {
+  const done = busy.then(deed);
+  busy = done.catch(() => {});
+  return done;
+}
+
+// ---- the second copy ------------------------------------------------------------------------------
+async function copy_anew() {
+  for (const path of Copy.there() ? files.keys() : []) {
+    await copied(() => Copy.put(path, bytes_of(path)));
+  }
+}
+
+/// Without room nothing is saved. A copy that fails otherwise is given up, and that is said: the
+/// crew goes on with the database alone.
+async function copied(deed) {
+  if (!Copy.there()) {
+    return;
+  }
+  try {
+    await deed();
+  } catch (problem) {
+    if (kind_of(problem) === NotKept.full) {
+      throw new NotKept(NotKept.full, problem);
+    }
+    Copy.give_up();
+    tell('one_copy');
+  }
+}
+
+async function append_copy(path, offset, bytes) {
+  try {
+    await Copy.append(path, offset, bytes);
+  } catch (problem) {
+    if (problem.name !== 'DataError') {
+      throw problem;
+    }
+    await Copy.put(path, joined([bytes_of(path) ?? new Uint8Array(), bytes]));  // it was left behind
+  }
+}
+
+// ---- the start ------------------------------------------------------------------------------------
+/// Of two versions of a file, the one that counts.
+function better(path, kept, copy) {
+  if (kept === undefined || copy === undefined || !path.endsWith('.journal')) {
+    return kept ?? copy;
+  }
+  const [a, b] = [valid_size(kept), valid_size(copy)];
+  return b > a || (b === a && copy.length > kept.length && begins(copy, kept)) ? copy : kept;
+}
+
+/// Paths that were being put in place when the page ended. Half a list: none was yet.
+function put_together(list) {
+  try {
+    return list ? JSON.parse(new TextDecoder().decode(list)) : [];
+  } catch {
+    return [];
+  }
+}
+
+/// Chooses file by file; `anew`: the browser made its database anew.
+async function choose(database, there, copy, anew) {
+  const undone = anew ? [] : put_together(copy.get(whole));
+  copy.delete(whole);
+  const mends = [];
+  for (const path of new Set([...there.keys(), ...copy.keys()])) {
+    const kept = there.has(path) ? joined(there.get(path)) : undefined;
+    const best = undone.includes(path) ? kept : better(path, kept, copy.get(path));
+    if (best) {
+      files.set(path, best === kept ? there.get(path) : [best]);
+      if (best !== kept) {
+        mends.push([path, best]);
+        if (kept && !begins(best, kept)) {
+          mends.push([`aside/${path}`, kept]);
+        }
+      }
+    }
+    if (Copy.there() && !same(best, copy.get(path))) {
+      if (best && copy.has(path) && !begins(best, copy.get(path)) && path.endsWith('.journal')) {
+        mends.push([`aside/${path}`, copy.get(path)]);
+      }
+      // No room now: the next save finds it behind, and writes it whole.
+      await Copy.put(path, best ?? null).catch(() => {});
+    }
+  }
+  await copied(() => Copy.put(whole, null)).catch(() => {});
+  if (mends.length > 0) {
+    await transact(database, 'chunks', (chunks) => mends.forEach(([path, bytes]) => put_bytes(chunks, path, bytes)));
+    tell(anew ? 'came_back' : 'mended');
+  }
+}
+
+// ---- many small chunks ----------------------------------------------------------------------------
+async function join() {
+  for (const [path, chunks] of files) {
+    if (chunks.length > chunks_most) {
+      const bytes = joined(chunks);
+      await write_chunks(() => new Map([[path, bytes]]), (store) => put_bytes(store, path, bytes));
+      files.set(path, [bytes]);
+    }
+  }
+}
+
+function join_while_idle() {
+  clearTimeout(joining);
+  joining = setTimeout(() => in_turn(join).catch(() => {}), idle_ms);  // as well as may be
+}
+
+export const Store = {
+  /// Opens the database and reads all of it. Rejects where the browser keeps nothing. `say`: is
+  /// told what befell the store: 'one_copy', 'came_back', 'mended'.
+  async open(say = () => {}) {
+    tell = say;
+    await with_database(async (database) => {
+      files = new Map();
+      const settings = database.transaction('settings').objectStore('settings');
+      const [there, kept_device, copy] = await Promise.all([read_chunks(database), ask(settings.get('device')), Copy.start()]);
+      device = kept_device ?? new_device();  // a database made anew may have lost events of the old number
+      await choose(database, there, copy, kept_device === undefined);
+      if (kept_device === undefined) {
+        await transact(database, 'settings', (store) => store.put(device, 'device'));
+      }
+      known = database;
+    });
+    join_while_idle();
   },
-  setting: (name) => ask(database.transaction('settings').objectStore('settings').get(name)),
-  set: (name, value) => write('settings', (store) => store.put(value, name)),
+  setting: (name) => with_database((database) => ask(database.transaction('settings').objectStore('settings').get(name))),
+  /// Not waited for by anyone: without strict durability.
+  set: (name, value) => with_database((database) => transact(database, 'settings', (store) => store.put(value, name), 'relaxed')),
+
+  has: (path) => files.has(path),
+  /// As if it had been kept: the program finds it, and keeps it with its own next change.
+  lay: (path, bytes) => files.set(path, [bytes]),
 
   /// Lays the files where the program looks for them.
   fill(module) {
     module.ENV.XDG_DATA_HOME = '/kept';
-    for (const [path, bytes] of files) {
-      const whole = `/kept/hemline/${path}`;
-      module.FS.mkdirTree(whole.slice(0, whole.lastIndexOf('/')));
-      module.FS.writeFile(whole, bytes);
+    const lay = (path, bytes) => {
+      const there = `/kept/hemline/${path}`;
+      module.FS.mkdirTree(there.slice(0, there.lastIndexOf('/')));
+      module.FS.writeFile(there, bytes);
+    };
+    for (const path of files.keys()) {
+      lay(path, bytes_of(path));
     }
-    files = new Map();
+    lay('device', new TextEncoder().encode(`${device}\n`));
   },
 
-  /// Keeps `bytes` of the file from `offset` on.
-  keep: (path, offset, bytes) => write('chunks', (store) => store.put(bytes, [path, offset])),
-
-  /// Whole files in place of what was there, or nothing in their place (null): all of it or none.
-  put_whole: (changes) => write('chunks', (store) => {
-    for (const [path, bytes] of changes) {
-      store.delete(IDBKeyRange.bound([path], [path, []]));
-      if (bytes) {
-        store.put(bytes, [path, 0]);
-      }
+  /// Keeps `bytes` of the file from `offset` on, where it ends. Rejects with NotKept.
+  keep: (path, offset, bytes) => in_turn(async () => {
+    await copied(() => append_copy(path, offset, bytes));
+    try {
+      const leaves = () => new Map([[path, joined([...files.get(path) ?? [], bytes])]]);
+      await write_chunks(leaves, (chunks) => chunks.add(bytes, [path, offset]));
+    } catch (problem) {
+      await copied(() => Copy.cut(path, offset)).catch(() => {});
+      throw problem;
+    }
+    const chunks = files.get(path) ?? files.set(path, []).get(path);
+    chunks.push(bytes);
+    if (chunks.length > chunks_most) {
+      join_while_idle();
     }
   }),
 
-  /// All chunks of all files whose path begins so, as whole files.
-  async read(prefix) {
-    const range = IDBKeyRange.bound([prefix], [`${prefix}\uffff`]);
-    const chunks = database.transaction('chunks').objectStore('chunks');
-    const [keys, values] = await Promise.all([ask(chunks.getAllKeys(range)), ask(chunks.getAll(range))]);
-    const parts = new Map();
-    keys.forEach(([path, offset], i) => {
-      parts.set(path, [...(parts.get(path) ?? []), [offset, values[i]]]);
-    });
-    return new Map([...parts].map(([path, list]) => [path, joined(list)]));
-  },
+  /// Whole files in place of what was there, or nothing in their place (null): all of it or none.
+  put_whole: (changes) => in_turn(async () => {
+    const undo = async () => {
+      for (const [path] of changes) {
+        await copied(() => Copy.put(path, bytes_of(path))).catch(() => {});
+      }
+      await copied(() => Copy.put(whole, null)).catch(() => {});
+    };
+    try {
+      await copied(() => Copy.put(whole, new TextEncoder().encode(JSON.stringify(changes.map(([path]) => path)))));
+      for (const [path, bytes] of changes) {
+        await copied(() => Copy.put(path, bytes));
+      }
+      await write_chunks(() => new Map(changes), (chunks) => changes.forEach(([path, bytes]) => put_bytes(chunks, path, bytes)));
+    } catch (problem) {
+      await undo();
+      throw problem;
+    }
+    for (const [path, bytes] of changes) {
+      if (bytes === null) {
+        files.delete(path);
+      } else {
+        files.set(path, [bytes]);
+      }
+    }
+    await copied(() => Copy.put(whole, null)).catch(() => {});
+  }),
+
+  /// Ends the joining that waits, at once: for tests.
+  settle: () => { clearTimeout(joining); return in_turn(join); },
 };

@@ -22,6 +22,7 @@ std::size_t count(const std::string& text, const std::string& what) {
     return n;
 }
 
+#ifndef __EMSCRIPTEN__
 /// What ezdxf, a reader of others', finds in the drawing (tests/cli/read_drawings.py).
 nlohmann::json read_back(const Drawing& drawing) {
     const std::string path = (std::filesystem::temp_directory_path() /
@@ -38,6 +39,7 @@ nlohmann::json read_back(const Drawing& drawing) {
     std::filesystem::remove(path);
     return nlohmann::json::parse(text);
 }
+#endif
 
 }  // namespace
 

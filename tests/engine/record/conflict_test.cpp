@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "engine/record/job.h"
+#include "engine/record/seen.h"
+#include "engine/record/standing.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"
 
@@ -52,7 +54,7 @@ TEST_CASE("Two readings made apart are both kept and shown, and the cut waits") 
     const Job job = pen.job();
     CHECK(job.edges[0].readings.size() == 3);
     REQUIRE(job.conflicts.size() == 1);
-    CHECK(job.conflicts[0].sides == std::vector<EventId>{ada, ben});
+    CHECK(job.conflicts[0].sides == std::vector<Tip>{{ada, ada}, {ben, ben}});
     CHECK(job.conflicts[0].thing.subject == Subject::reading);
     CHECK(waits(job) ==
           "Two tablets wrote the length of edge A apart: pick one, or measure again.");
@@ -76,24 +78,24 @@ TEST_CASE("A reading taken again, having seen both, ends the wait with the readi
     CHECK(job.edges[0].length(job.practice) == read + inches(1));
 }
 
-TEST_CASE("A pick strikes the other side with all that led to it alone") {
+TEST_CASE("A pick crosses out the other side with all that led to it alone, and is no reading") {
     Pen pen = edge_read_once();
     const EventId first = pen.events.back().id;
     const EventId ada = pen.write(1, ReadingTaken{"A", ReadingOf::edge, read}, {first});
     const Length other = read + inches(1);
     const EventId ben = pen.write(2, ReadingTaken{"A", ReadingOf::edge, other}, {first});
     const EventId ben2 = pen.write(2, ReadingTaken{"A", ReadingOf::edge, other}, {ben});
-    const auto strikes = strikes_to_pick(in_order(pen.events), ada);
-    REQUIRE(strikes);
-    CHECK(*strikes == std::vector<EventId>{ben, ben2});
-    for (const EventId id : *strikes) {
-        pen.write(3, Struck{id, "picked"}, {id, ada});
-    }
+    const Result<ToWrite> picked = pick(pen.job(), in_order(pen.events), ada);
+    REQUIRE(picked);
+    CHECK(picked->supersedes == std::vector<EventId>{ada, ben2});
+    pen.write(3, picked->fact, picked->supersedes);
     const Job job = pen.job();
     CHECK(job.conflicts.empty());
+    CHECK(job.struck == std::set<EventId>{ben, ben2});
+    CHECK(job.edges[0].readings.size() == 4);
     CHECK(job.edges[0].length(job.practice) == read);
-    CHECK_FALSE(strikes_to_pick(in_order(pen.events), ada));
-    CHECK_FALSE(strikes_to_pick(in_order(pen.events), EventId{9, 9}));
+    CHECK_FALSE(pick(job, in_order(pen.events), ada));
+    CHECK_FALSE(pick(job, in_order(pen.events), EventId{9, 9}));
 }
 
 TEST_CASE("Striking the reading that settled it brings the conflict back") {
@@ -104,7 +106,7 @@ TEST_CASE("Striking the reading that settled it brings the conflict back") {
     const EventId again = pen.write(3, ReadingTaken{"A", ReadingOf::edge, feet(9)}, {ada, ben});
     pen.write(3, Struck{again, "slip of the finger"});
     REQUIRE(pen.job().conflicts.size() == 1);
-    CHECK(pen.job().conflicts[0].sides == std::vector<EventId>{ada, ben});
+    CHECK(pen.job().conflicts[0].sides == std::vector<Tip>{{ada, ada}, {ben, ben}});
 }
 
 TEST_CASE("A reading seen through one that was struck since is still seen") {
@@ -133,10 +135,10 @@ TEST_CASE("One piece cut by two tablets is a conflict; the loss of one leaves th
     }
 }
 
-TEST_CASE("Two ticks of one step made apart are a conflict; two equal settings are none") {
+TEST_CASE("Two answers to one step made apart are a conflict; what is the same agrees") {
     Pen pen = edge_read_once();
-    pen.write(1, StepDone{"A", "fasten", 1, {}, "", ""});
-    pen.write(2, StepDone{"A", "fasten", 1, {}, "", ""});
+    pen.write(1, StepDone{"A", "fasten", 1, {AnswerKind::count, {}, 8, ""}, "", ""});
+    pen.write(2, StepDone{"A", "fasten", 1, {AnswerKind::count, {}, 9, ""}, "", ""});
     REQUIRE(pen.job().conflicts.size() == 1);
     CHECK(pen.job().conflicts[0].what() ==
           "Two tablets wrote the step \"fasten\" of piece 1 on edge A apart: pick one, or enter it "
@@ -157,16 +159,17 @@ TEST_CASE("A number used twice is kept twice and flagged, and seen only when nam
     pen.events.push_back(
         {number, {2'001, 0}, "", {}, ReadingTaken{"A", ReadingOf::edge, read + inches(2)}});
     const auto flags = [](const Job& job) {
-        return std::count_if(job.conflicts.begin(), job.conflicts.end(),
-                             [](const Conflict& conflict) { return conflict.number_twice; });
+        return std::count_if(
+            job.conflicts.begin(), job.conflicts.end(),
+            [](const Conflict& conflict) { return conflict.apart == Apart::number_twice; });
     };
     const Job job = pen.job();
     CHECK(job.edges[0].readings.size() == 3);
     CHECK(job.conflicts.size() == 2);
     CHECK(flags(job) == 1);
-    CHECK_FALSE(strikes_to_pick(in_order(pen.events), number));
-    CHECK(Seen(in_order(pen.events)).of(ReadingTaken{"A", ReadingOf::edge, {}}) ==
-          std::vector<EventId>{number, number});
+    CHECK_FALSE(pick(job, in_order(pen.events), number));
+    const Event next{{9, 1}, {9'000, 0}, "", {}, ReadingTaken{"A", ReadingOf::edge, {}}};
+    CHECK(Seen(in_order(pen.events)).of(next) == std::vector<EventId>{number, number});
     Pen once = pen, both = pen;
     once.clock = both.clock = 3'000;
     once.write(2, ReadingTaken{"A", ReadingOf::edge, read}, {number});
@@ -189,7 +192,7 @@ TEST_CASE("Two tablets that chose other stock, or other looks of one edge, are i
     const auto conflicts = [](const Fact& here, const Fact& there) {
         const std::vector<Event> events = {{{1, 1}, {1, 0}, "Ada", {}, here},
                                            {{2, 1}, {2, 0}, "Ben", {}, there}};
-        return find_conflicts(events).size();
+        return standing_of(events).conflicts.size();
     };
     CHECK(conflicts(StockChosen{{feet(12)}}, StockChosen{{feet(10)}}) == 1);
     CHECK(conflicts(StockChosen{{feet(12)}}, StockChosen{{feet(12)}}) == 0);

@@ -11,6 +11,7 @@
 #include "engine/record/frame.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/edge_lap_record.h"
+#include "tests/engine/record/picked_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
@@ -60,7 +61,7 @@ struct Payload {
 };
 
 std::string refusal(std::uint16_t kind, const Payload& payload) {
-    const auto found = event_in(kind, payload.bytes);
+    const auto found = event_in({1, kind}, payload.bytes);
     const auto* why = std::get_if<std::string>(&found);
     return why == nullptr ? "" : *why;
 }
@@ -110,7 +111,7 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
     for (const auto& more : {sticks_record(), sections_record(), sent_back_record(),
-                             taken_off_record(), edge_lap_record()}) {
+                             taken_off_record(), edge_lap_record(), picked_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {
@@ -154,7 +155,7 @@ TEST_CASE("Any numbers and texts within bounds are read back") {
 TEST_CASE("An event of a kind not known yet keeps its header readable and its bytes untouched") {
     Payload payload;
     payload.header().text("something new").number(std::uint16_t{0xFFFF});
-    const Bytes frame = frame_around(4711, payload.bytes);
+    const Bytes frame = frame_around({1, 4711}, payload.bytes);
     const JournalRead read = read_journal(frame);
     REQUIRE(read.events.size() == 1);
     const auto* unknown = std::get_if<Unknown>(&read.events[0].fact);
@@ -246,12 +247,13 @@ TEST_CASE("A text is UTF-8 without NUL and at most 4 KiB") {
 
 TEST_CASE("Any payload of any kind is an event or refused, never more than it says") {
     CHECK(rc::check([](const Bytes& noise) {
-        const auto kind = *rc::gen::inRange<std::uint16_t>(0, 14);
+        const PayloadKind of{*rc::gen::element<std::uint16_t>(1, 2),
+                             *rc::gen::inRange<std::uint16_t>(0, 46)};
         Bytes payload{1};
         payload.insert(payload.end(), noise.begin(), noise.end());
-        const auto found = event_in(kind, payload);
+        const auto found = event_in(of, payload);
         if (const auto* event = std::get_if<Event>(&found)) {
-            RC_ASSERT(frame_of(*event) == frame_around(kind, payload));
+            RC_ASSERT(frame_of(*event) == frame_around(of, payload));
         }
     }));
 }
@@ -260,15 +262,15 @@ TEST_CASE(
     "Any one byte of a payload changed is another event or refused, and written back as read") {
     for (const Event& event : eave_record()) {
         const Bytes frame = frame_of(event);
-        const std::uint16_t kind = header_at(frame).kind;
+        const PayloadKind of = header_at(frame).of;
         Bytes payload(frame.begin() + frame_header_size, frame.end());
         for (std::size_t i = 0; i < payload.size(); ++i) {
             for (const int value : {0, 1, 2, 9, 0x7F, 0x80, 0xFF}) {
                 Bytes changed = payload;
                 changed[i] = static_cast<std::uint8_t>(value);
-                const auto found = event_in(kind, changed);
+                const auto found = event_in(of, changed);
                 if (const auto* other = std::get_if<Event>(&found)) {
-                    CHECK(frame_of(*other) == frame_around(kind, changed));
+                    CHECK(frame_of(*other) == frame_around(of, changed));
                 }
             }
         }

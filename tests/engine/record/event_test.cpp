@@ -51,7 +51,8 @@ TEST_CASE("What an event knows by its id is called what the crew calls it") {
     };
     names.trim = [](const std::string&) { return Text("ridge cap"); };
     names.rule = [](const std::string&) { return Text("screw to screw"); };
-    names.event = [](EventId) { return Text("Edge A read: 1 ft"); };
+    const Fact read = ReadingTaken{"A", ReadingOf::edge, feet(1)};
+    names.event = [&](EventId) { return &read; };
     names.offcut = [](EventId) { return Text("piece A/2"); };
     CHECK(describe(Struck{{1, 2}, "burnt inch"}, names) ==
           "Struck \"Edge A read: 1 ft\": burnt inch");

@@ -110,7 +110,7 @@ TEST_CASE("Random bytes give no event and are all set aside") {
 TEST_CASE("A frame of another version is set aside whole, and what follows it is read") {
     const std::vector<Event> events = eave_record();
     Bytes newer = frame_of(events[0]);
-    newer[4] = 2;
+    newer[4] = 3;
     const std::uint32_t crc =
         crc32_of(std::span(newer).subspan(frame_header_size), header_crc(newer));
     for (std::size_t i = 0; i < 4; ++i) {
@@ -125,12 +125,12 @@ TEST_CASE("A frame of another version is set aside whole, and what follows it is
     REQUIRE(read.set_aside.size() == 2);
     CHECK(read.set_aside[0].size == newer.size());
     CHECK(read.set_aside[0].why ==
-          "written by another version of the program (format 2, this one reads 1)");
+          "written by another version of the program (format 3, this one reads 2)");
     CHECK(read.whole_size == bytes.size());  // it is whole: not to be cut off as a torn tail
 }
 
 TEST_CASE("A frame that checks out and cannot be read is set aside and says why") {
-    const JournalRead read = read_journal(frame_around(3, Bytes{1, 2, 3}));
+    const JournalRead read = read_journal(frame_around({1, 3}, Bytes{1, 2, 3}));
     CHECK(read.events.empty());
     REQUIRE(read.set_aside.size() == 1);
     CHECK(read.set_aside[0].why.english().find(

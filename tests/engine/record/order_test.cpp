@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "engine/record/job.h"
+#include "engine/record/standing.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
 
@@ -29,6 +30,12 @@ std::vector<Event> joined(std::vector<Event> a, const std::vector<Event>& b) {
     return a;
 }
 
+HybridTime time_after(const std::vector<Event>& held, std::int64_t wall_ms) {
+    Event event;
+    stamp(event, held, wall_ms);
+    return event.when;
+}
+
 TEST_CASE("Which tablet's events are read first, and how often, changes nothing") {
     CHECK(rc::check([] {
         const std::vector<Event> a = some_events(), b = some_events(), c = some_events();
@@ -48,8 +55,8 @@ TEST_CASE("Which tablet's events are read first, and how often, changes nothing"
 
 TEST_CASE("The next time is past the clock and past all that was seen, however wrong the clock") {
     CHECK(rc::check([](std::int32_t wall) {
-        const std::vector<Event> seen = some_events();
-        const HybridTime next = next_time(seen, wall);
+        const std::vector<Event> seen = in_order(some_events());
+        const HybridTime next = time_after(seen, wall);
         for (const Event& event : seen) {
             RC_ASSERT(event.when < next);
         }
@@ -57,9 +64,9 @@ TEST_CASE("The next time is past the clock and past all that was seen, however w
     }));
     Event last;
     last.when = {1000, std::numeric_limits<std::uint32_t>::max()};
-    CHECK(next_time(std::vector{last}, 5) == HybridTime{1001, 0});
-    CHECK(next_time(std::vector{last}, 2000) == HybridTime{2000, 0});
-    CHECK(next_time({}, 7) == HybridTime{7, 0});
+    CHECK(time_after({last}, 5) == HybridTime{1001, 0});
+    CHECK(time_after({last}, 2000) == HybridTime{2000, 0});
+    CHECK(time_after({}, 7) == HybridTime{7, 0});
 }
 
 TEST_CASE("Undo strikes this device's last event that stands, and never a strike") {
@@ -69,13 +76,16 @@ TEST_CASE("Undo strikes this device's last event that stands, and never a strike
     std::vector<Event> events{event(1, 1, EdgeFinished{"A", ""}),
                               event(1, 2, EdgeFinished{"B", ""}),
                               event(2, 1, EdgeFinished{"C", ""})};
-    CHECK(undo_target(events, 1) == EventId{1, 2});
-    CHECK(undo_target(events, 2) == EventId{2, 1});
-    CHECK_FALSE(undo_target(events, 3));
+    const auto undo_by = [&](std::uint64_t device) {
+        return undo_target(events, standing_of(events).struck, device);
+    };
+    CHECK(undo_by(1) == EventId{1, 2});
+    CHECK(undo_by(2) == EventId{2, 1});
+    CHECK_FALSE(undo_by(3));
     events.push_back(event(1, 3, Struck{{1, 2}, ""}));
-    CHECK(undo_target(events, 1) == EventId{1, 1});
+    CHECK(undo_by(1) == EventId{1, 1});
     events.push_back(event(2, 2, Struck{{1, 1}, ""}));
-    CHECK_FALSE(undo_target(events, 1));
+    CHECK_FALSE(undo_by(1));
 }
 
 }  // namespace

@@ -263,7 +263,7 @@ TEST_CASE("a remainder read before the neighbour was fastened anew does not coun
     }
     planned.record_remainder(inches(99), 1000);
     planned.record_step("fasten", 4);
-    planned.job.edges[0].steps.back().when.wall_ms = 2000;
+    planned.job.edges[0].steps.back().place = 2000;
     CHECK(card_of(planned, 5).waits_for ==
           "Measure again from the end of piece 4 to the end of the edge.");
     planned.record_remainder(inches(98), 3000);

@@ -122,7 +122,7 @@ struct Planned {
         RecordedReading reading;
         reading.of = ReadingOf::remainder;
         reading.length = length;
-        reading.when.wall_ms = wall_ms;
+        reading.place = wall_ms;
         job.edges[0].readings.push_back(reading);
     }
 };

@@ -69,7 +69,7 @@ void carry_out(Planned& planned, const Step& step, std::int64_t now_ms) {
             break;
         default:
             planned.record_step(step.rule->id, step.piece);
-            work.steps.back().when.wall_ms = now_ms;
+            work.steps.back().place = now_ms;
     }
 }
 

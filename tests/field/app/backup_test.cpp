@@ -18,6 +18,7 @@ struct Tablet {
         options.device = 0x0000'5eed'0000'0002U;
         options.wall_ms = [this] { return wall_ms += 1000; };
         options.promised = Promised::not_asked;
+        options.screen.people = {{"Installer", Way::cut}};
         options.platform.give = [this](const std::string& name, std::string_view kind,
                                        const Bytes& bytes) -> std::optional<Problem> {
             if (refuses) {

@@ -226,7 +226,7 @@ TEST_CASE("A job put into a file is taken in on another tablet, and taken in aga
     one.tap_all({"demo", "edge A"});
     one.key_in(feet(24));
     one.tap_all({"keep", "leave", "hand over", "put into file"});
-    const std::vector<fs::path> files = job_files_in(one.outside.path());
+    const std::vector<fs::path> files = *job_files_in(one.outside.path());
     REQUIRE(files.size() == 1);
     CHECK(shows(one, files[0].filename().string()));  // where it was put is said
     CHECK(shows(one, one.outside.path().string()));
@@ -238,7 +238,7 @@ TEST_CASE("A job put into a file is taken in on another tablet, and taken in aga
     CHECK(other.work("A").readings.size() == 1);
     CHECK(shows(other, "is on this tablet now"));
     other.tap("take " + files[0].filename().string());
-    CHECK(list_jobs(other.folder.path()).size() == 1);
+    CHECK(list_jobs(other.folder.path())->size() == 1);
     CHECK(shows(other, "took in 0 events more"));
     // It writes there under a number of its own, and undo finds what it wrote.
     other.tap_all({"leave", "edge A"});
@@ -256,7 +256,7 @@ TEST_CASE("A file that is no job file is refused by name, says why, and changes 
     crew.tap_all({"hand over", "take picture.hemline.zip"});
     CHECK(crew.state().notice.english().find("picture.hemline.zip") != std::string::npos);
     CHECK(crew.state().events.size() == events);
-    CHECK(list_jobs(crew.folder.path()).size() == 1);
+    CHECK(list_jobs(crew.folder.path())->size() == 1);
     crew.tap("leave");
     CHECK(crew.where().place == Place::roof);
 }
@@ -283,7 +283,7 @@ TEST_CASE("When the disk takes nothing the job goes on in another folder, with t
     crew.tap("keep");
     CHECK(crew.state().saving == Saving::saved);
     CHECK(crew.last<ReadingTaken>().length == feet(24) + inches(3));
-    const auto jobs = list_jobs(home.path() / "stick");
+    const auto jobs = *list_jobs(home.path() / "stick");
     REQUIRE(jobs.size() == 1);
     CHECK(replay(read_job_folder(jobs[0])->events).find("A")->readings.size() == 1);
     CHECK(crew.folders.jobs == jobs);

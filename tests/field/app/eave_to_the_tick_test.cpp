@@ -64,7 +64,7 @@ fs::path copy_of(const fs::path& job, const TemporaryFolder& folder, const std::
 
 /// Bytes that a write did not get to.
 void tear_off(const fs::path& job, std::uintmax_t bytes) {
-    const std::vector<fs::path> journals = journals_in(job);
+    const std::vector<fs::path> journals = *journals_in(job);
     REQUIRE(journals.size() == 1);
     fs::resize_file(journals.front(), fs::file_size(journals.front()) - bytes);
 }
@@ -139,14 +139,14 @@ TEST_CASE("A finished eave is found finished by the next start") {
     crew.finish_edge("A");
     std::vector<std::string> before;
     for (const Event& event : crew.state().events) {
-        before.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
+        before.push_back(clock_time(wall_time(event)) + event.by + describe(event.fact).english());
     }
     const Text next_before = next_work(crew.state())->what;
 
     crew.start_again();
     std::vector<std::string> after;
     for (const Event& event : crew.state().events) {
-        after.push_back(clock_time(event.when) + event.by + describe(event.fact).english());
+        after.push_back(clock_time(wall_time(event)) + event.by + describe(event.fact).english());
     }
     CHECK(after == before);
     CHECK(crew.state().notice.empty());

@@ -29,6 +29,7 @@ std::unique_ptr<App> app_on(const std::filesystem::path& job) {
     options.device = device;
     options.wall_ms = [] { return std::int64_t{1'770'000'000'000}; };
     options.job = job;
+    options.screen.people = {{"Installer", Way::cut}};
     return std::make_unique<App>(assets_read(), options);
 }
 
@@ -57,6 +58,9 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     options.job = std::move(job_opened);
     options.ask_scale = ask_scale_;
     options.screen = scale_kept.value_or(ScreenScale{});
+    if (options.screen.people.empty()) {
+        options.screen.people = {{"Installer", Way::cut}};  // said before the story begins
+    }
     ask_scale_ = false;
     options.keep_scale = [this](const ScreenScale& scale) {
         scale_kept = scale;
@@ -249,7 +253,7 @@ Step Journey::step(std::string_view edge) const {
 }
 
 std::filesystem::path Journey::job() const {
-    const std::vector<std::filesystem::path> jobs = list_jobs(folder.path());
+    const std::vector<std::filesystem::path> jobs = *list_jobs(folder.path());
     REQUIRE(jobs.size() == 1);
     return jobs.front();
 }

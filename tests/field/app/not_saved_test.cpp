@@ -119,7 +119,7 @@ TEST_CASE("A job that the disk does not take is not begun: its name stays to be 
     tap_in_vain(crew, "keep name");
     check_not_saved(crew, 0);
     CHECK(crew.where().place == Place::person);
-    CHECK(list_jobs(crew.folder.path()).empty());
+    CHECK(list_jobs(crew.folder.path())->empty());
     CHECK(std::filesystem::is_empty(crew.folder.path()));  // nothing is left of it
     crew.tap("keep name");
     CHECK(crew.where().place == Place::add_edge);

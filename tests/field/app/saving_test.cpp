@@ -87,7 +87,7 @@ TEST_CASE("A reading whose sync fails is never called saved and comes back to be
     CHECK(slow.state().saving == Saving::saved);
     CHECK(slow.crew.last<ReadingTaken>().length == edge_length);
     slow.crew.start_again();
-    CHECK(slow.crew.work("A").readings.size() >= 1);
+    CHECK(slow.crew.work("A").readings.size() == 1);
     CHECK(slow.crew.status("A") == EdgeStatus::one_reading);
 }
 
@@ -150,7 +150,7 @@ TEST_CASE("A job or a demo whose first save fails leads back to where it was ask
     CHECK(slow.state().saving == Saving::failed);
     CHECK(slow.state().notice.english().find("Not saved.") == 0);
     CHECK(slow.state().jobs.empty());
-    CHECK(list_jobs(slow.crew.folder.path()).empty());
+    CHECK(list_jobs(slow.crew.folder.path())->empty());
 
     slow.crew.tap_all({"new job", "letter B"});
     slow.disk->hold();

@@ -7,11 +7,13 @@
 #include <cerrno>
 #include <filesystem>
 #include <optional>
+#include <set>
 
 #include <fcntl.h>
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "field/store/job_carrying.h"
 #include "field/store/journal_file.h"
 #include "tests/field/store/temporary_folder.h"
 
@@ -22,10 +24,11 @@ namespace fs = std::filesystem;
 
 constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
 
-/// Fails as it is told: at the write or sync so many calls from now.
+/// Fails as it is told: at the call of a kind so many from now.
 class BrokenDisk : public Disk {
   public:
-    int writes_left = -1, syncs_left = -1, opens_left = -1;  ///< −1: never fails
+    /// Of each kind; −1: never fails.
+    int writes_left = -1, syncs_left = -1, opens_left = -1, truncates_left = -1;
     int error = EIO;
     std::size_t gets_down = 0;       ///< bytes of the failing write that reach the file
     std::size_t at_once = SIZE_MAX;  ///< most that one write takes
@@ -44,6 +47,9 @@ class BrokenDisk : public Disk {
         return Disk::write(file, bytes, std::min(at_once, size));
     }
     int sync(int file) override { return fails(syncs_left) ? -1 : Disk::sync(file); }
+    int truncate(int file, std::size_t size) override {
+        return fails(truncates_left) ? -1 : Disk::truncate(file, size);
+    }
 
   private:
     bool fails(int& left) const {
@@ -92,8 +98,9 @@ TEST_CASE("A disk that writes a few bytes at a time saves all of them") {
     CHECK(bench.found().size() == 2);
 }
 
-TEST_CASE("A full disk says so with the way out, and the next try begins a new file") {
+TEST_CASE("A full disk says so with the way out, leaves nothing, and the next try begins a file") {
     Bench bench;
+    const auto size = fs::file_size(bench.file());
     bench.disk->error = ENOSPC;
     bench.disk->writes_left = 0;
     bench.disk->gets_down = 20;
@@ -102,34 +109,93 @@ TEST_CASE("A full disk says so with the way out, and the next try begins a new f
     CHECK(refused.problem().what.english().find("Not saved.") == 0);
     CHECK(refused.problem().mend.english().find("Free some room") == 0);
     CHECK(bench.journal->record().events.size() == 1);
-    const auto size = fs::file_size(bench.file());
+    CHECK(fs::file_size(bench.file()) == size);  // the 20 bytes are cut off again
     REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));
     CHECK(fs::file_size(bench.file()) == size);  // never touched again
     CHECK(fs::exists(bench.file("-2")));
-    const std::vector<Event> events = bench.found();
-    CHECK(readings_that_count(events) == 1);
-    CHECK(fs::exists(bench.folder.path() /
-                     (print_device(device) + "-torn-" + std::to_string(size - 20) + ".bytes")));
+    CHECK(readings_that_count(bench.found()) == 1);
+    CHECK(job_files(bench.folder.path())->size() == 2);
 }
 
-TEST_CASE(
-    "A reading whose sync failed and that is entered again counts once, though both are there") {
+std::size_t ids_in(const std::vector<Event>& events) {
+    std::set<EventId> ids;
+    for (const Event& event : events) {
+        ids.insert(event.id);
+    }
+    return ids.size();
+}
+
+TEST_CASE("A reading whose sync failed is cut off, and entered again it is there once") {
     Bench bench;
     bench.disk->syncs_left = 0;
+    REQUIRE_FALSE(bench.journal->append(reading(1), "Ada", {}, 1));
+    CHECK(read_job_folder(bench.folder.path())->events.size() == 1);  // though killed here
+    REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));
+    const std::vector<Event> events = bench.found();
+    CHECK(events.size() == 2);
+    CHECK(readings_that_count(events) == 1);
+}
+
+TEST_CASE("A reading that cannot be cut off is struck at once, and entered again it counts once") {
+    Bench bench;
+    bench.disk->syncs_left = 0;
+    bench.disk->truncates_left = 0;
     const auto refused = bench.journal->append(reading(1), "Ada", {}, 1);
     REQUIRE_FALSE(refused);
-    const auto again = bench.journal->append(reading(1), "Ada", {}, 1);
-    REQUIRE(again);
+    CHECK(refused.problem().what.english().find("may come back") == std::string::npos);
+    const std::vector<Event> killed_here = read_job_folder(bench.folder.path())->events;
+    CHECK(killed_here.size() == 3);  // the edge, the reading and its strike
+    CHECK(readings_that_count(killed_here) == 0);
+    REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));
     const std::vector<Event> events = bench.found();
-    CHECK(events.size() ==
-          4);  // the edge, the reading that was not called saved, its strike, the reading
     CHECK(readings_that_count(events) == 1);
-    std::vector<EventId> ids;
-    for (const Event& event : events) {
-        ids.push_back(event.id);
-    }
-    std::sort(ids.begin(), ids.end());
-    CHECK(std::adjacent_find(ids.begin(), ids.end()) == ids.end());
+    CHECK(ids_in(events) == 4);
+}
+
+TEST_CASE("An undo that was not saved and cannot be cut off undoes nothing") {
+    Bench bench;
+    const auto kept = bench.journal->append(reading(1), "Ada", {}, 1);
+    REQUIRE(kept);
+    bench.disk->syncs_left = 0;
+    bench.disk->truncates_left = 0;
+    REQUIRE_FALSE(bench.journal->append(Struck{kept->id, "undone"}, "Ada", {kept->id}, 1));
+    CHECK(readings_that_count(bench.found()) == 1);
+}
+
+TEST_CASE("Where neither cutting off nor striking works it is said, and struck at closing") {
+    Bench bench;
+    bench.disk->syncs_left = 0;
+    bench.disk->truncates_left = 0;
+    bench.disk->opens_left = 0;  // of the file for the strike
+    const auto refused = bench.journal->append(reading(1), "Ada", {}, 1);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.problem().what.english().find("It may come back") != std::string::npos);
+    REQUIRE(bench.journal->refused());
+    bench.disk->opens_left = -1;
+    const std::vector<Event> events = bench.found();
+    CHECK(readings_that_count(events) == 0);
+    CHECK(ids_in(events) == 3);
+}
+
+TEST_CASE("A job that goes on elsewhere, or in a file, leaves behind what was not saved") {
+    Bench bench;
+    REQUIRE(bench.journal->append(JobStarted{"Roof", ""}, "", {}, 1));
+    bench.disk->syncs_left = 0;
+    bench.disk->truncates_left = 0;
+    bench.disk->opens_left = 0;
+    REQUIRE_FALSE(bench.journal->append(reading(1), "Ada", {}, 1));
+    REQUIRE(readings_that_count(read_job_folder(bench.folder.path())->events) == 1);
+    const TemporaryFolder other;
+    Disk whole;
+    const auto refused = bench.journal->refused();
+    const auto there = go_on_in(whole, bench.folder.path(), other.path(), device, refused);
+    REQUIRE(there);
+    CHECK(read_job_folder(there->job)->events.size() == 2);
+    const auto put =
+        put_into_file(whole, bench.folder.path(), other.path(), Practice{}, 1, refused);
+    REQUIRE(put);
+    CHECK(put->events == 2);
+    CHECK(read_journal(read_job_file(put->file)->of_device.at(device)).events.size() == 2);
 }
 
 TEST_CASE("A disk that stays broken leaves no pile of files, and saves again once it is mended") {
@@ -143,7 +209,7 @@ TEST_CASE("A disk that stays broken leaves no pile of files, and saves again onc
     }
     bench.disk->writes_left = bench.disk->opens_left = -1;
     REQUIRE(bench.journal->append(reading(1), "Ada", {}, 1));
-    CHECK(journals_in(bench.folder.path()).size() == 2);
+    CHECK(journals_in(bench.folder.path())->size() == 2);
     CHECK(readings_that_count(bench.found()) == 1);
 }
 
@@ -197,11 +263,14 @@ TEST_CASE(
     }));
 }
 
-/// Remembers what was synced, so that a power cut can take the rest.
+/// Remembers what was synced, and what the file held when the power went before a sync.
 class PowerCutDisk : public Disk {
   public:
     std::size_t written = 0, synced = 0;
+    bool dies_before_sync = false;
+    Bytes left;
 
+    explicit PowerCutDisk(fs::path journal) : journal_(std::move(journal)) {}
     ssize_t write(int file, const std::uint8_t* bytes, std::size_t size) override {
         const ssize_t done = Disk::write(file, bytes, size);
         written += done > 0 ? static_cast<std::size_t>(done) : 0;
@@ -209,20 +278,24 @@ class PowerCutDisk : public Disk {
     }
     int sync(int /*file*/) override {
         if (dies_before_sync) {
+            left = left.empty() ? *read_file(journal_) : left;
             errno = EIO;
             return -1;
         }
         synced = written;
         return 0;
     }
-    bool dies_before_sync = false;
+
+  private:
+    fs::path journal_;
 };
 
 TEST_CASE(
     "After a power cut that drops or garbles what was not synced, all that was saved is there") {
     CHECK(rc::check([](const Bytes& garble) {
         const TemporaryFolder folder;
-        const auto disk = std::make_shared<PowerCutDisk>();
+        const fs::path file = folder.path() / (print_device(device) + ".journal");
+        const auto disk = std::make_shared<PowerCutDisk>(file);
         auto journal = *JournalFile::open(folder.path(), device, Opening::new_job, disk);
         const auto saved = *rc::gen::inRange<std::size_t>(1, 6);
         for (std::size_t n = 0; n < saved; ++n) {
@@ -232,15 +305,17 @@ TEST_CASE(
         RC_ASSERT(!journal->append(reading(2), "Ada", {}, 1).ok());
         journal.reset();
 
-        const fs::path file = folder.path() / (print_device(device) + ".journal");
-        Bytes bytes = *read_file(file);
-        RC_ASSERT(bytes.size() == disk->written);
-        bytes.resize(*rc::gen::inRange<std::size_t>(disk->synced, disk->written + 1));
+        Bytes bytes = disk->left;
+        RC_ASSERT(bytes.size() > disk->synced);
+        bytes.resize(*rc::gen::inRange<std::size_t>(disk->synced, bytes.size() + 1));
         for (std::size_t i = disk->synced; i < bytes.size() && i - disk->synced < garble.size();
              ++i) {
             bytes[i] = garble[i - disk->synced];
         }
-        fs::remove(file);
+        const std::vector<fs::path> journals = *journals_in(folder.path());
+        for (const fs::path& there : journals) {
+            fs::remove(there);
+        }
         Disk real;
         const int made = real.open(file, O_WRONLY | O_CREAT);
         RC_ASSERT(real.write(made, bytes.data(), bytes.size()) ==

@@ -47,8 +47,8 @@ TEST_CASE("A day is found by any time in it, and the next one begins where it en
     CHECK(day_around(day.from_ms) == day);
     CHECK(day_around(day.to_ms - 1) == day);
     CHECK(day_around(day.to_ms) == *day_named("2026-11-02"));
-    CHECK(day_name({day.from_ms, 0}) == "1 Nov 2026");
-    CHECK(clock_time({day.from_ms + hour_ms / 2, 0}) == "0:30");
+    CHECK(day_name({day.from_ms}) == "1 Nov 2026");
+    CHECK(clock_time({day.from_ms + hour_ms / 2}) == "0:30");
 }
 
 TEST_CASE("What is no day is none") {

@@ -12,6 +12,7 @@
 
 #include "engine/record/event.h"
 #include "field/store/assets.h"
+#include "field/store/job_lock.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -46,15 +47,15 @@ TEST_CASE("Jobs are the folders that hold a journal, by name") {
     std::ofstream(folder.path() / "north" / "0000000000000001.journal");
     std::ofstream(folder.path() / "east" / "0000000000000001.journal");
     std::ofstream(folder.path() / "stray.journal");
-    CHECK(list_jobs(folder.path()) ==
+    CHECK(*list_jobs(folder.path()) ==
           std::vector<fs::path>{folder.path() / "east", folder.path() / "north"});
-    CHECK(list_jobs(folder.path() / "none").empty());
+    CHECK(list_jobs(folder.path() / "none")->empty());
 }
 
 TEST_CASE("A job's name becomes a folder name that is free, and stays inside the jobs folder") {
     const TemporaryFolder folder;
     const auto name = [&](const std::string& job) {
-        const fs::path made = new_job_folder(folder.path(), job);
+        const fs::path made = *new_job_folder(folder.path(), job);
         CHECK(made.parent_path() == folder.path());
         return made.filename().string();
     };
@@ -67,16 +68,46 @@ TEST_CASE("A job's name becomes a folder name that is free, and stays inside the
     CHECK(name(". .lock .") == "lock");
     CHECK(name(std::string(79, 'x') + "\xC3\xBC") == std::string(79, 'x'));  // no half character
     CHECK(name(std::string(5000, 'x')).size() == 80);
-    fs::create_directory(folder.path() / "house");
-    CHECK(name("house") == "house-2");
-    fs::create_directory(folder.path() / "house-2");
+    for (const char* house : {"house", "house-2"}) {
+        fs::create_directory(folder.path() / house);
+        std::ofstream(folder.path() / house / "notes") << "mine";
+    }
     CHECK(name("house") == "house-3");
 }
 
+TEST_CASE("A job begun by a program that was stopped before its first event leaves its name free") {
+    const TemporaryFolder folder;
+    const fs::path begun = folder.path() / "house";
+    fs::create_directory(begun);
+    CHECK(*new_job_folder(folder.path(), "house") == begun);
+    std::ofstream(begun / ".lock");
+    std::ofstream(begun / ".device-00c0ffee00c0ffee") << "00c0ffee00c0ffee 1\n";
+    std::ofstream(begun / "00c0ffee00c0ffee.journal");
+    CHECK(*new_job_folder(folder.path(), "house") == begun);
+    const Result<int> locked = lock_job(begun);  // it is open elsewhere
+    REQUIRE(locked);
+    CHECK(*new_job_folder(folder.path(), "house") == folder.path() / "house-2");
+    ::close(*locked);
+    std::ofstream(begun / "00c0ffee00c0ffee.journal") << "a torn first event";
+    CHECK(*new_job_folder(folder.path(), "house") == folder.path() / "house-2");
+}
+
 TEST_CASE("A job is named by its folder or by a journal in it") {
-    CHECK(job_folder("jobs/north") == "jobs/north");
-    CHECK(job_folder("jobs/north/00c0ffee00c0ffee.journal") == "jobs/north");
-    CHECK(job_folder("00c0ffee00c0ffee.journal") == ".");
+    const TemporaryFolder home;
+    const fs::path north = home.path() / "north";
+    fs::create_directory(north);
+    std::ofstream(north / "00c0ffee00c0ffee.journal");
+    CHECK(*job_folder(north) == north);
+    CHECK(*job_folder(north / "00c0ffee00c0ffee.journal") == north);
+    CHECK(*job_folder("no job here") == "no job here");
+}
+
+TEST_CASE("A job whose name ends like a journal's lies in a folder of that name") {
+    const TemporaryFolder home;
+    const fs::path smith = home.path() / "Smith.journal";
+    CHECK(*job_folder(smith) == smith);
+    fs::create_directory(smith);
+    CHECK(*job_folder(smith) == smith);
 }
 
 TEST_CASE("A device draws its number once, keeps it, and keeps it to its owner") {

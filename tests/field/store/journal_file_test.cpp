@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cerrno>
 #include <csignal>
 #include <fstream>
 #include <string>
@@ -115,6 +116,39 @@ TEST_CASE("Two tears at the same byte are both kept") {
     }
     CHECK(read(folder.path() / (print_device(device) + "-torn-0.bytes")) == Bytes{1, 2, 3});
     CHECK(read(folder.path() / (print_device(device) + "-torn-0-2.bytes")) == Bytes{4, 5});
+}
+
+/// A disk on which a program is killed before it can cut a torn tail off.
+class KilledBeforeTheCut : public Disk {
+  public:
+    int truncate(int /*file*/, std::size_t /*size*/) override { return -1; }
+};
+
+/// A disk with no room for a single byte more.
+class NoRoom : public Disk {
+  public:
+    ssize_t write(int /*file*/, const std::uint8_t* /*bytes*/, std::size_t /*size*/) override {
+        errno = ENOSPC;
+        return -1;
+    }
+};
+
+TEST_CASE("A torn tail that cannot be kept leaves no empty files, however often it is tried") {
+    const TemporaryFolder folder;
+    const fs::path file = folder.path() / (print_device(device) + ".journal");
+    write(file, {1, 2, 3});
+    for (int tries = 0; tries < 5; ++tries) {
+        CHECK_FALSE(JournalFile::open(folder.path(), device, Opening::existing,
+                                      std::make_shared<NoRoom>()));
+        CHECK(job_files(folder.path())->size() == 1);
+    }
+    for (int tries = 0; tries < 5; ++tries) {
+        CHECK_FALSE(JournalFile::open(folder.path(), device, Opening::existing,
+                                      std::make_shared<KilledBeforeTheCut>()));
+    }
+    REQUIRE(JournalFile::open(folder.path(), device));
+    CHECK(job_files(folder.path())->size() == 2);
+    CHECK(read(folder.path() / (print_device(device) + "-torn-0.bytes")) == Bytes{1, 2, 3});
 }
 
 TEST_CASE("Another device's journal is read and never written, torn or not") {

@@ -115,15 +115,42 @@ TEST_CASE("What waits behind an event that is not saved is not written, and is n
         CHECK(one.problem->mend.english().find("Copy the job's folder") == 0);
     }
     CHECK(bench.journal->record().events.size() == 1);
-    CHECK(bench.on_disk().size() == 2);  // the edge, and the reading that may be there
+    CHECK(bench.on_disk().size() == 1);  // the reading is cut off
 
     bench.hand_over(reading(4));
     bench.journal->settle();
     const std::vector<SaveReturned> again = bench.journal->returned();
-    REQUIRE(again.size() == 1);  // its strike of what may be there is not told
+    REQUIRE(again.size() == 1);
     CHECK_FALSE(again[0].problem);
-    CHECK(bench.on_disk().size() == 4);
+    CHECK(bench.on_disk().size() == 2);
     CHECK(readings_that_count(bench.on_disk()) == 1);
+}
+
+TEST_CASE(
+    "What may be there all the same is struck before the next is saved, and that is not told") {
+    Bench bench;
+    bench.hand_over(edge_a());
+    bench.journal->settle();
+    REQUIRE(bench.journal->returned().size() == 1);
+    bench.disk->hold();
+    const EventId refused = bench.hand_over(reading(1));
+    bench.disk->await_sync();
+    bench.disk->let_go(3);  // its own, the cut's, and that of the strike's file
+    bench.journal->settle();
+    REQUIRE(bench.journal->returned().size() == 1);
+    CHECK(bench.journal->refused() == refused);
+    const EventId next = bench.hand_over(reading(2));
+    bench.journal->settle();
+    const std::vector<SaveReturned> back = bench.journal->returned();
+    REQUIRE(back.size() == 1);
+    CHECK(back[0].id == next);
+    CHECK_FALSE(back[0].problem);
+    CHECK_FALSE(bench.journal->refused());
+    const std::vector<Event>& events = bench.journal->record().events;
+    REQUIRE(events.size() == 3);
+    CHECK(std::get<Struck>(events[1].fact).target == refused);
+    CHECK(std::is_sorted(events.begin(), events.end(),
+                         [](const Event& a, const Event& b) { return a.when < b.when; }));
 }
 
 TEST_CASE("Closing waits for what is under way, and the job is locked until then") {

@@ -45,41 +45,45 @@ TEST_CASE("A screen nobody measured has no scale, and that is no problem") {
 
 TEST_CASE("A scale that is kept is read again, and so is that it was put off") {
     const Home home;
-    REQUIRE_FALSE(keep_screen_scale({6.3125F, false, false}));
+    Disk disk;
+    REQUIRE_FALSE(keep_screen_scale(disk, {6.3125F, false, false}));
     CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.3125));
-    REQUIRE_FALSE(keep_screen_scale({std::nullopt, true, false}));
+    REQUIRE_FALSE(keep_screen_scale(disk, {std::nullopt, true, false}));
     CHECK(read_screen_scale()->put_off);
     CHECK_FALSE(read_screen_scale()->px_per_mm);
 }
 
 TEST_CASE("That lengths are said on both tapes is kept") {
     const Home home;
+    Disk disk;
     ScreenScale scale;
     scale.both_units = true;
-    REQUIRE_FALSE(keep_screen_scale(scale));
+    REQUIRE_FALSE(keep_screen_scale(disk, scale));
     CHECK(read_screen_scale()->both_units);
     scale.both_units = false;
-    REQUIRE_FALSE(keep_screen_scale(scale));
+    REQUIRE_FALSE(keep_screen_scale(disk, scale));
     CHECK_FALSE(read_screen_scale()->both_units);
 }
 
 TEST_CASE("The left hand is kept beside the scale, and alone") {
     const Home home;
-    REQUIRE_FALSE(keep_screen_scale({6.5F, false, true}));
+    Disk disk;
+    REQUIRE_FALSE(keep_screen_scale(disk, {6.5F, false, true}));
     CHECK(read_screen_scale()->left_hand);
     CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.5));
-    REQUIRE_FALSE(keep_screen_scale({std::nullopt, false, true}));
+    REQUIRE_FALSE(keep_screen_scale(disk, {std::nullopt, false, true}));
     CHECK(read_screen_scale()->left_hand);
     CHECK_FALSE(read_screen_scale()->put_off);
-    REQUIRE_FALSE(keep_screen_scale({}));
+    REQUIRE_FALSE(keep_screen_scale(disk, {}));
     REQUIRE(read_screen_scale().ok());
     CHECK_FALSE(read_screen_scale()->left_hand);
 }
 
 TEST_CASE("Who held the tablet is kept beside the scale, the latest last") {
     const Home home;
+    Disk disk;
     const std::vector<Person> people = {{"Ada", Way::cut}, {"Ben", Way::tick_off}};
-    REQUIRE_FALSE(keep_screen_scale({6.5F, false, false, people}));
+    REQUIRE_FALSE(keep_screen_scale(disk, {6.5F, false, false, people}));
     CHECK(read_screen_scale()->people == people);
     CHECK(*read_screen_scale()->px_per_mm == doctest::Approx(6.5));
 }
@@ -93,5 +97,17 @@ TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
         const Result<ScreenScale> scale = read_screen_scale();
         REQUIRE_FALSE(scale.ok());
         CHECK(scale.problem().mend.english().find("Screen size") != std::string::npos);
+    }
+}
+
+TEST_CASE("Night is kept, and that nobody chose is another thing than day") {
+    const Home home;
+    Disk disk;
+    CHECK_FALSE(read_screen_scale()->night.has_value());
+    for (const bool night : {true, false}) {
+        ScreenScale scale;
+        scale.night = night;
+        REQUIRE_FALSE(keep_screen_scale(disk, scale));
+        CHECK(read_screen_scale()->night == night);
     }
 }

@@ -171,3 +171,21 @@ TEST_CASE("A lift far from the touch is a drag, though no move was reported") {
     boxes.harness.touch(up);
     CHECK(boxes.tapped.empty());
 }
+
+TEST_CASE("A palm that rests does not deaden other fingers, and presses nothing itself") {
+    TwoBoxes boxes;
+    Touch palm = boxes.at(TouchKind::down, 'a', 1);
+    palm.when = 10;
+    boxes.harness.touch(palm);
+    Touch finger = boxes.at(TouchKind::down, 'b', 2);
+    finger.when = 10.2;  // two thumbs in a hurry: the first is followed
+    boxes.harness.touch(finger);
+    boxes.harness.touch(boxes.at(TouchKind::up, 'b', 2));
+    CHECK(boxes.tapped.empty());
+    finger.when = 11;
+    boxes.harness.touch(finger);
+    boxes.harness.touch(boxes.at(TouchKind::up, 'b', 2));
+    CHECK(boxes.tapped == std::vector<char>{'b'});
+    boxes.harness.touch(boxes.at(TouchKind::up, 'a', 1));
+    CHECK(boxes.tapped == std::vector<char>{'b'});
+}

@@ -1,0 +1,42 @@
+// What an event is about: the thing that it says is so, or does something to.
+#pragma once
+
+#include <map>
+#include <string_view>
+
+#include "engine/record/event.h"
+
+namespace hemline {
+
+/// Whether everybody answers that step for himself, in every procedure: two answers are two
+/// people's.
+bool is_personal(std::string_view step);
+
+/// What events are about, told in their order: what is said of metal on hand is about what an
+/// earlier event left or counted.
+class Things {
+  public:
+    /// What the event is about, in view of those taken in before it.
+    [[nodiscard]] Thing of(const Event& event) const;
+    void take_in(const Event& event);
+
+  private:
+    friend struct ThingOf;
+
+    /// What an event left or counted.
+    struct Metal {
+        EventId first;  ///< before anybody measured it or counted it again
+        std::string edge;
+        TrimRole role = TrimRole::main;
+        bool one = true;  ///< not a pile, of which two may be measured
+    };
+    [[nodiscard]] const Metal* left_by(EventId id) const;
+    /// What a count corrects; nullptr: it adds.
+    [[nodiscard]] const Metal* corrected_by(const Event& event) const;
+    /// The one stick or offcut that is measured or spoiled; nullptr: a new one, or one of a pile.
+    [[nodiscard]] const Metal* one_of(const MetalTaken& metal) const;
+
+    std::map<EventId, Metal> metal_;
+};
+
+}  // namespace hemline

@@ -1,0 +1,71 @@
+#include "engine/record/edge_back.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "engine/record/about_edge.h"
+
+namespace hemline {
+namespace {
+
+bool is_of_metal(const Fact& fact) {
+    return std::holds_alternative<PieceCut>(fact) || std::holds_alternative<PieceSpoiled>(fact) ||
+           std::holds_alternative<MetalCounted>(fact) ||
+           std::holds_alternative<StickMeasured>(fact);
+}
+
+/// What was done last with metal for each edge; a cut that stands before all else.
+std::map<std::string, EventId> metal_for(const Job& job, std::span<const Event> events) {
+    std::map<std::string, EventId> last;
+    for (const Event& event : events) {
+        if (is_of_metal(event.fact) && job.struck.count(event.id) == 0) {
+            last[edge_in(event.fact)] = event.id;
+        }
+    }
+    for (const EdgeWork& work : job.edges) {
+        if (!work.cut.empty()) {
+            last[work.edge.id] = work.cut.back().id;
+        }
+    }
+    return last;
+}
+
+}  // namespace
+
+void add_edges_back(Job& job, std::span<const Event> events) {
+    std::vector<const EdgeWork*> back;
+    for (const EdgeWork& work : job.edges) {
+        if (work.taken_off && has_metal(job, work)) {
+            back.push_back(&work);
+        }
+    }
+    if (back.empty()) {
+        return;
+    }
+    std::set<std::string> undecided;  // whether they are on the job at all
+    for (const Conflict& conflict : job.conflicts) {
+        if (conflict.thing.subject == Subject::edge) {
+            undecided.insert(conflict.thing.name);
+        }
+    }
+    const std::map<std::string, EventId> metal = metal_for(job, events);
+    for (const EdgeWork* const work : back) {
+        const auto done = metal.find(work->edge.id);
+        if (undecided.count(work->edge.id) > 0 || done == metal.end()) {
+            continue;
+        }
+        Conflict conflict;
+        conflict.apart = Apart::edge_back;
+        conflict.thing.subject = Subject::edge;
+        conflict.thing.name = work->edge.id;
+        if (!work->cut.empty()) {
+            conflict.thing.role = work->cut.back().role;
+            conflict.thing.piece = work->cut.back().piece;
+        }
+        conflict.sides = {{*work->taken_off, *work->taken_off}, {done->second, done->second}};
+        job.conflicts.push_back(std::move(conflict));
+    }
+}
+
+}  // namespace hemline

@@ -1,0 +1,40 @@
+// Picks of journals that were written before there was Picked: a strike of each other side, which
+// names the chosen one too; of two cuts a loss. Made apart, two of them would leave nothing.
+//
+//   Ada picks r1:  strike of r2, names r1 ┐ round in a circle: neither
+//   Ben picks r2:  strike of r1, names r2 ┘ strikes, r1 and r2 stand against each other
+#pragma once
+
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <set>
+#include <span>
+#include <vector>
+
+#include "engine/record/descent.h"
+#include "engine/record/event.h"
+
+namespace hemline {
+
+/// What the event let stand, if it is a strike that was a pick.
+std::optional<EventId> let_stand(const Event& event);
+
+/// What the strikes of a record do.
+struct Strikes {
+    std::set<EventId> struck;
+    /// Strikes, by place in the record, that were picks and struck what a Picked made apart chose:
+    /// they say what is to stand, about the thing, and strike nothing.
+    std::map<std::size_t, Thing> picks;
+};
+Strikes strikes_in(std::span<const Event> events);
+
+/// The losses of each cut, by places in the record.
+using Losses = std::map<EventId, std::vector<std::size_t>>;
+
+/// Of a piece that was cut apart: the losses that were picks, when they took every cut and would
+/// ask for another stick. `cuts`: those that no other cut of the piece had seen.
+std::vector<std::size_t> losses_that_picked(std::span<const Event> events,
+                                            const std::vector<EventId>& cuts, const Losses& losses);
+
+}  // namespace hemline

@@ -1,0 +1,26 @@
+// What stands of all that was said and done, whatever the order it came in: what was struck or
+// crossed out by a pick, what was lost, and what still stands against what.
+#pragma once
+
+#include <set>
+#include <span>
+#include <vector>
+
+#include "engine/record/conflict.h"
+
+namespace hemline {
+
+struct Standing {
+    std::set<EventId> struck;        ///< crossed out, by a strike or by a pick of another
+    std::set<EventId> spoiled_cuts;  ///< cuts that a loss took, and the spare ones
+    std::set<EventId> spare_cuts;    ///< another cut of the same piece was picked
+    std::set<EventId> settling;      ///< readings whose writer had seen others made apart
+    /// In the order of their first sides, numbers used twice last. Two that say the same agree; two
+    /// cuts of one piece never do, for both are metal.
+    std::vector<Conflict> conflicts;
+};
+
+/// Of events that are in_order(). O(n log n) in the events and in what they supersede.
+Standing standing_of(std::span<const Event> events);
+
+}  // namespace hemline

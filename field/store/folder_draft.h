@@ -1,0 +1,64 @@
+// A job's folder that is there whole or not at all: built beside its name, synced, and moved into
+// place.
+//
+//   jobs/.House.new/   being built: the list of jobs passes it over
+//   jobs/House/        all of it
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string_view>
+
+#include "engine/result.h"
+#include "field/store/disk.h"
+
+namespace hemline {
+
+class FolderDraft {
+  public:
+    /// Makes and locks the folder to build in; what a killed program left of an earlier try is
+    /// cleaned away. Problem: in `folder` lies a job, or anything that is not such remains; another
+    /// program builds it; it cannot be made.
+    static Result<std::shared_ptr<FolderDraft>> begin(Disk& disk,
+                                                      const std::filesystem::path& folder);
+
+    /// Where to build.
+    [[nodiscard]] const std::filesystem::path& path() const { return draft_; }
+    [[nodiscard]] bool cleaned() const { return cleaned_; }
+    /// For a JournalFile, which takes the lock itself.
+    void unlock();
+    /// All in it is synced file by file. Problem: `folder` is as it was.
+    std::optional<Problem> put_in_place();
+
+    FolderDraft(const FolderDraft&) = delete;
+    FolderDraft& operator=(const FolderDraft&) = delete;
+    /// What is not in place goes.
+    ~FolderDraft();
+
+  private:
+    FolderDraft(Disk& disk, std::filesystem::path folder);
+    std::optional<Problem> look_at_place();
+    std::optional<Problem> make();
+    std::optional<Problem> clear_place();
+
+    Disk& disk_;
+    std::filesystem::path folder_, draft_;
+    int lock_ = -1;
+    int place_lock_ = -1;  ///< of `folder`, where remains lie in it
+    bool made_ = false;    ///< the draft is ours
+    bool cleaned_ = false;
+    bool in_place_ = false;
+};
+
+/// Whether a folder of that name is one that is being built.
+bool is_folder_draft(std::string_view name);
+
+/// Whether a folder holds nothing but what a program left that was stopped before it saved the
+/// first event, and no program has it open. Problem: it cannot be listed.
+Result<bool> holds_only_remains(const std::filesystem::path& folder);
+
+/// What is said of remains that were cleaned away.
+Text said_of_remains(const std::filesystem::path& folder);
+
+}  // namespace hemline

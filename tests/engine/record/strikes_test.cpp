@@ -1,0 +1,62 @@
+// Strikes that strike themselves, one another, or one after another a hundred thousand times: told
+// one level deep, folded, paged and put on the day sheet at once.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <ctime>
+
+#include "engine/handover/job_pages.h"
+#include "engine/record/job.h"
+#include "engine/work/day_sheet.h"
+#include "tests/engine/record/strikes_record.h"
+
+namespace hemline {
+namespace {
+
+constexpr double processor_s_most = 20;  // a square of these takes minutes
+
+double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
+
+/// As the record screen names what was struck.
+Names names_in(const std::vector<Event>& events) {
+    Names names;
+    names.event = [&events](EventId id) -> const Fact* {
+        const auto found = std::find_if(events.begin(), events.end(),
+                                        [&](const Event& event) { return event.id == id; });
+        return found == events.end() ? nullptr : &found->fact;
+    };
+    return names;
+}
+
+TEST_CASE("A strike is told one level deep, though it strikes itself, another, or a chain") {
+    const std::vector<Event> events = strikes_record(100);
+    const Names names = names_in(events);
+    const auto told = [&](std::size_t place) { return describe(events[place].fact, names); };
+    const std::string self = print_event_id(events[2].id), third = print_event_id(events[3].id),
+                      fourth = print_event_id(events[4].id);
+    CHECK(told(2) == "Struck \"Struck " + self + ": undone\": undone");
+    CHECK(told(3) == "Struck \"Struck " + third + ": undone\": undone");
+    CHECK(told(4) == "Struck \"Struck " + fourth + ": undone\": undone");
+    CHECK(told(events.size() - 1) ==
+          "Struck \"Struck " + print_event_id(events[events.size() - 3].id) + ": undone\": undone");
+    CHECK(describe(Struck{{9, 9}, ""}, names) == "Struck 0000000000000009-9");
+}
+
+TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper at once") {
+    const double before = processor_s();
+    const std::vector<Event> events = in_order(strikes_record(100'000));
+    const Job job = replay(events);
+    CHECK(job.struck.size() > 50'000);  // each takes the one before it back: every other counts
+    REQUIRE(job.edges.size() == 1);
+    CHECK(job.conflicts.empty());
+    CHECK(undo_target(events, job.struck, strikes_device) == events[1].id);
+    CHECK_FALSE(pick(job, events, events.back().id).ok());
+    const auto pages = pages_of(events, {});
+    CHECK(pages.at("events.csv").size() > events.size());
+    const DaySheet sheet = day_sheet(job, events, {0, wall_ms_most});
+    CHECK_FALSE(parts_of(sheet, names_in(events)).empty());
+    CHECK(processor_s() - before < processor_s_most);
+}
+
+}  // namespace
+}  // namespace hemline

@@ -1,0 +1,99 @@
+// A reading half keyed outlives the program that it was keyed into, on the day that it was left.
+#include "field/app/left_off.h"
+
+#include <doctest/doctest.h>
+#include <rapidcheck.h>
+
+#include "tests/field/app/journey.h"
+
+using namespace hemline;
+
+namespace {
+
+constexpr std::int64_t day_ms = 86'400'000;
+
+/// Half a reading of edge B, and the tablet started again.
+struct Left {
+    Left() {
+        before.tap_all({"demo", "edge B", "digit 3", "digit 9", "field inches", "inches 11"});
+        text = print_left_off(before.app->left_off());
+        before.screen.reset();
+        before.app.reset();
+        AppOptions options;
+        options.jobs_folder = before.folder.path();
+        options.device = 9;
+        options.wall_ms = [this] { return before.wall_ms += 1000; };
+        options.screen.people = {{"Installer", Way::cut}};
+        app = std::make_unique<App>(assets_read(), options);
+        screen = std::make_unique<Harness>([this](Ui& ui) { app->draw(ui); });
+    }
+    void go_back_to(const LeftOff& left) const {
+        app->go_back_to(left);
+        screen->frames();
+    }
+    [[nodiscard]] Place place() const { return app->state().where.place; }
+    Journey before;
+    std::string text;
+    std::unique_ptr<App> app;
+    std::unique_ptr<Harness> screen;
+};
+
+}  // namespace
+
+TEST_CASE("The job opens where it was left, with what was half keyed in") {
+    const Left left;
+    CHECK(left.place() == Place::jobs);
+    left.go_back_to(*left_off_in(left.text));
+    CHECK(left.place() == Place::reading);
+    CHECK(left.app->state().where.edge == "B");
+    left.screen->tap("keep");
+    const Fact& kept = left.app->state().events.back().fact;
+    REQUIRE(std::holds_alternative<ReadingTaken>(kept));
+    CHECK(std::get<ReadingTaken>(kept).length == feet(39) + inches(11));
+}
+
+TEST_CASE("A job left on another day, or one that is gone, is not opened by itself") {
+    const Left left;
+    LeftOff other = *left_off_in(left.text);
+    other.wall_ms -= day_ms;
+    left.go_back_to(other);
+    CHECK(left.place() == Place::jobs);
+    LeftOff gone = *left_off_in(left.text);
+    gone.job = "another";
+    left.go_back_to(gone);
+    CHECK(left.place() == Place::jobs);
+}
+
+TEST_CASE("An edge that is gone opens the roof") {
+    const Left left;
+    LeftOff gone = *left_off_in(left.text);
+    gone.where.edge = "nowhere";
+    left.go_back_to(gone);
+    CHECK(left.place() == Place::roof);
+}
+
+TEST_CASE("What was left is read again as it was printed, and other texts are nothing") {
+    CHECK(rc::check([] {
+        LeftOff left;
+        left.job = "A roof 2";
+        left.wall_ms = *rc::gen::inRange<std::int64_t>(0, 4'000'000'000'000);
+        left.where = {Place::steps,         "B",
+                      TrimRole::wrap,       *rc::gen::inRange(0, 99),
+                      ReadingOf::remainder, *rc::gen::inRange(0, 99)};
+        left.drafts.length.feet = std::to_string(*rc::gen::inRange(0, 999));
+        left.drafts.length.inches = *rc::gen::inRange(0, 12);
+        left.drafts.typed = "31-7-5/8";
+        const std::optional<LeftOff> back = left_off_in(print_left_off(left));
+        RC_ASSERT(back.has_value());
+        RC_ASSERT(print_left_off(*back) == print_left_off(left));
+    }));
+    CHECK(rc::check([](const std::string& text) {
+        const std::optional<LeftOff> left = left_off_in(text);
+        RC_ASSERT(!left || text.find("format 1") != std::string::npos);
+    }));
+    for (const char* const text : {"", "format 2\nplace 1\nrole 0\nreading_of 0\nnotation 0\n",
+                                   "format 1\nplace 999\nrole 0\nreading_of 0\nnotation 0\n",
+                                   "format 1\nplace -1\nrole 0\nreading_of 0\nnotation 0\n"}) {
+        CHECK_FALSE(left_off_in(text));
+    }
+}

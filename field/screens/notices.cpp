@@ -8,7 +8,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 14, gap_mm = 3;
+constexpr float row_mm = 11, gap_mm = 3;
 
 Text program_name(const std::string& word) {
     if (word == "tablet") {
@@ -43,12 +43,13 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
     take_top(body, ui.paragraph(body.x, body.y, body.w, own_words()) + ui.mm(gap_mm));
     const auto& parts = state.assets->notices;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        const Text label = parts[i].part + ' ' + parts[i].version + '\n' + parts[i].licence;
-        if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)), Look::plain,
-                      Size::body)) {
+        const Text label = parts[i].part + ' ' + parts[i].version;
+        if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)))) {
             drafts.part = i;
         }
-        take_top(body, ui.mm(gap_mm));
+        take_top(body, ui.paragraph(body.x, body.y, body.w, parts[i].licence, Size::small,
+                                    ui.colours().soft) +
+                           ui.mm(gap_mm));
     }
     ui.end_scroll(body.y - top);
     if (frame.tapped == "leave") {

@@ -40,7 +40,8 @@ TEST_CASE("Every part that the programs hold has its licence and its notice, two
         CHECK(shows(crew, notice.licence));
         CHECK(shows(crew, notice.version));
         CHECK(shows(crew, paragraphs_of(notice.text).at(0)));
-        CHECK_FALSE(notice.inside.empty() && notice.beside.empty());
+        const bool nowhere = notice.inside.empty() && notice.beside.empty();
+        CHECK_FALSE(nowhere);
         crew.tap("parts");
         crew.tap("leave");
         CHECK(crew.where().place == Place::jobs);

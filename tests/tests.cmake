@@ -27,14 +27,19 @@ target_link_libraries(field_tests PRIVATE hemline_shell hemline_glfw_events doct
 
 file(GLOB CLI_TESTS CONFIGURE_DEPENDS tests/cli/*.cpp)
 add_executable(cli_tests tests/main.cpp ${CLI_TESTS})
-target_link_libraries(cli_tests PRIVATE hemline_certificate doctest::doctest hemline_flags)
+# The engine only writes and reads files for them; what is tested is the program that they run.
+target_link_libraries(cli_tests PRIVATE hemline_certificate hemline_engine doctest::doctest)
 
 # Every sentence is in every language's catalogue, and none that nobody says.
 add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
 
-# The tests' own code need not be fast, and is most of what there is to compile.
-foreach(tests engine_tests field_tests cli_tests)
-    target_compile_options(${tests} PRIVATE -O1)
+# The tests' own code need not be fast, and is most of what there is to compile. Cases of the suite "full"
+# take minutes or programs that a newcomer need not have: a test of their own, which tools/test leaves out.
+foreach(tests engine field cli)
+    target_compile_options(${tests}_tests PRIVATE -O1)
+    add_test(NAME ${tests} COMMAND ${tests}_tests --test-suite-exclude=full)
+    add_test(NAME ${tests}_full COMMAND ${tests}_tests --test-suite=full)
+    set_tests_properties(${tests}_full PROPERTIES LABELS full)
+    set_tests_properties(${tests} ${tests}_full PROPERTIES ENVIRONMENT
+        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
 endforeach()
-set_tests_properties(engine field cli PROPERTIES ENVIRONMENT
-    "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")

@@ -8,6 +8,7 @@
 #include <cstdio>
 
 #include "engine/require.h"
+#include "engine/shown_text.h"
 
 namespace hemline {
 
@@ -48,7 +49,8 @@ double mm(std::int64_t nm) { return static_cast<double>(nm) / 1e6; }
 DL_Attributes on(Layer layer) { return {std::string(name_of(layer)), 256, -1, "BYLAYER", 1.0}; }
 
 /// DXF text in R12 is ASCII; a degree sign is written %%d.
-std::string dxf_words(const std::string& text) {
+std::string dxf_words(const std::string& written) {
+    const std::string text = shown_text(written);
     std::string words;
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (text.compare(i, 2, "°") == 0) {

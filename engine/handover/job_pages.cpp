@@ -3,35 +3,14 @@
 #include <array>
 #include <cstdio>
 
+#include "engine/csv_row.h"
+#include "engine/handover/svg.h"
 #include "engine/measure/length_text.h"
 
 namespace hemline {
 namespace {
 
-std::string escaped(std::string_view text) {
-    std::string html;
-    for (const char c : text) {
-        switch (c) {
-            case '&':
-                html += "&amp;";
-                break;
-            case '<':
-                html += "&lt;";
-                break;
-            case '>':
-                html += "&gt;";
-                break;
-            case '"':
-                html += "&quot;";
-                break;
-            default:
-                html += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-        }
-    }
-    return html;
-}
-
-std::string cell(std::string_view text) { return "<td>" + escaped(text) + "</td>"; }
+std::string cell(std::string_view text) { return "<td>" + xml_text(text) + "</td>"; }
 
 std::string table_head(std::initializer_list<const char*> names) {
     std::string html = "<table><tr>";
@@ -39,22 +18,6 @@ std::string table_head(std::initializer_list<const char*> names) {
         html += std::string("<th>") + name + "</th>";
     }
     return html + "</tr>\n";
-}
-
-std::string quoted_field(std::string_view text) {
-    std::string field = "\"";
-    for (const char c : text) {
-        field += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return field + '"';
-}
-
-std::string row_of(std::initializer_list<std::string> fields) {
-    std::string row;
-    for (const std::string& field : fields) {
-        row += (row.empty() ? "" : ",") + quoted_field(field);
-    }
-    return row + "\r\n";
 }
 
 std::string edges_html(const Job& job) {
@@ -93,7 +56,7 @@ std::string readings_html(const Job& job) {
 std::string conflicts_html(const Job& job) {
     std::string html;
     for (const Conflict& conflict : job.conflicts) {
-        html += "<li>" + escaped(conflict.what().english()) + " (";
+        html += "<li>" + xml_text(conflict.what().english()) + " (";
         for (const EventId id : conflict.sides) {
             html += (html.back() == '(' ? "" : ", ") + print_event_id(id);
         }
@@ -113,27 +76,27 @@ std::string events_html(std::span<const Event> events) {
 
 std::string readings_csv(const Job& job) {
     std::string csv =
-        row_of({"edge", "of", "length", "length_nm", "by", "device", "time", "struck"});
+        csv_row({"edge", "of", "length", "length_nm", "by", "device", "time", "struck"});
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
-            csv += row_of({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
-                           print_length(reading.length), std::to_string(reading.length.nm()),
-                           reading.by, print_device(reading.id.device), print_minute(reading.when),
-                           reading.struck ? "yes" : "no"});
+            csv += csv_row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
+                            print_length(reading.length), reading.length.nm(), reading.by,
+                            print_device(reading.id.device), print_minute(reading.when),
+                            reading.struck ? "yes" : "no"});
         }
     }
     return csv;
 }
 
 std::string events_csv(std::span<const Event> events) {
-    std::string csv = row_of({"event", "time", "by", "what", "supersedes"});
+    std::string csv = csv_row({"event", "time", "by", "what", "supersedes"});
     for (const Event& event : events) {
         std::string seen;
         for (const EventId id : event.supersedes) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
-        csv += row_of({print_event_id(event.id), print_minute(event.when), event.by,
-                       describe(event.fact).english(), seen});
+        csv += csv_row({print_event_id(event.id), print_minute(event.when), event.by,
+                        describe(event.fact), seen});
     }
     return csv;
 }
@@ -166,13 +129,13 @@ std::map<std::string, std::string> pages_of(std::span<const Event> events,
     const Job job = replay(events, practice);
     const std::string html =
         "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" +
-        escaped(job.name) +
+        xml_text(job.name) +
         "</"
         "title><style>body{font-family:sans-serif}table{border-collapse:collapse}td,th{border:1px "
         "solid #999;padding:2px 6px;text-align:left}</style></head><body>\n<h1>" +
-        escaped(job.name) + "</h1>\n" + conflicts_html(job) + "<h2>Edges</h2>\n" + edges_html(job) +
-        "<h2>Readings</h2>\n" + readings_html(job) + "<h2>Everything that happened</h2>\n" +
-        events_html(events) +
+        xml_text(job.name) + "</h1>\n" + conflicts_html(job) + "<h2>Edges</h2>\n" +
+        edges_html(job) + "<h2>Readings</h2>\n" + readings_html(job) +
+        "<h2>Everything that happened</h2>\n" + events_html(events) +
         "<p>Read from the job's journals, which are in this file. The local code, the engineer and "
         "the maker's printed instructions decide, not this page.</p>\n</body></html>\n";
     return {{"job.html", html},

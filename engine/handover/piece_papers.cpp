@@ -15,13 +15,6 @@ constexpr std::int64_t wide_nm = 180 * mm_nm, tall_nm = 42 * mm_nm;  // of the m
 constexpr std::int64_t flags_nm = 26 * mm_nm, flag_row_nm = 5 * mm_nm;
 constexpr std::size_t flag_rows = 4;  // so that marks close together keep their numbers apart
 
-std::string on_one_line(std::string text) {
-    std::replace_if(
-        text.begin(), text.end(),
-        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-    return text;
-}
-
 /// `part` of `whole` on a line so long; 0 where there is no whole.
 std::int64_t scaled(std::int64_t part, std::int64_t whole, std::int64_t line) {
     return whole == 0
@@ -111,7 +104,7 @@ std::string paragraph(const std::string& words, const char* style = "p") {
 std::string title_of(const Card& card, Marks marks, const PageWords& words) {
     const Text title = say("Edge {1}, piece {2}, {3}, cut {4}, upper face up", card.edge,
                            card.piece, card.trim, print_length(card.cut, marks));
-    return on_one_line(words.in_words(joined({waits_words(card), title}, " ")));
+    return words.in_words(joined({waits_words(card), title}, " "));
 }
 
 std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title, Marks marks,
@@ -139,8 +132,8 @@ std::string card_page(const Card& card, const std::optional<FlatPattern>& patter
         "td,th{padding:1mm 4mm 1mm 0;text-align:left;border-bottom:0.2mm solid #777}" +
         std::string(svg_style()) +
         ".metal path{vector-effect:non-scaling-stroke;stroke-width:1px}</style></head><body>\n";
-    html += paragraph(on_one_line(written(say("Edge {1}, {2}, piece {3} of {4}", card.edge,
-                                              card.trim_name, card.piece, card.pieces))),
+    html += paragraph(written(say("Edge {1}, {2}, piece {3} of {4}", card.edge, card.trim_name,
+                                  card.piece, card.pieces)),
                       "h2");
     html += paragraph(written(say("Cut {1}", print_length(card.cut, marks))), "h1");
     html += paragraph(written(waits_words(card)), "h2");

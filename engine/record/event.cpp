@@ -209,16 +209,6 @@ struct Words {
     }
 };
 
-/// What people typed on one line: a line break or a terminal's control code becomes a space.
-void put_on_one_line(Text& text) {
-    std::replace_if(
-        text.key.begin(), text.key.end(), [](char c) { return (c >= 0 && c < ' ') || c == 0x7F; },
-        ' ');
-    for (Text& value : text.values) {
-        put_on_one_line(value);
-    }
-}
-
 /// Digits only, no sign, no leading zero, 1 to 4294967295.
 std::optional<std::uint32_t> parse_sequence(std::string_view text) {
     if (text.empty() || text.size() > 10 || text.front() == '0') {
@@ -286,10 +276,6 @@ Text step_words(const StepDone& done, const Names& names) {
                           : say("step {1}", done.step);
 }
 
-Text describe(const Fact& fact, const Names& names) {
-    Text words = std::visit(Words{names}, fact);
-    put_on_one_line(words);
-    return words;
-}
+Text describe(const Fact& fact, const Names& names) { return std::visit(Words{names}, fact); }
 
 }  // namespace hemline

@@ -27,8 +27,8 @@ Result<std::filesystem::path> jobs_folder();
 /// The folders in `jobs` that hold a journal, by name. Empty where there is no such folder.
 std::vector<std::filesystem::path> list_jobs(const std::filesystem::path& jobs);
 
-/// A folder in `jobs` for a new job of that name: not there yet, not created. What a file name
-/// cannot hold becomes "-"; a name that is taken gets "-2", "-3", ….
+/// A folder in `jobs` for a new job of that name (file_name_of): not there yet, not created. A name
+/// that is taken gets "-2", "-3", ….
 std::filesystem::path new_job_folder(const std::filesystem::path& jobs, std::string_view name);
 
 /// The job's folder, from the folder itself or from a .journal file in it.

@@ -116,10 +116,10 @@ std::string conflicts_text(const Job& job, std::span<const Event> events) {
     std::string text;
     const ById found = job.conflicts.empty() ? ById{} : by_id(events);
     for (const Conflict& conflict : job.conflicts) {
-        text += on_one_line(conflict.what().english()) + '\n';
+        text += shown_text(conflict.what().english()) + '\n';
         for (const Event* event : events_of(conflict, found)) {
             text += "  " + print_event_id(event->id) + ' ' + iso_time(event->when) + ' ' +
-                    (event->by.empty() ? "-" : on_one_line(event->by)) + ' ' +
+                    (event->by.empty() ? "-" : shown_text(event->by)) + ' ' +
                     describe(event->fact).english() + '\n';
         }
     }

@@ -29,7 +29,7 @@ Exit print_journal(const std::string& job) {
     const std::set<EventId> struck = struck_in(record->events);
     for (const Event& event : record->events) {
         std::cout << print_event_id(event.id) << ' ' << iso_time(event.when) << ' '
-                  << (event.by.empty() ? "-" : on_one_line(event.by)) << ' '
+                  << (event.by.empty() ? "-" : shown_text(event.by)) << ' '
                   << describe(event.fact).english()
                   << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';
     }

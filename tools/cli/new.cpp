@@ -3,6 +3,7 @@
 
 #include "engine/handover/readings_file.h"
 #include "engine/record/event_bytes.h"
+#include "engine/shown_text.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/journal_file.h"
@@ -74,7 +75,7 @@ Exit start_job(const NewArguments& arguments) {
             return complain(arguments.job, 0, 0, event.problem());
         }
     }
-    std::cout << "Saved " << facts->size() << " events in " << arguments.job << '\n';
+    std::cout << "Saved " << facts->size() << " events in " << shown_text(arguments.job) << '\n';
     return Exit::fine;
 }
 

@@ -60,7 +60,7 @@ bool write(const char* option, const std::string& path, const std::string& text)
                  "Name a file in a folder that is there and has room.");
         return false;
     }
-    std::cerr << option << ' ' << path << " written\n";
+    std::cerr << option << ' ' << shown_text(path) << " written\n";
     return true;
 }
 

@@ -6,6 +6,7 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "engine/shown_text.h"
 #include "field/app/app.h"
 #include "field/shell/stage.h"
 #include "field/shell/web/choices_text.h"
@@ -193,7 +194,7 @@ class Page {
         nlohmann::json targets = nlohmann::json::array();
         for (const Target& target : stage_.targets()) {
             nlohmann::json entry = box_json(target.box, density_);
-            entry["name"] = target.name;
+            entry["name"] = shown_text(target.name);  // read out where there is no label
             entry["label"] = target.label;
             targets.push_back(std::move(entry));
         }

@@ -25,7 +25,7 @@ using namespace hemline;
 
 namespace {
 
-constexpr CuttingEffort effort_most{20'000, {}};
+const CuttingEffort effort_most{20'000, {}};
 
 void must(bool holds) {
     if (!holds) {

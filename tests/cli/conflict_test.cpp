@@ -52,7 +52,8 @@ std::vector<Event> job_with_edge() {
 
 }  // namespace
 
-TEST_CASE("two picks made apart are shown with both values and who picked, and a third one ends it") {
+TEST_CASE(
+    "two picks made apart are shown with both values and who picked, and a third one ends it") {
     const Desk desk;
     const std::string readings =
         "edge,kind,trim,length,left,right,pitch\nA,eave,,46 ft 0 1/4 in,gable,gable,5/12\n";
@@ -98,11 +99,8 @@ TEST_CASE("an edge taken off here and cut for there is back, says so, and is kep
     const Desk desk;
     std::vector<Event> events = job_with_edge();
     events.push_back({{1, 3}, {1'002, 0}, "Ada", {{1, 2}}, EdgeTakenOff{"A"}});
-    events.push_back({{2, 1},
-                      {1'003, 0},
-                      "Ben",
-                      {},
-                      PieceCut{"A", TrimRole::main, 1, feet(6), {feet(10), {}}}});
+    events.push_back(
+        {{2, 1}, {1'003, 0}, "Ben", {}, PieceCut{"A", TrimRole::main, 1, feet(6), {feet(10), {}}}});
     write_job(desk, "job", events);
     const auto back = conflicts(desk, "job");
     REQUIRE(back.size() == 1);

@@ -79,11 +79,7 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
     for (Job job = replay(events); !job.conflicts.empty(); job = replay(events)) {
         const Result<ToWrite> picked = pick(job, events, job.conflicts[0].sides.back().id);
         REQUIRE(picked);
-        Event event{{1, ++picks + 1},
-                    {many + picks, 0},
-                    "",
-                    picked->supersedes,
-                    picked->fact};
+        Event event{{1, ++picks + 1}, {many + picks, 0}, "", picked->supersedes, picked->fact};
         const std::vector<EventId> seen = Seen(events).of(event);
         event.supersedes.insert(event.supersedes.end(), seen.begin(), seen.end());
         CHECK(event.supersedes.size() <= supersedes_most);

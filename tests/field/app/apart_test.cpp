@@ -1,5 +1,5 @@
-// The screen of what was made apart: two picks made apart, which of two cuts is fitted, an edge that
-// is back, and a notice put away.
+// The screen of what was made apart: two picks made apart, which of two cuts is fitted, an edge
+// that is back, and a notice put away.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -17,8 +17,8 @@ namespace fs = std::filesystem;
 const MetalTaken new_stick{feet(10), {}};
 
 Event event_of(EventId id, const std::string& by, Fact fact, std::vector<EventId> supersedes = {}) {
-    const std::int64_t ms = 1'750'000'000'000 + static_cast<std::int64_t>(id.device) * 1'000 +
-                            id.sequence;
+    const std::int64_t ms =
+        1'750'000'000'000 + static_cast<std::int64_t>(id.device) * 1'000 + id.sequence;
     Event event{id, {ms, 0}, by, std::move(supersedes), std::move(fact)};
     event.moment = Moment{{ms}, {}};
     return event;
@@ -96,8 +96,7 @@ TEST_CASE("Two readings picked otherwise by two people are both shown, with who 
 
 TEST_CASE("Of a piece cut on two tablets the crew says which is fitted; both are metal used") {
     std::vector<Event> events = shed();
-    events.push_back(
-        event_of({1, 3}, "Ada", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
+    events.push_back(event_of({1, 3}, "Ada", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
     events.push_back(
         event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, inches(107), new_stick}));
     JobOf job(events);
@@ -117,8 +116,7 @@ TEST_CASE("Of a piece cut on two tablets the crew says which is fitted; both are
 TEST_CASE("An edge taken off here and cut for there says so on the roof and is kept by a touch") {
     std::vector<Event> events = shed();
     events.push_back(event_of({1, 3}, "Ada", EdgeTakenOff{"A"}, {{1, 2}}));
-    events.push_back(
-        event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
+    events.push_back(event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
     JobOf job(events);
     CHECK(job.hand.screen->has_target("edge A"));
     CHECK(job.offers("1 made apart"));

@@ -129,6 +129,9 @@ const std::regex an_id("[0-9a-f]{16}");
 
 }  // namespace
 
+// A newcomer need not have a browser: tools/test all runs these.
+TEST_SUITE_BEGIN("full");
+
 TEST_CASE("a printed card is one sheet with its head, whole lengths and waste only where cut") {
     const Desk desk;
     const std::string file = desk.write("heron lane.csv", house);
@@ -229,3 +232,5 @@ TEST_CASE("a packed job's page prints with its head on every sheet, whole length
     }
     CHECK(lengths >= 2 * 46);  // each reading, and each event of it
 }
+
+TEST_SUITE_END();

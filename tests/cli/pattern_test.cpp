@@ -203,7 +203,8 @@ TEST_CASE("every place of the card is a place of the pattern") {
     CHECK(compared > 20);
 }
 
-TEST_CASE("the printed page's bars are 4 in and 100 mm long on Letter and A4") {
+TEST_CASE("the printed page's bars are 4 in and 100 mm long on Letter and A4" *
+          doctest::test_suite("full")) {
     // Rasterized at 300 dots an inch: 4 in are 1200 dots, 100 mm 1181.1.
     const Desk desk;
     const std::string file = desk.write("a.csv", eave);

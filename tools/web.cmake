@@ -66,10 +66,11 @@ target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web,worker -sMIN_WEBGL_VER
     -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
     -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']
-    -Wl,-Map=${CMAKE_BINARY_DIR}/hemline.map  # what is in it: for tools/notices and tools/web_sizes
+    -Wl,--print-map  # what is in it: for tools/notices and tools/web_sizes
     "SHELL:--preload-file ${CMAKE_SOURCE_DIR}/assets@/assets"
     "SHELL:--preload-file ${CARRIED}/fonts@/fonts")
-set_target_properties(hemline PROPERTIES LINK_DEPENDS
+set_target_properties(hemline PROPERTIES RULE_LAUNCH_LINK
+    "${CMAKE_SOURCE_DIR}/tools/web_link ${CMAKE_BINARY_DIR}/hemline.map" LINK_DEPENDS
     "${ASSETS};${CARRIED}/fonts/B612-Regular.otf;${CARRIED}/fonts/B612-Bold.otf")
 add_custom_target(carried DEPENDS ${CARRIED}/fonts/B612-Regular.otf ${CARRIED}/fonts/B612-Bold.otf)
 add_dependencies(hemline carried)

@@ -181,7 +181,7 @@ struct Drafts {
     bool doubt_shown = false;  ///< the reading was questioned; keeping it again is on purpose
     bool paper_a4 = false;     ///< templates on A4, not letter
     std::optional<std::size_t> part;  ///< of what it is made of: the one whose notice is read
-    Text exception_asked;      ///< why the answer lies outside practice; it may be noted by name
+    Text exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };
 
 /// What leaves the program, or comes into it.

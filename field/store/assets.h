@@ -26,8 +26,8 @@ struct Assets {
 };
 
 /// Reads FOLDER/catalogue/trims.csv and sections.csv, FOLDER/practice.csv and
-/// FOLDER/procedures/KIND.csv, FOLDER/words/es.po, and FOLDER/notices. Problem: names the file, and what is wrong
-/// in it.
+/// FOLDER/procedures/KIND.csv, FOLDER/words/es.po, and FOLDER/notices. Problem: names the file, and
+/// what is wrong in it.
 Result<Assets> read_assets(const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -143,6 +143,19 @@ TEST_CASE("A segment half arrived waits; a synchroniser's drafts and copies are 
     CHECK(same_frames(bench.a.events(), bench.b.events()));
 }
 
+TEST_CASE("A job is not joined before its beginning has arrived: it could never be carried") {
+    Bench bench;
+    const fs::path first = segments_in(bench.crew).at(0);
+    bench.b.write(EdgeFinished{"A", ""});
+    bench.b.carry();
+    const std::string job = jobs_in_crew(bench.crew)->at(0);
+    const Journals all = *journals_in_crew(bench.crew, job);
+    fs::rename(first, bench.home.path() / "later");
+    CHECK_FALSE(journals_in_crew(bench.crew, job));
+    fs::rename(bench.home.path() / "later", first);
+    CHECK(*journals_in_crew(bench.crew, job) == all);
+}
+
 TEST_CASE("Segments that someone deleted are given out again; nothing is lost here") {
     Bench bench;
     for (const fs::path& segment : segments_in(bench.crew)) {

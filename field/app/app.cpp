@@ -337,6 +337,8 @@ void App::start_demo() {
                                                         options_.device, options_.wall_ms())
                                         : Result<Text>(folder.problem());
     if (!written) {
+        state_.saving = Saving::failed;
+        state_.saved = say("not saved");
         state_.notice = said(written.problem());
         return;
     }

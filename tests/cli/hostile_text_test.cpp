@@ -100,6 +100,7 @@ struct Hostile : Desk {
                                    {"plan", good, "--certificate", file("proof")},
                                    {"plan", good, "--certificate", none + "/" + h}};
         return {
+            {"notices", {{"notices"}, {"notices", h}}},
             {"plan", plan},
             {"cut",
              {{"cut", pieces, "--stock", "10 ft"},

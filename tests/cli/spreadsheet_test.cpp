@@ -50,11 +50,12 @@ bool has_formula(const std::string& sheet) {
 std::string xml_of(const std::string& text) {
     std::string xml;
     for (const char c : text) {
-        xml += c == '&'   ? "&amp;"
-               : c == '<' ? "&lt;"
-               : c == '>' ? "&gt;"
-               : c == '"' ? "&quot;"
-                          : std::string(1, c);
+        xml += c == '&'    ? "&amp;"
+               : c == '<'  ? "&lt;"
+               : c == '>'  ? "&gt;"
+               : c == '"'  ? "&quot;"
+               : c == '\'' ? "&apos;"
+                           : std::string(1, c);
     }
     return xml;
 }

@@ -48,8 +48,14 @@ TEST_CASE("Whatever is touched of a job that means harm, each screen shows its w
     std::ofstream(crew.outside.path() / (hostile("sent") + ".hemline.zip")) << "no zip";
     std::mt19937 any(12);  // as it falls, the same each time
     std::set<Place> looked_at, escaped;
-    crew.screen->frames(2);
-    for (int touch = 0; touch < 500; ++touch) {
+    crew.tap_all({"by", "leave"});  // back on the jobs, which are listed anew
+    const std::vector<std::string> jobs = crew.screen->names();
+    const auto house = std::find_if(jobs.begin(), jobs.end(), [](const std::string& name) {
+        return name.find("house") != std::string::npos;
+    });
+    REQUIRE(house != jobs.end());
+    crew.tap(*house);
+    for (int touch = 0; touch < 4000; ++touch) {
         const std::vector<std::string> names = crew.screen->names();
         REQUIRE(!names.empty());
         // Back to the roof now and then: a hand that touches anything ends up where there is no way

@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
+#include <optional>
 #include <sstream>
 
 #include "field/store/folders.h"
@@ -77,16 +78,14 @@ class LongerLanguage {
             }
         }
         out.close();
-        before_ = std::getenv("HEMLINE_ASSETS");
-        ::setenv("HEMLINE_ASSETS", folder_.path().c_str(), 1);
+        assets_.emplace("HEMLINE_ASSETS", folder_.path().string());
     }
-    ~LongerLanguage() { ::setenv("HEMLINE_ASSETS", before_.c_str(), 1); }
     LongerLanguage(const LongerLanguage&) = delete;
     LongerLanguage& operator=(const LongerLanguage&) = delete;
 
   private:
     TemporaryFolder folder_;
-    std::string before_;
+    std::optional<Setting> assets_;
 };
 
 /// Names of people and of the demo job, and what a file is called, are their own.
@@ -95,6 +94,16 @@ bool is_own(const std::string& word) {
                                         "Lane",      "boathouse", "demo",       "invented",
                                         "bead",      "missing"};  // why it was sent back
     return std::find(std::begin(own), std::end(own), word) != std::end(own);
+}
+
+/// What others named or wrote, and no catalogue says: parts, licenses and their notices.
+bool is_of_others(const std::string& words) {
+    const auto& notices = assets_read().notices;
+    return std::any_of(notices.begin(), notices.end(), [&](const Notice& one) {
+        const std::vector<std::string> text = paragraphs_of(one.text);
+        return words == one.part + ' ' + one.version || words == one.license ||
+               std::find(text.begin(), text.end(), words) != text.end();
+    });
 }
 
 /// Words of four letters and more that no catalogue said: they have a vowel without an accent.
@@ -120,10 +129,12 @@ std::string not_said(const Ui& ui) {
         }
     };
     for (const Words& words : ui.words()) {
-        look(words.words);
+        if (!is_of_others(words.words)) {
+            look(words.words);
+        }
     }
     for (const Target& target : ui.targets()) {
-        if (target.name != "language") {
+        if (target.name != "language" && !is_of_others(target.label)) {
             look(target.label);
         }
     }

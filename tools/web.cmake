@@ -80,6 +80,7 @@ add_executable(draw_icon field/shell/web/draw_icon.cpp)
 target_include_directories(draw_icon SYSTEM PRIVATE ${STAGED}/stb)
 target_link_options(draw_icon PRIVATE -sENVIRONMENT=node -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1)
 add_test(NAME notices_web COMMAND ${CMAKE_SOURCE_DIR}/tools/notices check ${CMAKE_BINARY_DIR})
+add_test(NAME notices_missing_web COMMAND ${CMAKE_SOURCE_DIR}/tests/notices/each_missing ${CMAKE_BINARY_DIR})
 add_custom_target(site ALL
     COMMAND ${CMAKE_SOURCE_DIR}/tools/web_site ${CMAKE_BINARY_DIR} ${WEB}
     DEPENDS hemline draw_icon VERBATIM)

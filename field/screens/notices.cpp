@@ -47,7 +47,7 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
         if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)))) {
             drafts.part = i;
         }
-        take_top(body, ui.paragraph(body.x, body.y, body.w, parts[i].licence, Size::small,
+        take_top(body, ui.paragraph(body.x, body.y, body.w, parts[i].license, Size::small,
                                     ui.colours().soft) +
                            ui.mm(gap_mm));
     }
@@ -64,7 +64,7 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
             take_top(body, ui.paragraph(body.x, body.y, body.w, words, size) + ui.mm(2));
         }
     };
-    put(notice.licence, Size::bold);
+    put(notice.license, Size::bold);
     if (!notice.inside.empty()) {
         put(say("Inside: {1}", program_names(notice.inside)), Size::body);
     }

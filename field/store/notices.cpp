@@ -19,7 +19,7 @@ struct Field {
 };
 constexpr std::array<Field, 7> fields{{{"part", &Notice::part},
                                        {"version", &Notice::version},
-                                       {"licence", &Notice::licence},
+                                       {"license", &Notice::license},
                                        {"inside", &Notice::inside},
                                        {"beside", &Notice::beside},
                                        {"text", &Notice::text},

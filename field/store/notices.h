@@ -1,4 +1,4 @@
-// What the program is made of: the parts of others in it, each with its licence and its notice.
+// What the program is made of: the parts of others in it, each with its license and its notice.
 #pragma once
 
 #include <filesystem>
@@ -10,7 +10,7 @@
 namespace hemline {
 
 struct Notice {
-    std::string part, version, licence;
+    std::string part, version, license;
     std::string inside, beside;  ///< of tablet, desk, cli, browser: holds it; loads it
     std::string text;            ///< paragraphs, a blank line between them
     std::string note;            ///< ours, or empty

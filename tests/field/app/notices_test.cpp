@@ -25,7 +25,7 @@ TEST_CASE("A text's paragraphs are its lines put together") {
     CHECK(paragraphs_of("").empty());
 }
 
-TEST_CASE("Every part that the programs hold has its licence and its notice, two touches away") {
+TEST_CASE("Every part that the programs hold has its license and its notice, two touches away") {
     Journey crew;
     CHECK(assets_read().notices.size() >= 15);
     for (const Notice& notice : assets_read().notices) {
@@ -37,7 +37,7 @@ TEST_CASE("Every part that the programs hold has its licence and its notice, two
             crew.screen->drag_from(600, 400, 0, -40);
         }
         crew.tap(target);
-        CHECK(shows(crew, notice.licence));
+        CHECK(shows(crew, notice.license));
         CHECK(shows(crew, notice.version));
         CHECK(shows(crew, paragraphs_of(notice.text).at(0)));
         const bool nowhere = notice.inside.empty() && notice.beside.empty();
@@ -84,5 +84,5 @@ TEST_CASE(
     std::ofstream(folder.path() / "notices.csv") << "part,version\nx,1\n";
     const auto lacking = read_notices(folder.path());
     REQUIRE_FALSE(lacking.ok());
-    CHECK(lacking.problem().what.english().find("licence") != std::string::npos);
+    CHECK(lacking.problem().what.english().find("license") != std::string::npos);
 }

@@ -47,6 +47,7 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
         if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)))) {
             drafts.part = i;
         }
+        take_top(body, ui.mm(1));
         take_top(body, ui.paragraph(body.x, body.y, body.w, parts[i].license, Size::small,
                                     ui.colours().soft) +
                            ui.mm(gap_mm));

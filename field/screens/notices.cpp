@@ -1,4 +1,5 @@
 // What it is made of: the parts of others, each a touch away from its notice.
+#include <algorithm>
 #include <sstream>
 
 #include "field/screens/frame.h"
@@ -29,6 +30,20 @@ Text program_names(const std::string& words) {
     return joined(names, ", ");
 }
 
+/// Names of licenses are the same in every language; what has none is said in words.
+Text license_words(const std::string& license) {
+    std::vector<Text> names;
+    for (std::size_t at = 0; at <= license.size();) {
+        const std::size_t end = std::min(license.find("; ", at), license.size());
+        const std::string one = license.substr(at, end - at);
+        names.push_back(one == "notice alone"    ? say("notice alone")
+                        : one == "public domain" ? say("public domain")
+                                                 : Text(one));
+        at = end + 2;
+    }
+    return joined(names, "; ");
+}
+
 Text own_words() {
     return say(
         "Hemline's own license is its owner's to choose; none is given yet. These parts of "
@@ -48,8 +63,8 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
             drafts.part = i;
         }
         take_top(body, ui.mm(1));
-        take_top(body, ui.paragraph(body.x, body.y, body.w, parts[i].license, Size::small,
-                                    ui.colours().soft) +
+        take_top(body, ui.paragraph(body.x, body.y, body.w, license_words(parts[i].license),
+                                    Size::small, ui.colours().soft) +
                            ui.mm(gap_mm));
     }
     ui.end_scroll(body.y - top);
@@ -65,7 +80,7 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
             take_top(body, ui.paragraph(body.x, body.y, body.w, words, size) + ui.mm(2));
         }
     };
-    put(notice.license, Size::bold);
+    put(license_words(notice.license), Size::bold);
     if (!notice.inside.empty()) {
         put(say("Inside: {1}", program_names(notice.inside)), Size::body);
     }

@@ -55,6 +55,16 @@ TEST_CASE("A long notice scrolls to its end, and what it is made of is said in S
     crew.screen->drag_from(600, 400, 0, -20);
     crew.tap("part Eigen");
     CHECK(shows(crew, "Adentro: el programa de la tableta"));
+    CHECK(shows(crew, "MPL-2.0; BSD-3-Clause"));
+    crew.tap("parts");
+    for (int i = 0; i < 12 && !crew.screen->has_target("part dlmalloc"); ++i) {
+        crew.screen->drag_from(600, 400, 0, -40);
+    }
+    CHECK(shows(crew, "dominio público"));
+    for (int i = 0; i < 40 && !crew.screen->has_target("part Eigen"); ++i) {
+        crew.screen->drag_from(600, 400, 0, 40);
+    }
+    crew.tap("part Eigen");
     const auto notices = assets_read().notices;
     const auto eigen = std::find_if(notices.begin(), notices.end(),
                                     [](const Notice& one) { return one.part == "Eigen"; });

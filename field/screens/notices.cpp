@@ -80,7 +80,8 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
             take_top(body, ui.paragraph(body.x, body.y, body.w, words, size) + ui.mm(2));
         }
     };
-    put(license_words(notice.license), Size::bold);
+    put(notice.part + ' ' + notice.version, Size::bold);  // whole: a title is cut where it is long
+    put(license_words(notice.license), Size::body);
     if (!notice.inside.empty()) {
         put(say("Inside: {1}", program_names(notice.inside)), Size::body);
     }
@@ -101,7 +102,7 @@ Wish draw_notices(Ui& ui, const State& state, Drafts& drafts) {
         return draw_parts(ui, state, drafts);
     }
     const Notice& notice = parts[*drafts.part];
-    const Frame frame = open_frame(ui, state, notice.part + ' ' + notice.version,
+    const Frame frame = open_frame(ui, state, say("What it is made of"),
                                    {{"parts", say("All parts"), Look::primary}});
     Box body = ui.begin_scroll("notice " + notice.part, frame.body);
     const float top = body.y;

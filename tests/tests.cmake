@@ -28,6 +28,11 @@ target_link_libraries(cli_tests PRIVATE hemline_certificate hemline_engine docte
 
 # Every sentence is in every language's catalogue, and none that nobody says.
 add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
+# Every part of others that is built in or loaded is listed with its notice, under a license that is allowed.
+if(NOT HEMLINE_SANITIZE)
+    add_test(NAME notices COMMAND ${CMAKE_SOURCE_DIR}/tools/notices check ${CMAKE_BINARY_DIR})
+    add_test(NAME notices_missing COMMAND ${CMAKE_SOURCE_DIR}/tests/notices/each_missing ${CMAKE_BINARY_DIR})
+endif()
 
 # The tests' own code need not be fast, and is most of what there is to compile. Cases of the suite "full"
 # take minutes or programs that a newcomer need not have: a test of their own, which tools/test leaves out.

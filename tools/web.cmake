@@ -53,7 +53,7 @@ foreach(face Regular Bold)
                 --layout-features= --no-hinting --output-file=${CARRIED}/fonts/B612-${face}.otf
         VERBATIM)
 endforeach()
-file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po)
+file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt)
 
 # What is served: build/web and nothing that need not be.
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
@@ -66,9 +66,11 @@ target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web,worker -sMIN_WEBGL_VER
     -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
     -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']
+    -Wl,--print-map  # what is in it: for tools/notices and tools/web_sizes
     "SHELL:--preload-file ${CMAKE_SOURCE_DIR}/assets@/assets"
     "SHELL:--preload-file ${CARRIED}/fonts@/fonts")
-set_target_properties(hemline PROPERTIES LINK_DEPENDS
+set_target_properties(hemline PROPERTIES RULE_LAUNCH_LINK
+    "${CMAKE_SOURCE_DIR}/tools/web_link ${CMAKE_BINARY_DIR}/hemline.map" LINK_DEPENDS
     "${ASSETS};${CARRIED}/fonts/B612-Regular.otf;${CARRIED}/fonts/B612-Bold.otf")
 add_custom_target(carried DEPENDS ${CARRIED}/fonts/B612-Regular.otf ${CARRIED}/fonts/B612-Bold.otf)
 add_dependencies(hemline carried)
@@ -77,6 +79,8 @@ file(CREATE_LINK /usr/include/stb ${STAGED}/stb SYMBOLIC)
 add_executable(draw_icon field/shell/web/draw_icon.cpp)
 target_include_directories(draw_icon SYSTEM PRIVATE ${STAGED}/stb)
 target_link_options(draw_icon PRIVATE -sENVIRONMENT=node -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1)
+add_test(NAME notices_web COMMAND ${CMAKE_SOURCE_DIR}/tools/notices check ${CMAKE_BINARY_DIR})
+add_test(NAME notices_missing_web COMMAND ${CMAKE_SOURCE_DIR}/tests/notices/each_missing ${CMAKE_BINARY_DIR})
 add_custom_target(site ALL
     COMMAND ${CMAKE_SOURCE_DIR}/tools/web_site ${CMAKE_BINARY_DIR} ${WEB}
     DEPENDS hemline draw_icon VERBATIM)

@@ -1,5 +1,6 @@
 #include "engine/roof/outline_adjust.h"
 
+#define EIGEN_MPL2_ONLY  // what is under another license is an error
 #include <eigen3/Eigen/Dense>
 #include <numbers>
 

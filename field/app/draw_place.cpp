@@ -67,6 +67,8 @@ Wish draw_place(Ui& ui, const State& state, Drafts& drafts) {
             return draw_rules(ui, state, drafts);
         case Place::edge_lap:
             return draw_edge_lap(ui, state, drafts);
+        case Place::notices:
+            return draw_notices(ui, state, drafts);
     }
     return {};
 }

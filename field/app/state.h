@@ -54,6 +54,7 @@ enum class Place {
     backup,
     rules,  ///< of the job: laps, tabs, screws, marks
     edge_lap,
+    notices,  ///< what the program is made of
 };
 
 /// Where the crew is on the job: never saved, worked out again at a start.
@@ -179,7 +180,8 @@ struct Drafts {
     bool striking = false;     ///< the last reading: no key lies beside the touch that does it
     bool doubt_shown = false;  ///< the reading was questioned; keeping it again is on purpose
     bool paper_a4 = false;     ///< templates on A4, not letter
-    Text exception_asked;      ///< why the answer lies outside practice; it may be noted by name
+    std::optional<std::size_t> part;  ///< of what it is made of: the one whose notice is read
+    Text exception_asked;  ///< why the answer lies outside practice; it may be noted by name
 };
 
 /// What leaves the program, or comes into it.

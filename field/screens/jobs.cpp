@@ -84,6 +84,11 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         ui.button("choose file", say("Open a job file"), take_top(list, ui.mm(14)))) {
         wish.errand = Errand::choose_file;
     }
+    take_top(list, ui.mm(6));
+    if (ui.button("made of", say("What it is made of"), take_top(list, ui.mm(12)))) {
+        drafts.part.reset();
+        wish.go = Where{Place::notices, {}};
+    }
     ui.end_scroll(list.y - top);
     take_language(frame, wish);
     if (frame.tapped == "demo") {

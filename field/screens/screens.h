@@ -55,6 +55,8 @@ Wish draw_edge_lap(Ui& ui, const State& state, Drafts& drafts);
 /// promises to keep what is saved.
 Wish draw_backup(Ui& ui, const State& state);
 
+/// What the program is made of, and the notice of each part.
+Wish draw_notices(Ui& ui, const State& state, Drafts& drafts);
 /// The card's piece folded up, in steps, as it is compared with the metal in hand.
 Wish draw_folded(Ui& ui, const State& state, Drafts& drafts);
 /// The trim's cross-section: a leg or bend is touched and keyed in anew.

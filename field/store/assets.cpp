@@ -80,6 +80,11 @@ Result<Assets> read_assets(const fs::path& folder) {
         return spanish.problem();
     }
     assets.spanish = std::move(*spanish);
+    auto notices = read_notices(folder / "notices");
+    if (!notices) {
+        return notices.problem();
+    }
+    assets.notices = std::move(*notices);
     return assets;
 }
 

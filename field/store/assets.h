@@ -10,6 +10,7 @@
 #include "engine/trim/practice.h"
 #include "engine/trim/section.h"
 #include "engine/work/procedure.h"
+#include "field/store/notices.h"
 #include "field/words/phrases.h"
 
 namespace hemline {
@@ -21,11 +22,12 @@ struct Assets {
     std::map<EdgeKind, std::vector<StepRule>> procedures;  ///< only of kinds that have one
     Sections sections;
     Phrases spanish = {};
+    std::vector<Notice> notices = {};
 };
 
 /// Reads FOLDER/catalogue/trims.csv and sections.csv, FOLDER/practice.csv and
-/// FOLDER/procedures/KIND.csv, and FOLDER/words/es.po. Problem: names the file, and what is wrong
-/// in it.
+/// FOLDER/procedures/KIND.csv, FOLDER/words/es.po, and FOLDER/notices. Problem: names the file, and
+/// what is wrong in it.
 Result<Assets> read_assets(const std::filesystem::path& folder);
 
 }  // namespace hemline

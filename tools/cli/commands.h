@@ -46,6 +46,8 @@ Exit carry_job(const CarryArguments& arguments);
 Exit pick_event(const PickArguments& arguments);
 /// What was done on one day of a job, by whom.
 Exit show_day(const DayArguments& arguments);
+/// What the program is made of, with each part's notice.
+Exit print_notices();
 /// Edges, readings, status and next cut of a job.
 Exit show_job(const ShowArguments& arguments);
 

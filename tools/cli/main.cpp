@@ -265,6 +265,9 @@ void add_job_commands(CLI::App& app, Asked& asked) {
     journal.add_option("JOB", asked.journal, "folder of the job")->required();
     journal.final_callback([&asked] { asked.exit = print_journal(asked.journal); });
 
+    auto& notices = *app.add_subcommand("notices", "what the program is made of, with the notices");
+    notices.final_callback([&asked] { asked.exit = print_notices(); });
+
     auto& start = *app.add_subcommand("new", "start a job");
     start.add_option("JOB", asked.start.job, "folder of the job")->required();
     start.add_option("--from", asked.start.readings, "readings file: edges and first readings");

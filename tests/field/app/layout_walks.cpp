@@ -113,7 +113,7 @@ void walk_as_foreman(Journey& crew) {
 void walk(Journey& crew) {
     const Length length = feet(46) + sixteenths(4);
     crew.tap_all({"measure screen", "lay tape", "much longer", "lay card", "leave"});
-    crew.tap_all({"screen size", "later", "by"});
+    crew.tap_all({"screen size", "later", "made of", "part cereal", "parts", "leave", "by"});
     crew.tap_all({"leave", "new job", "letter A", "keep name"});
     crew.tap_all({"kind transition", "left end inside corner", "right end open end"});
     crew.tap_all({"notation degrees", "digit 3", "digit 0", "keep number"});

@@ -84,6 +84,8 @@ std::string word_of(Place place) {
             return "rules";
         case Place::edge_lap:
             return "edge_lap";
+        case Place::notices:
+            return "made_of";
     }
     return "screen";
 }

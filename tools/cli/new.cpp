@@ -3,6 +3,7 @@
 
 #include "engine/handover/readings_file.h"
 #include "engine/record/event_bytes.h"
+#include "engine/roof/readings.h"
 #include "field/store/clock.h"
 #include "field/store/folder_draft.h"
 #include "field/store/folders.h"
@@ -29,6 +30,11 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
         assets ? read_rows(arguments.readings, *assets, arguments.unit) : std::nullopt;
     if (!rows) {
         return {};
+    }
+    for (const EdgeReading& row : *rows) {
+        if (const Text doubt = doubt_about_so_long(row.length); !doubt.empty()) {
+            std::cerr << arguments.readings << ':' << row.line << ":1: " << doubt.english() << '\n';
+        }
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::first_readings);
     facts.insert(facts.end(), edges.begin(), edges.end());

@@ -8,6 +8,11 @@
 #include <iostream>
 
 namespace hemline {
+namespace {
+
+constexpr const char* too_large = "the job is larger than the proof has room for";
+
+}  // namespace
 
 void print_json(const Json& json) {
     std::cout << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
@@ -58,6 +63,16 @@ std::string on_one_line(std::string_view text) {
         line.begin(), line.end(),
         [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
     return line;
+}
+
+void say_too_large(Json& json, bool is_too_large) {
+    if (is_too_large) {
+        json["not_proved"] = too_large;
+    }
+}
+
+std::string too_large_words(bool is_too_large) {
+    return is_too_large ? ": not proved: " + std::string(too_large) : "";
 }
 
 std::string_view caution() {

@@ -40,6 +40,11 @@ std::string iso_time(WallTime time);
 /// The text with every control byte turned into a space, so that it cannot break a line.
 std::string on_one_line(std::string_view text);
 
+/// Says of what is not proved that the job is larger than the proof has room for: in the JSON as
+/// "not_proved", behind a line of text. Nothing where it is not so.
+void say_too_large(Json& json, bool is_too_large);
+std::string too_large_words(bool is_too_large);
+
 /// The line that stands under every cut list and card.
 std::string_view caution();
 

@@ -11,8 +11,8 @@ namespace {
 
 using View = std::span<const std::uint8_t>;
 
-/// What a journal holds beside its events, in its order; neighbours and what is past so many are
-/// only counted.
+/// What a journal holds beside its events, in its order; neighbours that cannot be read for one
+/// reason are counted as one, and so is all that is past so many.
 class Aside {
   public:
     void damage(std::size_t offset, std::size_t size, Text why) {
@@ -21,8 +21,8 @@ class Aside {
     }
     /// A whole frame of an event that this program cannot read.
     void event(std::size_t offset, std::size_t size, Text why) {
-        if (offset == after_event_ && offset > 0) {
-            const bool listed = more_.count == 0;
+        const bool listed = more_.count == 0;
+        if (offset == after_event_ && offset > 0 && (!listed || all_.back().why == why)) {
             SetAside& before = listed ? all_.back() : more_;
             before.size += size;
             before.count += listed ? 1 : 0;

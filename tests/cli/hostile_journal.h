@@ -7,6 +7,9 @@
 #include <filesystem>
 #include <fstream>
 #include <string>
+#include <vector>
+
+#include "tests/cli/frames.h"
 
 namespace hemline::test {
 
@@ -38,24 +41,31 @@ class HostileJournal {
         event(1, Payload().text("Invented house").text("common practice"));
     }
 
-    /// One event; the number of the one it supersedes, or 0.
-    std::uint32_t event(int kind, const Payload& fields, std::uint32_t supersedes = 0) {
+    /// One event; the numbers of those that it supersedes.
+    std::uint32_t event(int kind, const Payload& fields,
+                        const std::vector<std::uint32_t>& supersedes = {}) {
+        ++sequence_;
+        event_as({device_, sequence_}, kind, fields, supersedes);
+        return sequence_;
+    }
+    /// By a tablet and under a number that another event may have too.
+    void event_as(FrameId id, int kind, const Payload& fields,
+                  const std::vector<std::uint32_t>& supersedes = {}) {
         Payload payload;
-        payload.octet(1).number(device_, 8).number(++sequence_, 4);
-        payload.number(1'700'000'000'000 + sequence_, 8).number(0, 4).text("Ada");
-        payload.number(supersedes == 0 ? 0 : 1, 4);
-        if (supersedes > 0) {
-            payload.number(device_, 8).number(supersedes, 4);
+        payload.octet(1).number(id.device, 8).number(id.sequence, 4);
+        payload.number(1'700'000'000'000 + ++events_, 8).number(0, 4).text("Ada");
+        payload.number(supersedes.size(), 4);
+        for (const std::uint32_t number : supersedes) {
+            payload.number(device_, 8).number(number, 4);
         }
         frame(kind, payload.bytes() + fields.bytes());
-        return sequence_;
     }
     /// A frame round any bytes.
     void frame(int kind, const std::string& payload) {
         Payload head;
         head.number(1, 2).number(static_cast<std::uint64_t>(kind), 2).number(payload.size(), 4);
         bytes_ += "\xFEHEM" + head.bytes();
-        bytes_ += Payload().number(crc32(head.bytes() + payload), 4).bytes() + payload;
+        bytes_ += Payload().number(crc_of(head.bytes() + payload), 4).bytes() + payload;
     }
     /// An eave between gables under 5/12, free to run out, read twice.
     void eave(const std::string& id, std::int64_t nm) {
@@ -66,9 +76,10 @@ class HostileJournal {
         edge.octet(0).octet(0).text("").text("").octet(0);  // face, flange, metal, colour, thick
         edge.octet(0).octet(0).octet(0);                    // pitch2, corners
         event(2, edge);
-        read(id, nm, read(id, nm));
+        read(id, nm, {read(id, nm)});
     }
-    std::uint32_t read(const std::string& edge, std::int64_t nm, std::uint32_t supersedes = 0) {
+    std::uint32_t read(const std::string& edge, std::int64_t nm,
+                       const std::vector<std::uint32_t>& supersedes = {}) {
         return event(3, Payload().text(edge).octet(0).length(nm), supersedes);
     }
     void house() {
@@ -85,20 +96,9 @@ class HostileJournal {
     }
 
   private:
-    /// CRC-32/ISO-HDLC, by the polynomial as it is published (reflected, EDB88320).
-    static std::uint32_t crc32(const std::string& bytes) {
-        std::uint32_t crc = 0xFFFF'FFFF;
-        for (const char c : bytes) {
-            crc ^= static_cast<unsigned char>(c);
-            for (int bit = 0; bit < 8; ++bit) {
-                crc = (crc >> 1) ^ ((crc & 1) != 0 ? 0xEDB8'8320U : 0);
-            }
-        }
-        return ~crc;
-    }
-
     std::uint64_t device_;
     std::uint32_t sequence_ = 0;
+    std::uint64_t events_ = 0;
     std::string bytes_;
 };
 

@@ -83,12 +83,47 @@ TEST_CASE("Ten thousand readings of one edge are read, listed and agreed") {
     const Desk desk;
     HostileJournal journal;
     journal.house();
-    std::uint32_t last = 0;
+    std::vector<std::uint32_t> last;
     for (int i = 0; i < 10'000; ++i) {
-        last = journal.read("A", 46 * 12 * inch_nm + i % 2000 * 12 * inch_nm + i, last);
+        last = {journal.read("A", 46 * 12 * inch_nm + i % 2000 * 12 * inch_nm + i, last)};
     }
     const Ran shown = read_by_every_command(desk, journal);
     CHECK(shown.json()["readings"].size() == 10'008);
+}
+
+TEST_CASE(
+    "Eighty thousand readings superseded, four thousand by each of twenty, are read and agree") {
+    const Desk desk;
+    HostileJournal journal;
+    journal.house();
+    std::vector<std::uint32_t> all;
+    for (int i = 0; i < 80'000; ++i) {
+        all.push_back(journal.read("A", 46 * 12 * inch_nm + i % 9 * 12 * inch_nm));
+    }
+    for (int i = 0; i < 20; ++i) {
+        const auto from = all.begin() + i * 4000;
+        journal.read("A", 46 * 12 * inch_nm, {from, from + 4000});
+    }
+    const Ran shown = read_by_every_command(desk, journal);
+    CHECK(shown.json()["readings"].size() == 80'028);
+    CHECK(shown.json()["edges"][0]["length"] == "46 ft");
+}
+
+TEST_CASE("Two numbers that stand for five thousand readings each, in turn, are told once each") {
+    const Desk desk;
+    HostileJournal journal;
+    journal.house();
+    for (int i = 0; i < 5000; ++i) {
+        for (const std::uint64_t device : {0x2222U, 0x3333U}) {
+            journal.event_as({device, 1}, 3,
+                             Payload().text("A").octet(0).length(
+                                 static_cast<std::int64_t>(device % 99) * inch_nm + i));
+        }
+    }
+    const Ran shown = read_by_every_command(desk, journal);
+    for (const auto& conflict : shown.json()["conflicts"]) {
+        CHECK(conflict["events"].size() <= 10'001);
+    }
 }
 
 TEST_CASE("A million events that cannot be read are one line, and the job is whole") {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "engine/record/event.h"
@@ -17,10 +18,14 @@ class HostileRecord {
     }
 
     EventId add(Fact fact, std::vector<EventId> supersedes = {}) {
-        const auto number = static_cast<std::uint32_t>(events.size() + 1);
+        return add_as({device_, static_cast<std::uint32_t>(events.size() + 1)}, std::move(fact),
+                      std::move(supersedes));
+    }
+    /// By a tablet and under a number that another event may have too.
+    EventId add_as(EventId id, Fact fact, std::vector<EventId> supersedes = {}) {
         Event event;
-        event.id = {device_, number};
-        event.when.wall_ms = 1'700'000'000'000 + number;
+        event.id = id;
+        event.when.wall_ms = 1'700'000'000'001 + static_cast<std::int64_t>(events.size());
         event.by = "Ada";
         event.supersedes = std::move(supersedes);
         event.fact = std::move(fact);
@@ -302,6 +307,97 @@ inline HostileEvents made_apart(int rules, int edges) {
     }
     ada.events.insert(ada.events.end(), ben.events.begin(), ben.events.end());
     return ada.events;
+}
+/// One number that stands for as many cuts of one piece, and as many tablets that lost it.
+inline HostileEvents copies_of_one_cut(int many) {
+    HostileRecord record;
+    record.house();
+    const EventId cut{0x2222, 1};
+    for (int i = 0; i < many; ++i) {
+        record.add_as(cut,
+                      PieceCut{"A", TrimRole::main, 1, feet(5) + nanometres(i), {feet(10), {}}});
+    }
+    for (int i = 0; i < many; ++i) {
+        record.add_as({0x3333 + static_cast<std::uint64_t>(i), 1},
+                      PieceSpoiled{"A", TrimRole::main, 1, feet(5), {feet(10), {}}}, {cut});
+    }
+    return record.events;
+}
+/// Two numbers, each of as many readings, in turn.
+inline HostileEvents copies_of_two_readings(int many) {
+    HostileRecord record;
+    record.house();
+    for (int i = 0; i < many; ++i) {
+        for (const std::uint64_t device : {0x2222U, 0x3333U}) {
+            record.add_as({device, 1}, ReadingTaken{"A", ReadingOf::edge,
+                                                    feet(static_cast<std::int64_t>(device % 99)) +
+                                                        nanometres(i)});
+        }
+    }
+    return record.events;
+}
+/// One number and one time of as many events.
+inline HostileEvents one_moment_again(int many) {
+    HostileRecord record;
+    record.house();
+    for (int i = 0; i < many; ++i) {
+        record.add_as({0x2222, 1}, RuleSet{"rule " + std::to_string(i), "1 in"});
+        record.events.back().when.wall_ms = 1'800'000'000'000;
+    }
+    return record.events;
+}
+/// As many edges, each taken off on one tablet while metal is counted for it on another.
+inline HostileEvents edges_back(int many) {
+    HostileRecord record;
+    record.house();
+    for (int i = 0; i < many; ++i) {
+        const std::string id = "E" + std::to_string(i);
+        record.eave(id);
+        record.add(EdgeTakenOff{id});
+        record.add_as({0x2222, static_cast<std::uint32_t>(i + 1)},
+                      MetalCounted{id, TrimRole::main, feet(9), 1});
+    }
+    return record.events;
+}
+/// Readings of as many tablets, none of which had seen another, and a pick by each of them.
+inline HostileEvents readings_picked_apart(int many) {
+    HostileRecord record;
+    record.house();
+    std::vector<EventId> readings;
+    for (int i = 0; i < many; ++i) {
+        readings.push_back(record.add_as({0x2222 + static_cast<std::uint64_t>(i), 1},
+                                         ReadingTaken{"A", ReadingOf::edge, feet(30 + i % 9)}));
+    }
+    Thing about;
+    about.subject = Subject::reading;
+    about.name = "A";
+    for (std::size_t i = 0; i + 1 < readings.size(); ++i) {
+        record.add_as({readings[i].device, 2}, Picked{readings[i], about},
+                      {readings[i], readings[i + 1]});
+    }
+    return record.events;
+}
+/// As many plans picked apart, each of as many runs of the same edges.
+inline HostileEvents plans_apart(int many, int runs) {
+    HostileRecord record;
+    for (int i = 0; i < runs; ++i) {
+        record.eave("E" + std::to_string(i));
+    }
+    for (int i = 0; i < many; ++i) {
+        for (const int side : {0, 1}) {
+            PlanChosen plan;
+            plan.trim = "trim " + std::to_string(i);
+            for (int run = 0; run < runs; ++run) {
+                plan.runs.push_back(
+                    {"E" + std::to_string(run), TrimRole::main, {feet(9) + side * inches(1)}});
+            }
+            record.add_as(
+                {0x2222 + static_cast<std::uint64_t>(side), static_cast<std::uint32_t>(i + 1)},
+                plan);
+            record.events.back().moment = Moment{{1'700'000'000'000}, {}};
+        }
+    }
+    return record.events;
 }
 /// Screws and seams as close as a nanometre, on sticks as long as a street.
 inline HostileEvents spacing_of_nothing() {

@@ -1,11 +1,14 @@
-// Hostile records: everything the program makes of a record is made of these too. None of them is
-// timed: a part that grew with a square would take minutes, and the tests' own limit ends it.
+// Hostile records: everything the program makes of a record is made of these too. A part that grew
+// with a square would take minutes.
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <ctime>
 
 #include "engine/handover/day_page.h"
 #include "engine/handover/job_pages.h"
+#include "engine/record/clock_doubt.h"
+#include "engine/record/seen.h"
 #include "engine/roof/readings.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_values.h"
@@ -31,7 +34,13 @@ struct Shown {
     bool has_card = false;  ///< of the first edge's first piece
 };
 
+/// Of records at whose size a square takes minutes.
+constexpr double processor_s_most = 40;
+
+double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
+
 Shown shown(const HostileEvents& events) {
+    const double before = processor_s();
     const Catalogue all = Catalogue::read(assets_file("catalogue/trims.csv")).value();
     const Sections sections;
     Shown shown;
@@ -56,6 +65,9 @@ Shown shown(const HostileEvents& events) {
     day_page(day_sheet(job, events, every_day), "a day", Paper::letter,
              [](auto) { return std::string("9:41"); });
     pages_of(events, {});
+    clock_doubts(events);
+    CHECK(Seen(events).of(events.back()).size() <= supersedes_most);
+    CHECK(processor_s() - before < processor_s_most);
     return shown;
 }
 
@@ -226,6 +238,52 @@ TEST_CASE("Three thousand rules set apart hold up two thousand edges, a few name
     REQUIRE(all.job.edges.size() == 2000);
     CHECK(!all.job.edges.back().undecided.empty());
     CHECK(all.job.edges.back().undecided.size() < 10);
+}
+
+TEST_CASE("Sixty thousand cuts of one number, lost by as many tablets, are metal gone") {
+    const Shown all = shown(in_order(copies_of_one_cut(60'000)));
+    CHECK(all.job.sticks_opened == 60'000);
+    REQUIRE(all.job.conflicts.size() == 2);  // the cuts, and their number
+    CHECK(all.job.conflicts[1].apart == Apart::number_twice);
+    CHECK(all.job.conflicts[1].about.size() == 1);
+}
+
+TEST_CASE("Two numbers that stand for fifty thousand readings each are three notices") {
+    const Shown all = shown(in_order(copies_of_two_readings(50'000)));
+    CHECK(all.job.edges.front().readings.size() == 100'002);
+    CHECK(all.job.conflicts.size() == 3);
+}
+
+TEST_CASE(
+    "A hundred thousand events of one number and one time are all kept, whatever came first") {
+    const HostileEvents events = in_order(one_moment_again(100'000));
+    HostileEvents turned = one_moment_again(100'000);
+    std::reverse(turned.begin(), turned.end());
+    CHECK(in_order(turned) == events);
+    const Shown all = shown(events);
+    REQUIRE(all.job.conflicts.size() == 1);
+    CHECK(all.job.conflicts[0].sides.size() == 100'000);
+    CHECK(all.job.conflicts[0].about.size() == 4);
+}
+
+TEST_CASE("Of thirty thousand edges that come back two thousand are on the job, and it is said") {
+    const Shown all = shown(in_order(edges_back(30'000)));
+    CHECK(all.job.edges.size() == edges_most);
+    CHECK(says(all.job.left_out.all(), "28004 more are left out"));
+    CHECK(all.job.conflicts.size() == edges_most - 4);
+}
+
+TEST_CASE("Fifty thousand readings, each picked apart, are one conflict") {
+    const Shown all = shown(in_order(readings_picked_apart(50'000)));
+    REQUIRE(all.job.conflicts.size() == 1);
+    CHECK(all.job.conflicts[0].sides.size() > 40'000);
+    CHECK(all.job.edges.front().undecided.size() == 1);
+}
+
+TEST_CASE("Plans of three hundred trims picked apart, each of a thousand edges, hold those edges") {
+    const Shown all = shown(in_order(plans_apart(300, 1000)));
+    CHECK(all.job.conflicts.size() == 300);
+    CHECK(all.job.edges.front().undecided.size() == 300);
 }
 
 TEST_CASE("Screws a nanometre apart and sticks of a kilometre are refused, and it is said") {

@@ -137,6 +137,9 @@ void draw_strip(Ui& ui, const State& state, const ChosenDivision& run, Length lo
         return strip.w * static_cast<float>(static_cast<double>(part.nm()) /
                                             static_cast<double>(longest.nm()));
     };
+    if (!ui.shows(strip)) {
+        return;
+    }
     Length begins;
     bool is_even = true;
     for (const Division& piece : run.pieces) {

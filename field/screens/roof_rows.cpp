@@ -190,7 +190,10 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
     const float cx = row.x + radius + ui.mm(1);
     const float line = ui.line_height(Size::bold);
     const float mid = row.y + ui.mm(row_mm) / 2;
-    draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
+    const bool in_view = ui.shows(row);
+    if (in_view) {
+        draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
+    }
     const float x = row.x + 2 * radius + ui.mm(5);
     const float w = row.right() - x;
     const float who_w = said.who.empty() ? 0 : ui.text_width(said.who, Size::small) + ui.mm(3);
@@ -210,8 +213,10 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
         y += ui.line_height(Size::small);
         ui.text(x, y, ui.shortened(said.noted, Size::small, w), Size::small);
     }
-    ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
-                      ui.mm(0.2F));
+    if (in_view) {
+        ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
+                          ui.mm(0.2F));
+    }
 }
 
 /// In the order of the job; for the foreman what waits for him comes before.

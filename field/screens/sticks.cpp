@@ -73,7 +73,9 @@ void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlik
     ui.text(head.x, head.y, glued(sticks.sticks.size(), " ×"), Size::bold);
     ui.text(head.x, head.y + ui.line_height(Size::bold), stick.offcut ? say("on hand") : say("new"),
             Size::small, Align::left, ui.colours().soft);
-    draw_stick_bar(ui, state, sticks, longest, bar);
+    if (ui.shows(row)) {
+        draw_stick_bar(ui, state, sticks, longest, bar);
+    }
 }
 
 /// What lies there and no piece needs: a line each.

@@ -81,6 +81,30 @@ TEST_CASE("A record of five thousand edges is shown to the room there is, and th
     look_round(crew);
 }
 
+TEST_CASE("An edge of a kilometre is planned and shown: its steps, its sticks, other plans") {
+    HostileRecord record;
+    record.eave_read("K", millimetres(1'000'000));
+    HostileJob crew(record.events);
+    CHECK(crew.state().plan.runs.front().pieces.size() > 300);
+    crew.tap("sticks");
+    for (const char* const place : {"choices", "leave", "leave", "edge K", "leave"}) {
+        CAPTURE(place);
+        CHECK(crew.screen->ui().faults().empty());
+        crew.tap(place);
+    }
+}
+
+TEST_CASE("Thirty thousand offcuts are shown") {
+    HostileRecord record;
+    record.eave_read("K", feet(40));
+    for (int i = 0; i < 30'000; ++i) {
+        record.add(MetalCounted{"K", TrimRole::main, feet(9) + nanometres(i) * 1000, 1});
+    }
+    HostileJob crew(record.events);
+    crew.tap_all({"sticks", "on hand"});
+    CHECK(crew.screen->ui().faults().empty());
+}
+
 TEST_CASE("Numbers that stand for twenty thousand events each are shown and put away") {
     HostileJob crew(copies_of_two_readings(20'000));
     look_round(crew);

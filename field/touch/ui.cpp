@@ -15,7 +15,7 @@ namespace {
 constexpr double repeat_min = 0.080;   // s
 constexpr double refusal_shown = 0.5;  // s
 constexpr float half_pixel = 0.5F;
-constexpr float endless = 1e6F;  // px
+constexpr float endless = 1e8F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
 const Phrases english;

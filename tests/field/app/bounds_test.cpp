@@ -87,7 +87,7 @@ TEST_CASE("An edge of a kilometre is planned and shown: its steps, its sticks, o
     HostileJob crew(record.events);
     CHECK(crew.state().plan.runs.front().pieces.size() > 300);
     crew.tap("sticks");
-    for (const char* const place : {"choices", "leave", "leave", "edge K", "leave"}) {
+    for (const char* const place : {"choices", "leave", "edge K", "leave"}) {
         CAPTURE(place);
         CHECK(crew.screen->ui().faults().empty());
         crew.tap(place);

@@ -1,5 +1,6 @@
 #include "engine/csv.h"
 
+#include "engine/csv_row.h"
 #include "engine/quote.h"
 #include "engine/utf8.h"
 
@@ -117,6 +118,7 @@ std::optional<TableProblem> read_row(Place& place, std::vector<Cell>& row) {
         if (problem) {
             return problem;
         }
+        cell.text = text_of_cell(cell.text);
         row.push_back(std::move(cell));
         if (place.peek() != ',') {
             break;

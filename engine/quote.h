@@ -6,8 +6,7 @@
 
 namespace hemline {
 
-/// The text in double quotes, at most 40 characters of it; control characters and bytes that are no
-/// UTF-8 are shown as "?".
+/// The text in double quotes, at most 40 characters of it, each as shown_text shows it.
 std::string quoted(std::string_view text);
 
 }  // namespace hemline

@@ -5,6 +5,8 @@
 #include <optional>
 #include <ostream>
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 
 namespace {
@@ -56,11 +58,14 @@ std::optional<std::vector<Text>> values_in(std::string_view words, std::string_v
 
 }  // namespace
 
+Text::Text(std::string_view words) : key(shown_text(words)), as_is(true) {}
+
 std::string fill(const Text& text, const Lookup& lookup) {
     if (text.as_is) {
-        return text.key;
+        return shown_lines(text.key);
     }
-    const std::string pattern = lookup(text);
+    // A key may be somebody's word too: the name of a person, a reason given.
+    const std::string pattern = shown_text(lookup(text));
     std::string words;
     std::size_t from = 0;
     while (from < pattern.size()) {

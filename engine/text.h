@@ -27,10 +27,11 @@ struct Text {
     bool as_is = false;  ///< the same in every language: a name, a figure, what somebody typed
 
     Text() = default;
-    /// The same in every language.
-    Text(std::string words) : key(std::move(words)), as_is(true) {}
+    /// The same in every language; what is no letter in it, a line end too, as shown_text shows it.
+    Text(const std::string& words) : Text(std::string_view(words)) {}
+    Text(std::string_view words);
+    /// Our own words, which may stand on several lines.
     Text(const char* words) : key(words), as_is(true) {}
-    Text(std::string_view words) : key(words), as_is(true) {}
 
     [[nodiscard]] bool empty() const { return key.empty(); }
     [[nodiscard]] std::string english() const;

@@ -5,28 +5,13 @@
 #include <cstdio>
 #include <set>
 
+#include "engine/csv_row.h"
 #include "engine/handover/plain_names.h"
 #include "engine/handover/sheets.h"
 #include "engine/measure/length_text.h"
 
 namespace hemline {
 namespace {
-
-std::string quoted_field(std::string_view text) {
-    std::string field = "\"";
-    for (const char c : text) {
-        field += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return field + '"';
-}
-
-std::string row_of(std::initializer_list<std::string> fields) {
-    std::string row;
-    for (const std::string& field : fields) {
-        row += (row.empty() ? "" : ",") + quoted_field(field);
-    }
-    return row + "\r\n";
-}
 
 /// Tablets by their turn in the journal: nobody knows one by its number.
 class Tablets {
@@ -150,27 +135,27 @@ std::string job_html(const Job& job, std::span<const Event> events) {
 
 std::string readings_csv(const Job& job) {
     std::string csv =
-        row_of({"edge", "of", "length", "length_nm", "by", "device", "time", "struck"});
+        csv_row({"edge", "of", "length", "length_nm", "by", "device", "time", "struck"});
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
-            csv += row_of({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
-                           print_length(reading.length), std::to_string(reading.length.nm()),
-                           reading.by, print_device(reading.id.device), print_minute(reading.clock),
-                           reading.struck ? "yes" : "no"});
+            csv += csv_row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
+                            print_length(reading.length), reading.length.nm(), reading.by,
+                            print_device(reading.id.device), print_minute(reading.clock),
+                            reading.struck ? "yes" : "no"});
         }
     }
     return csv;
 }
 
 std::string events_csv(std::span<const Event> events) {
-    std::string csv = row_of({"event", "time", "by", "what", "supersedes"});
+    std::string csv = csv_row({"event", "time", "by", "what", "supersedes"});
     for (const Event& event : events) {
         std::string seen;
         for (const EventId id : event.supersedes) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
-        csv += row_of({print_event_id(event.id), print_minute(wall_time(event)), event.by,
-                       describe(event.fact).english(), seen});
+        csv += csv_row({print_event_id(event.id), print_minute(wall_time(event)), event.by,
+                        describe(event.fact), seen});
     }
     return csv;
 }

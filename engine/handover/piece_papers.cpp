@@ -19,13 +19,6 @@ constexpr std::int64_t flags_nm = 16 * mm_nm;                        // above it
 constexpr std::int64_t number_foot_nm = 5 * mm_nm, letter_nm = 5 * mm_nm / 2;
 constexpr int points = 11, length_points = 28;
 
-std::string on_one_line(std::string text) {
-    std::replace_if(
-        text.begin(), text.end(),
-        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-    return text;
-}
-
 /// `part` of `whole` on a line so long; 0 where there is no whole.
 std::int64_t scaled(std::int64_t part, std::int64_t whole, std::int64_t line) {
     return whole == 0
@@ -137,7 +130,7 @@ Text waits_words(const Card& card) {
 std::string title_of(const Card& card, Marks marks, const PageWords& words) {
     const Text title = say("Edge {1}, piece {2}, {3}, cut {4}, upper face up", card.edge,
                            card.piece, card.trim_name, print_length(card.cut, marks));
-    return on_one_line(words.in_words(joined({waits_words(card), title}, " ")));
+    return words.in_words(joined({waits_words(card), title}, " "));
 }
 
 std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title, Marks marks,

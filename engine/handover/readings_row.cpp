@@ -5,6 +5,7 @@
 #include "engine/measure/angle_text.h"
 #include "engine/quote.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/shown_text.h"
 
 namespace hemline {
 
@@ -110,8 +111,9 @@ void read_name(Row& row, Edge& edge) {
         row.refuse("edge", "is empty.", "Give every edge a name, such as A.");
     } else if (edge.id.size() > 40) {
         row.refuse("edge", quoted(edge.id) + " is longer than 40 bytes.", "Shorten the name.");
-    } else if (quoted(edge.id) != '"' + edge.id + '"') {
-        row.refuse("edge", quoted(edge.id) + " holds a line end or another control character.",
+    } else if (!is_plain(edge.id)) {
+        row.refuse("edge",
+                   quoted(edge.id) + " holds a line end or another character that is not seen.",
                    "Name the edge with letters and figures.");
     }
 }

@@ -1,5 +1,7 @@
 #include "engine/handover/svg.h"
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 
 namespace {
@@ -35,7 +37,7 @@ std::string path_of(const DrawnLine& line) {
 
 std::string xml_text(std::string_view text) {
     std::string safe;
-    for (const char c : text) {
+    for (const char c : shown_text(text)) {
         switch (c) {
             case '&':
                 safe += "&amp;";
@@ -50,8 +52,7 @@ std::string xml_text(std::string_view text) {
                 safe += "&quot;";
                 break;
             default:
-                // XML has no place for the other control characters, not even as references.
-                safe += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+                safe += c;
         }
     }
     return safe;

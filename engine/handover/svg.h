@@ -15,7 +15,7 @@ std::string svg_of(const Drawing& drawing);
 /// The same lines and words as elements, to stand inside another SVG.
 std::string svg_elements(const Drawing& drawing);
 
-/// Text made safe inside XML and HTML.
+/// Text made safe inside XML and HTML, what is not seen in it shown by its number.
 std::string xml_text(std::string_view text);
 
 /// What the classes look like.

@@ -223,16 +223,6 @@ struct Words {
     }
 };
 
-/// What people typed on one line: a line break or a terminal's control code becomes a space.
-void put_on_one_line(Text& text) {
-    std::replace_if(
-        text.key.begin(), text.key.end(), [](char c) { return (c >= 0 && c < ' ') || c == 0x7F; },
-        ' ');
-    for (Text& value : text.values) {
-        put_on_one_line(value);
-    }
-}
-
 }  // namespace
 
 WallTime wall_time(const Event& event) {
@@ -253,10 +243,6 @@ Text step_words(const StepDone& done, const Names& names) {
                           : say("step {1}", done.step);
 }
 
-Text describe(const Fact& fact, const Names& names) {
-    Text words = std::visit(Words{names}, fact);
-    put_on_one_line(words);
-    return words;
-}
+Text describe(const Fact& fact, const Names& names) { return std::visit(Words{names}, fact); }
 
 }  // namespace hemline

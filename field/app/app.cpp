@@ -14,6 +14,7 @@
 #include "field/screens/told.h"
 #include "field/store/folders.h"
 #include "field/store/job_lock.h"
+#include "field/store/new_job.h"
 
 namespace hemline {
 
@@ -321,14 +322,27 @@ void App::start_demo() {
         state_.notice = said(demo.problem());
         return;
     }
-    bool kept = open_journal(new_job_folder(options_.jobs_folder, demo->name)) &&
-                append(JobStarted{demo->name, "common practice"}, {});
-    for (const Edge& edge : demo->edges) {
-        kept = kept && append(EdgeAdded{edge}, {}) &&
-               (!edge.lap || append(LapChosen{edge.id, edge.lap}, {}));
+    if (!settle()) {
+        return;
     }
-    if (kept) {
-        go({Place::roof, {}});
+    std::vector<Fact> facts = {JobStarted{demo->name, "common practice"}};
+    for (const Edge& edge : demo->edges) {
+        facts.push_back(EdgeAdded{edge});
+        if (edge.lap) {
+            facts.push_back(LapChosen{edge.id, edge.lap});
+        }
+    }
+    const Result<std::filesystem::path> folder = new_job_folder(options_.jobs_folder, demo->name);
+    const Result<Text> written = folder ? write_new_job(*options_.disk, *folder, facts, state_.by,
+                                                        options_.device, options_.wall_ms())
+                                        : Result<Text>(folder.problem());
+    if (!written) {
+        state_.notice = said(written.problem());
+        return;
+    }
+    open_job(*folder);
+    if (journal_) {
+        wait_for_whole();
     }
 }
 

@@ -107,6 +107,7 @@ class App {
     void open_job(const std::filesystem::path& folder);
     bool open_journal(const Result<std::filesystem::path>& named);
     void start_demo();
+    void wait_for_whole();
     void start_job(const std::string& name);
     bool append(const Fact& fact, const std::vector<EventId>& supersedes);
     void hear_saves();
@@ -169,7 +170,7 @@ class App {
     std::optional<Aside> unsigned_;  ///< something was to be written, and nobody holds the tablet
     std::optional<BackupNote> being_given_;
     std::optional<BackupNote> backup_;
-    bool taking_in_ = false;  ///< a job file's job is being kept
+    bool whole_under_way_ = false;  ///< a job put in place whole is being kept
 };
 
 }  // namespace hemline

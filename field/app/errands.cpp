@@ -8,6 +8,7 @@
 #include "field/screens/edge_view.h"
 #include "field/screens/told.h"
 #include "field/store/clock.h"
+#include "field/store/file_name.h"
 
 namespace hemline {
 
@@ -21,18 +22,6 @@ PageWords words_of(const State& state) {
         return {};
     }
     return {"es", [&state](const Text& text) { return state.assets->spanish.of(text); }};
-}
-
-/// What a file name cannot hold becomes "-".
-std::string file_name(std::string text) {
-    for (char& c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (byte < 0x20 || byte == 0x7F ||
-            std::string_view("/\\:*?\"<>|").find(c) != std::string_view::npos) {
-            c = '-';
-        }
-    }
-    return text;
 }
 
 }  // namespace
@@ -111,7 +100,7 @@ void App::put_on_paper(Errand errand, bool a4) {
         return;
     }
     const std::string name =
-        file_name(card->edge + " " + card->trim + " " + std::to_string(card->piece));
+        file_name_of(card->edge + " " + card->trim + " " + std::to_string(card->piece));
     if (errand == Errand::print_templates && options_.platform.print) {
         const PageWords words = words_of(state_);
         const std::string said = title_of(*card, marks, words);

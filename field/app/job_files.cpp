@@ -96,15 +96,20 @@ void App::take_file(const fs::path& file) {
     add_notice(taken->is_new ? say("It was not on this tablet before.")
                              : say("The rest was here already."));
     add_notice(taken->said);
+    wait_for_whole();
+}
+
+/// Of files put in place: a page keeps them later.
+void App::wait_for_whole() {
     if (options_.platform.keeps_later) {
-        taking_in_ = true;
+        whole_under_way_ = true;
         state_.saving = Saving::under_way;
         state_.saved = say("saving");
     }
 }
 
 void App::kept_whole(const std::optional<Problem>& problem) {
-    if (!std::exchange(taking_in_, false)) {
+    if (!std::exchange(whole_under_way_, false)) {
         if (problem) {
             state_.notice = said(*problem);
         }

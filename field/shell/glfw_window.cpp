@@ -4,6 +4,7 @@
 #include <atomic>
 #include <cstdio>
 
+#include "engine/shown_text.h"
 #include "field/shell/glfw_events.h"
 #include "field/shell/painter.h"
 #include "field/shell/targets_file.h"
@@ -207,12 +208,12 @@ void Window::draw_frame() {
     }
     if (!options_.targets.empty() && !targets_.update(stage_.targets(), density_)) {
         std::fprintf(stderr, "hemline: the targets cannot be written: %s\n",
-                     options_.targets.c_str());
+                     shown_text(options_.targets.string()).c_str());
     }
     if (!options_.picture.empty() && stage_.at_rest() &&
         !Painter::save_picture(options_.picture, stage_.ground())) {
         std::fprintf(stderr, "hemline: the picture cannot be written: %s\n",
-                     options_.picture.c_str());
+                     shown_text(options_.picture.string()).c_str());
     }
 }
 

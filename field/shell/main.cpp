@@ -3,7 +3,9 @@
 #include <csignal>
 #include <cstdio>
 #include <ctime>
+#include <iostream>
 
+#include "engine/shown_text.h"
 #include "field/app/app.h"
 #include "field/app/native_hand_over.h"
 #include "field/shell/window.h"
@@ -13,14 +15,14 @@
 #include "field/store/folders.h"
 #include "field/store/kept_folders.h"
 #include "field/store/screen_scale.h"
+#include "field/words/shown_stream.h"
 
 namespace {
 
 using namespace hemline;
 
 int fail(const Problem& problem) {
-    std::fprintf(stderr, "hemline: %s %s\n", problem.what.english().c_str(),
-                 problem.mend.english().c_str());
+    std::cerr << "hemline: " << said(problem) << '\n';
     return 1;
 }
 
@@ -120,7 +122,11 @@ int main(int count, char** words) {
     std::string targets;
     std::string picture;
     bool night = false;
+    const ShownStream shown_out(std::cout), shown_err(std::cerr);
     CLI::App line("Hemline: from the first tape reading to a finished edge.", "hemline");
+    line.failure_message([](const CLI::App*, const CLI::Error& wrong) {
+        return shown_text(wrong.what()) + "\nRun with --help for more information.\n";
+    });
     line.add_option("--job", job, "folder of a job to open")->type_name("JOB");
     line.add_option("--crew", crew, "crew folder to carry jobs through, this time")
         ->type_name("FOLDER");

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <cstdio>
 
+#include "engine/shown_text.h"
 #include "field/shell/sdl_events.h"
 #include "field/shell/sdl_surface.h"
 #include "field/shell/targets_file.h"
@@ -15,7 +16,8 @@ namespace {
 
 void say_once(bool& said, const char* what, const std::filesystem::path& file) {
     if (!said) {
-        std::fprintf(stderr, "hemline: %s cannot be written: %s\n", what, file.c_str());
+        std::fprintf(stderr, "hemline: %s cannot be written: %s\n", what,
+                     shown_text(file.string()).c_str());
     }
     said = true;
 }

@@ -5,6 +5,8 @@
 #include <nlohmann/json.hpp>
 #include <system_error>
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 
 std::string targets_json(const std::vector<Target>& targets, float density) {
@@ -19,7 +21,7 @@ std::string targets_json(const std::vector<Target>& targets, float density) {
                         {"w", hundredths(target.box.w)},
                         {"h", hundredths(target.box.h)}});
     }
-    return list.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
+    return shown_lines(list.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace)) + "\n";
 }
 
 bool TargetsFile::update(const std::vector<Target>& targets, float density) {

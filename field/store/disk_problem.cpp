@@ -3,6 +3,8 @@
 #include <cerrno>
 #include <system_error>
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 namespace {
 
@@ -75,7 +77,9 @@ Text why(int error) {
 
 }  // namespace
 
-std::string shown(const std::filesystem::path& path) { return "\"" + path.string() + "\""; }
+std::string shown(const std::filesystem::path& path) {
+    return "\"" + shown_text(path.string()) + "\"";
+}
 
 Problem disk_problem(const std::string& deed, const std::filesystem::path& file, int error) {
     return {say("{1} cannot be {2}: {3}.", shown(file), say(deed), why(error)), mend_for(error)};

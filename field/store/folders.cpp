@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "field/store/disk_problem.h"
+#include "field/store/file_name.h"
 #include "field/store/folder_draft.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -31,26 +32,6 @@ bool is_folder(const fs::path& path) {
 fs::path program_folder() {
     std::error_code error;
     return fs::read_symlink("/proc/self/exe", error).parent_path();
-}
-
-/// Up to 80 bytes of the name, cut between characters, without what a file name cannot hold.
-std::string file_name_of(std::string_view name) {
-    std::string text(name.substr(0, 80));
-    if (name.size() > text.size()) {
-        while (!text.empty() && (static_cast<unsigned char>(name[text.size()]) & 0xC0U) == 0x80U) {
-            text.pop_back();
-        }
-    }
-    std::replace_if(
-        text.begin(), text.end(),
-        [](char c) {
-            return (c >= 0 && c < ' ') ||
-                   std::string_view("/\\:*?\"<>|\x7F").find(c) != std::string_view::npos;
-        },
-        '-');
-    text.erase(0, text.find_first_not_of(". "));
-    text.erase(text.find_last_not_of(". ") + 1);
-    return text.empty() ? "job" : text;
 }
 
 }  // namespace

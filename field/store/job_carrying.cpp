@@ -11,6 +11,7 @@
 #include "engine/record/job.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
+#include "field/store/file_name.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/job_merge.h"
@@ -113,7 +114,7 @@ Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& f
     if (!bytes) {
         return bytes.problem();
     }
-    const std::string name = job.filename().string() + " " + minute_of(wall_ms);
+    const std::string name = file_name_of(job.filename().string()) + " " + minute_of(wall_ms);
     const Result<fs::path> file = free_name(folder, name, job_file_ending);
     if (!file) {
         return file.problem();

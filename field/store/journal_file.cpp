@@ -13,6 +13,7 @@
 #include "field/store/job_lock.h"
 #include "field/store/lasting.h"
 #include "field/store/listing.h"
+#include "field/store/new_job.h"
 #include "field/store/torn_tail.h"
 #include "field/store/writer.h"
 
@@ -65,18 +66,6 @@ std::uint32_t last_sequence(const std::vector<Event>& events, std::uint64_t devi
         last = event.id.device == device ? std::max(last, event.id.sequence) : last;
     }
     return last;
-}
-
-/// What could not be read back must never be called saved.
-std::optional<Problem> cannot_be_held(const Event& event) {
-    const Bytes frame = frame_of(event);
-    const JournalRead back = read_journal(frame);
-    if (back.events.size() == 1 && frame_of(back.events.front()) == frame) {
-        return {};
-    }
-    const Text why = back.set_aside.empty() ? say("another one") : back.set_aside.front().why;
-    return Problem{say("The journal cannot hold this: it would be {1}.", why),
-                   say("Say it shorter, in plain text, with lengths that a roof has.")};
 }
 
 Problem not_saved(Problem problem, Remains remains = Remains::nothing) {
@@ -255,7 +244,7 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
                        say("Close the job and open it again: a new number is then drawn.")};
     }
     Event event = mint(last_sequence_ + 1, std::move(fact), std::move(by), supersedes, wall_ms);
-    if (const auto problem = cannot_be_held(event)) {
+    if (const auto problem = cannot_be_held(event)) {  // it must never be called saved
         return not_saved(*problem);
     }
     if (strike_ && !striking_) {

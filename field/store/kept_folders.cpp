@@ -2,13 +2,12 @@
 
 #include <sstream>
 #include <string>
-#include <system_error>
 
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
-#include "field/store/whole_file.h"
+#include "field/store/settings_file.h"
 
 namespace hemline {
 
@@ -55,10 +54,6 @@ Result<KeptFolders> read_kept_folders() {
 }
 
 std::optional<Problem> keep_folders(const KeptFolders& folders) {
-    const Result<fs::path> home = hemline_folder();
-    if (!home) {
-        return home.problem();
-    }
     std::string text;
     bool one_line = true;
     const auto put = [&](const char* word, const fs::path& path) {
@@ -78,13 +73,8 @@ std::optional<Problem> keep_folders(const KeptFolders& folders) {
         return Problem{say("A folder's name has a line end in it: it cannot be kept."),
                        say("Give the folder a plain name, then choose it again.")};
     }
-    std::error_code error;
-    fs::create_directories(*home, error);
-    if (error) {
-        return disk_problem(phrase("created"), *home, error.value());
-    }
     Disk disk;
-    return write_whole_file(disk, *home / "folders", Bytes(text.begin(), text.end()));
+    return write_settings(disk, "folders", text, read_kept_folders().ok());
 }
 
 }  // namespace hemline

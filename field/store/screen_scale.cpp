@@ -2,13 +2,12 @@
 
 #include <cstdio>
 #include <string>
-#include <system_error>
 
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
-#include "field/store/whole_file.h"
+#include "field/store/settings_file.h"
 
 namespace hemline {
 
@@ -115,17 +114,7 @@ Result<ScreenScale> read_screen_scale() {
 }
 
 std::optional<Problem> keep_screen_scale(Disk& disk, const ScreenScale& scale) {
-    const Result<fs::path> home = hemline_folder();
-    if (!home) {
-        return home.problem();
-    }
-    std::error_code error;
-    fs::create_directories(*home, error);
-    if (error) {
-        return disk_problem(phrase("created"), *home, error.value());
-    }
-    const std::string text = print(scale);
-    return write_whole_file(disk, *home / "screen", Bytes(text.begin(), text.end()));
+    return write_settings(disk, "screen", print(scale), read_screen_scale().ok());
 }
 
 }  // namespace hemline

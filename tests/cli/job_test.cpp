@@ -175,7 +175,7 @@ TEST_CASE("the journal prints one event a line, its id first, in the order writt
     }
     CHECK(ids.size() == 6);
     CHECK(lines.back().rfind(last_word(took.out), 0) == 0);
-    CHECK(lines.back().find("Ana Ben") != std::string::npos);
+    CHECK(lines.back().find("Ana\\u000ABen") != std::string::npos);
     CHECK(lines.back().find("31 ft 7 5/8 in") != std::string::npos);
     CHECK(lines.front().find("job") != std::string::npos);
     CHECK(desk.run({"journal", journal_file(desk).string()}).out == ran.out);

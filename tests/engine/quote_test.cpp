@@ -8,9 +8,9 @@
 
 using namespace hemline;
 
-TEST_CASE("Quoted text shows what can be shown and a ? for the rest") {
+TEST_CASE("Quoted text shows what can be shown, and the numbers of the rest") {
     CHECK(quoted("7 ½ in") == "\"7 ½ in\"");
-    CHECK(quoted("a\nb\x7F\xFF") == "\"a?b??\"");
+    CHECK(quoted("a\nb\x7F\xFF\u202E") == "\"a\\u000Ab\\u007F\uFFFD\\u202E\"");
     CHECK(quoted("") == "\"\"");
 }
 

@@ -1,8 +1,11 @@
-// Any text as a table and as a readings file: every problem has a place and words.
+// Any text as a table and as a readings file: every problem has a place and words, and every cell
+// can be written for a spreadsheet and read back.
 #include <cstdlib>
 #include <string_view>
 
 #include "engine/csv.h"
+#include "engine/csv_row.h"
+#include "engine/shown_text.h"
 #include "engine/trim/practice.h"
 #include "engine/work/procedure.h"
 
@@ -20,6 +23,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
         for (const auto& row : table.rows) {
             if (row.size() != table.header.size()) {
                 std::abort();
+            }
+            for (const Cell& cell : row) {
+                const std::string written = cell_of(cell.text);
+                if (!is_plain(written) || text_of_cell(written) != cell.text) {
+                    std::abort();
+                }
             }
         }
     }

@@ -71,7 +71,7 @@ std::optional<AskedCard> asked_card(const CardArguments& arguments, const Assets
 
 PaperHead paper_head(const Desk& desk, const CardArguments& arguments) {
     const std::string file = std::filesystem::path(arguments.desk.readings).stem().string();
-    return {on_one_line(desk.job.name.empty() ? file : desk.job.name), day_name({wall_ms()})};
+    return {shown_text(desk.job.name.empty() ? file : desk.job.name), day_name({wall_ms()})};
 }
 
 }  // namespace hemline

@@ -55,7 +55,7 @@ Json card_json(const Card& card, Marks marks) {
 }
 
 std::string heading_of(const Card& card, Marks marks) {
-    std::string text = "Edge " + on_one_line(card.edge) + ", piece " + std::to_string(card.piece) +
+    std::string text = "Edge " + shown_text(card.edge) + ", piece " + std::to_string(card.piece) +
                        " of " + std::to_string(card.pieces) + ": " + card.trim_name.english() +
                        " (" + card.trim + ")\n";
     text += "Cut " + print_length(card.cut, marks) + ", covers " +

@@ -2,13 +2,16 @@
 
 #include <iostream>
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 
 Exit complain(std::string_view source, int line, int column, std::string_view what,
               std::string_view mend) {
-    std::cerr << source << ':' << line << ':' << column << ": " << what << '\n';
+    std::cerr << shown_text(source) << ':' << line << ':' << column << ": " << shown_text(what)
+              << '\n';
     if (!mend.empty()) {
-        std::cerr << mend << '\n';
+        std::cerr << shown_text(mend) << '\n';
     }
     return Exit::problem_in_input;
 }

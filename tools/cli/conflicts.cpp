@@ -145,10 +145,10 @@ std::string conflicts_text(const Job& job, std::span<const Event> events) {
     std::string text;
     const ById found = job.conflicts.empty() ? ById{} : by_id(events);
     for (const Conflict& conflict : job.conflicts) {
-        text += on_one_line(conflict.what().english()) + '\n';
+        text += shown_text(conflict.what().english()) + '\n';
         for (const SideEvents& side : events_of(conflict, found)) {
             text += "  " + print_event_id(side.at->id) + ' ' + iso_time(wall_time(*side.at)) + ' ' +
-                    (side.at->by.empty() ? "-" : on_one_line(side.at->by)) +
+                    (side.at->by.empty() ? "-" : shown_text(side.at->by)) +
                     (side.at == side.value ? " " : " picked: ") +
                     describe(side.value->fact).english() + '\n';
         }

@@ -103,7 +103,7 @@ CuttingPlan plan_for(const CuttingJob& job, std::optional<double> seconds) {
 
 bool write_certificate(const std::string& path, const CuttingJob& job, const CuttingPlan& plan) {
     std::ofstream file(path, std::ios::binary);
-    file << certificate_json(job, plan).dump(2) << '\n';
+    file << json_text(certificate_json(job, plan), 2);
     file.close();
     return static_cast<bool>(file);
 }

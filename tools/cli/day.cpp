@@ -26,14 +26,14 @@ Names names_of(const std::vector<Event>& events, const Catalogue& catalogue) {
 }
 
 std::string sheet_text(const DaySheet& sheet, const std::string& day, const Names& names) {
-    std::string text = "Day sheet, " + day + ": " + on_one_line(sheet.job) + '\n';
+    std::string text = "Day sheet, " + day + ": " + shown_text(sheet.job) + '\n';
     for (const DayPart& part : parts_of(sheet, names)) {
         text += part.heading.english() + '\n';
         for (const DayLine& line : part.lines) {
-            text += "  " + on_one_line(line.words.english()) +
+            text += "  " + shown_text(line.words.english()) +
                     (line.by.empty()
                          ? ""
-                         : "  (" + on_one_line(line.by) + ", " + clock_time(line.clock) + ")") +
+                         : "  (" + shown_text(line.by) + ", " + clock_time(line.clock) + ")") +
                     '\n';
         }
     }
@@ -85,7 +85,7 @@ Json sheet_json(const DaySheet& sheet, const std::string& day) {
 Exit show_day(const DayArguments& arguments) {
     const std::optional<DaySpan> day = day_named(arguments.day);
     if (!day) {
-        return complain("DAY", 1, 1, "There is no day " + on_one_line(arguments.day) + ".",
+        return complain("DAY", 1, 1, "There is no day " + shown_text(arguments.day) + ".",
                         "Write it as 2026-05-04.");
     }
     const Result<JobRecord> record = read_job_folder(arguments.job);

@@ -15,7 +15,7 @@ Exit print_journal(const std::string& job) {
     const std::set<EventId> struck = strikes_in(record->events).struck;
     for (const Event& event : record->events) {
         std::cout << print_event_id(event.id) << ' ' << iso_time(wall_time(event)) << ' '
-                  << (event.by.empty() ? "-" : on_one_line(event.by)) << ' '
+                  << (event.by.empty() ? "-" : shown_text(event.by)) << ' '
                   << describe(event.fact).english()
                   << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';
     }

@@ -5,6 +5,8 @@
 #include <map>
 #include <new>
 
+#include "engine/shown_text.h"
+#include "field/words/shown_stream.h"
 #include "tools/cli/commands.h"
 
 namespace hemline {
@@ -298,13 +300,20 @@ void add_job_commands(CLI::App& app, Asked& asked) {
     day.final_callback([&asked] { asked.exit = show_day(asked.day); });
 }
 
+/// What CLI11 says of wrong words quotes them.
+std::string wrong_words(const CLI::App*, const CLI::Error& wrong) {
+    return shown_text(wrong.what()) + "\nRun with --help for more information.\n";
+}
+
 }  // namespace
 }  // namespace hemline
 
 int main(int count, char** words) {
     using namespace hemline;
     std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
+    const ShownStream shown_out(std::cout), shown_err(std::cerr);
     CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
+    app.failure_message(wrong_words);
     app.require_subcommand(1);
     Asked asked;
     add_desk_commands(app, asked);

@@ -2,6 +2,7 @@
 #include <filesystem>
 #include <iostream>
 
+#include "engine/shown_text.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/job_merge.h"
@@ -15,7 +16,7 @@ namespace {
 
 /// How many events and conflicts the job has now.
 void say_what_is_there(const std::string& folder, const JobRecord& record, const Job& job) {
-    std::cout << folder << " holds " << record.events.size() << " events";
+    std::cout << shown_text(folder) << " holds " << record.events.size() << " events";
     if (!job.conflicts.empty()) {
         std::cout << " and " << job.conflicts.size() << " written apart:\n"
                   << conflicts_text(job, record.events);

@@ -1,4 +1,5 @@
 #include "tools/cli/output_file.h"
+#include "engine/shown_text.h"
 
 #include <fstream>
 #include <iostream>
@@ -19,7 +20,7 @@ bool write_output_file(const char* option, const std::string& path, const std::s
                  "Name a file in a folder that is there and has room.");
         return false;
     }
-    std::cerr << option << ' ' << path << " written\n";
+    std::cerr << option << ' ' << shown_text(path) << " written\n";
     return true;
 }
 

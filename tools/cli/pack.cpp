@@ -4,6 +4,7 @@
 
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
+#include "engine/shown_text.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/folders.h"
@@ -72,7 +73,8 @@ Exit pack_to_file(const JobFileArguments& arguments) {
         return complain(arguments.file, 0, 0, *problem);
     }
     std::cout << "Packed " << record->events.size() << " events of " << journals->of_device.size()
-              << " devices into " << arguments.file << " (" << file->size() << " bytes)\n";
+              << " devices into " << shown_text(arguments.file) << " (" << file->size()
+              << " bytes)\n";
     return Exit::fine;
 }
 
@@ -103,8 +105,8 @@ Exit unpack_file(const JobFileArguments& arguments) {
         return complain("OUT", 0, 0, merged.problem());
     }
     say_aside(merged->said);
-    std::cout << "Unpacked " << journals->of_device.size() << " journals into " << arguments.job
-              << "; what is written there is written as device "
+    std::cout << "Unpacked " << journals->of_device.size() << " journals into "
+              << shown_text(arguments.job) << "; what is written there is written as device "
               << print_device(writer_in(arguments.job, *tablet)) << '\n';
     return Exit::fine;
 }

@@ -15,7 +15,7 @@ Exit write_certificate(const DeskArguments& arguments, const Desk& desk) {
     const PlanCertificate certificate = certificate_of(
         choices_by_pool(desk.job, desk.catalogue, options_of(arguments)), arguments.prefer);
     std::ofstream file(arguments.certificate, std::ios::binary);
-    file << certificate.json.dump(1) << '\n';
+    file << json_text(certificate.json, 1);
     file.close();
     if (!file) {
         return complain("--certificate", 0, 0, "The proof could not be written there.",

@@ -36,7 +36,7 @@ std::string divided(const Run& run, const EdgeWork& work, Length edge, const Des
 
 std::string heading_of(const Run& run, const EdgeWork& work, const Desk& desk) {
     const Length length = work.length(desk.job.practice).value_or(Length());
-    std::string text = "Edge " + on_one_line(run.edge) + ", " +
+    std::string text = "Edge " + shown_text(run.edge) + ", " +
                        hemline::spoken(work.edge.kind).english() + ": " +
                        print_length(length, desk.marks) + ", " + run.trim + ", " +
                        divided(run, work, length, desk) + ", fitted from the " +
@@ -70,7 +70,7 @@ CutsOfSticks cuts_of_sticks(const Plan& plan, Marks marks) {
     for (const Run& run : plan.runs) {
         for (const PlannedPiece& piece : run.pieces) {
             if (piece.source) {
-                cuts[piece.source->stick][piece.source->from] = on_one_line(run.edge) + '-' +
+                cuts[piece.source->stick][piece.source->from] = shown_text(run.edge) + '-' +
                                                                 std::to_string(piece.number) + ' ' +
                                                                 print_length(piece.cut, marks);
             }
@@ -115,7 +115,7 @@ std::string proof_text(const Desk& desk) {
     for (const EdgeWork& work : desk.job.edges) {
         const Closures closures = closures_on(work, desk);
         if (closures.count > 0) {
-            text += "  closures for edge " + on_one_line(work.edge.id) + ": " +
+            text += "  closures for edge " + shown_text(work.edge.id) + ": " +
                     std::to_string(closures.count) + " of " +
                     print_length(closures.each, desk.marks) + " from " +
                     std::to_string(closures.sticks) +
@@ -132,9 +132,9 @@ std::string problems_text(const Desk& desk, const std::string& file) {
     std::string text = "Problems\n";
     for (const PlanProblem& problem : desk.plan.problems) {
         const Place place = place_of(desk.table, problem.edge, problem.field);
-        text += "  " + file + ':' + std::to_string(place.line) + ':' +
+        text += "  " + shown_text(file) + ':' + std::to_string(place.line) + ':' +
                 std::to_string(place.column) + ": " + std::string(word_of(problem.severity)) +
-                ": edge " + on_one_line(problem.edge) + ": " + problem.what.english() + ' ' +
+                ": edge " + shown_text(problem.edge) + ": " + problem.what.english() + ' ' +
                 problem.mend.english() + '\n';
     }
     return text;

@@ -14,9 +14,11 @@ constexpr const char* too_large = "the job is larger than the proof has room for
 
 }  // namespace
 
-void print_json(const Json& json) {
-    std::cout << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+std::string json_text(const Json& json, int indent) {
+    return shown_lines(json.dump(indent, ' ', false, Json::error_handler_t::replace)) + '\n';
 }
+
+void print_json(const Json& json) { std::cout << json_text(json, 2); }
 
 void put_length(Json& into, const std::string& name, Length length, Marks marks) {
     into[name + "_nm"] = length.nm();
@@ -55,14 +57,6 @@ std::string iso_time(WallTime time) {
     const std::size_t size = std::strftime(text.data(), text.size(), "%Y-%m-%dT%H:%M:%S", &utc);
     const std::string thousandths = std::to_string(1000 + ms).substr(1);
     return std::string(text.data(), size) + '.' + thousandths + 'Z';
-}
-
-std::string on_one_line(std::string_view text) {
-    std::string line(text);
-    std::replace_if(
-        line.begin(), line.end(),
-        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-    return line;
 }
 
 void say_too_large(Json& json, bool is_too_large) {

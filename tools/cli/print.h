@@ -7,6 +7,7 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/record/event.h"
+#include "engine/shown_text.h"
 #include "engine/text.h"
 
 namespace hemline {
@@ -16,7 +17,10 @@ using Json = nlohmann::ordered_json;
 /// Other programs read English.
 inline void to_json(Json& json, const Text& text) { json = text.english(); }
 
-/// Writes the JSON and a newline on stdout; bytes that are no UTF-8 become U+FFFD.
+/// The JSON and a newline; bytes that are no UTF-8 become U+FFFD, what is not seen is escaped.
+std::string json_text(const Json& json, int indent);
+
+/// Writes it on stdout.
 void print_json(const Json& json);
 
 /// Puts a length beside its printed form: `"cut_nm": 1524000000, "cut": "5 ft"`.
@@ -36,9 +40,6 @@ std::string padded(std::string_view text, std::size_t width);
 
 /// UTC as "2026-05-04T13:20:41.007Z".
 std::string iso_time(WallTime time);
-
-/// The text with every control byte turned into a space, so that it cannot break a line.
-std::string on_one_line(std::string_view text);
 
 /// Says of what is not proved that the job is larger than the proof has room for: in the JSON as
 /// "not_proved", behind a line of text. Nothing where it is not so.

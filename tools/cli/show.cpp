@@ -156,7 +156,7 @@ Json show_json(const Standing& standing) {
 std::string edge_text(const EdgeWork& work, const Standing& standing) {
     const std::optional<Length> length = work.length(standing.job.practice);
     std::string text =
-        "Edge " + on_one_line(work.edge.id) + ", " + spoken(work.edge.kind).english() + ": " +
+        "Edge " + shown_text(work.edge.id) + ", " + spoken(work.edge.kind).english() + ": " +
         (length ? print_length(*length, standing.marks) : "no agreed length") +
         (work.edge.lap ? ", laps " + print_length(*work.edge.lap, standing.marks) : std::string()) +
         "; " + spoken(status_of(work, standing)).english() + '\n';
@@ -164,29 +164,29 @@ std::string edge_text(const EdgeWork& work, const Standing& standing) {
         text += "  " + padded(print_length(reading.length, standing.marks), 20) +
                 print_event_id(reading.id) +
                 (reading.of == ReadingOf::remainder ? " what is left for the last piece" : "") +
-                (reading.by.empty() ? "" : " by " + on_one_line(reading.by)) +
+                (reading.by.empty() ? "" : " by " + shown_text(reading.by)) +
                 (reading.struck ? " (struck)" : "") + '\n';
     }
     return text;
 }
 
 std::string show_text(const Standing& standing) {
-    std::string text = "Job " + on_one_line(standing.job.name) + '\n';
+    std::string text = "Job " + shown_text(standing.job.name) + '\n';
     for (const EdgeWork& work : standing.job.edges) {
         text += edge_text(work, standing);
     }
     for (const EdgeNext& next : next_on_roof(standing)) {
-        text += (next.waits_for.empty() ? "Next on " : "Later on ") + on_one_line(next.edge) +
-                ": " + on_one_line(next.what.english()) +
-                (next.waits_for.empty() ? "" : " Waits: " + on_one_line(next.waits_for.english())) +
+        text += (next.waits_for.empty() ? "Next on " : "Later on ") + shown_text(next.edge) + ": " +
+                shown_text(next.what.english()) +
+                (next.waits_for.empty() ? "" : " Waits: " + shown_text(next.waits_for.english())) +
                 '\n';
     }
     text += conflicts_text(standing.job, standing.record.events);
     for (const ClockDoubt& doubt : clock_doubts(standing.record.events)) {
-        text += on_one_line(words_on(doubt).english()) + '\n';
+        text += shown_text(words_on(doubt).english()) + '\n';
     }
     const std::optional<Card> card = next_card(standing);
-    return text + (card ? "Next cut: edge " + on_one_line(card->edge) + ", " + card->trim +
+    return text + (card ? "Next cut: edge " + shown_text(card->edge) + ", " + card->trim +
                               ", piece " + std::to_string(card->piece) + ", " +
                               print_length(card->cut, standing.marks) + '\n'
                         : std::string("No cut can be made now\n"));

@@ -31,10 +31,10 @@ Json step_json(const StepRule& rule) {
 }
 
 std::string step_text(const StepRule& rule) {
-    std::string text = rule.caution.empty() ? "" : "    ! " + on_one_line(rule.caution) + '\n';
-    text += "  - " + on_one_line(rule.action);
+    std::string text = rule.caution.empty() ? "" : "    ! " + shown_text(rule.caution) + '\n';
+    text += "  - " + shown_text(rule.action);
     text += rule.when ? " (at an end: " + spoken(*rule.when).english() + ")\n" : "\n";
-    return text + "      " + on_one_line(rule.why) + " Else: " + on_one_line(rule.wrong) + '\n';
+    return text + "      " + shown_text(rule.why) + " Else: " + shown_text(rule.wrong) + '\n';
 }
 
 }  // namespace
@@ -54,7 +54,7 @@ Exit print_steps(const StepsArguments& arguments) {
     std::string part;
     for (const StepRule& rule : *steps) {
         json.push_back(step_json(rule));
-        text += rule.part == part ? "" : on_one_line(rule.part) + '\n';
+        text += rule.part == part ? "" : shown_text(rule.part) + '\n';
         text += step_text(rule);
         part = rule.part;
     }

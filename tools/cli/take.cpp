@@ -108,7 +108,7 @@ Exit take_reading(const TakeArguments& arguments) {
     }
     const Job after = replay((*journal)->record().events, assets->practice);
     say_doubts(before, after, catalogue_on(assets->catalogue, assets->sections, before), reading);
-    std::cout << "Edge " << on_one_line(arguments.edge) << ' '
+    std::cout << "Edge " << shown_text(arguments.edge) << ' '
               << print_length(*length, marks_for(arguments.unit)) << " saved "
               << print_event_id(event->id) << '\n';
     return Exit::fine;

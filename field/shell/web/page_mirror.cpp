@@ -3,6 +3,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "engine/shown_text.h"
+
 namespace hemline {
 
 namespace {
@@ -27,7 +29,7 @@ std::string mirror_of(const Stage& stage, const App& app, float density) {
     Json targets = Json::array();
     for (const Target& target : stage.targets()) {
         Json entry = box_json(target.box, density);
-        entry["name"] = target.name;
+        entry["name"] = shown_text(target.name);
         entry["label"] = target.label;
         entry["chosen"] = target.chosen;
         targets.push_back(std::move(entry));

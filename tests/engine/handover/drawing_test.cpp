@@ -43,7 +43,7 @@ TEST_CASE("millimetres print every nanometre and no more") {
 }
 
 TEST_CASE("words from outside cannot break the drawing's XML") {
-    CHECK(xml_text("a<b>&\"c\x01") == "a&lt;b&gt;&amp;&quot;c ");
+    CHECK(xml_text("a<b>&\"c\x01") == "a&lt;b&gt;&amp;&quot;c\\u0001");
 }
 
 TEST_CASE("an end's work reaches as far in as its deepest cut") {

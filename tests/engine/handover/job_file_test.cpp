@@ -121,7 +121,7 @@ TEST_CASE("Paths that lead out, unknown names and names that are no UTF-8 are re
         says(what, "\"" + name.substr(0, 40));
     }
     const auto entry = stored("journals/\xFF\xFE.journal", journal);
-    says(refusal({manifest_over({entry}), entry}), "\"journals/??.journal\"");
+    says(refusal({manifest_over({entry}), entry}), "\"journals/\uFFFD\uFFFD.journal\"");
     std::string deep;
     for (int i = 0; i < 20'000; ++i) {
         deep += "a/";

@@ -108,7 +108,8 @@ TEST_CASE("What is wrong in a row is said with line, column, field and mend") {
     };
     const std::vector<Row> table = {
         {",eave,,10 ft,open,wall,5/12", 1, "edge is empty"},
-        {"A\x01,eave,,10 ft,open,wall,5/12", 1, "edge \"A?\""},
+        {"A\x01,eave,,10 ft,open,wall,5/12", 1, "edge \"A\\u0001\" holds"},
+        {"A\u202E,eave,,10 ft,open,wall,5/12", 1, "edge \"A\\u202E\" holds"},
         {"A,,,10 ft,open,wall,5/12", 3, "kind is empty"},
         {"A,Eave,,10 ft,open,wall,5/12", 3, "kind \"Eave\""},
         {"A,barge,,10 ft,open,wall,5/12", 3, "kind \"barge\""},

@@ -69,7 +69,7 @@ TEST_CASE("What an event knows by its id is called what the crew calls it") {
 
 TEST_CASE("A line break or a terminal's control code in a text does not leave its line") {
     const Text words = describe(EdgeFinished{"A", "done\nEdge B finished\x1b[2J\x7f"});
-    CHECK(words == "Edge A finished: done Edge B finished [2J ");
+    CHECK(words.english() == "Edge A finished: done\\u000AEdge B finished\\u001B[2J\\u007F");
 }
 
 }  // namespace

@@ -2,38 +2,11 @@
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-#include <fstream>
 #include <string>
 
-#include "tests/field/store/temporary_folder.h"
+#include "tests/field/store/home.h"
 
 using namespace hemline;
-
-namespace {
-
-/// XDG_DATA_HOME points into a folder of its own while this lives.
-struct Home {
-    TemporaryFolder folder;
-    std::string before =
-        std::getenv("XDG_DATA_HOME") == nullptr ? "" : std::getenv("XDG_DATA_HOME");
-    Home() { setenv("XDG_DATA_HOME", folder.path().c_str(), 1); }
-    ~Home() {
-        if (before.empty()) {
-            unsetenv("XDG_DATA_HOME");
-        } else {
-            setenv("XDG_DATA_HOME", before.c_str(), 1);
-        }
-    }
-    Home(const Home&) = delete;
-    Home& operator=(const Home&) = delete;
-    void write(const std::string& text) const {
-        std::filesystem::create_directories(folder.path() / "hemline");
-        std::ofstream(folder.path() / "hemline" / "screen") << text;
-    }
-};
-
-}  // namespace
 
 TEST_CASE("A screen nobody measured has no scale, and that is no problem") {
     const Home home;
@@ -93,7 +66,7 @@ TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
     for (const char* const text : {"", "5.9", "5.9 px/mm", "5.9 px/mm\n\n", "1.9 px/mm\n",
                                    "41 px/mm\n", "nan px/mm\n", "-5 px/mm\n", "later"}) {
         CAPTURE(text);
-        home.write(text);
+        home.write("screen", text);
         const Result<ScreenScale> scale = read_screen_scale();
         REQUIRE_FALSE(scale.ok());
         CHECK(scale.problem().mend.english().find("Screen size") != std::string::npos);

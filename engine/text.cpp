@@ -1,6 +1,7 @@
 #include "engine/text.h"
 
 #include <algorithm>
+#include <charconv>
 #include <optional>
 #include <ostream>
 
@@ -10,14 +11,21 @@ namespace hemline {
 
 namespace {
 
+/// The place that {name} numbers, from 0; far past any value where it is no number.
+std::size_t place_numbered(std::string_view name) {
+    std::size_t place = 0;
+    const auto [end, error] = std::from_chars(name.data(), name.data() + name.size(), place);
+    const bool is_number = error == std::errc() && end == name.data() + name.size();
+    return is_number && name.front() != '0' ? place - 1 : std::string_view::npos;
+}
+
 /// The value that {name} stands for, or none.
 const Text* value_named(const Text& text, std::string_view name) {
-    for (std::size_t i = 0; i < text.values.size(); ++i) {
-        if (name == (text.names.empty() ? std::to_string(i + 1) : text.names[i])) {
-            return &text.values[i];
-        }
-    }
-    return nullptr;
+    const auto named = std::find(text.names.begin(), text.names.end(), name);
+    const std::size_t place = text.names.empty()
+                                  ? place_numbered(name)
+                                  : static_cast<std::size_t>(named - text.names.begin());
+    return place < text.values.size() ? &text.values[place] : nullptr;
 }
 
 std::string english_key(const Text& text) {
@@ -95,13 +103,21 @@ Text recalled(std::string_view english, std::initializer_list<std::string_view> 
 }
 
 Text joined(const std::vector<Text>& texts, std::string_view between) {
+    // All in one text: each within the one before would be as deep as there are texts.
     Text all;
+    const auto add = [&](const Text& value) {
+        all.values.push_back(value);
+        all.key += '{' + std::to_string(all.values.size()) + '}';
+    };
     for (const Text& text : texts) {
         if (!text.empty()) {
-            all = all.empty() ? text : glued(all, between, text);
+            if (!all.values.empty()) {
+                add(between);
+            }
+            add(text);
         }
     }
-    return all;
+    return all.values.size() == 1 ? Text(all.values.front()) : all;
 }
 
 Text listed(std::vector<Text> texts, Text last_two) {

@@ -13,4 +13,8 @@ file(GLOB BENCH_JOURNAL_SOURCES CONFIGURE_DEPENDS tools/bench_journal/*.cpp)
 add_executable(bench_journal EXCLUDE_FROM_ALL ${BENCH_JOURNAL_SOURCES})
 target_link_libraries(bench_journal PRIVATE hemline_store sqlite3)
 
-add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal)
+file(GLOB BENCH_BOUNDS_SOURCES CONFIGURE_DEPENDS tools/bench_bounds/*.cpp)
+add_executable(bench_bounds EXCLUDE_FROM_ALL ${BENCH_BOUNDS_SOURCES})
+target_link_libraries(bench_bounds PRIVATE hemline_store)
+
+add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal bench_bounds)

@@ -113,6 +113,7 @@ struct JointPlan {
     std::vector<JointBound>
         bounds;                    ///< lower_bound is the least of theirs; both empty: metal in all
     std::vector<JointPart> parts;  ///< or of theirs, and they leave nothing out
+    bool is_too_large = false;     ///< not proved: a better bound has no room for its tables
 };
 
 /// The plan that comes first in the order of preference. Deterministic: counted steps, no clock.

@@ -113,7 +113,8 @@ void close_gap(const CuttingTask& task, Knowledge& known, std::vector<Filling> f
 CuttingPlan plan_cutting(const CuttingJob& job, const CuttingEffort& effort) {
     const CuttingTask task = task_of(job);
     Knowledge known = at_first_sight(task);
-    if (!known.is_settled() && is_searchable(task)) {
+    const bool has_room = is_searchable(task);
+    if (!known.is_settled() && has_room) {
         Effort left(effort);
         std::vector<Filling> fillings = price(task, known, left);
         close_gap(task, known, std::move(fillings), left);
@@ -124,6 +125,7 @@ CuttingPlan plan_cutting(const CuttingJob& job, const CuttingEffort& effort) {
     plan.lower_bound = known.lower_bound();
     plan.proved = plan.missing.empty() && plan.sticks == plan.lower_bound;
     plan.bound_from = known.bound_from;
+    plan.is_too_large = !known.is_settled() && !has_room;
     return plan;
 }
 

@@ -64,7 +64,14 @@ struct CuttingPlan {
     std::vector<CutDemand> missing;  ///< what the limited stock cannot yield
     std::string bound_from;          ///< how the bound was reached, for people
     Certificate certificate;         ///< of lower_bound
+    /// Not proved, for the job is larger than the proof has room for: what quick filling finds
+    /// stands, against the first bound.
+    bool is_too_large = false;
 };
+
+/// Bytes that the tables of one proof may take: the same everywhere, so that plans are, and little
+/// enough for a small tablet's browser. A proof that needs more is not tried.
+constexpr std::int64_t table_bytes_most = std::int64_t{64} << 20U;
 
 /// Pieces that one plan takes; what is past them is missing.
 constexpr std::int64_t cut_pieces_most = 1'000'000;

@@ -41,18 +41,22 @@ class StockHands {
             }
             left_.push_back(std::move(left));
         }
+        next_.assign(left_.size(), 0);
     }
     std::size_t take(std::size_t stock) {
         auto& left = left_[stock];
-        const auto some =
-            std::find_if(left.begin(), left.end(), [](const auto& one) { return one.second > 0; });
-        require(some != left.end(), "a plan uses no more sticks than there are");
-        --some->second;
-        return some->first;
+        std::size_t& next = next_[stock];
+        while (next < left.size() && left[next].second <= 0) {
+            ++next;
+        }
+        require(next < left.size(), "a plan uses no more sticks than there are");
+        --left[next].second;
+        return left[next].first;
     }
 
   private:
     std::vector<std::vector<std::pair<std::size_t, std::int64_t>>> left_;
+    std::vector<std::size_t> next_;  ///< all before it are taken
 };
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <map>
 #include <numeric>
 #include <tuple>
+#include <utility>
 
 namespace hemline {
 
@@ -34,6 +35,7 @@ void coarsen(CuttingTask& task) {
 }
 
 void join_stock(CuttingTask& task, const CuttingJob& job, std::int64_t pieces) {
+    std::map<std::pair<std::int64_t, bool>, std::size_t> known;
     for (std::size_t i = 0; i < job.stock.size(); ++i) {
         const StockLength& own = job.stock[i];
         const std::int64_t supply = std::min(own.supply.value_or(pieces), pieces);
@@ -41,17 +43,15 @@ void join_stock(CuttingTask& task, const CuttingJob& job, std::int64_t pieces) {
             continue;
         }
         const std::int64_t capacity = own.length.nm() + std::max(job.kerf, Length()).nm();
-        const auto same = [&](const TaskStock& s) {
-            return s.capacity == capacity && s.on_hand == own.on_hand;
-        };
-        auto stock = std::find_if(task.stock.begin(), task.stock.end(), same);
-        if (stock == task.stock.end()) {
+        const auto [place, is_new] =
+            known.emplace(std::pair(capacity, own.on_hand), task.stock.size());
+        if (is_new) {
             task.stock.push_back({capacity, 0, false, own.on_hand, {}});
-            stock = task.stock.end() - 1;
         }
-        stock->unlimited = stock->unlimited || !own.supply;
-        stock->supply = std::min(stock->supply + supply, pieces);
-        stock->from.push_back(i);
+        TaskStock& stock = task.stock[place->second];
+        stock.unlimited = stock.unlimited || !own.supply;
+        stock.supply = std::min(stock.supply + supply, pieces);
+        stock.from.push_back(i);
     }
     std::stable_sort(task.stock.begin(), task.stock.end(),
                      [](const TaskStock& a, const TaskStock& b) {
@@ -142,7 +142,10 @@ void take_shorter_sticks(const CuttingTask& task, Cutting& cutting) {
         const std::int64_t size = size_of(filling, task);
         for (std::size_t k = task.stock.size(); k-- > 0 && filling.times > 0;) {
             const TaskStock& stock = task.stock[k];
-            if (stock.on_hand || stock.capacity < size || left[k] == 0) {
+            if (stock.on_hand) {
+                break;  // they come before all new ones
+            }
+            if (stock.capacity < size || left[k] == 0) {
                 continue;
             }
             const std::int64_t times = std::min(filling.times, left[k]);

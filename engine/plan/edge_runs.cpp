@@ -138,16 +138,14 @@ Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
 }
 
 Divided divide_laid(const EdgeWork& work, const Trim& trim, Length edge, const Practice& practice,
-                    std::span<const ChosenDivision> chosen, Plan& plan) {
+                    const ChosenRuns& chosen, Plan& plan) {
     RunRule rule = run_rule(work.edge, trim, edge, practice);
     const Cuts cuts = cuts_of(work, trim.role);
     if (trim.role == TrimRole::main) {
         rule.edge = laid_edge(work, rule, cuts, practice, plan);
     }
-    for (const ChosenDivision& own : chosen) {
-        if (own.edge == work.edge.id && own.role == trim.role) {
-            return own.pieces;
-        }
+    if (const auto own = chosen.find({work.edge.id, trim.role}); own != chosen.end()) {
+        return own->second;
     }
     return divide_own(work, trim.role, rule, cuts);
 }
@@ -167,12 +165,23 @@ std::string field_of(TrimRole role) {
     return role == TrimRole::main ? "length" : std::string(word_of(role));
 }
 
+PlanProblem no_room_for(const std::string& edge, const std::string& field) {
+    return {edge, field, Severity::problem,
+            say("The edges before this one take nearly {1} pieces, more than one job has.",
+                plan_pieces_most),
+            say("Look at the lengths and their units, or start another job for this edge.")};
+}
+
 /// Adds the run, or the problem that keeps it from being made. True when the run is there.
 bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& divided,
              Plan& plan) {
     if (!divided) {
         plan.problems.push_back({work.edge.id, field_of(trim.role), Severity::problem,
                                  divided.problem().what, divided.problem().mend});
+        return false;
+    }
+    if (plan.pieces + static_cast<std::int64_t>(divided->size()) > plan_pieces_most) {
+        plan.problems.push_back(no_room_for(work.edge.id, field_of(trim.role)));
         return false;
     }
     Run run{work.edge.id, trim.id, trim.role, lap, {}};
@@ -193,6 +202,8 @@ bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& 
         begins += division.covers;
         run.pieces.push_back(piece);
     }
+    plan.pieces += static_cast<std::int64_t>(run.pieces.size());
+    plan.first_runs.emplace(run.edge, plan.runs.size());
     plan.runs.push_back(std::move(run));
     return true;
 }
@@ -200,7 +211,7 @@ bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& 
 }  // namespace
 
 void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
-               const PlanOptions& options, std::span<const ChosenDivision> chosen, Plan& plan) {
+               const PlanOptions& options, const ChosenRuns& chosen, Plan& plan) {
     const auto length = work.length(job.practice);
     const Trim* trim = main_trim(work.edge, catalogue);
     if (!length || trim == nullptr) {

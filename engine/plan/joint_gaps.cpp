@@ -15,7 +15,9 @@ struct Left {
     std::int64_t new_sticks = 0;
 };
 
-Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge) {
+/// `pieces`: no more gaps on sticks that nothing is cut from are wanted.
+Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge,
+                    std::int64_t pieces) {
     std::size_t first = 0;
     const auto uncut = [&](std::size_t e) {
         const auto& cut = job.edges[e].cut;
@@ -46,12 +48,19 @@ Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge
             ++left.new_sticks;
         }
     }
+    std::vector<std::pair<Length, std::int64_t>> whole;
     for (std::size_t k = 0; k < used.size(); ++k) {
         const StockLength& stock = plan.job.stock[k];
         const std::int64_t there_are = std::min(stock.supply.value_or(pieces_most), pieces_most);
-        for (std::int64_t n = used[k]; stock.on_hand && n < there_are; ++n) {
-            left.gaps.push_back(stock.length);
+        if (stock.on_hand && there_are > used[k]) {
+            whole.emplace_back(stock.length, there_are - used[k]);
         }
+    }
+    std::sort(whole.rbegin(), whole.rend());
+    for (const auto& [length, there_are] : whole) {
+        const std::int64_t taken = std::min(there_are, pieces);
+        left.gaps.insert(left.gaps.end(), static_cast<std::size_t>(taken), length);
+        pieces -= taken;
     }
     return left;
 }
@@ -61,8 +70,11 @@ Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge
 std::optional<EdgeOption> divide_by_gaps(const JointJob& job, const JointPlan& plan,
                                          std::size_t edge, std::int64_t pieces) {
     const RunRule& rule = job.edges[edge].rule;
-    const Left left = left_by_others(job, plan, edge);
-    if (left.new_sticks == 0 || pieces < 2) {
+    if (pieces < 2) {
+        return std::nullopt;
+    }
+    const Left left = left_by_others(job, plan, edge, pieces);
+    if (left.new_sticks == 0) {
         return std::nullopt;
     }
     std::vector<Length> cuts(static_cast<std::size_t>(left.new_sticks - 1), rule.stock);

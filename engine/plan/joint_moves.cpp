@@ -56,6 +56,11 @@ void JointSearch::try_balancing() {
 
 /// Divides single free edges by what the others leave, while that saves sticks or looks better.
 void JointSearch::try_gaps() {
+    // Every edge looks at all pieces, which takes no steps: so large a job does without.
+    constexpr std::int64_t looks_most = 5'000'000;
+    if (static_cast<std::int64_t>(ways_.size()) * pieces_ > looks_most) {
+        return;
+    }
     std::set<Chosen> looked_at;
     for (std::size_t i = 0; i < kept_.size() && !effort_.is_spent();) {
         if (!looked_at.insert(kept_[i].chosen).second || !kept_[i].plan.cutting.missing.empty()) {

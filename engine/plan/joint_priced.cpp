@@ -16,6 +16,8 @@ struct Parts {
 constexpr Parts with_relaxations{4, 4}, without_relaxations{3, 12};
 /// Of pricing, where a program begins from nothing.
 constexpr std::int64_t rounds_most = 4;
+/// Of a pool: the divisions of more, met in one program, have no room.
+constexpr std::int64_t pieces_priced_most = 10'000;
 
 }  // namespace
 
@@ -75,6 +77,11 @@ JointSearch::Priced* JointSearch::priced(std::int64_t extra_laps) {
         return known->second.get();
     }
     auto needs = needs_of(job_, ways_, extra_laps);
+    if (needs &&
+        bytes_of_program(job_, *needs, lengths_told_apart(*needs).size()) > table_bytes_most / 2) {
+        no_room_for_.insert(extra_laps);
+        needs.reset();
+    }
     auto own = needs ? std::make_unique<Priced>(job_, std::move(*needs)) : nullptr;
     return priced_.emplace(extra_laps, std::move(own)).first->second.get();
 }
@@ -88,10 +95,16 @@ std::int64_t JointSearch::steps_of(const Priced& priced) {
 }
 
 AllowedBound JointSearch::branch(Allowed allowed) {
-    Priced* const own = fewest(allowed) ? priced(allowed.extra_laps) : nullptr;
+    AllowedBound none;
+    none.is_too_large = pieces_ > pieces_priced_most;
+    if (none.is_too_large || !fewest(allowed)) {
+        return none;
+    }
+    Priced* const own = priced(allowed.extra_laps);
+    none.is_too_large = no_room_for_.count(allowed.extra_laps) > 0;
     const Parts parts = can_relax_ ? with_relaxations : without_relaxations;
     if (own == nullptr || steps_of(*own) > effort_.left() / parts.seeming) {
-        return {};
+        return none;
     }
     own->is_warm = true;
     const auto try_plan = [&](const std::vector<const JointProgram::Division*>& divisions) {
@@ -106,7 +119,7 @@ AllowedBound JointSearch::branch(Allowed allowed) {
     JointBranch branch(own->needs, own->program, allowed.extra_laps, allowed.unbalanced, try_plan,
                        effort);
     branch.close_gap(*fewest(allowed));
-    return {branch.bound(), "prices of pieces and edges", {}, branch.parts()};
+    return {branch.bound(), "prices of pieces and edges", nullptr, branch.parts()};
 }
 
 }  // namespace hemline

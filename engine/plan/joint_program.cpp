@@ -17,6 +17,16 @@ std::int64_t scaled(double price, std::int64_t scale) {
 
 }  // namespace
 
+std::int64_t bytes_of_program(const JointJob& job, const JointNeeds& needs, std::size_t lengths) {
+    constexpr std::int64_t bytes_of_column = 96;
+    const auto stock = static_cast<std::int64_t>(job.stock.size());
+    const std::int64_t rows = static_cast<std::int64_t>(needs.edges.size() + lengths) + 2 + stock;
+    // The inverse, and where it is worked out afresh the matrix and a second one.
+    const std::int64_t inverse = 3 * rows * rows * static_cast<std::int64_t>(sizeof(double));
+    const std::int64_t columns = stock * static_cast<std::int64_t>(lengths) * bytes_of_column;
+    return inverse + columns + 2 * bytes_of_pricing(needs);
+}
+
 struct JointProgram::Round {
     LinearProgram program;
     std::size_t edges = 0, lengths = 0;  ///< rows, in this order; then laps, unbalanced, stock
@@ -35,6 +45,7 @@ JointProgram::JointProgram(const JointJob& job, const JointNeeds& needs,
       needs_(needs),
       lengths_(std::move(lengths)),
       task_(sticks_for(job, lengths_)),
+      of_edges_(needs.edges.size()),
       scale_(std::int64_t{1} << 30) {
     std::int64_t capacity = 1;
     for (const TaskStock& stock : task_.stock) {
@@ -70,11 +81,12 @@ std::size_t JointProgram::at_least(Length length) const {
 
 void JointProgram::know(Division division) {
     std::sort(division.cuts.begin(), division.cuts.end());
-    const auto same = [&](const Division& d) {
-        return d.edge == division.edge && d.of_class == division.of_class &&
-               d.cuts == division.cuts;
+    std::vector<std::size_t>& own = of_edges_[division.edge];
+    const auto same = [&](std::size_t d) {
+        return divisions_[d].of_class == division.of_class && divisions_[d].cuts == division.cuts;
     };
-    if (std::none_of(divisions_.begin(), divisions_.end(), same)) {
+    if (std::none_of(own.begin(), own.end(), same)) {
+        own.push_back(divisions_.size());
         divisions_.push_back(std::move(division));
     }
 }

@@ -10,6 +10,9 @@
 
 namespace hemline {
 
+/// About the bytes that the pricing of that many lengths and one solution take.
+std::int64_t bytes_of_program(const JointJob& job, const JointNeeds& needs, std::size_t lengths);
+
 class JointProgram {
   public:
     struct Division {
@@ -57,6 +60,7 @@ class JointProgram {
     CuttingTask task_;  ///< a piece of each length, the last first
     std::vector<std::int64_t> count_most_;
     std::vector<Division> divisions_;
+    std::vector<std::vector<std::size_t>> of_edges_;  ///< the divisions of each
     std::vector<Made> fillings_;
     std::int64_t scale_ = 1;
 };

@@ -16,6 +16,10 @@ constexpr std::int64_t steps_of_one = 300'000;
 constexpr std::int64_t parts_of_the_effort = 4;
 /// All relaxations of one bound.
 constexpr std::int64_t parts_of_looking = 16;
+/// Plans side by side: of a large job there is room for fewer, and nobody looks through more.
+std::int64_t plans_most(std::int64_t pieces) {
+    return std::max(std::int64_t{16}, 500'000 / std::max(pieces, std::int64_t{1}));
+}
 /// More ways to share laps out are left to the metal in all.
 constexpr std::size_t shares_most = 30;
 constexpr std::int64_t relaxations_most = 3000;
@@ -33,6 +37,9 @@ JointSearch::JointSearch(const JointJob& job, const CuttingEffort& effort)
     for (const EdgeWays& ways : ways_) {
         laps_least_ += ways.even.empty() ? 0 : ways.options[ways.even.front()].extra_laps;
         counted_ += ways.is_free && ways.counts ? 1 : 0;
+        pieces_ += ways.options.empty()
+                       ? 0
+                       : static_cast<std::int64_t>(ways.options.front().pieces.size());
     }
 }
 
@@ -47,6 +54,11 @@ bool JointSearch::try_chosen(const Chosen& chosen) {
     }
     const auto is_beaten = [&](const Kept& kept) { return as_good(plan, kept.plan); };
     kept_.erase(std::remove_if(kept_.begin(), kept_.end(), is_beaten), kept_.end());
+    const auto is_no_dearer = [&](const Kept& kept) { return kept.plan.sticks <= plan.sticks; };
+    const bool has_room = static_cast<std::int64_t>(kept_.size()) < plans_most(pieces_);
+    if (!has_room && std::any_of(kept_.begin(), kept_.end(), is_no_dearer)) {
+        return false;
+    }
     kept_.push_back({std::move(plan), chosen});
     return true;
 }
@@ -80,7 +92,9 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
     if (known != of_free_.end()) {
         return known->second;
     }
-    AllowedBound least{metal_bound(job_, ways_, laps_least_), "metal in all", {}, {}};
+    AllowedBound least;
+    least.sticks = metal_bound(job_, ways_, laps_least_);
+    least.from = "metal in all";
     const std::int64_t laps = std::max(std::int64_t{0}, extra_laps - laps_least_);
     std::vector<std::vector<std::int64_t>> shares;
     for (std::int64_t shared = 0; shared <= laps && shares.size() <= shares_most; ++shared) {
@@ -93,18 +107,20 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
             relaxation.ask.push_back(ways.is_free || laps > 0 ? Ask::anything : Ask::even);
         }
         AllowedBound found;
+        std::vector<JointBound> all;
         for (const auto& groups : shares) {
             relaxation.groups = groups;
             const std::int64_t steps =
                 shares.size() == 1 ? effort_.left() / parts_of_the_effort : steps_of_one;
             const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
-            if (found.relaxed.empty() || relaxed.bound.sticks < found.sticks) {
+            if (all.empty() || relaxed.bound.sticks < found.sticks) {
                 found.sticks = relaxed.bound.sticks;
                 found.from = relaxed.plan.bound_from;
             }
-            found.relaxed.push_back(relaxed.bound);
+            all.push_back(relaxed.bound);
             try_relaxed(relaxed);
         }
+        found.relaxed = kept(std::move(all));
         if (found.sticks > least.sticks) {
             least = std::move(found);
         }
@@ -114,16 +130,17 @@ const AllowedBound& JointSearch::bound_of_free(std::int64_t extra_laps) {
 
 AllowedBound JointSearch::look_through(Allowed allowed) {
     AllowedBound found;
+    std::vector<JointBound> all;
     const std::int64_t kept_back = effort_.left() - effort_.left() / parts_of_looking;
     const auto visit = [&](const Relaxation& relaxation) {
         const bool is_first = allowed.extra_laps == laps_least_ && allowed.unbalanced == 0;
         const std::int64_t steps = is_first ? effort_.left() / parts_of_the_effort : steps_of_one;
         const Relaxed relaxed = relax(job_, ways_, relaxation, steps, effort_);
-        if (found.relaxed.empty() || relaxed.bound.sticks < found.sticks) {
+        if (all.empty() || relaxed.bound.sticks < found.sticks) {
             found.sticks = relaxed.bound.sticks;
             found.from = relaxed.plan.bound_from;
         }
-        found.relaxed.push_back(relaxed.bound);
+        all.push_back(relaxed.bound);
         if (relaxed.bound.sticks < fewest(allowed).value_or(relaxed.bound.sticks + 1)) {
             try_relaxed(relaxed);
         }
@@ -137,7 +154,25 @@ AllowedBound JointSearch::look_through(Allowed allowed) {
     const bool looked =
         small_ends_only_once &&
         every_relaxation(ways_, alike_, allowed, laps_least_, relaxations_most, visit);
-    return looked ? found : AllowedBound();
+    if (!looked) {
+        return {};
+    }
+    found.relaxed = kept(std::move(all));
+    return found;
+}
+
+std::shared_ptr<const std::vector<JointBound>> JointSearch::kept(std::vector<JointBound> relaxed) {
+    std::int64_t bytes = 0;
+    for (const JointBound& bound : relaxed) {
+        bytes += static_cast<std::int64_t>(sizeof(JointBound) +
+                                           bound.relaxed.demand.size() *
+                                               (sizeof(CutDemand) + sizeof(std::int64_t)));
+    }
+    if (bytes > table_bytes_most / 4 - kept_bytes_) {
+        return nullptr;
+    }
+    kept_bytes_ += bytes;
+    return std::make_shared<const std::vector<JointBound>>(std::move(relaxed));
 }
 
 const AllowedBound& JointSearch::bound(Allowed allowed) {
@@ -152,9 +187,11 @@ const AllowedBound& JointSearch::bound(Allowed allowed) {
         std::none_of(ways_.begin(), ways_.end(), [](const EdgeWays& ways) { return ways.is_free; });
     const auto is_open = [&] { return fewest(allowed).value_or(best.sticks + 1) > best.sticks; };
     const auto take = [&](AllowedBound found) {
+        const bool is_too_large = best.is_too_large || found.is_too_large;
         if (found.sticks > best.sticks) {
             best = std::move(found);
         }
+        best.is_too_large = is_too_large;
     };
     if (is_open()) {
         take(branch(allowed));
@@ -261,12 +298,13 @@ std::vector<JointPlan> JointSearch::plans() {
         JointPlan plan = kept.plan;
         plan.lower_bound = own.sticks;
         plan.bound_from = own.from;
-        plan.bounds = own.relaxed;
+        plan.bounds = own.relaxed ? *own.relaxed : std::vector<JointBound>{};
         plan.parts = own.parts;
         const bool whole = plan.cutting.missing.empty() &&
                            std::none_of(plan.divisions.begin(), plan.divisions.end(),
                                         [](const EdgeOption& o) { return o.pieces.empty(); });
         plan.proved = whole && plan.sticks == plan.lower_bound;
+        plan.is_too_large = !plan.proved && (own.is_too_large || plan.cutting.is_too_large);
         plans.push_back(std::move(plan));
     }
     std::sort(plans.begin(), plans.end(), [](const JointPlan& a, const JointPlan& b) {

@@ -14,8 +14,9 @@ namespace hemline {
 struct AllowedBound {
     std::int64_t sticks = 0;
     std::string from;
-    std::vector<JointBound> relaxed;
+    std::shared_ptr<const std::vector<JointBound>> relaxed;  ///< nullptr: there is none, or no room
     std::vector<JointPart> parts;
+    bool is_too_large = false;  ///< a better one has no room for its tables
 };
 
 class JointSearch {
@@ -54,6 +55,8 @@ class JointSearch {
     AllowedBound look_through(Allowed allowed);
     /// Prices divisions and fillings together, whatever the stock.
     AllowedBound branch(Allowed allowed);
+    /// Keeps what a bound rests on while there is room.
+    std::shared_ptr<const std::vector<JointBound>> kept(std::vector<JointBound> relaxed);
     /// What its prices are asked of, with so many laps; none where edges differ too much.
     struct Priced {
         Priced(const JointJob& job, JointNeeds own);
@@ -73,10 +76,13 @@ class JointSearch {
     std::vector<std::vector<std::size_t>> alike_;
     bool can_relax_ = false;
     std::int64_t laps_least_ = 0, counted_ = 0;
+    std::int64_t pieces_ = 0;  ///< of all edges, each by its first way
     std::vector<Kept> kept_;
     std::set<Chosen> tried_;
     std::set<Chosen> turned_;  ///< whose single edges have been turned to other options
     std::map<std::int64_t, std::unique_ptr<Priced>> priced_;
+    std::set<std::int64_t> no_room_for_;  ///< laps whose program's tables are too large
+    std::int64_t kept_bytes_ = 0;
     std::map<std::int64_t, AllowedBound> of_free_;
     std::map<std::pair<std::int64_t, std::int64_t>, AllowedBound> bounds_;
 };

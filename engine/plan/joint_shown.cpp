@@ -65,15 +65,21 @@ std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan
         return {};
     }
     Effort own(effort);
-    JointPart metal = metal_in_all(job, *needs, plan, own);
-    if (metal.worths.bound >= plan.lower_bound) {
-        return {std::move(metal)};
+    const auto has_room = [&](std::size_t lengths) {
+        return bytes_of_program(job, *needs, lengths) <= table_bytes_most / 2;
+    };
+    const auto every_length = static_cast<std::size_t>(needs->stick.nm() / needs->grid.nm());
+    if (has_room(0) && steps_of_pricing(*needs, every_length) < own.left()) {
+        JointPart metal = metal_in_all(job, *needs, plan, own);
+        if (metal.worths.bound >= plan.lower_bound) {
+            return {std::move(metal)};
+        }
     }
     const auto no_better = [&](const auto&) { return plan.sticks; };
     const DivisionSets all = all_divisions(*needs);
     const std::vector<std::optional<std::size_t>> none(needs->edges.size());
     std::vector<Length> lengths = lengths_told_apart(*needs);
-    for (bool more = true; more && !own.is_spent();) {
+    for (bool more = true; more && !own.is_spent() && has_room(lengths.size());) {
         JointProgram program(job, *needs, lengths);
         const JointProgram::Answer root =
             program.solve(all, none, plan.extra_laps, plan.unbalanced, plan.lower_bound, own);

@@ -111,7 +111,11 @@ CuttingPlan cut_within(const CuttingJob& job, std::int64_t steps, Effort& effort
     }
     const std::int64_t own = std::max(std::int64_t{0}, std::min(steps, effort.left()));
     CuttingPlan plan = plan_cutting(job, {own, effort.cancelled()});
-    effort.spend(100 * pieces + (plan.proved ? 0 : own));
+    // So much stock costs as good as nothing beside the pieces.
+    constexpr std::int64_t stock_free = 300;
+    const auto stock = static_cast<std::int64_t>(job.stock.size());
+    effort.spend(100 * pieces + std::max(std::int64_t{0}, stock - stock_free) +
+                 (plan.proved ? 0 : own));
     return plan;
 }
 

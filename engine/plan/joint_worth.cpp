@@ -21,13 +21,49 @@ std::int64_t worth_of(const JointWorths& worths, Length piece) {
                : worths.worth[static_cast<std::size_t>(after - worths.from.begin()) - 1];
 }
 
-std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths) {
+namespace {
+
+/// Places in the rows of LeastWorth, whose first holds nothing but no metal.
+std::int64_t places_of_pricing(const JointNeeds& needs) {
     const std::int64_t stick = needs.stick.nm() / needs.grid.nm();
     std::int64_t places = 0;
     for (std::size_t p = 1; p < needs.metal_least.size(); ++p) {
         places += static_cast<std::int64_t>(p) * stick - needs.metal_least[p] + 1;
     }
-    return places * static_cast<std::int64_t>(lengths) / 40;
+    return places;
+}
+
+}  // namespace
+
+std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths) {
+    return places_of_pricing(needs) * static_cast<std::int64_t>(lengths) / 40;
+}
+
+std::int64_t bytes_of_pricing(const JointNeeds& needs) {
+    return places_of_pricing(needs) * static_cast<std::int64_t>(sizeof(std::int64_t));
+}
+
+MetalRow::MetalRow(std::int64_t least, std::int64_t most)
+    : least_(least),
+      costs_(static_cast<std::size_t>(std::max(most - least + 1, std::int64_t{0})), never) {}
+
+std::int64_t MetalRow::at(std::int64_t metal) const {
+    return metal < least_ || metal > most() ? never
+                                            : costs_[static_cast<std::size_t>(metal - least_)];
+}
+
+void MetalRow::lower_by(const MetalRow& before, std::int64_t from, std::int64_t to,
+                        std::int64_t top, std::int64_t more) {
+    from = std::max({from, least_, before.least_ + top});
+    to = std::min({to, most(), before.most() + top});
+    if (from > to) {
+        return;
+    }
+    const std::int64_t* of = &before.costs_[static_cast<std::size_t>(from - top - before.least_)];
+    std::int64_t* own = &costs_[static_cast<std::size_t>(from - least_)];
+    for (std::int64_t i = 0; i <= to - from; ++i) {
+        own[i] = std::min(own[i], of[i] + more);
+    }
 }
 
 LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort)
@@ -43,35 +79,26 @@ LeastWorth::LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effor
             steps_.push_back({top, worth_of(worths, top * grid_)});
         }
     }
-    const std::size_t pieces_most = needs.metal_least.size() - 1;
-    width_ = pieces_most * static_cast<std::size_t>(longest) + 1;
-    table_.assign((pieces_most + 1) * width_, never);
-    table_[0] = 0;
-    for (std::size_t p = 1; p <= pieces_most; ++p) {
-        const auto least = static_cast<std::size_t>(needs.metal_least[p]);
-        const std::size_t most = p * static_cast<std::size_t>(longest);
-        const std::int64_t* before = &table_[(p - 1) * width_];
-        std::int64_t* own = &table_[p * width_];
+    table_.emplace_back(0, 0);
+    table_.back().lower(0, 0);
+    for (std::size_t p = 1; p < needs.metal_least.size(); ++p) {
+        const std::int64_t most = static_cast<std::int64_t>(p) * longest;
+        MetalRow own(needs.metal_least[p], most);
+        const MetalRow& before = table_.back();
         for (const Step& step : steps_) {
-            const auto top = static_cast<std::size_t>(step.top);
-            for (std::size_t s = least; s <= std::min(top, most); ++s) {
-                own[s] = std::min(own[s], before[0] + step.worth);
+            const std::int64_t alone = before.at(0) + step.worth;
+            for (std::int64_t s = own.least(); s <= std::min(step.top, most); ++s) {
+                own.lower(s, alone);
             }
-            for (std::size_t s = std::max(least, top + 1); s <= most; ++s) {
-                own[s] = std::min(own[s], before[s - top] + step.worth);
-            }
+            own.lower_by(before, step.top + 1, most, step.top, step.worth);
         }
+        table_.push_back(std::move(own));
     }
     effort.spend(steps_of_pricing(needs, steps_.size()));
 }
 
-std::size_t LeastWorth::place(std::int64_t pieces, Length metal) const {
-    return static_cast<std::size_t>(pieces) * width_ +
-           static_cast<std::size_t>(metal.nm() / grid_.nm());
-}
-
 std::int64_t LeastWorth::of(std::int64_t pieces, Length metal) const {
-    return table_[place(pieces, metal)];
+    return table_[static_cast<std::size_t>(pieces)].at(metal.nm() / grid_.nm());
 }
 
 std::vector<Length> LeastWorth::cuts(std::int64_t pieces, Length metal) const {
@@ -115,30 +142,33 @@ Cheapest LeastWorth::within(const std::vector<LengthRange>& ranges, Length metal
     if (least_left > all || most_left < all) {
         return {never, 0, {}};
     }
-    const auto width = static_cast<std::size_t>(all) + 1;
-    std::vector<std::int64_t> costs((ranges.size() + 1) * width, never);
-    costs[0] = 0;
+    std::vector<MetalRow> costs{{0, 0}};
+    costs.back().lower(0, 0);
+    std::int64_t most_so_far = 0;
     for (std::size_t p = 0; p < ranges.size(); ++p) {
+        const std::int64_t most = ranges[p].most.nm() / grid_.nm();
         least_left -= std::max(ranges[p].least.nm() / grid_.nm(), shortest_);
-        most_left -= ranges[p].most.nm() / grid_.nm();
+        most_left -= most;
+        most_so_far += most;
         const std::int64_t from = std::max(all - most_left, std::int64_t{0});
-        for (std::int64_t s = from; s <= all - least_left; ++s) {
-            std::int64_t& own = costs[(p + 1) * width + static_cast<std::size_t>(s)];
-            for (const Step& step : choices[p]) {
-                const std::int64_t rest = std::max(s - step.top, std::int64_t{0});
-                own = std::min(own, costs[p * width + static_cast<std::size_t>(rest)] + step.worth);
+        MetalRow own(from, std::min(all - least_left, most_so_far));
+        const MetalRow& before = costs.back();
+        for (const Step& step : choices[p]) {
+            for (std::int64_t s = own.least(); s <= std::min(step.top, own.most()); ++s) {
+                own.lower(s, before.at(0) + step.worth);
             }
+            own.lower_by(before, step.top + 1, own.most(), step.top, step.worth);
         }
+        costs.push_back(std::move(own));
         effort.spend((all - least_left - from + 1) * static_cast<std::int64_t>(choices[p].size()) /
                      16);
     }
-    Cheapest best{costs.back(), 0, {}};
+    Cheapest best{costs.back().at(all), 0, {}};
     std::int64_t left = all;
     for (std::size_t p = ranges.size(); p-- > 0;) {
         for (const Step& step : choices[p]) {
             const std::int64_t rest = std::max(left - step.top, std::int64_t{0});
-            if (costs[p * width + static_cast<std::size_t>(rest)] + step.worth ==
-                costs[(p + 1) * width + static_cast<std::size_t>(left)]) {
+            if (costs[p].at(rest) + step.worth == costs[p + 1].at(left)) {
                 best.cuts.push_back(step.top * grid_);
                 left = rest;
                 break;

@@ -17,8 +17,36 @@ struct Cheapest {
     std::vector<Length> cuts;
 };
 
+/// What some pieces cost at least, by the metal that they make up, in grid units: from the least of
+/// interest to the most there can be. Other metal is never made up.
+class MetalRow {
+  public:
+    MetalRow(std::int64_t least, std::int64_t most);
+
+    [[nodiscard]] std::int64_t least() const { return least_; }
+    [[nodiscard]] std::int64_t most() const {
+        return least_ + static_cast<std::int64_t>(costs_.size()) - 1;
+    }
+    [[nodiscard]] std::int64_t at(std::int64_t metal) const;
+    /// Takes the cost where it is less than what is there; the metal lies in the row.
+    void lower(std::int64_t metal, std::int64_t cost) {
+        std::int64_t& own = costs_[static_cast<std::size_t>(metal - least_)];
+        own = cost < own ? cost : own;
+    }
+    /// The same of all from `from` to `to`, each with the cost of what lies `top` below it in
+    /// another row, and `more`.
+    void lower_by(const MetalRow& before, std::int64_t from, std::int64_t to, std::int64_t top,
+                  std::int64_t more);
+
+  private:
+    std::int64_t least_ = 0;
+    std::vector<std::int64_t> costs_;
+};
+
 /// About the steps that the table of LeastWorth takes.
 std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
+/// The bytes that it takes, and about as many that within() does.
+std::int64_t bytes_of_pricing(const JointNeeds& needs);
 
 /// What every number of pieces costs at least that make up so much metal, at some worths. The
 /// pieces lie on the grid but one, which is taken down to it; none is shorter than the sliver.
@@ -38,13 +66,11 @@ class LeastWorth {
     struct Step {
         std::int64_t top = 0, worth = 0;  ///< the longest piece, in grid units, that costs no more
     };
-    [[nodiscard]] std::size_t place(std::int64_t pieces, Length metal) const;
 
     Length grid_;
     std::int64_t shortest_ = 1;  ///< lawful, in grid units
     std::vector<Step> steps_;
-    std::size_t width_ = 0;
-    std::vector<std::int64_t> table_;  ///< by pieces, then metal in grid units
+    std::vector<MetalRow> table_;  ///< by pieces
 };
 
 std::int64_t worth_of(const JointWorths& worths, Length piece);

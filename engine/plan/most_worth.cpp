@@ -78,15 +78,15 @@ class DepthFirst {
 class RoomByRoom {
   public:
     RoomByRoom(const Items& items, std::int64_t capacity, std::int64_t states_most)
-        : items_(items) {
+        : items_(items), states_most_(states_most) {
         states_.push_back({0, 0, 0, 0, 0});
-        std::vector<std::size_t> front{0};
+        std::vector<Place> front{0};
         for (std::size_t i = 0; i < items.size(); ++i) {
             // 1, 2, 4, … and the rest make up every count.
             for (std::int64_t left = items[i].count, n = 1; left > 0; left -= n, n *= 2) {
                 n = std::min(n, left);
                 front = widened(front, i, n, capacity);
-                if (static_cast<std::int64_t>(states_.size()) > states_most) {
+                if (states() > states_most_) {
                     return;
                 }
             }
@@ -94,8 +94,14 @@ class RoomByRoom {
         finished_ = true;
         last_ = front.back();
     }
+    static constexpr std::int64_t bytes_most(std::int64_t states) {
+        return states * static_cast<std::int64_t>(2 * sizeof(State) + 2 * sizeof(Place)) * 3 / 4;
+    }
     [[nodiscard]] bool finished() const { return finished_; }
-    [[nodiscard]] std::int64_t states() const { return static_cast<std::int64_t>(states_.size()); }
+    /// Met, whether or not there was room for them.
+    [[nodiscard]] std::int64_t states() const {
+        return static_cast<std::int64_t>(states_.size()) + past_room_;
+    }
     [[nodiscard]] std::int64_t worth() const { return states_[last_].worth; }
     [[nodiscard]] std::vector<std::int64_t> best() const {
         std::vector<std::int64_t> taken(items_.size(), 0);
@@ -106,26 +112,27 @@ class RoomByRoom {
     }
 
   private:
+    using Place = std::uint32_t;  ///< of a state
     struct State {
         std::int64_t room = 0, worth = 0;
-        std::size_t from = 0, item = 0;
-        std::int64_t count = 0;
+        Place from = 0;
+        std::uint32_t item = 0, count = 0;
     };
 
-    std::vector<std::size_t> widened(const std::vector<std::size_t>& front, std::size_t item,
-                                     std::int64_t count, std::int64_t capacity) {
+    std::vector<Place> widened(const std::vector<Place>& front, std::size_t item,
+                               std::int64_t count, std::int64_t capacity) {
         const std::int64_t size = count * items_[item].size;
         const std::int64_t worth = count * items_[item].worth;
-        std::vector<std::size_t> merged;
+        std::vector<Place> merged;
         std::int64_t held = -1;
-        const auto keep = [&](std::size_t state) {
+        const auto keep = [&](Place state) {
             merged.push_back(state);
             held = states_[state].worth;
         };
         std::size_t old = 0;
-        for (const std::size_t base : front) {
-            const State next{states_[base].room + size, states_[base].worth + worth, base, item,
-                             count};
+        for (const Place base : front) {
+            const State next{states_[base].room + size, states_[base].worth + worth, base,
+                             static_cast<std::uint32_t>(item), static_cast<std::uint32_t>(count)};
             if (next.room > capacity) {
                 break;
             }
@@ -137,9 +144,12 @@ class RoomByRoom {
                 }
                 ++old;
             }
-            if (next.worth > held) {
+            if (next.worth > held && states() > states_most_) {
+                ++past_room_;
+                held = next.worth;
+            } else if (next.worth > held) {
                 states_.push_back(next);
-                keep(states_.size() - 1);
+                keep(static_cast<Place>(states_.size() - 1));
             }
         }
         for (; old < front.size(); ++old) {
@@ -151,8 +161,10 @@ class RoomByRoom {
     }
 
     const Items& items_;
+    std::int64_t states_most_;
     std::vector<State> states_;
-    std::size_t last_ = 0;
+    std::int64_t past_room_ = 0;
+    Place last_ = 0;
     bool finished_ = false;
 };
 
@@ -167,7 +179,9 @@ MostWorth most_worth(const CuttingTask& task, const std::vector<std::int64_t>& w
         return result;
     }
     constexpr std::int64_t first_steps = 20'000;
+    // A vector that grows has its old self beside it, and so has each front.
     constexpr std::int64_t states_most = 1'000'000;
+    static_assert(RoomByRoom::bytes_most(states_most) <= table_bytes_most);
     const DepthFirst depth_first(items, capacity, first_steps);
     effort.spend(first_steps - depth_first.steps_left());
     std::vector<std::int64_t> taken = depth_first.best();

@@ -1,6 +1,7 @@
 #include "engine/plan/plan.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/measure/length_text.h"
 #include "engine/plan/plan_parts.h"
@@ -66,8 +67,11 @@ std::string pool_of(const Edge& edge, const Trim& trim) {
 
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
     Plan plan;
-    const auto chosen = first_choices(choices_by_pool(job, catalogue, options),
-                                      options.prefer.value_or(job.prefer), plan);
+    ChosenRuns chosen;
+    for (ChosenDivision& own : first_choices(choices_by_pool(job, catalogue, options),
+                                             options.prefer.value_or(job.prefer), plan)) {
+        chosen.emplace(std::pair(own.edge, own.role), std::move(own.pieces));
+    }
     for (const EdgeWork& work : job.edges) {
         judge_edge(work, job, catalogue, plan);
         plan_runs(work, job, catalogue, options, chosen, plan);
@@ -104,16 +108,27 @@ std::vector<PoolChoices> choices_by_pool(const Job& job, const Catalogue& catalo
 }
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role) {
-    const auto found = std::find_if(plan.runs.begin(), plan.runs.end(), [&](const Run& run) {
-        return run.edge == edge && run.role == role;
-    });
-    return found == plan.runs.end() ? nullptr : &*found;
+    const auto first = plan.first_runs.find(edge);
+    if (first == plan.first_runs.end() && !plan.first_runs.empty()) {
+        return nullptr;
+    }
+    // A plan put together by hand, as in a test, has no places: it is looked through.
+    const std::size_t from = first == plan.first_runs.end() ? 0 : first->second;
+    for (std::size_t r = from; r < plan.runs.size(); ++r) {
+        if (plan.runs[r].edge == edge && plan.runs[r].role == role) {
+            return &plan.runs[r];
+        }
+        if (!plan.first_runs.empty() && plan.runs[r].edge != edge) {
+            return nullptr;
+        }
+    }
+    return nullptr;
 }
 
 const PlannedStick* find_stick(const Plan& plan, int number) {
-    const auto found = std::find_if(plan.sticks.begin(), plan.sticks.end(),
-                                    [&](const PlannedStick& s) { return s.number == number; });
-    return found == plan.sticks.end() ? nullptr : &*found;
+    // Numbered as they lie there, from 1 on.
+    const auto place = static_cast<std::size_t>(number) - 1;
+    return number < 1 || place >= plan.sticks.size() ? nullptr : &plan.sticks[place];
 }
 
 }  // namespace hemline

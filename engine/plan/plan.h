@@ -2,6 +2,8 @@
 // proved.
 #pragma once
 
+#include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -61,6 +63,7 @@ struct Proof {
     std::int64_t lower_bound = 0;
     bool proved = false;
     std::string bound_from;
+    bool is_too_large = false;  ///< not proved: the job is larger than the proof has room for
 };
 
 enum class Severity { problem, measure_again, note };
@@ -90,15 +93,21 @@ struct PlanChoice {
     bool proved = false;
     std::string bound_from = {};            ///< how the bound was reached, for people
     std::vector<ChosenDivision> runs = {};  ///< every main and wrap run of the pool
+    bool is_too_large = false;  ///< not proved: the job is larger than the proof has room for
 };
 
 struct Plan {
     std::vector<Run> runs;  ///< edge by edge: main trim, then wrap, then cleat
+    std::map<std::string, std::size_t, std::less<>> first_runs;  ///< of each edge, its first one
+    std::int64_t pieces = 0;                                     ///< of all runs
     std::vector<PlannedStick> sticks;
     std::vector<Proof> proofs;
     std::vector<PlanProblem> problems;
     std::vector<PlanChoice> choices;  ///< pool by pool: the one planned, or all that are listed
 };
+
+/// More pieces are no roof's: what is past them is not planned, and said.
+constexpr std::int64_t plan_pieces_most = 50'000;
 
 /// Which of a pool's choices a plan lists. The planned one is the first by preference: with looks
 /// or laps first both find the same; with sticks first the look through all may find one better.

@@ -1,5 +1,6 @@
 // The runs of each pool divided together, in the order of what counts on this job.
 #include <algorithm>
+#include <map>
 
 #include "engine/plan/choices.h"
 #include "engine/plan/plan_parts.h"
@@ -43,20 +44,20 @@ void add_run(PoolChoices& pool, const Run& run, const Edge& edge, const Trim& tr
 std::vector<PoolChoices> joint_pools(const Job& job, const Catalogue& catalogue, const Plan& draft,
                                      Prefer prefer) {
     std::vector<PoolChoices> pools;
+    std::map<std::string, std::size_t> known;
+    const Stocks stocks(job, catalogue);
     for (const Run& run : draft.runs) {
         const EdgeWork* work = job.find(run.edge);
         const Trim* trim = catalogue.find(run.trim);
         require(work != nullptr && trim != nullptr, "a run has its edge and its trim");
         const std::string name = pool_of(work->edge, *trim);
-        auto pool = std::find_if(pools.begin(), pools.end(),
-                                 [&](const PoolChoices& p) { return p.pool == name; });
-        if (pool == pools.end()) {
+        const auto [place, is_new] = known.emplace(name, pools.size());
+        if (is_new) {
             pools.push_back({name, run.trim, {}, {}, {}});
-            pool = pools.end() - 1;
-            pool->job.kerf = job.practice.kerf;
-            pool->job.stock = stock_of(name, job, catalogue).lengths;
+            pools.back().job.kerf = job.practice.kerf;
+            pools.back().job.stock = stocks.of(name).lengths;
         }
-        add_run(*pool, run, work->edge, *trim, job.practice, prefer);
+        add_run(pools[place->second], run, work->edge, *trim, job.practice, prefer);
     }
     return pools;
 }
@@ -72,8 +73,10 @@ std::vector<ChosenDivision> divisions_in(const JointPlan& plan, const PoolChoice
 }
 
 PlanChoice choice_of(const JointPlan& plan, const PoolChoices& pool) {
-    return {pool.trim,        pool.pool,   plan.extra_laps, plan.unbalanced,         plan.sticks,
-            plan.lower_bound, plan.proved, plan.bound_from, divisions_in(plan, pool)};
+    return {pool.trim,        pool.pool,       plan.extra_laps,
+            plan.unbalanced,  plan.sticks,     plan.lower_bound,
+            plan.proved,      plan.bound_from, divisions_in(plan, pool),
+            plan.is_too_large};
 }
 
 }  // namespace

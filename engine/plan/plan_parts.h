@@ -1,9 +1,15 @@
 // The parts of making a plan: an edge's problems, its runs, and the sticks of all runs.
 #pragma once
 
+#include <map>
+#include <utility>
+
 #include "engine/plan/plan.h"
 
 namespace hemline {
+
+/// How runs are divided, by edge and part.
+using ChosenRuns = std::map<std::pair<std::string, TrimRole>, std::vector<Division>>;
 
 /// The edge's main trim; nullptr when the catalogue has none of that name, kind and part.
 const Trim* main_trim(const Edge& edge, const Catalogue& catalogue);
@@ -24,18 +30,25 @@ std::vector<ChosenDivision> first_choices(const std::vector<PoolChoices>& pools,
 /// Adds the runs of one edge whose length is agreed, or the problems that keep them from being
 /// made.
 void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
-               const PlanOptions& options, std::span<const ChosenDivision> chosen, Plan& plan);
-
-/// The offcuts of one pool, shortest first so that the longer ones stay whole.
-std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
-                                      const Catalogue& catalogue);
+               const PlanOptions& options, const ChosenRuns& chosen, Plan& plan);
 
 /// What one pool may be cut from: new sticks first, the longest first, then what is on hand.
 struct PoolStock {
     std::vector<StockLength> lengths;
     std::vector<const Offcut*> on_hand;  ///< one for each length; nullptr: new
 };
-PoolStock stock_of(const std::string& pool, const Job& job, const Catalogue& catalogue);
+
+/// The stock of every pool of a job, which must outlive it.
+class Stocks {
+  public:
+    Stocks(const Job& job, const Catalogue& catalogue);
+    [[nodiscard]] PoolStock of(const std::string& pool) const;
+
+  private:
+    const Job& job_;
+    std::map<std::string, std::vector<const Offcut*>> offcuts_;  ///< by pool, as they came
+    std::map<std::string, Supply> supplies_;
+};
 
 /// Gives every uncut piece of the plan its stick, pool by pool, with a proof for each.
 void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,

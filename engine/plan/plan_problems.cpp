@@ -35,6 +35,10 @@ PlanProblem trim_problem(const Edge& edge, const Catalogue& catalogue) {
 
 void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& plan) {
     const Verdict verdict = work.verdict(practice);
+    if (const Text doubt = doubt_about_so_long(verdict.length.value_or(Length())); !doubt.empty()) {
+        plan.problems.push_back({work.edge.id, "length", Severity::measure_again, doubt,
+                                 say("Strike the readings that are wrong.")});
+    }
     const bool third = verdict.agreement == Agreement::third;
     if (third || verdict.agreement == Agreement::disagree) {
         plan.problems.push_back(

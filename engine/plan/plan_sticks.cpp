@@ -1,5 +1,7 @@
 // The sticks of a plan: offcuts of a pool first, then new sticks, each cut longest piece first.
 #include <algorithm>
+#include <map>
+#include <utility>
 
 #include "engine/plan/cutting.h"
 #include "engine/plan/plan_parts.h"
@@ -26,74 +28,87 @@ const Trim* trim_of(const Edge& edge, TrimRole role, const Catalogue& catalogue)
 /// The pools of all runs, in the order of the runs.
 std::vector<Pool> pools_of(const Job& job, const Catalogue& catalogue, const Plan& plan) {
     std::vector<Pool> pools;
+    std::map<std::string, std::size_t> known;
     for (std::size_t r = 0; r < plan.runs.size(); ++r) {
         const Run& run = plan.runs[r];
         const EdgeWork* work = job.find(run.edge);
         const Trim* trim = catalogue.find(run.trim);
         require(work != nullptr && trim != nullptr, "a run has its edge and its trim");
-        const std::string name = pool_of(work->edge, *trim);
-        auto pool =
-            std::find_if(pools.begin(), pools.end(), [&](const Pool& p) { return p.name == name; });
-        if (pool == pools.end()) {
-            pools.push_back({name, run.trim, {}});
-            pool = pools.end() - 1;
+        std::string name = pool_of(work->edge, *trim);
+        const auto [place, is_new] = known.emplace(name, pools.size());
+        if (is_new) {
+            pools.push_back({std::move(name), run.trim, {}});
         }
         for (std::size_t p = 0; p < run.pieces.size(); ++p) {
             if (!run.pieces[p].is_cut) {
-                pool->places.push_back({r, p});
+                pools[place->second].places.push_back({r, p});
             }
         }
     }
     return pools;
 }
 
+/// The pools that trims of edges share sticks in, each worked out once.
+class PoolNames {
+  public:
+    PoolNames(const Job& job, const Catalogue& catalogue) : job_(job), catalogue_(catalogue) {}
+
+    /// Empty where the job has no such edge, or the edge no such trim.
+    const std::string& of(const std::string& edge, TrimRole role) {
+        const auto [name, is_new] = names_.try_emplace({edge, role});
+        if (is_new) {
+            const EdgeWork* work = job_.find(edge);
+            const Trim* trim = work == nullptr ? nullptr : trim_of(work->edge, role, catalogue_);
+            name->second = trim == nullptr ? std::string() : pool_of(work->edge, *trim);
+        }
+        return name->second;
+    }
+
+  private:
+    const Job& job_;
+    const Catalogue& catalogue_;
+    std::map<std::pair<std::string, TrimRole>, std::string> names_;
+};
+
 }  // namespace
 
-std::vector<const Offcut*> offcuts_in(const std::string& pool, const Job& job,
-                                      const Catalogue& catalogue) {
-    std::vector<const Offcut*> offcuts;
+Stocks::Stocks(const Job& job, const Catalogue& catalogue) : job_(job) {
+    PoolNames names(job, catalogue);
     for (const Offcut& offcut : job.offcuts) {
-        const EdgeWork* work = job.find(offcut.edge);
-        const Trim* trim = work == nullptr ? nullptr : trim_of(work->edge, offcut.role, catalogue);
-        const bool usable = offcut.length > Length() && offcut.length <= longest_readable();
-        if (usable && trim != nullptr && pool_of(work->edge, *trim) == pool) {
-            offcuts.push_back(&offcut);
+        const std::string& pool = names.of(offcut.edge, offcut.role);
+        if (!pool.empty() && offcut.length > Length() && offcut.length <= longest_readable()) {
+            offcuts_[pool].push_back(&offcut);
         }
     }
-    std::stable_sort(offcuts.begin(), offcuts.end(),
-                     [](const Offcut* a, const Offcut* b) { return a->length < b->length; });
-    return offcuts;
-}
-
-namespace {
-
-/// The last that was said of anything in the pool.
-Supply supply_of(const std::string& pool, const Job& job, const Catalogue& catalogue) {
-    for (auto said = job.supplies.rbegin(); said != job.supplies.rend(); ++said) {
-        const EdgeWork* work = job.find(said->edge);
-        const Trim* trim = work == nullptr ? nullptr : trim_of(work->edge, said->role, catalogue);
-        if (trim != nullptr && pool_of(work->edge, *trim) == pool) {
-            return said->supply;
+    for (auto& [pool, offcuts] : offcuts_) {
+        // Shortest first, so that the longer ones stay whole.
+        std::stable_sort(offcuts.begin(), offcuts.end(),
+                         [](const Offcut* a, const Offcut* b) { return a->length < b->length; });
+    }
+    // The last that was said of anything in the pool holds.
+    for (const SupplyChosen& said : job.supplies) {
+        if (const std::string& pool = names.of(said.edge, said.role); !pool.empty()) {
+            supplies_[pool] = said.supply;
         }
     }
-    return Supply::as_wanted;
 }
 
-}  // namespace
-
-PoolStock stock_of(const std::string& pool, const Job& job, const Catalogue& catalogue) {
+PoolStock Stocks::of(const std::string& pool) const {
     PoolStock stock;
-    const auto add_new = [&, only = supply_of(pool, job, catalogue) ==
-                                    Supply::on_hand_only](Length length) {
+    const auto said = supplies_.find(pool);
+    const bool only_on_hand = said != supplies_.end() && said->second == Supply::on_hand_only;
+    const auto add_new = [&](Length length) {
         stock.lengths.push_back(
-            {length, only ? std::optional<std::int64_t>(0) : std::nullopt, false});
+            {length, only_on_hand ? std::optional<std::int64_t>(0) : std::nullopt, false});
         stock.on_hand.push_back(nullptr);
     };
-    add_new(job.practice.stock);
-    for (const Length length : job.stock_shorter) {
+    add_new(job_.practice.stock);
+    for (const Length length : job_.stock_shorter) {
         add_new(length);
     }
-    for (const Offcut* offcut : offcuts_in(pool, job, catalogue)) {
+    const auto offcuts = offcuts_.find(pool);
+    for (const Offcut* offcut :
+         offcuts == offcuts_.end() ? std::vector<const Offcut*>{} : offcuts->second) {
         stock.lengths.push_back({offcut->length, offcut->count, true});
         stock.on_hand.push_back(offcut);
     }
@@ -136,12 +151,21 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, cons
 
 /// Which pieces no stick yields, edge by edge.
 PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan) {
+    constexpr std::int64_t pieces_named_most = 40;
     std::vector<Text> pieces;
+    std::int64_t missing = 0;
     for (const Place& place : pool.places) {
         const Run& run = plan.runs[place.run];
         if (!run.pieces[place.piece].source) {
-            pieces.emplace_back(run.edge + "/" + std::to_string(run.pieces[place.piece].number));
+            ++missing;
+            if (missing <= pieces_named_most) {
+                pieces.emplace_back(run.edge + "/" +
+                                    std::to_string(run.pieces[place.piece].number));
+            }
         }
+    }
+    if (missing > pieces_named_most) {
+        pieces.push_back(say("{1} more", missing - pieces_named_most));
     }
     const bool only_on_hand = stock.lengths.front().supply.has_value();
     return {plan.runs[pool.places.front().run].edge, "stock", Severity::problem,
@@ -154,8 +178,9 @@ PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan&
 
 void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort& effort,
                  Plan& plan) {
+    const Stocks stocks(job, catalogue);
     for (const Pool& pool : pools_of(job, catalogue, plan)) {
-        const PoolStock stock = stock_of(pool.name, job, catalogue);
+        const PoolStock stock = stocks.of(pool.name);
         const CuttingJob cutting = cutting_job(pool, stock, plan, job.practice);
         const CuttingPlan cut = plan_cutting(cutting, effort);
         for (const Layout& layout : cut.layouts) {
@@ -166,8 +191,8 @@ void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort
         if (!cut.missing.empty()) {
             plan.problems.push_back(without_sticks(pool, stock, plan));
         }
-        plan.proofs.push_back(
-            {pool.trim, pool.name, cut.sticks, cut.lower_bound, cut.proved, cut.bound_from});
+        plan.proofs.push_back({pool.trim, pool.name, cut.sticks, cut.lower_bound, cut.proved,
+                               cut.bound_from, cut.is_too_large});
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <string>
 
 #include "engine/plan/column_generation.h"
 #include "engine/plan/wide.h"
@@ -11,6 +12,7 @@ namespace hemline {
 namespace {
 
 using Counts = std::vector<std::int64_t>;
+using State = std::u16string;
 
 /// One pricing's budget: what a stick of each stock is let off with, and what may still be wasted.
 struct Budget {
@@ -93,9 +95,7 @@ class Search {
         if (longest == rest_.uncut.size()) {
             return true;
         }
-        Counts state = rest_.uncut;
-        state.insert(state.end(), rest_.supply.begin(), rest_.supply.end());
-        state.push_back(new_left_);
+        State state = state_now();
         if (failed_.count(state) > 0) {
             return false;
         }
@@ -112,10 +112,29 @@ class Search {
             take(branch, -1);
         }
         constexpr std::size_t states_most = 200'000;
-        if (!effort_.is_spent() && failed_.size() < states_most) {
+        // About what the memory's own books take beside the state.
+        constexpr std::int64_t bytes_beside = 96;
+        const std::int64_t bytes =
+            bytes_beside + static_cast<std::int64_t>(state.size() * sizeof(char16_t));
+        if (!effort_.is_spent() && failed_.size() < states_most &&
+            bytes <= table_bytes_most - failed_bytes_) {
+            failed_bytes_ += bytes;
             failed_.insert(std::move(state));
         }
         return false;
+    }
+
+    /// What is left to cut and to cut from: none of it is more than the pieces there are to search.
+    [[nodiscard]] State state_now() const {
+        State state;
+        state.reserve(rest_.uncut.size() + rest_.supply.size() + 1);
+        for (const Counts* counts : {&rest_.uncut, &rest_.supply}) {
+            for (const std::int64_t count : *counts) {
+                state.push_back(static_cast<char16_t>(count));
+            }
+        }
+        state.push_back(static_cast<char16_t>(new_left_));
+        return state;
     }
 
     /// `times` below 0 gives back.
@@ -251,7 +270,8 @@ class Search {
     std::vector<Filling> taken_;
     Filling filling_;  ///< being put together, and what it still lacks of each budget
     Counts lacking_;
-    std::set<Counts> failed_;
+    std::set<State> failed_;
+    std::int64_t failed_bytes_ = 0;
     Effort& effort_;
 };
 

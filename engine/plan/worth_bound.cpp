@@ -1,6 +1,7 @@
 #include "engine/plan/worth_bound.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace hemline {
 
@@ -71,35 +72,63 @@ Worths volume_bound(const CuttingTask& task) {
     return worths;
 }
 
+namespace {
+
+/// What all pieces are worth over a threshold.
+class OverThreshold {
+  public:
+    explicit OverThreshold(const CuttingTask& task)
+        : task_(task), counts_(task.pieces.size() + 1, 0), sizes_(task.pieces.size() + 1, 0) {
+        for (std::size_t i = 0; i < task.pieces.size(); ++i) {
+            counts_[i + 1] = counts_[i] + task.pieces[i].count;
+            sizes_[i + 1] = sizes_[i] + task.pieces[i].size * task.pieces[i].count;
+        }
+    }
+    [[nodiscard]] std::int64_t worth(std::int64_t capacity, std::int64_t a) const {
+        const std::size_t longer = longer_than(capacity - a), no_shorter = longer_than(a - 1);
+        return capacity * counts_[longer] + sizes_[no_shorter] - sizes_[longer];
+    }
+
+  private:
+    /// How many kinds of piece, the longest first.
+    [[nodiscard]] std::size_t longer_than(std::int64_t size) const {
+        const auto end =
+            std::partition_point(task_.pieces.begin(), task_.pieces.end(),
+                                 [&](const TaskPiece& piece) { return piece.size > size; });
+        return static_cast<std::size_t>(end - task_.pieces.begin());
+    }
+
+    const CuttingTask& task_;
+    std::vector<std::int64_t> counts_, sizes_;  ///< of the pieces before each
+};
+
+}  // namespace
+
 Worths l2_bound(const CuttingTask& task) {
     Worths best = volume_bound(task);
     if (!alone_unlimited(task)) {
         return best;
     }
     const std::int64_t capacity = task.stock.front().capacity;
-    std::vector<std::int64_t> thresholds;
+    const OverThreshold over(task);
+    std::int64_t bound = best.bound;
+    std::optional<std::int64_t> threshold;
     for (const TaskPiece& piece : task.pieces) {
-        if (2 * piece.size <= capacity) {
-            thresholds.push_back(piece.size);
-        } else {
-            thresholds.push_back(capacity - piece.size + 1);
+        const std::int64_t a = 2 * piece.size <= capacity ? piece.size : capacity - piece.size + 1;
+        if (2 * a <= capacity + 1 && ceiling(over.worth(capacity, a), capacity) > bound) {
+            bound = ceiling(over.worth(capacity, a), capacity);
+            threshold = a;
         }
     }
-    for (const std::int64_t a : thresholds) {
-        if (2 * a > capacity + 1) {
-            continue;
-        }
-        Worths worths;
+    if (threshold) {
+        best = {};
         for (const TaskPiece& piece : task.pieces) {
-            worths.piece.push_back(piece.size > capacity - a ? capacity
-                                   : piece.size >= a         ? piece.size
-                                                             : 0);
+            best.piece.push_back(piece.size > capacity - *threshold ? capacity
+                                 : piece.size >= *threshold         ? piece.size
+                                                                    : 0);
         }
-        worths.stick.assign(task.stock.size(), capacity);
-        settle(task, worths);
-        if (worths.bound > best.bound) {
-            best = std::move(worths);
-        }
+        best.stick.assign(task.stock.size(), capacity);
+        settle(task, best);
     }
     return best;
 }

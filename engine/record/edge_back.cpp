@@ -31,24 +31,52 @@ std::map<std::string, EventId> metal_for(const Job& job, std::span<const Event> 
     return last;
 }
 
+/// Whether they are on the job at all.
+std::set<std::string> edges_undecided(const Job& job) {
+    std::set<std::string> undecided;
+    for (const Conflict& conflict : job.conflicts) {
+        if (conflict.thing.subject == Subject::edge) {
+            undecided.insert(conflict.thing.name);
+        }
+    }
+    return undecided;
+}
+
 }  // namespace
+
+std::set<std::string> edges_that_go(const Job& job, std::span<const Event> events) {
+    std::set<std::string> gone, stay = edges_undecided(job);
+    for (const Event& event : events) {
+        if (is_of_metal(event.fact)) {
+            stay.insert(edge_in(event.fact));
+        }
+        if (job.struck.count(event.id) > 0) {
+            continue;
+        }
+        if (const auto* const off = std::get_if<EdgeTakenOff>(&event.fact)) {
+            gone.insert(off->edge);
+        } else if (const auto* const added = std::get_if<EdgeAdded>(&event.fact)) {
+            gone.erase(added->edge.id);
+        }
+    }
+    for (const std::string& edge : stay) {
+        gone.erase(edge);
+    }
+    return gone;
+}
 
 void add_edges_back(Job& job, std::span<const Event> events) {
     std::vector<const EdgeWork*> back;
+    const std::set<std::string> with_metal = edges_with_metal(job);
     for (const EdgeWork& work : job.edges) {
-        if (work.taken_off && has_metal(job, work)) {
+        if (work.taken_off && with_metal.count(work.edge.id) > 0) {
             back.push_back(&work);
         }
     }
     if (back.empty()) {
         return;
     }
-    std::set<std::string> undecided;  // whether they are on the job at all
-    for (const Conflict& conflict : job.conflicts) {
-        if (conflict.thing.subject == Subject::edge) {
-            undecided.insert(conflict.thing.name);
-        }
-    }
+    const std::set<std::string> undecided = edges_undecided(job);
     const std::map<std::string, EventId> metal = metal_for(job, events);
     for (const EdgeWork* const work : back) {
         const auto done = metal.find(work->edge.id);

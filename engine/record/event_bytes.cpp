@@ -51,12 +51,12 @@ class Writer {
     }
     void length(const char* /*name*/, Length value) { archive_(value.nm()); }
     void text(const char* name, const std::string& value) {
-        count(name, value, 1, text_most);
+        count(name, value, 1, AtMost<text_most>());
         bytes(value.data(), value.size());
     }
-    template <class Many>
+    template <class Many, std::size_t most>
     void count(const char* /*name*/, const Many& many, std::size_t /*size_each*/,
-               std::size_t /*most*/) {
+               AtMost<most> /*bound*/) {
         archive_(static_cast<std::uint32_t>(many.size()));
     }
     void rest(const Bytes& value) { bytes(value.data(), value.size()); }
@@ -114,15 +114,15 @@ class Reader {
         value = Length::of_nm(nm);
     }
     void text(const char* name, std::string& value) {
-        count(name, value, 1, text_most);
+        count(name, value, 1, AtMost<text_most>());
         bytes(value.data(), value.size());
         if (!is_clean_utf8(value)) {
             refuse(name, "not UTF-8 text");
         }
     }
     /// `most`: what a list may hold, so that none that is read makes work without bound.
-    template <class Many>
-    void count(const char* name, Many& many, std::size_t size_each, std::size_t most) {
+    template <class Many, std::size_t most>
+    void count(const char* name, Many& many, std::size_t size_each, AtMost<most> /*bound*/) {
         std::uint32_t size = 0;
         archive_(size);
         if (size > left() / size_each) {

@@ -37,16 +37,21 @@ Bytes frame_of(const Event& event);
 /// be one: "edge: not UTF-8 text".
 std::variant<Event, std::string> event_in(PayloadKind of, std::span<const std::uint8_t> payload);
 
-/// Stretch of a journal that holds no whole event: kept aside, never dropped.
+/// Stretch of a journal that holds no event this program can read: kept aside, never dropped.
 struct SetAside {
     std::size_t offset = 0;
     std::size_t size = 0;
     Text why;
+    std::int64_t count = 1;  ///< whole events in it, or places that it stands for
 };
+
+/// Past so many places of one journal those that follow are counted together: from the first of
+/// them on, the bytes of all. A torn tail is always the last, by itself.
+constexpr std::size_t set_aside_most = 100;
 
 struct JournalRead {
     std::vector<Event> events;        ///< every whole event, in file order
-    std::vector<SetAside> set_aside;  ///< damage in the middle, and a torn tail
+    std::vector<SetAside> set_aside;  ///< damage in the middle, events not known, a torn tail
     std::size_t whole_size = 0;       ///< bytes up to the end of the last frame that checks out
 };
 

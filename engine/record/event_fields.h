@@ -76,6 +76,13 @@ constexpr std::size_t event_legs_most = 64, event_stock_most = 64;
 /// No roof has as many runs of one trim; and as many pieces make 300 m from sticks of a foot.
 constexpr std::size_t event_runs_most = 1000, event_cuts_most = 1000;
 
+/// How many a list may hold. It is part of the call's type: a list without it, or with one past
+/// what any event needs, does not compile.
+template <std::size_t most>
+struct AtMost {
+    static_assert(most > 0 && most <= text_most, "a list that makes work without bound");
+};
+
 /// An empty fact of that kind; Unknown when this program has no such kind.
 inline Fact blank_fact(std::uint16_t kind) {
     switch (kind) {
@@ -258,9 +265,9 @@ void fields(Bytes& bytes, Struck& fact) {
     fields(bytes, "target", fact.target);
     bytes.text("reason", fact.reason);
 }
-template <class Bytes>
-void lengths(Bytes& bytes, const char* name, std::vector<Length>& many, std::size_t most) {
-    bytes.count(name, many, sizeof(std::int64_t), most);
+template <class Bytes, std::size_t most>
+void lengths(Bytes& bytes, const char* name, std::vector<Length>& many, AtMost<most> bound) {
+    bytes.count(name, many, sizeof(std::int64_t), bound);
     for (Length& length : many) {
         bytes.length(name, length);
     }
@@ -269,7 +276,7 @@ template <class Bytes>
 void fields(Bytes& bytes, RunChosen& run) {
     bytes.text("edge", run.edge);
     bytes.choice("role", run.role, TrimRole::cleat);
-    lengths(bytes, "cuts", run.cuts, event_cuts_most);
+    lengths(bytes, "cuts", run.cuts, AtMost<event_cuts_most>());
 }
 template <class Bytes>
 void fields(Bytes& bytes, PlanChosen& fact) {
@@ -279,7 +286,7 @@ void fields(Bytes& bytes, PlanChosen& fact) {
     bytes.number("unbalanced", fact.unbalanced, std::int64_t{0}, count_most);
     bytes.number("sticks", fact.sticks, std::int64_t{0}, count_most);
     // A run takes at least the size of its name, its role and its number of cuts.
-    bytes.count("runs", fact.runs, 2 * sizeof(std::uint32_t) + 1, event_runs_most);
+    bytes.count("runs", fact.runs, 2 * sizeof(std::uint32_t) + 1, AtMost<event_runs_most>());
     for (RunChosen& run : fact.runs) {
         fields(bytes, run);
     }
@@ -306,7 +313,7 @@ void fields(Bytes& bytes, StickSpoiled& fact) {
 }
 template <class Bytes>
 void fields(Bytes& bytes, StockChosen& fact) {
-    lengths(bytes, "stock", fact.lengths, event_stock_most);
+    lengths(bytes, "stock", fact.lengths, AtMost<event_stock_most>());
 }
 template <class Bytes>
 void fields(Bytes& bytes, SupplyChosen& fact) {
@@ -323,7 +330,7 @@ template <class Bytes>
 void fields(Bytes& bytes, SectionChosen& fact) {
     constexpr std::int64_t half_turn = 180'000'000;
     bytes.text("trim", fact.trim);
-    bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2, event_legs_most);
+    bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2, AtMost<event_legs_most>());
     for (LegChosen& leg : fact.legs) {
         bytes.length("leg", leg.width);
         bytes.choice("hem", leg.hem, Hem::tear_drop);
@@ -384,7 +391,7 @@ void header_fields(Bytes& bytes, Event& event) {
     }
     bytes.text("by", event.by);
     bytes.count("supersedes", event.supersedes, sizeof(std::uint64_t) + sizeof(std::uint32_t),
-                supersedes_most);
+                AtMost<supersedes_most>());
     for (EventId& id : event.supersedes) {
         fields(bytes, "supersedes", id);
     }

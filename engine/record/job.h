@@ -1,6 +1,7 @@
 // The job: the fold of its events. Nothing else ever changes it.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -11,6 +12,7 @@
 
 #include "engine/record/conflict.h"
 #include "engine/record/event.h"
+#include "engine/record/left_out.h"
 #include "engine/roof/readings.h"
 #include "engine/trim/practice.h"
 
@@ -96,7 +98,8 @@ struct Job {
     std::vector<EdgeWork> edges;  ///< in the order added
     std::vector<Offcut> offcuts;
     std::vector<Length> stock_shorter;   ///< new sticks come in these too, beside practice.stock
-    std::vector<SupplyChosen> supplies;  ///< the last one of what shares sticks holds
+    std::vector<SupplyChosen> supplies;  ///< one for each trim of an edge; the last one of what
+                                         ///< shares sticks holds
     std::map<std::string, std::vector<LegChosen>> sections;  ///< trims bent otherwise, by id
     Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;
@@ -107,20 +110,26 @@ struct Job {
     std::vector<Conflict> conflicts;
     std::int64_t unknown_events = 0;
     std::int64_t folded = 0;  ///< so many events, those that changed nothing among them
+    LeftOut left_out;         ///< what is past any roof
+    /// Of the edges, as they were folded; find() looks here first.
+    std::map<std::string, std::size_t, std::less<>> places_of_edges;
 
     [[nodiscard]] const EdgeWork* find(std::string_view edge) const;
 };
 
 /// Metal was cut, lost or counted for it: its pool is known by the edge, which stays on the job.
 bool has_metal(const Job& job, const EdgeWork& work);
+/// All those, by their ids; and edges that are not there, of which metal lies there.
+std::set<std::string> edges_with_metal(const Job& job);
 
 /// The edge as EdgeAdded is to say it: its pitch and its looks are said apart, and another tablet
 /// may be saying them now.
 Edge said_anew(const EdgeWork& work, Edge edge);
 
 /// Folds one event in. Total: an event that makes no sense here (an unknown edge, a piece number
-/// below 1) changes nothing. A Struck must have been folded before its target; what picks cross out
-/// and conflicts are found in all events together (replay() sees to both).
+/// below 1) changes nothing; one that is past any roof neither, and is in left_out. A Struck must
+/// have been folded before its target; what picks cross out and conflicts are found in all events
+/// together (replay() sees to both). Grows with the job: a whole record is for replay().
 void apply(Job& job, const Event& event);
 
 /// The job after the first events of a journal, in the order given; strikes count wherever they

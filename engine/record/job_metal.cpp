@@ -2,70 +2,71 @@
 
 #include <algorithm>
 #include <functional>
-#include <set>
+#include <utility>
 
 namespace hemline {
 
 namespace {
 
-/// One of these sticks no longer lies there. None where there was none.
-std::optional<Offcut> take_one(Job& job, EventId id) {
-    const auto found = std::find_if(job.offcuts.begin(), job.offcuts.end(),
-                                    [&](const Offcut& offcut) { return offcut.left_by == id; });
-    if (found == job.offcuts.end()) {
+/// Length of one of these sticks, which no longer lies there. None where there was none.
+std::optional<Length> take_one(Metal metal, EventId id) {
+    const std::optional<std::size_t> place = metal.offcuts.first(id);
+    if (!place) {
         return {};
     }
-    Offcut one = *found;
-    one.count = 1;
-    if (--found->count <= 0) {
-        job.offcuts.erase(found);
+    Offcut& found = metal.job.offcuts[*place];
+    if (--found.count <= 0) {
+        metal.offcuts.take_first(id);
     }
-    return one;
+    return found.length;
 }
 
 /// Opens the metal: its length, or none where it is not there.
-std::optional<Length> open_metal(Job& job, const MetalTaken& metal) {
-    if (!metal.offcut) {
-        ++job.sticks_opened;
-        return metal.stick;
+std::optional<Length> open_metal(Metal metal, const MetalTaken& taken) {
+    if (!taken.offcut) {
+        ++metal.job.sticks_opened;
+        return taken.stick;
     }
-    const std::optional<Offcut> one = take_one(job, *metal.offcut);
-    return one ? std::optional(one->length) : std::nullopt;
+    return take_one(metal, *taken.offcut);
+}
+
+void lay_down(Metal metal, Offcut offcut) {
+    metal.offcuts.add(offcut.left_by, metal.job.offcuts.size());
+    metal.job.offcuts.push_back(std::move(offcut));
 }
 
 }  // namespace
 
-void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole role,
-                const MetalTaken& metal, Length length) {
-    const std::optional<Length> from = open_metal(job, metal);
-    const Length left = from.value_or(Length()) - length - job.practice.kerf;
+void take_metal(Metal metal, const Event& event, const std::string& edge, TrimRole role,
+                const MetalTaken& taken, Length length) {
+    const std::optional<Length> from = open_metal(metal, taken);
+    const Length left = from.value_or(Length()) - length - metal.job.practice.kerf;
     if (left > Length()) {
-        job.offcuts.push_back({event.id, edge, role, left});
+        lay_down(metal, {event.id, edge, role, left});
     }
 }
 
-void count_metal(Job& job, const Event& event, const MetalCounted& counted) {
-    const std::set<EventId> named(event.supersedes.begin(), event.supersedes.end());
-    const auto corrected = [&](const Offcut& offcut) { return named.count(offcut.left_by) > 0; };
-    const auto from = std::remove_if(job.offcuts.begin(), job.offcuts.end(), corrected);
-    if (from == job.offcuts.end() && !event.supersedes.empty()) {
+void count_metal(Metal metal, const Event& event, const MetalCounted& counted) {
+    std::size_t corrected = 0;
+    for (const EventId& id : event.supersedes) {
+        corrected += metal.offcuts.take_all(id);
+    }
+    if (corrected == 0 && !event.supersedes.empty()) {
         return;
     }
-    job.offcuts.erase(from, job.offcuts.end());
     if (counted.count > 0 && counted.length > Length()) {
-        job.offcuts.push_back(
-            {event.id, counted.edge, counted.role, counted.length, counted.count});
+        lay_down(metal, {event.id, counted.edge, counted.role, counted.length, counted.count});
     }
 }
 
-void measure_stick(Job& job, const Event& event, const StickMeasured& measured) {
-    const std::optional<Length> from = open_metal(job, measured.metal);
+void measure_stick(Metal metal, const Event& event, const StickMeasured& measured) {
+    const std::optional<Length> from = open_metal(metal, measured.metal);
     if (from && measured.length > Length()) {
-        job.offcuts.push_back({event.id, measured.edge, measured.role, measured.length});
+        lay_down(metal, {event.id, measured.edge, measured.role, measured.length});
     }
 }
 
-void spoil_stick(Job& job, const StickSpoiled& spoiled) { open_metal(job, spoiled.metal); }
+void spoil_stick(Metal metal, const StickSpoiled& spoiled) { open_metal(metal, spoiled.metal); }
 
 void choose_stock(Job& job, const StockChosen& chosen) {
     std::vector<Length> lengths = chosen.lengths;
@@ -73,6 +74,12 @@ void choose_stock(Job& job, const StockChosen& chosen) {
     lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
     if (lengths.empty() || lengths.back() <= Length()) {
         return;
+    }
+    if (lengths.size() > stock_lengths_most) {
+        job.left_out.add("stock", too_many_stock_lengths(lengths.size()));
+        lengths.resize(stock_lengths_most);
+    } else {
+        job.left_out.mend("stock");
     }
     if (const Result<Practice> changed = with_stock(job.practice, lengths.front())) {
         job.practice = *changed;

@@ -3,26 +3,33 @@
 #pragma once
 
 #include "engine/record/job.h"
+#include "engine/record/places.h"
 
 namespace hemline {
+
+/// The metal of a job that is being folded.
+struct Metal {
+    Job& job;
+    Places<EventId>& offcuts;  ///< by what left them
+};
 
 /// Takes `length` and the kerf from the metal of an event; the rest is an offcut, however short:
 /// the plan may have a piece for it. An offcut that is not there (its cut was struck, or another
 /// tablet used it) leaves nothing: metal is never invented.
-void take_metal(Job& job, const Event& event, const std::string& edge, TrimRole role,
-                const MetalTaken& metal, Length length);
+void take_metal(Metal metal, const Event& event, const std::string& edge, TrimRole role,
+                const MetalTaken& taken, Length length);
 
 /// Adds what was counted, in place of what the event supersedes. A correction of what is no longer
 /// there changes nothing.
-void count_metal(Job& job, const Event& event, const MetalCounted& counted);
+void count_metal(Metal metal, const Event& event, const MetalCounted& counted);
 
 /// A new stick becomes one on hand, of its own length; an offcut's length changes.
-void measure_stick(Job& job, const Event& event, const StickMeasured& measured);
+void measure_stick(Metal metal, const Event& event, const StickMeasured& measured);
 
-void spoil_stick(Job& job, const StickSpoiled& spoiled);
+void spoil_stick(Metal metal, const StickSpoiled& spoiled);
 
 /// The longest is the stock that edges are divided by. Lengths that no run can be made of change
-/// nothing.
+/// nothing; of too many the longest are taken.
 void choose_stock(Job& job, const StockChosen& chosen);
 
 }  // namespace hemline

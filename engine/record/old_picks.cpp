@@ -140,7 +140,7 @@ std::vector<std::size_t> losses_that_picked(std::span<const Event> events,
                                             const Losses& losses) {
     std::vector<std::size_t> all;
     std::set<std::uint64_t> devices;
-    for (const EventId cut : cuts) {
+    for (const EventId cut : std::set<EventId>(cuts.begin(), cuts.end())) {
         const auto found = losses.find(cut);
         if (found == losses.end()) {
             return {};

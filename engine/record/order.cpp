@@ -15,18 +15,26 @@
 namespace hemline {
 namespace {
 
-/// By time, device, sequence; two that share all three (a copied tablet) by their bytes, so that
-/// neither is lost and the order does not depend on which was read first.
+/// By time, device, sequence.
 bool comes_before(const Event& a, const Event& b) {
-    const auto key_a = std::tie(a.when, a.id), key_b = std::tie(b.when, b.id);
-    if (key_a != key_b) {
-        return key_a < key_b;
-    }
-    return frame_of(a) < frame_of(b);
+    return std::tie(a.when, a.id) < std::tie(b.when, b.id);
 }
 
-bool same(const Event& a, const Event& b) {
-    return a.id == b.id && a.when == b.when && frame_of(a) == frame_of(b);
+/// Those that share time, device and sequence (of a copied tablet) by their bytes, so that none is
+/// lost and the order does not depend on which was read first; each once.
+void order_copies(std::vector<Event>::iterator from, std::vector<Event>::iterator to,
+                  std::vector<Event>& ordered) {
+    if (to - from == 1) {
+        ordered.push_back(std::move(*from));
+        return;
+    }
+    std::map<Bytes, const Event*> copies;
+    for (auto event = from; event != to; ++event) {
+        copies.emplace(frame_of(*event), &*event);
+    }
+    for (const auto& [frame, event] : copies) {
+        ordered.push_back(*event);
+    }
 }
 
 /// How many of the last events stand before each, along what they say they come after. One that is
@@ -95,9 +103,16 @@ HybridTime time_after(HybridTime last, std::int64_t wall_ms) {
 
 std::vector<Event> in_order(std::vector<Event> events) {
     std::sort(events.begin(), events.end(), comes_before);
-    events.erase(std::unique(events.begin(), events.end(), same), events.end());
-    order_the_last(events);
-    return events;
+    std::vector<Event> ordered;
+    ordered.reserve(events.size());
+    for (auto from = events.begin(); from != events.end();) {
+        const auto to = std::find_if(
+            from, events.end(), [&](const Event& event) { return comes_before(*from, event); });
+        order_copies(from, to, ordered);
+        from = to;
+    }
+    order_the_last(ordered);
+    return ordered;
 }
 
 void stamp(Event& event, std::span<const Event> held, std::int64_t wall_ms) {

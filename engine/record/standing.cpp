@@ -218,24 +218,46 @@ Text about_words(const Event& event, const Things& things) {
     return thing.subject == Subject::none ? describe(event.fact) : name_of(thing);
 }
 
+/// Events of one number.
+struct Copies {
+    std::size_t count = 0;
+    std::vector<Text> about;
+};
+
+/// By their numbers, of those alone that stand for more than one.
+std::map<EventId, Copies> copies_in(std::span<const Event> events,
+                                    const std::map<std::uint64_t, std::uint32_t>& twice) {
+    std::vector<EventId> ids;
+    for (const Event& event : events) {
+        if (twice.count(event.id.device) > 0) {
+            ids.push_back(event.id);
+        }
+    }
+    std::sort(ids.begin(), ids.end());
+    std::map<EventId, Copies> copies;
+    for (auto id = ids.begin(); id != ids.end();) {
+        const auto next = std::upper_bound(id, ids.end(), *id);
+        if (next - id > 1) {
+            copies[*id].count = static_cast<std::size_t>(next - id);
+        }
+        id = next;
+    }
+    return copies;
+}
+
 /// Numbers that stand for more events than somebody has looked at.
 void add_numbers_twice(std::span<const Event> events,
                        const std::map<std::uint64_t, std::uint32_t>& twice, Standing& standing) {
     if (twice.empty()) {
         return;
     }
-    struct Copies {
-        std::size_t count = 0;
-        std::vector<Text> about;
-    };
     constexpr std::size_t named_most = 4;
-    std::map<EventId, Copies> copies;
+    std::map<EventId, Copies> copies = copies_in(events, twice);
     std::map<EventId, std::int64_t> noted;
     Things things;
     for (const Event& event : events) {
-        if (const auto at = twice.find(event.id.device); at != twice.end()) {
-            Copies& same = copies[event.id];
-            ++same.count;
+        if (const auto at = copies.find(event.id); at != copies.end()) {
+            Copies& same = at->second;
             const Text about = about_words(event, things);
             if (same.about.size() < named_most &&
                 std::find(same.about.begin(), same.about.end(), about) == same.about.end()) {
@@ -251,8 +273,7 @@ void add_numbers_twice(std::span<const Event> events,
     }
     for (auto& [id, same] : copies) {
         const auto seen = noted.find(id);
-        if (same.count > 1 &&
-            (seen == noted.end() || seen->second < static_cast<std::int64_t>(same.count))) {
+        if (seen == noted.end() || seen->second < static_cast<std::int64_t>(same.count)) {
             Conflict conflict;
             conflict.apart = Apart::number_twice;
             conflict.sides.assign(same.count, {id, id});

@@ -1,6 +1,9 @@
 #include "engine/roof/readings.h"
 
 #include <algorithm>
+#include <numeric>
+#include <tuple>
+#include <utility>
 
 #include "engine/measure/length_text.h"
 
@@ -31,9 +34,12 @@ LikelyCause cause_of(Length difference, Length allowed) {
     return LikelyCause::unknown;
 }
 
+/// A cause is a hint: it is looked for among the first so many readings.
+constexpr std::size_t causes_among_most = 100;
+
 /// The first cause that a pair which disagrees points to.
 LikelyCause cause_among(std::span<const Length> readings, Tape tape) {
-    for (std::size_t j = 1; j < readings.size(); ++j) {
+    for (std::size_t j = 1; j < std::min(readings.size(), causes_among_most); ++j) {
         for (std::size_t i = 0; i < j; ++i) {
             const Length difference = apart(readings[i], readings[j]);
             const Length allowed = allowed_between(readings[i], readings[j], tape);
@@ -53,15 +59,24 @@ struct Pair {
     std::size_t first = 0, second = 1;
 };
 
-/// The two readings that lie nearest; of equal ones the pair that was complete first.
+/// The two readings that lie nearest; of equal ones the pair that was complete first. Where nothing
+/// lies between them they stand side by side in rising order.
 Pair nearest_pair(std::span<const Length> readings) {
+    std::vector<std::size_t> rising(readings.size());
+    std::iota(rising.begin(), rising.end(), std::size_t{0});
+    std::sort(rising.begin(), rising.end(), [&](std::size_t a, std::size_t b) {
+        return std::pair(readings[a], a) < std::pair(readings[b], b);
+    });
     Pair nearest;
-    for (std::size_t j = 1; j < readings.size(); ++j) {
-        for (std::size_t i = 0; i < j; ++i) {
-            if (apart(readings[i], readings[j]) <
-                apart(readings[nearest.first], readings[nearest.second])) {
-                nearest = {i, j};
-            }
+    const auto rank = [&](Pair pair) {
+        return std::tuple(apart(readings[pair.first], readings[pair.second]), pair.second,
+                          pair.first);
+    };
+    for (std::size_t k = 1; k < rising.size(); ++k) {
+        const auto [first, second] = std::minmax(rising[k - 1], rising[k]);
+        const Pair pair{first, second};
+        if (rank(pair) < rank(nearest)) {
+            nearest = pair;
         }
     }
     return nearest;
@@ -99,15 +114,6 @@ Text spoken(LikelyCause cause) {
             return say("; likely the hook is bent or loose, or the tape was slack");
     }
     return {};
-}
-
-/// The same small difference the same way: each reading is rounded to its mark, so one constant
-/// error shows as two neighbouring marks.
-bool is_like(Length difference, Length smallest) {
-    const bool same_way = (difference > Length()) == (smallest > Length());
-    const Length more = absolute(difference) - absolute(smallest);
-    return difference != Length() && smallest != Length() && same_way && more >= Length() &&
-           more <= sixteenths(1) && absolute(difference) <= sixteenths(4);
 }
 
 }  // namespace
@@ -153,6 +159,9 @@ Text doubt_about(Length reading, Length expected, Tape tape) {
     }
     const Length difference = apart(reading, expected);
     const Length error = tape_error(std::max(reading, expected), tape);
+    if (difference <= error) {
+        return {};  // along a street the tape itself may be an inch off
+    }
     if (absolute(difference - inches(1)) <= error) {
         return say(
             "This is an inch off the {1} expected: was it read from the 1 in mark (burnt inch)?",
@@ -165,15 +174,30 @@ Text doubt_about(Length reading, Length expected, Tape tape) {
     return {};
 }
 
+Text doubt_about_so_long(Length edge) {
+    return edge > edge_believed_most
+               ? say("{1} ({2}) is longer than the edge of any roof: was 10 m taken for 1000 m, or "
+                     "100 in for 100 ft? Read again, and look at the unit.",
+                     print_length(edge), print_length(edge, Marks::millimetre))
+               : Text();
+}
+
 bool hook_suspected(std::span<const Length> second_minus_first) {
-    constexpr int edges_least = 3;
-    for (const Length smallest : second_minus_first) {
-        int alike = 0;
+    constexpr std::size_t edges_least = 3;
+    // Each reading is rounded to its mark, so one constant error shows as two neighbouring marks.
+    for (const bool longer : {true, false}) {
+        std::vector<Length> alike;
         for (const Length difference : second_minus_first) {
-            alike += is_like(difference, smallest) ? 1 : 0;
+            const bool small = absolute(difference) <= sixteenths(4);
+            if (small && difference != Length() && (difference > Length()) == longer) {
+                alike.push_back(absolute(difference));
+            }
         }
-        if (alike >= edges_least) {
-            return true;
+        std::sort(alike.begin(), alike.end());
+        for (std::size_t i = edges_least; i <= alike.size(); ++i) {
+            if (alike[i - 1] - alike[i - edges_least] <= sixteenths(1)) {
+                return true;
+            }
         }
     }
     return false;

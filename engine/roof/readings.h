@@ -46,6 +46,11 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
 /// when it is believable.
 Text doubt_about(Length reading, Length expected, Tape tape);
 
+/// Longer edges are asked about: they are no roof's, but what was meant in another unit.
+constexpr Length edge_believed_most = millimetres(300'000);
+/// Why so long an edge is not believed at sight; empty when it is.
+Text doubt_about_so_long(Length edge);
+
 /// Several edges read twice, second minus first: the same small difference (up to 1/4 in, not 0)
 /// the same way on three edges or more is the hook's.
 bool hook_suspected(std::span<const Length> second_minus_first);

@@ -12,7 +12,7 @@ namespace hemline {
 namespace {
 
 /// What a length must be beside readable.
-enum class Bound { any, above_zero };
+enum class Bound { any, above_zero, spacing, grid };
 
 struct LengthRule {
     std::string_view key;
@@ -25,7 +25,7 @@ constexpr std::array<LengthRule, 26> length_rules = {{
     {"lap", &Practice::lap, Bound::above_zero},
     {"sliver", &Practice::sliver, Bound::any},
     {"offcut_kept", &Practice::offcut_kept, Bound::any},
-    {"cut_grid", &Practice::cut_grid, Bound::above_zero},
+    {"cut_grid", &Practice::cut_grid, Bound::grid},
     {"kerf", &Practice::kerf, Bound::any},
     {"tab_gable", &Practice::tab_gable, Bound::any},
     {"tab_corner_out", &Practice::tab_corner_out, Bound::any},
@@ -39,12 +39,12 @@ constexpr std::array<LengthRule, 26> length_rules = {{
     {"turn_up", &Practice::turn_up, Bound::any},
     {"kick_out", &Practice::kick_out, Bound::any},
     {"lap_valley", &Practice::lap_valley, Bound::above_zero},
-    {"seam_spacing", &Practice::seam_spacing, Bound::above_zero},
+    {"seam_spacing", &Practice::seam_spacing, Bound::spacing},
     {"cleat_clear", &Practice::cleat_clear, Bound::any},
     {"hem_notch_clear", &Practice::hem_notch_clear, Bound::any},
     {"bead_gap", &Practice::bead_gap, Bound::above_zero},
     {"bead_width", &Practice::bead_width, Bound::above_zero},
-    {"screw_spacing", &Practice::screw_spacing, Bound::above_zero},
+    {"screw_spacing", &Practice::screw_spacing, Bound::spacing},
     {"screw_margin", &Practice::screw_margin, Bound::any},
     {"hook_gap_most", &Practice::hook_gap_most, Bound::any},
 }};
@@ -68,6 +68,27 @@ Problem is_zero(const std::string& key, const std::string& value) {
     return {say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key), 0};
 }
 
+/// Closer together, screws and seams would fill a card and the memory.
+constexpr Length spacing_least = inches(1);
+/// Finer, the ways to divide an edge would be past counting.
+constexpr Length grid_least = tenths_of_millimetre(1);
+/// Longer than any stick or strip that is carried to a roof.
+constexpr Length stock_most = millimetres(100'000);
+
+std::optional<Problem> is_too_small(const LengthRule& rule, Length length,
+                                    const std::string& value) {
+    const std::string key(rule.key);
+    if (rule.bound == Bound::spacing && length < spacing_least) {
+        return Problem{say("{1} {2} is closer than anything is set out.", key, quoted(value)),
+                       say("Give {1} at least 1 in (25.4 mm).", key), 0};
+    }
+    if (rule.bound == Bound::grid && length < grid_least) {
+        return Problem{say("{1} {2} is finer than anything is cut.", key, quoted(value)),
+                       say("Give {1} at least 0.1 mm.", key), 0};
+    }
+    return {};
+}
+
 std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
                                   std::string_view value) {
     const Result<Length> length = parse_length(value);
@@ -77,8 +98,11 @@ std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
         problem.what = glued(key, " ", problem.what);
         return problem;
     }
-    if (rule.bound == Bound::above_zero && *length == Length()) {
+    if (rule.bound != Bound::any && *length == Length()) {
         return is_zero(key, std::string(value));
+    }
+    if (auto problem = is_too_small(rule, *length, std::string(value))) {
+        return problem;
     }
     practice.*rule.field = *length;
     return {};
@@ -114,6 +138,10 @@ Length longest_tab(const Practice& practice) {
 /// Rules that hold between values: what would make every run impossible.
 std::optional<Problem> check_together(const Practice& practice) {
     const std::string stock = print_length(practice.stock);
+    if (practice.stock > stock_most) {
+        return Problem{say("A stick of {1} is longer than any that is carried to a roof.", stock),
+                       say("Give stock at most 328 ft (100 m).")};
+    }
     for (const auto& [key, lap] :
          {std::pair{"lap", practice.lap}, std::pair{"lap_valley", practice.lap_valley}}) {
         if (lap >= practice.stock) {

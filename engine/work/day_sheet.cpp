@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 #include <map>
+#include <set>
 
 #include "engine/record/exception_words.h"
 
@@ -33,18 +34,15 @@ struct Sorter {
     const Job& job;
     DaySheet& sheet;
     std::map<std::string, PersonDay> people = {};
+    std::set<EventId> steps = {};  ///< that stand
 
     void take(const Event& event);
     void take_step(const Event& event, const StepDone& done, PersonDay& person);
 };
 
 void Sorter::take_step(const Event& event, const StepDone& done, PersonDay& person) {
-    const EdgeWork* const work = job.find(done.edge);
-    const bool stands =
-        work != nullptr && std::any_of(work->steps.begin(), work->steps.end(),
-                                       [&](const DoneStep& step) { return step.id == event.id; });
     ++person.steps;
-    if (stands && !done.exception.empty()) {
+    if (steps.count(event.id) > 0 && !done.exception.empty()) {
         ++person.exceptions;
         sheet.exceptions.push_back(event);
     }
@@ -108,11 +106,25 @@ DayLine line_of(const Event& event, const Names& names) {
     return line;
 }
 
+/// No day's work has more; a screen and a printer have room for no more.
+constexpr std::size_t lines_most = 1000;
+
+/// Says how many lines of a part are left out.
+void add_rest(DayPart& part, std::size_t lines) {
+    if (lines > lines_most) {
+        part.lines.push_back(
+            {say("and {1} more, which the record holds", lines - lines_most), "", {}});
+    }
+}
+
 void add_part(std::vector<DayPart>& parts, const Text& heading, const std::vector<Event>& events,
               const Names& names) {
     DayPart part{heading, {}};
-    std::transform(events.begin(), events.end(), std::back_inserter(part.lines),
-                   [&](const Event& event) { return line_of(event, names); });
+    std::transform(
+        events.begin(),
+        events.begin() + static_cast<std::ptrdiff_t>(std::min(events.size(), lines_most)),
+        std::back_inserter(part.lines), [&](const Event& event) { return line_of(event, names); });
+    add_rest(part, events.size());
     if (!part.lines.empty()) {
         parts.push_back(part);
     }
@@ -125,6 +137,11 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
     sheet.job = job.name;
     sheet.conflicts = job.conflicts;
     Sorter sorter{job, sheet};
+    for (const EdgeWork& work : job.edges) {
+        for (const DoneStep& step : work.steps) {
+            sorter.steps.insert(step.id);
+        }
+    }
     for (const Event& event : events) {
         if (day.holds(wall_time(event)) && job.struck.count(event.id) == 0) {
             sorter.take(event);
@@ -139,19 +156,26 @@ DaySheet day_sheet(const Job& job, std::span<const Event> events, DaySpan day) {
 std::vector<DayPart> parts_of(const DaySheet& sheet, const Names& names) {
     std::vector<DayPart> parts;
     DayPart people{say("Who did what"), {}};
+    std::size_t did_something = 0;
     for (const PersonDay& person : sheet.people) {
-        if (const Text words = words_of(person); !words.empty()) {
+        const Text words = words_of(person);
+        did_something += words.empty() ? 0 : 1;
+        if (!words.empty() && did_something <= lines_most) {
             people.lines.push_back({words, "", {}});
         }
     }
+    add_rest(people, did_something);
     if (people.lines.empty()) {
         people.lines.push_back({say("Nothing was measured, cut or fitted on this day."), "", {}});
     }
     parts.push_back(people);
     DayPart apart{say("Made apart, not decided"), {}};
     for (const Conflict& conflict : sheet.conflicts) {
-        apart.lines.push_back({conflict.what(), "", {}});
+        if (apart.lines.size() < lines_most) {
+            apart.lines.push_back({conflict.what(), "", {}});
+        }
     }
+    add_rest(apart, sheet.conflicts.size());
     if (!apart.lines.empty()) {
         parts.push_back(apart);
     }

@@ -1,6 +1,10 @@
 #include "engine/work/edge_values.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
+#include <string_view>
+#include <utility>
 
 #include "engine/record/about_edge.h"
 #include "engine/record/exception_words.h"
@@ -16,7 +20,9 @@ struct Reader {
     const std::vector<Step>& steps;
     Marks marks;
     std::vector<EdgeValue> values = {};
+    std::map<EventId, const Event*> cut_events = {};  ///< the first of each cut that stands
 
+    void find_cut_events();
     void add_readings();
     void add_pitch();
     void add_pieces();
@@ -29,11 +35,21 @@ struct Reader {
 };
 
 void Reader::signed_by(EdgeValue& value, EventId id) const {
-    const auto event = std::find_if(of.events.begin(), of.events.end(),
-                                    [&](const Event& other) { return other.id == id; });
-    if (event != of.events.end()) {
-        value.by = event->by;
-        value.clock = wall_time(*event);
+    if (const auto event = cut_events.find(id); event != cut_events.end()) {
+        value.by = event->second->by;
+        value.clock = wall_time(*event->second);
+    }
+}
+
+void Reader::find_cut_events() {
+    std::set<EventId> cuts;
+    for (const CutPiece& cut : work.cut) {
+        cuts.insert(cut.id);
+    }
+    for (const Event& event : of.events) {
+        if (cuts.count(event.id) > 0) {
+            cut_events.emplace(event.id, &event);
+        }
     }
 }
 
@@ -66,6 +82,9 @@ void Reader::add_readings() {
         value.outside = verdict.agreement == Agreement::none   ? say("Nobody has read it.")
                         : verdict.agreement == Agreement::once ? say("It was read only once.")
                                                                : explain(verdict);
+    }
+    if (verdict.length && value.outside.empty()) {
+        value.outside = doubt_about_so_long(*verdict.length);
     }
     values.push_back(value);
 }
@@ -164,6 +183,10 @@ void Reader::add_pieces() {
 }
 
 void Reader::add_answers() {
+    std::map<std::pair<std::string_view, int>, const Step*> asked;
+    for (const Step& step : steps) {
+        asked.emplace(std::pair<std::string_view, int>(step.rule->id, step.piece), &step);
+    }
     for (const DoneStep& done : work.steps) {
         const StepDone& said = done.step;
         if (said.answer.kind == AnswerKind::done && said.exception.empty()) {
@@ -176,14 +199,12 @@ void Reader::add_answers() {
         value.noted_by = said.exception_by;
         value.by = done.by;
         value.clock = done.clock;
-        const auto step = std::find_if(steps.begin(), steps.end(), [&](const Step& one) {
-            return one.rule->id == said.step && one.piece == said.piece;
-        });
-        if (step != steps.end()) {
-            value.what = step->action;
-            value.wanted = limits_of(*step, marks);
+        const auto step = asked.find(std::pair<std::string_view, int>(said.step, said.piece));
+        if (step != asked.end()) {
+            value.what = step->second->action;
+            value.wanted = limits_of(*step->second, marks);
             if (value.outside.empty()) {
-                value.outside = outside_practice(*step, said.answer);
+                value.outside = outside_practice(*step->second, said.answer);
             }
         }
         values.push_back(value);
@@ -208,6 +229,7 @@ void Reader::add_problems() {
 std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
                                    const std::vector<Step>& steps, Marks marks) {
     Reader reader{of, work, steps, marks};
+    reader.find_cut_events();
     reader.add_readings();
     reader.add_pitch();
     reader.add_problems();

@@ -1,6 +1,8 @@
 #include "engine/work/order.h"
 
 #include <algorithm>
+#include <map>
+#include <string_view>
 
 #include "engine/roof/edge_shape.h"
 #include "engine/work/readiness.h"
@@ -52,7 +54,53 @@ bool is_on_before(const Edge& other, const Edge& edge) {
 
 Text named(const Edge& edge) { return joined({spoken(edge.kind), edge.id}, " "); }
 
-EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan,
+/// What every edge of a roof may wait for, worked out once for all.
+struct Roof {
+    Roof(const Job& job, const Plan& plan);
+
+    /// Of each kind the first edge that is not finished.
+    std::map<EdgeKind, const EdgeWork*> unfinished;
+    std::map<std::string_view, const PlanProblem*> problems;  ///< the first of each edge
+};
+
+Roof::Roof(const Job& job, const Plan& plan) {
+    for (const EdgeWork& work : job.edges) {
+        if (!work.finished) {
+            unfinished.emplace(work.edge.kind, &work);
+        }
+    }
+    for (const PlanProblem& problem : plan.problems) {
+        if (problem.severity == Severity::problem) {
+            problems.emplace(problem.edge, &problem);
+        }
+    }
+}
+
+/// The first edge in the job's order, of the kind that comes first, that goes on before this one.
+Text fitting_waits_for(const EdgeWork& work, const Roof& roof) {
+    const EdgeWork* before = nullptr;
+    for (const auto& [kind, other] : roof.unfinished) {
+        if (!is_on_before(other->edge, work.edge)) {
+            continue;
+        }
+        const int own = turn_of(kind);
+        const int found = before == nullptr ? own + 1 : turn_of(before->edge.kind);
+        // Edges lie one after another in the job.
+        if (own < found || (own == found && other < before)) {
+            before = other;
+        }
+    }
+    if (before == nullptr) {
+        return {};
+    }
+    const bool panels = carries_panels(before->edge.kind) && !carries_panels(work.edge.kind);
+    return panels
+               ? say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
+                     named(before->edge), named(work.edge))
+               : say("Finish {1} first: {2} goes over it.", named(before->edge), named(work.edge));
+}
+
+EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const Roof& roof,
                  const Procedures& procedures, const Catalogue& catalogue) {
     EdgeNext next;
     next.edge = work.edge.id;
@@ -68,17 +116,14 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan,
     const std::optional<std::size_t> step = next_step(steps);
     if (!step) {
         next.what = say("Mend the plan of edge {1} first.", work.edge.id);
-        for (const PlanProblem& problem : plan.problems) {
-            if (problem.edge == work.edge.id && problem.severity == Severity::problem) {
-                next.waits_for = joined({problem.what, problem.mend}, " ");
-                return next;
-            }
-        }
-        next.waits_for = say("There are no steps for it: {1}.", spoken(work.edge.kind));
+        const auto problem = roof.problems.find(work.edge.id);
+        next.waits_for = problem != roof.problems.end()
+                             ? said(*problem->second)
+                             : say("There are no steps for it: {1}.", spoken(work.edge.kind));
         return next;
     }
     next.what = steps[*step].action;
-    next.waits_for = fitting_waits_for(work, job);
+    next.waits_for = fitting_waits_for(work, roof);
     if (next.waits_for.empty()) {
         next.waits_for = steps[*step].waits_for;
     }
@@ -111,22 +156,7 @@ int turn_of(EdgeKind kind) {
 }
 
 Text fitting_waits_for(const EdgeWork& work, const Job& job) {
-    const EdgeWork* before = nullptr;
-    for (const EdgeWork& other : job.edges) {
-        const bool in_the_way = !other.finished && is_on_before(other.edge, work.edge);
-        if (in_the_way &&
-            (before == nullptr || turn_of(other.edge.kind) < turn_of(before->edge.kind))) {
-            before = &other;
-        }
-    }
-    if (before == nullptr) {
-        return {};
-    }
-    const bool panels = carries_panels(before->edge.kind) && !carries_panels(work.edge.kind);
-    return panels
-               ? say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
-                     named(before->edge), named(work.edge))
-               : say("Finish {1} first: {2} goes over it.", named(before->edge), named(work.edge));
+    return fitting_waits_for(work, Roof(job, {}));
 }
 
 std::vector<EdgeNext> whats_next(const Job& job, const Plan& plan, const Procedures& procedures,
@@ -142,8 +172,9 @@ std::vector<EdgeNext> whats_next(const Job& job, const Plan& plan, const Procedu
     });
     std::vector<EdgeNext> all;
     all.reserve(works.size());
+    const Roof roof(job, plan);
     for (const EdgeWork* work : works) {
-        all.push_back(next_on(*work, job, plan, procedures, catalogue));
+        all.push_back(next_on(*work, job, plan, roof, procedures, catalogue));
     }
     std::stable_partition(all.begin(), all.end(),
                           [](const EdgeNext& next) { return next.waits_for.empty(); });

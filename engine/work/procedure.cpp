@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string_view>
+#include <utility>
 
 #include "engine/roof/edge_shape.h"
 #include "engine/work/fixing.h"
@@ -12,6 +15,39 @@
 namespace hemline {
 namespace {
 
+using StepOf = std::pair<std::string_view, int>;  ///< id of a step, and piece
+
+/// What is recorded of an edge, each found at once.
+struct Recorded {
+    explicit Recorded(const EdgeWork& work);
+
+    [[nodiscard]] const CutPiece* cut_of(TrimRole role, int piece) const {
+        const auto found = cuts.find({role, piece});
+        return found == cuts.end() ? nullptr : found->second;
+    }
+
+    std::map<std::pair<TrimRole, int>, const CutPiece*> cuts;  ///< the latest of each piece
+    std::multimap<StepOf, const DoneStep*> steps;
+    std::map<StepOf, const Undecided*> steps_apart;  ///< ticked by two tablets, no one has picked
+    const Undecided* finish_apart = nullptr;
+};
+
+Recorded::Recorded(const EdgeWork& work) {
+    for (const CutPiece& cut : work.cut) {
+        cuts[{cut.role, cut.piece}] = &cut;
+    }
+    for (const DoneStep& done : work.steps) {
+        steps.emplace(StepOf{done.step.step, done.step.piece}, &done);
+    }
+    for (const Undecided& one : work.undecided) {
+        if (one.thing.subject == Subject::step) {
+            steps_apart.emplace(StepOf{one.thing.step, one.thing.piece}, &one);
+        } else if (one.thing.subject == Subject::finish && finish_apart == nullptr) {
+            finish_apart = &one;
+        }
+    }
+}
+
 /// Everything that the steps of one edge are made from.
 struct Ground {
     const EdgeWork& work;
@@ -19,6 +55,9 @@ struct Ground {
     const Practice& practice;
     const std::vector<StepRule>& procedure;
     const Catalogue& catalogue;
+    Recorded recorded;
+    Text reading_missing;
+    Closures closures;
 
     [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
 };
@@ -33,11 +72,6 @@ std::int64_t screws_planned_on(const Run& run, int number, const Ground& ground)
     const FreeEnds ends = free_ends_of(run, *piece, edge, *trim, ground.practice);
     const auto on_one_leg = screws_of(piece->cut, ends.left, ends.right, ground.practice).size();
     return static_cast<std::int64_t>(on_one_leg) * screw_lines(edge.kind, run.role);
-}
-
-Closures closures_on(const Ground& ground) {
-    const Length length = ground.work.length(ground.practice).value_or(Length());
-    return closures_of(ground.work.edge, length, ground.practice);
 }
 
 /// "126.9": to a tenth, as a bevel gauge or a digital level shows it.
@@ -73,10 +107,10 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
                                 : spoken(fold->toward);
     }
     if (word == "closures") {
-        return std::to_string(closures_on(ground).count);
+        return std::to_string(ground.closures.count);
     }
     if (word == "closure") {
-        return print_length(closures_on(ground).each, marks);
+        return print_length(ground.closures.each, marks);
     }
     if (word == "trim") {
         return trim != nullptr ? say(trim->name) : Text(run.trim);
@@ -118,24 +152,19 @@ Text action_of(const StepRule& rule, int piece, const Ground& ground, const Run&
 }
 
 bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool after_cut) {
-    const CutPiece* cut = after_cut ? find_cut(ground.work, role_of(rule.each), piece) : nullptr;
-    return std::any_of(ground.work.steps.begin(), ground.work.steps.end(),
-                       [&](const DoneStep& done) {
-                           return done.step.step == rule.id && done.step.piece == piece &&
-                                  (!after_cut || stands(done, cut));
-                       });
+    const CutPiece* cut = after_cut ? ground.recorded.cut_of(role_of(rule.each), piece) : nullptr;
+    const auto [from, to] = ground.recorded.steps.equal_range(StepOf{rule.id, piece});
+    return std::any_of(from, to,
+                       [&](const auto& done) { return !after_cut || stands(*done.second, cut); });
 }
 
 /// The tick of this step, when two tablets made it apart and no one has picked.
-const Undecided* made_apart(const StepRule& rule, int piece, const EdgeWork& work) {
-    const auto found =
-        std::find_if(work.undecided.begin(), work.undecided.end(), [&](const Undecided& one) {
-            const Thing& thing = one.thing;
-            return rule.asks == Asks::tick ? thing.subject == Subject::finish
-                                           : thing.subject == Subject::step &&
-                                                 thing.step == rule.id && thing.piece == piece;
-        });
-    return found == work.undecided.end() ? nullptr : &*found;
+const Undecided* made_apart(const StepRule& rule, int piece, const Recorded& recorded) {
+    if (rule.asks == Asks::tick) {
+        return recorded.finish_apart;
+    }
+    const auto found = recorded.steps_apart.find(StepOf{rule.id, piece});
+    return found == recorded.steps_apart.end() ? nullptr : found->second;
 }
 
 /// `after_cut`: the piece's own cut comes before this step in the procedure.
@@ -152,17 +181,16 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
         step.length_most = length_limit(rule.most, practice);
     }
     if (rule.asks == Asks::count) {
-        const PlannedCounts planned{screws_planned_on(run, piece, ground),
-                                    closures_on(ground).count};
+        const PlannedCounts planned{screws_planned_on(run, piece, ground), ground.closures.count};
         step.count_least = count_limit(rule.least, planned);
         step.count_most = count_limit(rule.most, planned);
     }
     const TrimRole role = role_of(rule.each);
     switch (rule.asks) {
         case Asks::cut:
-            step.done = find_cut(ground.work, role, piece) != nullptr;
+            step.done = ground.recorded.cut_of(role, piece) != nullptr;
             step.waits_for =
-                step.done ? Text() : cut_waits_for(ground.work, run, piece, ground.practice);
+                step.done ? Text() : cut_waits_for(ground.work, run, piece, ground.reading_missing);
             break;
         case Asks::remainder:
             step.done = remainder_missing(ground.work, run).empty();
@@ -177,11 +205,11 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
             break;
         default:
             step.done = is_recorded(rule, piece, ground, after_cut);
-            if (after_cut && !step.done && find_cut(ground.work, role, piece) == nullptr) {
+            if (after_cut && !step.done && ground.recorded.cut_of(role, piece) == nullptr) {
                 step.waits_for = say("Cut piece {1} first.", piece);
             }
     }
-    if (const auto* apart = made_apart(rule, piece, ground.work)) {
+    if (const auto* apart = made_apart(rule, piece, ground.recorded)) {
         step.done = false;
         step.waits_for = apart->why;
     }
@@ -240,7 +268,15 @@ const Run* run_of_part(const Ground& ground, const std::string& part) {
 
 std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practice& practice,
                            const std::vector<StepRule>& procedure, const Catalogue& catalogue) {
-    const Ground ground{work, plan, practice, procedure, catalogue};
+    const Length length = work.length(practice).value_or(Length());
+    const Ground ground{work,
+                        plan,
+                        practice,
+                        procedure,
+                        catalogue,
+                        Recorded(work),
+                        reading_missing(work, practice),
+                        closures_of(work.edge, length, practice)};
     const Run none;
     const bool runs = has_run(work.edge.kind);
     const Run* main = runs ? ground.run(TrimRole::main) : &none;

@@ -62,9 +62,9 @@ bool lies_mirrored(const EdgeWork& work) {
 }
 
 const PlannedPiece* find_piece(const Run& run, int piece) {
-    const auto found = std::find_if(run.pieces.begin(), run.pieces.end(),
-                                    [&](const PlannedPiece& p) { return p.number == piece; });
-    return found == run.pieces.end() ? nullptr : &*found;
+    // Numbered as they lie there, from 1 on.
+    const auto place = static_cast<std::size_t>(piece) - 1;
+    return piece < 1 || place >= run.pieces.size() ? nullptr : &run.pieces[place];
 }
 
 bool needs_remainder(const Run& run, int piece) {
@@ -103,12 +103,16 @@ Text remainder_missing(const EdgeWork& work, const Run& run) {
 }
 
 Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Practice& practice) {
+    return cut_waits_for(work, run, piece, reading_missing(work, practice));
+}
+
+Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Text& reading) {
     const PlannedPiece* planned = find_piece(run, piece);
     if (planned == nullptr || planned->is_cut) {
         return {};
     }
-    if (Text missing = reading_missing(work, practice); !missing.empty()) {
-        return missing;
+    if (!reading.empty()) {
+        return reading;
     }
     for (const PlannedPiece& earlier : run.pieces) {
         if (earlier.number < piece && !earlier.is_cut) {

@@ -48,6 +48,8 @@ Text remainder_missing(const EdgeWork& work, const Run& run);
 
 /// Why the piece cannot be cut yet, with the mend. Empty when it can, and when it is cut already.
 Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Practice& practice);
+/// The same where what reading_missing() says of the edge is known.
+Text cut_waits_for(const EdgeWork& work, const Run& run, int piece, const Text& reading);
 
 /// The piece of that number; nullptr when the run has none.
 const PlannedPiece* find_piece(const Run& run, int piece);

@@ -2,7 +2,9 @@
 // waits for it, and which is to stand.
 #include <algorithm>
 #include <map>
+#include <set>
 #include <string>
+#include <utility>
 
 #include "field/screens/draw_side.h"
 #include "field/screens/edge_view.h"
@@ -52,14 +54,18 @@ std::vector<Shown> sides_of(const State& state, const Conflict& conflict) {
         }
     }
     std::vector<Shown> sides;
+    std::set<std::pair<EventId, EventId>> told;
     for (std::size_t i = 0; i < count; ++i) {
         const Tip& side = conflict.sides[i];
-        if (i > 0 && side == conflict.sides[i - 1]) {
+        if (!told.emplace(side.id, side.says).second) {
             continue;  // its events are there already
         }
         const std::vector<const Event*>& values = events[side.says];
         const bool can_be_picked = conflict.apart == Apart::values && values.size() == 1;
         for (const Event* const value : values) {
+            if (sides.size() == sides_most) {
+                return sides;
+            }
             Shown shown;
             shown.id = can_be_picked ? std::optional(side.id) : std::nullopt;
             shown.view.value = value;

@@ -114,8 +114,13 @@ Text proof_words(const State& state, const PlanChoice& choice) {
     if (state.choices.empty()) {
         return say("Planned now.");  // what is proved of it may hold for its own pieces alone
     }
-    return choice.proved ? say("Fewest for these looks: proved.")
-                         : say("Not proved: at least {1}.", choice.lower_bound);
+    if (choice.proved) {
+        return say("Fewest for these looks: proved.");
+    }
+    return choice.is_too_large
+               ? say("Not proved, for the job is larger than the proof has room for: at least {1}.",
+                     choice.lower_bound)
+               : say("Not proved: at least {1}.", choice.lower_bound);
 }
 
 /// The visible pieces of one run to scale, as seen from outside.
@@ -132,6 +137,9 @@ void draw_strip(Ui& ui, const State& state, const ChosenDivision& run, Length lo
         return strip.w * static_cast<float>(static_cast<double>(part.nm()) /
                                             static_cast<double>(longest.nm()));
     };
+    if (!ui.shows(strip)) {
+        return;
+    }
     Length begins;
     bool is_even = true;
     for (const Division& piece : run.pieces) {

@@ -152,7 +152,8 @@ Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
         placed(path_of(asked), asked.hem,
                inset(box, ui.mm(touch_w_mm + 3), std::min(ui.mm(touch_h_mm), box.h * 0.08F)));
     const Palette& p = ui.colours();
-    ui.ink()->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
+    ImDrawList* const ink = ui.ink();
+    ink->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {
         const bool chosen = asked.leg == static_cast<int>(i);
         const Colour colour = chosen ? p.chalk : p.ink;
@@ -171,7 +172,7 @@ Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
         ui.ink()->AddCircleFilled(path[i], ui.mm(chosen ? tick_mm : 0.9F),
                                   chosen ? p.chalk : p.ink);
     }
-    ui.ink()->PopClipRect();
+    ink->PopClipRect();
     std::vector<Box> taken;
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {  // no width stands on a leg
         const ImVec2 a = path[i], b = path[i + 1];

@@ -1,6 +1,10 @@
 #include "field/screens/pool_view.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+#include <utility>
 
 namespace hemline {
 
@@ -19,30 +23,41 @@ const Proof* proof_of(const State& state, const std::string& pool) {
     return found == proofs.end() ? nullptr : &*found;
 }
 
-/// What the plan lays on one stick, in order from its end.
-SticksAlike laid_on(const State& state, const PlannedStick& stick) {
-    SticksAlike own{{&stick}, {}};
+/// What the plan lays on each stick of the pool, in order from its end.
+std::map<int, SticksAlike> laid_in(const State& state, const std::string& pool) {
+    std::map<int, SticksAlike> laid;
+    for (const PlannedStick& stick : state.plan.sticks) {
+        if (stick.pool == pool) {
+            laid[stick.number].sticks = {&stick};
+        }
+    }
     for (const Run& run : state.plan.runs) {
         for (const PlannedPiece& piece : run.pieces) {
-            if (piece.source && piece.source->stick == stick.number) {
-                own.pieces.push_back({piece.source->from,
-                                      piece.cut,
-                                      {run.edge + "/" + std::to_string(piece.number)}});
+            const auto own = piece.source ? laid.find(piece.source->stick) : laid.end();
+            if (own != laid.end()) {
+                own->second.pieces.push_back({piece.source->from,
+                                              piece.cut,
+                                              {run.edge + "/" + std::to_string(piece.number)}});
             }
         }
     }
-    std::sort(own.pieces.begin(), own.pieces.end(),
-              [](const auto& a, const auto& b) { return a.from < b.from; });
-    return own;
+    for (auto& [number, own] : laid) {
+        std::sort(own.pieces.begin(), own.pieces.end(),
+                  [](const auto& a, const auto& b) { return a.from < b.from; });
+    }
+    return laid;
 }
 
-bool alike(const SticksAlike& a, const SticksAlike& b) {
-    const auto same = [](const auto& x, const auto& y) {
-        return x.from == y.from && x.cut == y.cut;
-    };
-    return a.sticks.front()->length == b.sticks.front()->length &&
-           a.sticks.front()->offcut.has_value() == b.sticks.front()->offcut.has_value() &&
-           std::equal(a.pieces.begin(), a.pieces.end(), b.pieces.begin(), b.pieces.end(), same);
+/// What two sticks have in common where they are cut alike: the metal, and each cut.
+using CutAlike = std::tuple<Length, bool, std::vector<std::pair<Length, Length>>>;
+
+CutAlike cut_alike(const SticksAlike& own) {
+    std::vector<std::pair<Length, Length>> cuts;
+    for (const SticksAlike::Piece& piece : own.pieces) {
+        cuts.emplace_back(piece.from, piece.cut);
+    }
+    const PlannedStick& stick = *own.sticks.front();
+    return {stick.length, stick.offcut.has_value(), std::move(cuts)};
 }
 
 std::vector<Length> cuts_of(const SticksAlike& sticks) {
@@ -66,10 +81,10 @@ bool pieces_wait(const State& state, const std::string& pool) {
 
 std::vector<PoolView> pools_on(const State& state) {
     std::vector<PoolView> pools;
+    std::set<std::string> known;
     for (const Run& run : state.plan.runs) {
         const std::string name = pool_name(state, run);
-        if (std::none_of(pools.begin(), pools.end(),
-                         [&](const PoolView& pool) { return pool.pool == name; })) {
+        if (known.insert(name).second) {
             pools.push_back({name, run.trim, run.edge, run.role});
         }
     }
@@ -114,20 +129,17 @@ Text trim_name(const State& state, const std::string& id) {
 
 std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool) {
     std::vector<SticksAlike> all;
-    for (const PlannedStick& stick : state.plan.sticks) {
-        if (stick.pool != pool) {
+    std::map<CutAlike, std::size_t> known;
+    for (auto& [number, own] : laid_in(state, pool)) {
+        const auto [place, is_new] = known.emplace(cut_alike(own), all.size());
+        if (is_new) {
+            all.push_back(own);
             continue;
         }
-        SticksAlike own = laid_on(state, stick);
-        const auto same = std::find_if(all.begin(), all.end(),
-                                       [&](const SticksAlike& other) { return alike(other, own); });
-        if (same == all.end()) {
-            all.push_back(std::move(own));
-            continue;
-        }
-        same->sticks.push_back(&stick);
+        SticksAlike& same = all[place->second];
+        same.sticks.push_back(own.sticks.front());
         for (std::size_t i = 0; i < own.pieces.size(); ++i) {
-            same->pieces[i].names.push_back(own.pieces[i].names.front());
+            same.pieces[i].names.push_back(own.pieces[i].names.front());
         }
     }
     std::stable_sort(all.begin(), all.end(), [](const SticksAlike& a, const SticksAlike& b) {
@@ -159,6 +171,14 @@ Text proof_words(const State& state, const std::string& pool) {
                                  "{1} sticks to open; {2} is the fewest possible for these "
                                  "pieces: proved.",
                                  sticks, proof->lower_bound);
+    }
+    if (proof->is_too_large && !pieces_wait(state, pool)) {
+        return say_count(
+            "{1} stick to open; not proved, for the job is larger than the proof has room for: at "
+            "least {2}.",
+            "{1} sticks to open; not proved, for the job is larger than the proof has room for: at "
+            "least {2}.",
+            sticks, proof->lower_bound);
     }
     return pieces_wait(state, pool)
                ? say_count("{1} stick to open, and not every piece has one.",

@@ -97,6 +97,15 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
     return y - box.y;
 }
 
+/// Why the length keyed in is not believed at once; empty when it is.
+Text doubt_of(const State& state, const Result<Length>& length, std::optional<Length> near) {
+    if (!length) {
+        return {};
+    }
+    const Text so_long = doubt_about_so_long(*length);
+    return so_long.empty() && near ? doubt_about(*length, *near, state.job.practice.tape) : so_long;
+}
+
 /// The question asked before a doubtful reading counts, or why a key was refused.
 Text question(const Drafts& drafts, const Text& doubt) {
     if (!drafts.length.refused.empty()) {
@@ -148,8 +157,7 @@ Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
     const std::optional<Length> near = expected(state, *work, of);
-    const Text doubt =
-        length && near ? Text(doubt_about(*length, *near, state.job.practice.tape)) : Text();
+    const Text doubt = doubt_of(state, length, near);
     const bool questioned = drafts.doubt_shown && !doubt.empty();
     const std::vector<RecordedReading> before = standing(*work, of);
 

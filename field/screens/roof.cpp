@@ -109,6 +109,9 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
     }
     take_top(list, draw_band(ui, clocks_told(state), list));
     take_top(list, draw_band(ui, hook_doubt(state.job), list));
+    for (const Problem& problem : state.job.left_out.all()) {
+        take_top(list, draw_band(ui, said(problem), list));
+    }
     draw_edge_rows(ui, state, list, wish);
     take_top(list, ui.mm(5));
     if (people_below && !plan_in_it && state.outline) {

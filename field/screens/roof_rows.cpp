@@ -3,7 +3,9 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <string_view>
 #include <utility>
 
 #include "engine/record/about_edge.h"
@@ -21,33 +23,58 @@ namespace {
 
 constexpr float row_mm = 17, noted_mm = 6;
 
-/// Its readings, when they were made apart; empty: they were not.
-Text lengths_apart(const State& state, const EdgeWork& work) {
-    Text words;
+/// What is told of edges, each looked up at once.
+struct Told {
+    std::map<std::string_view, const PlanProblem*> problems;  ///< the first thing wrong with each
+    std::map<std::string_view, const Conflict*> lengths_apart;
+};
+
+Told told_on(const State& state) {
+    Told told;
+    for (const PlanProblem& problem : state.plan.problems) {
+        if (problem.severity == Severity::problem) {
+            told.problems.emplace(problem.edge, &problem);
+        }
+    }
     for (const Conflict& conflict : state.job.conflicts) {
-        if (conflict.thing.subject != Subject::reading || conflict.thing.name != work.edge.id) {
+        if (conflict.thing.subject == Subject::reading) {
+            told.lengths_apart.emplace(conflict.thing.name, &conflict);
+        }
+    }
+    return told;
+}
+
+/// Its readings, when they were made apart; empty: they were not.
+Text lengths_apart(const State& state, const Told& told, const EdgeWork& work) {
+    Text words;
+    const auto apart = told.lengths_apart.find(work.edge.id);
+    if (apart == told.lengths_apart.end()) {
+        return words;
+    }
+    std::set<EventId> values;
+    for (const Tip& side : apart->second->sides) {
+        values.insert(side.says);
+    }
+    constexpr std::size_t lengths_most = 4;  // more have no room in a row
+    std::set<Length> said;
+    for (const RecordedReading& reading : work.readings) {
+        if (values.count(reading.id) == 0 || !said.insert(reading.length).second) {
             continue;
         }
-        std::set<EventId> values;
-        for (const Tip& side : conflict.sides) {
-            values.insert(side.says);
+        if (said.size() > lengths_most) {
+            return say("{1} or {2}", words, "…");
         }
-        std::set<Length> said;
-        for (const RecordedReading& reading : work.readings) {
-            if (values.count(reading.id) > 0 && said.insert(reading.length).second) {
-                const std::string one = print_length(reading.length, state.marks);
-                words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
-            }
-        }
+        const std::string one = print_length(reading.length, state.marks);
+        words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
     }
     return words;
 }
 
-Text length_words(const State& state, const EdgeWork& work) {
+Text length_words(const State& state, const Told& told, const EdgeWork& work) {
     if (!has_run(work.edge.kind)) {
         return spoken(work.edge.kind);
     }
-    if (Text apart = lengths_apart(state, work); !apart.empty()) {
+    if (Text apart = lengths_apart(state, told, work); !apart.empty()) {
         return apart;
     }
     const std::optional<Length> length = work.length(state.job.practice);
@@ -62,33 +89,28 @@ Text length_words(const State& state, const EdgeWork& work) {
     return say("no reading");
 }
 
-Text other_words(const State& state, const EdgeWork& work) {
+Text other_words(const State& state, const Told& told, const EdgeWork& work) {
     const std::optional<Length> length = work.length(state.job.practice);
-    return has_run(work.edge.kind) && length && lengths_apart(state, work).empty()
+    return has_run(work.edge.kind) && length && lengths_apart(state, told, work).empty()
                ? on_other_tape(*length, tapes_of(state))
                : Text();
 }
 
 /// What is wrong with an edge that is read and has its pitch; empty when nothing is.
-Text problem_on(const State& state, const std::string& edge) {
-    for (const PlanProblem& problem : state.plan.problems) {
-        if (problem.edge == edge && problem.severity == Severity::problem &&
-            state.job.find(edge)->edge.pitch) {
-            return problem.what;
-        }
-    }
-    return {};
+Text problem_on(const Told& told, const EdgeWork& work) {
+    const auto found = told.problems.find(work.edge.id);
+    return found != told.problems.end() && work.edge.pitch ? found->second->what : Text();
 }
 
 /// What the foreman sees of every edge at a glance.
 struct Glance {
-    std::vector<EdgeNext> next;
+    std::map<std::string, EdgeNext> next;
     std::map<std::string, const Event*> last;
 };
 
 /// The edge's status, its ends or what is wrong with it.
-Text under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
-    const Text problem = problem_on(state, work.edge.id);
+Text under_words(const Told& told, const EdgeWork& work, EdgeStatus status) {
+    const Text problem = problem_on(told, work);
     if (!problem.empty()) {
         return say("{1} · ! {2}", spoken(status), problem);
     }
@@ -98,19 +120,18 @@ Text under_words(const State& state, const EdgeWork& work, EdgeStatus status) {
 }
 
 /// The status, and what the edge waits for or what comes next on it.
-Text waits_words(const State& state, const Glance& glance, const EdgeWork& work,
-                 EdgeStatus status) {
+Text waits_words(const Told& told, const Glance& glance, const EdgeWork& work, EdgeStatus status) {
     const Text words = spoken(status);
-    if (const Text problem = problem_on(state, work.edge.id); !problem.empty()) {
+    if (const Text problem = problem_on(told, work); !problem.empty()) {
         return say("{1} · ! {2}", words, problem);
     }
-    const auto next = std::find_if(glance.next.begin(), glance.next.end(),
-                                   [&](const EdgeNext& one) { return one.edge == work.edge.id; });
-    if (next == glance.next.end() || status == EdgeStatus::to_tick) {
+    const auto found = glance.next.find(work.edge.id);
+    if (found == glance.next.end() || status == EdgeStatus::to_tick) {
         return words;
     }
-    return next->waits_for.empty() ? glued(words, " · ", next->what)
-                                   : say("{1} · waits: {2}", words, next->waits_for);
+    const EdgeNext& next = found->second;
+    return next.waits_for.empty() ? glued(words, " · ", next.what)
+                                  : say("{1} · waits: {2}", words, next.waits_for);
 }
 
 std::string who_did(const Glance& glance, const EdgeWork& work) {
@@ -126,11 +147,21 @@ std::string who_did(const Glance& glance, const EdgeWork& work) {
 /// What was accepted outside practice, and by whom; empty when nothing was.
 Text noted_words(const EdgeWork& work) {
     const std::vector<const DoneStep*> exceptions = exceptions_on(work);
-    std::string names;
+    constexpr std::size_t names_most = 4;  // more have no room in a row
+    std::vector<std::string> people;
     for (const DoneStep* const done : exceptions) {
-        if (names.find(done->step.exception_by) == std::string::npos) {
-            names += (names.empty() ? "" : ", ") + done->step.exception_by;
+        const std::string& person = done->step.exception_by;
+        if (std::find(people.begin(), people.end(), person) == people.end()) {
+            people.push_back(person);
         }
+        if (people.size() > names_most) {
+            people.back() = "…";
+            break;
+        }
+    }
+    std::string names;
+    for (const std::string& person : people) {
+        names += (names.empty() ? "" : ", ") + person;
     }
     return exceptions.empty()
                ? Text()
@@ -144,13 +175,14 @@ struct Row {
     Text under, noted;
 };
 
-Row row_of(const State& state, const Glance* glance, const EdgeWork& work, EdgeStatus status) {
+Row row_of(const State& state, const Told& told, const Glance* glance, const EdgeWork& work,
+           EdgeStatus status) {
     if (glance == nullptr) {
-        return {length_words(state, work), other_words(state, work), "",
-                under_words(state, work, status), ""};
+        return {length_words(state, told, work), other_words(state, told, work), "",
+                under_words(told, work, status), ""};
     }
-    return {length_words(state, work), other_words(state, work), who_did(*glance, work),
-            waits_words(state, *glance, work, status), noted_words(work)};
+    return {length_words(state, told, work), other_words(state, told, work), who_did(*glance, work),
+            waits_words(told, *glance, work, status), noted_words(work)};
 }
 
 void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus status, Box row) {
@@ -158,7 +190,10 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
     const float cx = row.x + radius + ui.mm(1);
     const float line = ui.line_height(Size::bold);
     const float mid = row.y + ui.mm(row_mm) / 2;
-    draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
+    const bool in_view = ui.shows(row);
+    if (in_view) {
+        draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
+    }
     const float x = row.x + 2 * radius + ui.mm(5);
     const float w = row.right() - x;
     const float who_w = said.who.empty() ? 0 : ui.text_width(said.who, Size::small) + ui.mm(3);
@@ -178,8 +213,10 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
         y += ui.line_height(Size::small);
         ui.text(x, y, ui.shortened(said.noted, Size::small, w), Size::small);
     }
-    ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
-                      ui.mm(0.2F));
+    if (in_view) {
+        ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
+                          ui.mm(0.2F));
+    }
 }
 
 /// In the order of the job; for the foreman what waits for him comes before.
@@ -201,13 +238,17 @@ std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) 
 void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
     std::optional<Glance> glance;
     if (state.way == Way::tick_off) {
-        glance = {
-            whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue),
-            last_on_edges(state.events, state.job)};
+        glance = {{}, last_on_edges(state.events, state.job)};
+        for (EdgeNext& next :
+             whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue)) {
+            const std::string edge = next.edge;
+            glance->next.emplace(edge, std::move(next));
+        }
     }
+    const Told told = told_on(state);
     for (const auto& [status, edge] : in_turn(state)) {
         const EdgeWork& work = *edge;
-        const Row said = row_of(state, glance ? &*glance : nullptr, work, status);
+        const Row said = row_of(state, told, glance ? &*glance : nullptr, work, status);
         const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
         if (ui.area("edge " + work.edge.id, row, title_of(work.edge))) {
             wish.go = opened(state, work);

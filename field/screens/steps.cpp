@@ -48,8 +48,13 @@ void draw_caution(Ui& ui, const Text& caution, Box& body) {
 /// Where the edge is: one tick a step, filled when done.
 void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now, Box strip) {
     const float w = strip.w / static_cast<float>(steps.size());
+    float drawn_to = strip.x - 1;
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const float x = strip.x + w * static_cast<float>(i);
+        if (x < drawn_to + 1 && i != now) {
+            continue;  // less than a pixel from the last one
+        }
+        drawn_to = x;
         const ImVec2 from(x, strip.y);
         const ImVec2 to(x + w - ui.mm(0.8F), strip.bottom());
         if (steps[i].done) {

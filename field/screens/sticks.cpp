@@ -2,6 +2,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <map>
 
 #include "field/screens/draw_stick_bar.h"
 #include "field/screens/edge_view.h"
@@ -72,16 +73,23 @@ void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlik
     ui.text(head.x, head.y, glued(sticks.sticks.size(), " ×"), Size::bold);
     ui.text(head.x, head.y + ui.line_height(Size::bold), stick.offcut ? say("on hand") : say("new"),
             Size::small, Align::left, ui.colours().soft);
-    draw_stick_bar(ui, state, sticks, longest, bar);
+    if (ui.shows(row)) {
+        draw_stick_bar(ui, state, sticks, longest, bar);
+    }
 }
 
 /// What lies there and no piece needs: a line each.
 std::vector<Text> unused_words(const State& state, const PoolView& pool) {
     std::vector<Text> lines;
+    std::map<EventId, std::int64_t> uses;
+    for (const PlannedStick& stick : state.plan.sticks) {
+        if (stick.offcut) {
+            ++uses[*stick.offcut];
+        }
+    }
     for (const Offcut& offcut : state.job.offcuts) {
-        const auto used = std::count_if(
-            state.plan.sticks.begin(), state.plan.sticks.end(),
-            [&](const PlannedStick& stick) { return stick.offcut == offcut.left_by; });
+        const auto own = uses.find(offcut.left_by);
+        const std::int64_t used = own == uses.end() ? 0 : own->second;
         const bool of_pool = is_of_pool(state, offcut.edge, offcut.role, pool.pool);
         if (of_pool && used < offcut.count && offcut.length >= state.job.practice.offcut_kept) {
             lines.push_back(say("{1} × {2} on hand, kept", offcut.count - used,

@@ -15,13 +15,19 @@ namespace {
 constexpr double repeat_min = 0.080;   // s
 constexpr double refusal_shown = 0.5;  // s
 constexpr float half_pixel = 0.5F;
-constexpr float endless = 1e6F;  // px
+constexpr float endless = 1e8F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
 const Phrases english;
 
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
 ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
+
+/// Points have numbers of 16 bits; what is drawn in one go takes some thousands at most.
+bool is_full(const ImDrawList& list) {
+    constexpr unsigned points_most = 50'000;
+    return list._VtxCurrentIdx > points_most;
+}
 
 ImGuiID id_of(std::string_view name) {
     return ImGui::GetCurrentWindow()->GetID(name.data(), name.data() + name.size());
@@ -58,11 +64,31 @@ void Ui::begin_page(const TouchQueue* touch) {
 
 void Ui::end_page() {
     require(scroll_ == nullptr, "every begin_scroll has its end_scroll");
+    if (is_full(*ImGui::GetWindowDrawList())) {
+        faults_.emplace_back("more is drawn than a page holds");
+    }
+    past_full_.reset();
     ImGui::End();
     typed_.clear();
 }
 
-ImDrawList* Ui::ink() const { return ImGui::GetWindowDrawList(); }
+bool Ui::shows(Box box) const { return ImGui::IsRectVisible(top_left(box), bottom_right(box)); }
+
+ImDrawList* Ui::ink() const {
+    ImDrawList* const page = ImGui::GetWindowDrawList();
+    if (!is_full(*page)) {
+        return page;
+    }
+    if (!past_full_) {
+        past_full_ = std::make_shared<ImDrawList>(ImGui::GetDrawListSharedData());
+    }
+    if (past_full_->_ClipRectStack.empty() || is_full(*past_full_)) {
+        past_full_->_ResetForNewFrame();
+        past_full_->PushClipRectFullScreen();
+        past_full_->PushTextureID(ImGui::GetIO().Fonts->TexID);
+    }
+    return past_full_.get();
+}
 
 bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label) {
     if (box.w < mm(w_min) - half_pixel || box.h < mm(h_min) - half_pixel) {
@@ -248,6 +274,9 @@ void Ui::draw_button(std::string_view name, std::string_view label, Box box, Loo
     }
     const float round = mm(1.5F);
     const bool outlined = look != Look::quiet && look != Look::off;
+    if (!shows(box)) {
+        return;
+    }
     if (outlined || down) {
         ink()->AddRectFilled(top_left(box), bottom_right(box), ground, round);
     }

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <map>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -77,8 +78,12 @@ class Ui {
 
     [[nodiscard]] float mm(float millimetres) const { return millimetres * px_per_mm_; }
     [[nodiscard]] const Palette& colours() const { return *palette_; }
-    [[nodiscard]] ImDrawList* ink()
-        const;  ///< draw list, clipped to the scroll area when inside one
+    /// Draw list, clipped to the scroll area when inside one. A page holds no more than a list of
+    /// its points can number: past that nothing shows, and it is a fault.
+    [[nodiscard]] ImDrawList* ink() const;
+    /// Whether any of the box is in view: shapes that are not need no ink. Words see to it
+    /// themselves.
+    [[nodiscard]] bool shows(Box box) const;
 
     /// A tappable box with a centred label (two lines at '\n'); a label too wide for its box is
     /// broken at a space, then set smaller, then cut short. True once, when tapped. Less than 10 mm
@@ -204,6 +209,7 @@ class Ui {
     Scroll* scroll_ = nullptr;                            ///< the one being drawn in
     KeyTaps keys_;
     std::string typed_;
+    mutable std::shared_ptr<ImDrawList> past_full_;  ///< what a full page has no room for
 };
 
 }  // namespace hemline

@@ -1,6 +1,8 @@
 #include "tools/cli/conflicts.h"
 
 #include <map>
+#include <set>
+#include <utility>
 
 namespace hemline {
 namespace {
@@ -57,9 +59,9 @@ struct SideEvents {
 /// All sides, each once; a number used twice gives both of its events.
 std::vector<SideEvents> events_of(const Conflict& conflict, const ById& by_id) {
     std::vector<SideEvents> found;
-    for (std::size_t i = 0; i < conflict.sides.size(); ++i) {
-        const Tip& side = conflict.sides[i];
-        if (i > 0 && side == conflict.sides[i - 1]) {
+    std::set<std::pair<EventId, EventId>> told;
+    for (const Tip& side : conflict.sides) {
+        if (!told.emplace(side.id, side.says).second) {
             continue;
         }
         const auto pick = by_id.find(side.id);

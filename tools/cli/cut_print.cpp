@@ -33,6 +33,7 @@ Json cut_json(const CuttingJob& job, const CuttingPlan& plan) {
     json["new_lower_bound"] = plan.lower_bound;
     json["proved"] = plan.proved;
     json["bound_from"] = plan.bound_from;
+    say_too_large(json, plan.is_too_large);
     json["layouts"] = layouts_json(job, plan);
     json["missing"] = Json::array();
     for (const CutDemand& missing : plan.missing) {
@@ -83,8 +84,8 @@ std::string cut_text(const CuttingJob& job, const CuttingPlan& plan, Marks marks
     }
     return text + std::to_string(plan.sticks) + (plan.sticks == 1 ? " new stick" : " new sticks") +
            ", no plan can use fewer than " + std::to_string(plan.lower_bound) + " (" +
-           plan.bound_from + ")" + (plan.proved ? ": proved fewest" : "") + "\n\n" +
-           std::string(caution()) + '\n';
+           plan.bound_from + ")" + (plan.proved ? ": proved fewest" : "") +
+           too_large_words(plan.is_too_large) + "\n\n" + std::string(caution()) + '\n';
 }
 
 }  // namespace hemline

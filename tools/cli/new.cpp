@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "engine/handover/readings_file.h"
+#include "engine/roof/readings.h"
 #include "engine/shown_text.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
@@ -28,6 +29,12 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
         assets ? read_rows(arguments.readings, *assets, arguments.unit) : std::nullopt;
     if (!rows) {
         return {};
+    }
+    for (const EdgeReading& row : *rows) {
+        if (const Text doubt = doubt_about_so_long(row.length); !doubt.empty()) {
+            std::cerr << shown_text(arguments.readings) << ':' << row.line
+                      << ":1: " << doubt.english() << '\n';
+        }
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::first_readings);
     facts.insert(facts.end(), edges.begin(), edges.end());

@@ -46,6 +46,7 @@ Json proof_json(const Proof& proof) {
     json["proved"] = proof.proved;
     json["bound_from"] = proof.bound_from;
     json["pool"] = proof.pool;
+    say_too_large(json, proof.is_too_large);
     return json;
 }
 
@@ -58,6 +59,7 @@ Json choice_json(const PlanChoice& choice) {
     json["proved"] = choice.proved;
     json["trim"] = choice.trim;
     json["pool"] = choice.pool;
+    say_too_large(json, choice.is_too_large);
     return json;
 }
 

@@ -101,7 +101,16 @@ std::string proof_text(const Desk& desk) {
     for (const Proof& proof : desk.plan.proofs) {
         text += "  " + proof.trim + ": " + std::to_string(proof.sticks) +
                 (proof.sticks == 1 ? " stick" : " sticks") + ", none can use fewer than " +
-                std::to_string(proof.lower_bound) + (proof.proved ? ": proved fewest" : "") + '\n';
+                std::to_string(proof.lower_bound) + (proof.proved ? ": proved fewest" : "") +
+                too_large_words(proof.is_too_large) + '\n';
+    }
+    for (const PlanChoice& choice : desk.plan.choices) {
+        if (choice.is_too_large) {
+            text += "  " + choice.trim + " in " + std::to_string(choice.sticks) +
+                    ", laps more: " + std::to_string(choice.extra_laps) +
+                    ", unbalanced edges: " + std::to_string(choice.unbalanced) +
+                    too_large_words(true) + '\n';
+        }
     }
     for (const EdgeWork& work : desk.job.edges) {
         const Closures closures = closures_on(work, desk);

@@ -8,6 +8,11 @@
 #include <iostream>
 
 namespace hemline {
+namespace {
+
+constexpr const char* too_large = "the job is larger than the proof has room for";
+
+}  // namespace
 
 std::string json_text(const Json& json, int indent) {
     return shown_lines(json.dump(indent, ' ', false, Json::error_handler_t::replace)) + '\n';
@@ -52,6 +57,16 @@ std::string iso_time(WallTime time) {
     const std::size_t size = std::strftime(text.data(), text.size(), "%Y-%m-%dT%H:%M:%S", &utc);
     const std::string thousandths = std::to_string(1000 + ms).substr(1);
     return std::string(text.data(), size) + '.' + thousandths + 'Z';
+}
+
+void say_too_large(Json& json, bool is_too_large) {
+    if (is_too_large) {
+        json["not_proved"] = too_large;
+    }
+}
+
+std::string too_large_words(bool is_too_large) {
+    return is_too_large ? ": not proved: " + std::string(too_large) : "";
 }
 
 std::string_view caution() {

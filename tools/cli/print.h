@@ -41,6 +41,11 @@ std::string padded(std::string_view text, std::size_t width);
 /// UTC as "2026-05-04T13:20:41.007Z".
 std::string iso_time(WallTime time);
 
+/// Says of what is not proved that the job is larger than the proof has room for: in the JSON as
+/// "not_proved", behind a line of text. Nothing where it is not so.
+void say_too_large(Json& json, bool is_too_large);
+std::string too_large_words(bool is_too_large);
+
 /// The line that stands under every cut list and card.
 std::string_view caution();
 

@@ -146,6 +146,10 @@ Json show_json(const Standing& standing) {
                                      {"size", aside.stretch.size},
                                      {"why", aside.stretch.why}});
     }
+    json["left_out"] = Json::array();
+    for (const Problem& problem : standing.job.left_out.all()) {
+        json["left_out"].push_back({{"what", problem.what}, {"mend", problem.mend}});
+    }
     return json;
 }
 
@@ -208,6 +212,9 @@ Exit show_job(const ShowArguments& arguments) {
         return Exit::fine;
     }
     std::cout << show_text(standing);
+    for (const Problem& problem : job.left_out.all()) {
+        complain(arguments.job, 0, 0, problem);
+    }
     for (const FileSetAside& set_aside : standing.record.set_aside) {
         std::cerr << explain(set_aside) << '\n';
     }

@@ -52,6 +52,9 @@ void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
                 const ReadingTaken& reading) {
     const EdgeWork& work = *before.find(reading.edge);
     const Tape tape = before.practice.tape;
+    if (const auto doubt = doubt_about_so_long(reading.length); !doubt.empty()) {
+        std::cerr << doubt.english() << '\n';
+    }
     if (const auto expected = expected_for(before, catalogue, work, reading.of)) {
         if (const auto doubt = doubt_about(reading.length, *expected, tape); !doubt.empty()) {
             std::cerr << doubt.english() << '\n';

@@ -34,6 +34,7 @@ PlanChoice choice_in(const Json& json) {
     choice.lower_bound = json.at("lower_bound");
     choice.proved = json.at("proved");
     choice.bound_from = json.at("bound_from");
+    choice.is_too_large = json.at("is_too_large");
     for (const Json& run : json.at("runs")) {
         choice.runs.push_back(run_in(run));
     }
@@ -57,6 +58,7 @@ std::string choices_text(std::span<const PlanChoice> choices) {
                        {"lower_bound", choice.lower_bound},
                        {"proved", choice.proved},
                        {"bound_from", choice.bound_from},
+                       {"is_too_large", choice.is_too_large},
                        {"runs", runs}});
     }
     return all.dump(-1, ' ', false, Json::error_handler_t::replace);

@@ -2,6 +2,11 @@
 // byte for byte, and merged as any frame is.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <string>
+#include <type_traits>
+#include <variant>
+
 #include "engine/record/event_fields.h"
 #include "engine/record/merge.h"
 #include "tests/engine/record/eave_record.h"
@@ -40,13 +45,83 @@ std::string refusal(const Event& event) {
     Merge merge;
     merge.add(0, frame);
     merge.add(0, frame);
-    CHECK(merge.journals().of_device == std::map<std::uint64_t, Bytes>{{7, frame}});
+    CHECK(merge.journals().of_device == std::map<std::uint64_t, Bytes>{{event.id.device, frame}});
     return read.set_aside[0].why.english();
 }
 
 std::string refused(int kind, const std::string& why) {
     return "an event of kind " + std::to_string(kind) + " that this program cannot read (" + why +
            ")";
+}
+
+/// Stands where the writer and the reader do: gives one list, counted over all that the event has,
+/// one more than it may hold, and every other list one.
+class OneListTooLong {
+  public:
+    explicit OneListTooLong(int list) : too_long_(list) {}
+
+    [[nodiscard]] bool is_done() const { return too_long_ < 0; }
+    template <class T>
+    void number(const char* /*name*/, T& value) {
+        value = 1;
+    }
+    template <class T>
+    void number(const char* /*name*/, T& value, T least, T most) {
+        value = std::clamp(T{1}, least, most);
+    }
+    template <class E>
+    void choice(const char* /*name*/, E& value, E /*last*/) {
+        value = E{};
+    }
+    void flag(const char* /*name*/, bool& value) { value = true; }
+    void length(const char* /*name*/, Length& value) { value = inches(1); }
+    void text(const char* name, std::string& value) {
+        count(name, value, 1, AtMost<text_most>());
+        std::fill(value.begin(), value.end(), 'x');
+    }
+    template <class Many, std::size_t most>
+    void count(const char* name, Many& many, std::size_t /*size_each*/, AtMost<most> /*bound*/) {
+        const bool is_text = std::is_same_v<Many, std::string>;
+        if (too_long_ == 0) {
+            why = std::string(name) + (is_text ? ": longer than " : ": more than ") +
+                  std::to_string(most) + (is_text ? " bytes" : "");
+        }
+        many.resize(too_long_-- == 0 ? most + 1 : 1);
+    }
+    void rest(Bytes& value) { value.assign(9, 1); }
+
+    std::string why;  ///< it must be refused
+
+  private:
+    int too_long_;
+};
+
+/// How many texts and lists a kind has, each of which is refused when it holds one too many.
+int lists_bounded(std::uint16_t kind) {
+    for (int list = 0;; ++list) {
+        Event event;
+        event.fact = blank_fact(kind);
+        OneListTooLong bytes(list);
+        all_fields(bytes, event);
+        CAPTURE(kind);
+        CAPTURE(list);
+        if (!bytes.is_done()) {
+            return list;
+        }
+        CHECK(refusal(event) == refused(kind, bytes.why));
+    }
+}
+
+TEST_CASE("Every text and every list of every kind has a bound, and is refused past it by name") {
+    int kinds = 0, lists = 0;
+    for (std::uint16_t kind = 1; kind < 1000; ++kind) {
+        if (!std::holds_alternative<Unknown>(blank_fact(kind))) {
+            ++kinds;
+            lists += lists_bounded(kind) - 2;  // by whom, and what it supersedes, are of each
+        }
+    }
+    CHECK(kinds == static_cast<int>(std::variant_size_v<Fact>) - 1);
+    CHECK(lists >= 40);
 }
 
 TEST_CASE("As many as a list may hold are read; one more is set aside by name, and kept") {

@@ -88,8 +88,8 @@ class FieldsDrawn {
             value = from[drawn % from.size()];
         }
     }
-    template <class Many>
-    void count(const char* /*name*/, Many& many, std::size_t /*size_each*/, std::size_t most) {
+    template <class Many, std::size_t most>
+    void count(const char* /*name*/, Many& many, std::size_t /*size_each*/, AtMost<most>) {
         const std::uint8_t drawn = octet();
         std::size_t size = drawn < 250 ? drawn % 4 : drawn < 254 ? drawn % 64 : most;
         size = std::min(size, most);

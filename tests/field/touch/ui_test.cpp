@@ -49,6 +49,33 @@ TEST_CASE("A target that is too small taps as if it were large enough") {
     CHECK(taps == 1);
 }
 
+TEST_CASE(
+    "More than a page holds does not end the program: the rest does not show, and is a fault") {
+    Harness screen([](Ui& ui) {
+        for (int i = 0; i < 30'000; ++i) {
+            ui.ink()->AddCircleFilled({200, 200}, 50, IM_COL32_BLACK);
+            ui.text(200, 200, "circle");
+        }
+        ui.button("it", "It", {300, 300, ui.mm(20), ui.mm(20)});
+    });
+    screen.frames(3);
+    CHECK(screen.ui().faults() == std::vector<std::string>{"more is drawn than a page holds"});
+    CHECK(screen.target("it").w > 0);
+}
+
+TEST_CASE("Thirty thousand buttons of a list are no more than a page holds") {
+    Harness screen([](Ui& ui) {
+        Box list = ui.begin_scroll("list", ui.page());
+        const float top = list.y;
+        for (int i = 0; i < 30'000; ++i) {
+            ui.button("it " + std::to_string(i), "It", take_top(list, ui.mm(12)));
+        }
+        ui.end_scroll(list.y - top);
+    });
+    screen.frames(2);
+    CHECK(screen.ui().faults() == std::vector<std::string>{});
+}
+
 TEST_CASE("Two targets of one name on a screen are a fault, and the first is the target") {
     int first = 0;
     int second = 0;

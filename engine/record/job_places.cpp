@@ -1,0 +1,50 @@
+#include "engine/record/job_places.h"
+
+#include <algorithm>
+
+#include "engine/plan/piece_bounds.h"
+#include "engine/record/about_thing.h"
+
+namespace hemline {
+
+PieceKey key_of(TrimRole role, int piece) {
+    return {role, std::min(piece, static_cast<int>(pieces_most) + 1)};
+}
+
+StepKey key_of(const StepDone& step, const std::string& by) {
+    return {step.step, step.piece, is_personal(step.step) ? by : ""};
+}
+
+JobPlaces::JobPlaces(const Job& job) : edges(job.edges.size()), edges_kept(job.edges.size()) {
+    for (std::size_t e = 0; e < job.edges.size(); ++e) {
+        const EdgeWork& work = job.edges[e];
+        for (std::size_t i = 0; i < work.cut.size(); ++i) {
+            const PieceKey key = key_of(work.cut[i].role, work.cut[i].piece);
+            edges[e].cut.add(key, i);
+            edges[e].cut_by.emplace(work.cut[i].id, key);
+        }
+        for (std::size_t i = 0; i < work.steps.size(); ++i) {
+            edges[e].steps.add(key_of(work.steps[i].step, work.steps[i].by), i);
+        }
+        if (!work.chosen.empty() && work.cut.empty()) {
+            picked.insert(e);
+        }
+    }
+    for (std::size_t i = 0; i < job.offcuts.size(); ++i) {
+        offcuts.add(job.offcuts[i].left_by, i);
+    }
+    for (std::size_t i = 0; i < job.supplies.size(); ++i) {
+        supplies.add({job.supplies[i].edge, job.supplies[i].role}, i);
+    }
+}
+
+void JobPlaces::sweep(Job& job) {
+    for (std::size_t e = 0; e < edges.size(); ++e) {
+        edges[e].cut.sweep(job.edges[e].cut);
+        edges[e].steps.sweep(job.edges[e].steps);
+    }
+    offcuts.sweep(job.offcuts);
+    supplies.sweep(job.supplies);
+}
+
+}  // namespace hemline

@@ -1,0 +1,47 @@
+// Where everything stands in the lists of a job that is being folded.
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+#include "engine/record/job.h"
+#include "engine/record/places.h"
+
+namespace hemline {
+
+using PieceKey = std::pair<TrimRole, int>;
+/// Id of the step, piece, and by whom where everybody answers for himself.
+using StepKey = std::tuple<std::string, int, std::string>;
+
+struct EdgePlaces {
+    Places<PieceKey> cut;
+    std::multimap<EventId, PieceKey> cut_by;
+    Places<StepKey> steps;
+};
+
+struct JobPlaces {
+    explicit JobPlaces(const Job& job);
+
+    std::vector<EdgePlaces> edges;
+    Places<EventId> offcuts;  ///< by what left them
+    Places<std::pair<std::string, TrimRole>> supplies;
+    std::set<std::size_t> picked;  ///< edges that a plan picked divides, and none of whose is cut
+    /// Not on the job in the end: they take no other edge's place.
+    std::set<std::string> taken_off;
+    std::size_t edges_kept = 0;  ///< that are not
+    std::set<std::string> edges_left_out;
+    std::string first_left_out;
+
+    /// Takes what is gone out of the job's lists.
+    void sweep(Job& job);
+};
+
+/// The key of a cut's piece: all numbers past any run are one.
+PieceKey key_of(TrimRole role, int piece);
+StepKey key_of(const StepDone& step, const std::string& by);
+
+}  // namespace hemline

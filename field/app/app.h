@@ -114,6 +114,7 @@ class App {
     void take_back(const KeptFrom& from, const Problem& problem);
     void after(const Fact& fact);
     void undo();
+    [[nodiscard]] bool has_draft() const;
     void compute();
     void add_notice(const Text& words);
     [[nodiscard]] std::uint64_t writer() const;

@@ -139,9 +139,9 @@ struct FoldedDraft {
 /// The leg, bend or hem that is being said anew, of the section's.
 struct SectionDraft {
     int leg = -1, bend = -1, hem = -1;  ///< a hem by its leg
-    Hem hem_kind = Hem::open;
-    std::string degrees;  ///< digits of the bend
-    bool up = false;      ///< toward the upper face
+    std::optional<Hem> hem_kind;        ///< none: as it was
+    std::string degrees;                ///< digits of the bend
+    bool up = false;                    ///< toward the upper face
 };
 
 /// An edge that is added, or changed: one thing is asked at a time.

@@ -38,9 +38,9 @@ Section as_keyed(Section section, const Drafts& drafts, bool metric) {
                 std::nullopt, draft.up ? -*udeg : *udeg};
         }
     }
-    if (draft.hem >= 0) {
+    if (draft.hem_kind) {
         for (SectionLeg& leg : section.legs) {  // both hems of a cap are of one kind
-            leg.hem = leg.hem == Hem::none ? Hem::none : draft.hem_kind;
+            leg.hem = leg.hem == Hem::none ? Hem::none : *draft.hem_kind;
         }
     }
     return section;
@@ -152,23 +152,22 @@ void key_degrees(SectionDraft& draft, char key) {
     }
 }
 
-void pick(Drafts& drafts, const Section& section, const Touched& picked) {
+void pick(Drafts& drafts, const Touched& picked) {
     if (picked.leg >= 0 || picked.bend >= 0 || picked.hem >= 0) {
-        const Hem hem =
-            picked.hem < 0 ? Hem::open : section.legs[static_cast<std::size_t>(picked.hem)].hem;
-        drafts.section = {picked.leg, picked.bend, picked.hem, hem, "", picked.bend >= 0};
+        drafts.section = {picked.leg, picked.bend, picked.hem, {}, "", picked.bend >= 0};
         drafts.length = {};
         drafts.length.field = 1;  // no leg is a foot wide
     }
 }
 
 /// The three kinds of hem; a touch draws the section with it.
-void draw_hems(Ui& ui, SectionDraft& draft, Box row) {
+void draw_hems(Ui& ui, const Section& section, SectionDraft& draft, Box row) {
+    const Hem now = section.legs[static_cast<std::size_t>(draft.hem)].hem;
     constexpr Hem hems[] = {Hem::open, Hem::closed, Hem::tear_drop};
     const auto places = columns(row, 3, ui.mm(gap_mm));
     for (std::size_t i = 0; i < 3; ++i) {
         if (ui.button(words_of(hems[i]).english(), words_of(hems[i]), places[i],
-                      draft.hem_kind == hems[i] ? Look::chosen : Look::plain)) {
+                      now == hems[i] ? Look::chosen : Look::plain)) {
             draft.hem_kind = hems[i];
         }
     }
@@ -261,7 +260,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
         take_top(body, ui.line_height(Size::title) + ui.mm(gap_mm));
     }
     if (now.hem >= 0) {
-        draw_hems(ui, drafts.section, take_top(body, ui.mm(row_mm)));
+        draw_hems(ui, section, drafts.section, take_top(body, ui.mm(row_mm)));
         take_top(body, ui.mm(gap_mm));
     }
     if (!bends) {
@@ -271,7 +270,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
                                      : take_right(body, ui.mm(column_mm));
             ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(drafts, section, draw_rows(ui, state, section, *bends, rows));
+            pick(drafts, draw_rows(ui, state, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
         const Touched picked =
@@ -279,7 +278,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                          {section, *bends, deck_fall(section, work->edge),
                           now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
                          body);
-        pick(drafts, section, picked);
+        pick(drafts, picked);
         ui.end_scroll(
             draw_findings(ui, state, section, *bends, ui.begin_scroll("section words", words)));
     }

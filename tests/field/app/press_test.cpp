@@ -43,3 +43,118 @@ TEST_CASE("Ctrl+Z strikes the newest event, and never what is being keyed in") {
     crew.app->press(Key::undo);
     CHECK(crew.work("A").readings[0].struck);
 }
+
+namespace {
+
+/// Neither an arrow nor Ctrl+Z goes away from here, or writes.
+void check_keys_lose_nothing(Journey& crew) {
+    const Where here = crew.where();
+    const std::size_t events = crew.state().events.size();
+    for (const Key key : {Key::next_edge, Key::previous_edge, Key::undo}) {
+        CAPTURE(static_cast<int>(key));
+        crew.app->press(key);
+        CHECK(crew.where().place == here.place);
+        CHECK(crew.where().edge == here.edge);
+        CHECK(crew.state().events.size() == events);
+        CHECK(crew.state().notice.english() == "Keep what is keyed in, or clear it, first.");
+    }
+}
+
+void reach_section(Journey& crew) {
+    crew.tap("demo");
+    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"folded", "section"});
+    REQUIRE(crew.where().place == Place::section);
+}
+
+}  // namespace
+
+TEST_CASE("A key loses no bend angle that is keyed in") {
+    Journey crew;
+    reach_section(crew);
+    crew.tap_all({"bend 1", "digit 2", "digit 5"});
+    check_keys_lose_nothing(crew);
+    crew.tap("keep");
+    CHECK(crew.last<SectionChosen>().legs[2].bend_udeg == -25'000'000);
+}
+
+TEST_CASE("A key loses no hem that is chosen, and only a leg, bend or hem touched holds nobody") {
+    Journey crew;
+    reach_section(crew);
+    crew.tap_all({"hem 3", "closed hem"});
+    check_keys_lose_nothing(crew);
+    crew.tap_all({"drop", "hem 3"});
+    crew.app->press(Key::next_edge);
+    CHECK(crew.where().place != Place::section);
+}
+
+TEST_CASE("A key loses no answer about an edge that is added or changed") {
+    Journey crew;
+    crew.tap_all({"demo", "add edge"});
+    crew.tap("kind gable");
+    check_keys_lose_nothing(crew);
+    crew.tap_all({"leave", "add edge", "change one", "change A"});
+    const Where page = crew.where();
+    REQUIRE(page.edge == "A");
+    crew.app->press(Key::next_edge);  // nothing is said otherwise yet
+    CHECK(crew.where().edge == "B");
+    crew.tap_all({"leave", "add edge", "change one", "change C", "ask Panels' seam",
+                  "seam mechanically seamed"});
+    check_keys_lose_nothing(crew);
+    crew.tap("keep edge");
+    CHECK(crew.work("C").edge.seam == Seam::mechanical);
+}
+
+TEST_CASE("A key loses no tilt that is taken") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(feet(46));
+    crew.tap("keep");
+    crew.key_in(feet(46));
+    crew.tap("keep");
+    crew.app->tilt({0, 0});
+    crew.screen->frames();
+    crew.tap_all({"lay down", "take"});
+    check_keys_lose_nothing(crew);
+    for (std::size_t i = 0; i < tilt_samples; ++i) {
+        crew.app->tilt({27.1, 0});
+    }
+    crew.screen->frames();
+    check_keys_lose_nothing(crew);
+    crew.tap("start over");
+    crew.app->press(Key::next_edge);
+    CHECK(crew.where().edge == "B");
+}
+
+TEST_CASE("A key loses no count of sticks and no way that a person is to work") {
+    Journey crew;
+    crew.tap("demo");
+    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"leave", "sticks", "on hand", "more"});
+    check_keys_lose_nothing(crew);
+    crew.tap_all({"leave", "leave", "by", "way learn"});
+    check_keys_lose_nothing(crew);
+}
+
+TEST_CASE("Where nobody has said who holds the tablet, Ctrl+Z asks, and then a key loses nothing") {
+    Journey other;
+    other.tap_all({"demo", "edge C"});
+    other.key_in(feet(15));
+    other.tap("keep");
+    AppOptions options;
+    options.jobs_folder = other.folder.path();
+    options.device = 8;
+    options.wall_ms = [] { return std::int64_t{1'770'000'000'000}; };
+    options.job = other.job();
+    other.app.reset();
+    App app(assets_read(), options);
+    Harness screen([&](Ui& ui) { app.draw(ui); });
+    const std::size_t before = app.state().events.size();
+    app.press(Key::undo);
+    CHECK(app.state().where.place == Place::person);
+    CHECK(app.state().events.size() == before);
+    app.press(Key::next_edge);
+    CHECK(app.state().where.place == Place::person);
+}

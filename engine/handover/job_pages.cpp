@@ -9,6 +9,7 @@
 #include "engine/handover/plain_names.h"
 #include "engine/handover/sheets.h"
 #include "engine/measure/length_text.h"
+#include "engine/program_version.h"
 
 namespace hemline {
 namespace {
@@ -130,6 +131,7 @@ std::string job_html(const Job& job, std::span<const Event> events) {
     sheets.note(
         "Read from the job's journals, which are in this file. The local code, the engineer and "
         "the maker's printed instructions decide, not this page.");
+    sheets.note(words_of(program_version()).english() + ".");
     return sheets.html();
 }
 

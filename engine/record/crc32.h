@@ -1,8 +1,8 @@
 // The CRC of any stretch of a long text of bytes at once, so that looking for the next whole event
 // after damage takes no longer however many false beginnings the damage holds.
 //
-//   register after a stretch = x^(8·length) · (register before + prefix at its start) + prefix at
-//   its end, over GF(2) modulo the CRC's polynomial
+//   so far + stretch = (so far + all before the stretch), moved on over its length, + all up to its
+//   end; + over GF(2), where all before it, added twice, is gone
 #pragma once
 
 #include <cstddef>
@@ -21,7 +21,7 @@ class StretchCrc {
     [[nodiscard]] std::uint32_t of(std::size_t from, std::size_t size, std::uint32_t so_far) const;
 
   private:
-    std::vector<std::uint32_t> prefix_;  ///< register after i bytes, begun at 0
+    std::vector<std::uint32_t> prefix_;  ///< of the first i bytes
 };
 
 }  // namespace hemline

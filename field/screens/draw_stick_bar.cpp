@@ -43,11 +43,11 @@ void draw_piece_of(Ui& ui, const SticksAlike::Piece& piece, Marks marks, Box box
 
 }  // namespace
 
-Rest rest_of(const PlannedStick& stick, const Practice& practice) {
+Leftover leftover_of(const PlannedStick& stick, const Practice& practice) {
     if (stick.left <= Length()) {
-        return Rest::none;
+        return Leftover::none;
     }
-    return stick.left >= practice.offcut_kept ? Rest::kept : Rest::scrap;
+    return stick.left >= practice.offcut_kept ? Leftover::kept : Leftover::scrap;
 }
 
 void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Length longest,
@@ -72,17 +72,17 @@ void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Lengt
             written_to = own.right() + ui.mm(2);
         }
     }
-    const Rest rest = rest_of(stick, state.job.practice);
-    if (rest == Rest::none) {
+    const Leftover leftover = leftover_of(stick, state.job.practice);
+    if (leftover == Leftover::none) {
         return;
     }
     const Box left{at(stick.used), metal.y, at(stick.length) - at(stick.used), metal.h};
-    if (rest == Rest::scrap) {
+    if (leftover == Leftover::scrap) {
         draw_hatching(ui, left);
     }
     ui.ink()->AddRect({left.x, left.y}, {left.right(), left.bottom()}, ui.colours().ink, 0, 0,
                       ui.mm(0.4F));
-    if (rest == Rest::kept) {
+    if (leftover == Leftover::kept) {
         const float y = left.mid_y() - small / 2;
         write_in(ui, left, say("{1} kept", print_length(stick.left, state.marks)), Size::small,
                  y) ||

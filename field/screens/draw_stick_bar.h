@@ -10,8 +10,8 @@
 namespace hemline {
 
 /// What becomes of the rest of a stick.
-enum class Rest { none, kept, scrap };
-Rest rest_of(const PlannedStick& stick, const Practice& practice);
+enum class Leftover { none, kept, scrap };
+Leftover leftover_of(const PlannedStick& stick, const Practice& practice);
 
 /// Draws the stick into `bar`, whose whole width is `longest`, and the tape below it.
 void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Length longest, Box bar);

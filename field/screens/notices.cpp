@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <sstream>
 
+#include "engine/program_version.h"
 #include "field/screens/frame.h"
 #include "field/screens/screens.h"
 
@@ -55,6 +56,8 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame = open_frame(ui, state, say("What it is made of"), {{"leave", say("Back")}});
     Box body = ui.begin_scroll("parts", frame.body);
     const float top = body.y;
+    take_top(body, ui.paragraph(body.x, body.y, body.w, words_of(program_version()), Size::bold) +
+                       ui.mm(gap_mm));
     take_top(body, ui.paragraph(body.x, body.y, body.w, own_words()) + ui.mm(gap_mm));
     const auto& parts = state.assets->notices;
     for (std::size_t i = 0; i < parts.size(); ++i) {

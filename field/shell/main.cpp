@@ -5,6 +5,7 @@
 #include <ctime>
 #include <iostream>
 
+#include "engine/program_version.h"
 #include "engine/shown_text.h"
 #include "field/app/app.h"
 #include "field/app/native_hand_over.h"
@@ -127,6 +128,7 @@ int main(int count, char** words) {
     line.failure_message([](const CLI::App*, const CLI::Error& wrong) {
         return shown_text(wrong.what()) + "\nRun with --help for more information.\n";
     });
+    line.set_version_flag("--version", words_of(program_version()).english(), "version and commit");
     line.add_option("--job", job, "folder of a job to open")->type_name("JOB");
     line.add_option("--crew", crew, "crew folder to carry jobs through, this time")
         ->type_name("FOLDER");

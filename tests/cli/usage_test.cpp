@@ -1,9 +1,19 @@
 // Wrong usage and odd words: exit 2 for what no command means, never a crash.
 #include <doctest/doctest.h>
 
+#include <regex>
+
 #include "tests/cli/program.h"
 
 using namespace hemline::test;
+
+TEST_CASE("--version names version and commit, or says that no commit is known") {
+    const Ran ran = Desk().run({"--version"});
+    CHECK(ran.exit == 0);
+    CHECK(std::regex_match(ran.out,
+                           std::regex("Hemline [0-9.]+, commit ([0-9a-f]{12}(, changed since)?|"
+                                      "unknown: built without git)\n")));
+}
 
 TEST_CASE("wrong usage is exit 2 with words on stderr, and asking for help is exit 0") {
     const Desk desk;

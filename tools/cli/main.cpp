@@ -5,6 +5,7 @@
 #include <map>
 #include <new>
 
+#include "engine/program_version.h"
 #include "engine/shown_text.h"
 #include "field/words/shown_stream.h"
 #include "tools/cli/commands.h"
@@ -317,6 +318,7 @@ int main(int count, char** words) {
     const ShownStream shown_out(std::cout), shown_err(std::cerr);
     CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
     app.failure_message(wrong_words);
+    app.set_version_flag("--version", words_of(program_version()).english(), "version and commit");
     app.require_subcommand(1);
     Asked asked;
     add_desk_commands(app, asked);

@@ -28,6 +28,8 @@ target_link_libraries(cli_tests PRIVATE hemline_certificate hemline_engine docte
 
 # Every sentence is in every language's catalogue, and none that nobody says.
 add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
+# What a build says of itself.
+add_test(NAME version_without_git COMMAND ${CMAKE_SOURCE_DIR}/tests/version/without_git)
 # Every part of others that is built in or loaded is listed with its notice, under a license that is allowed.
 if(NOT HEMLINE_SANITIZE)
     add_test(NAME notices COMMAND ${CMAKE_SOURCE_DIR}/tools/notices check ${CMAKE_BINARY_DIR})

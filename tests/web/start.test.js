@@ -30,20 +30,6 @@ test('every control has a name, and words can be heard', { timeout: 300_000 }, a
   tablet.forget();
 });
 
-test('words that stand above hide nothing below', { timeout: 300_000 }, async () => {
-  const tablet = await open_tablet(server.url, { viewport: { width: 590, height: 820 } });
-  await tablet.ready_to_write();
-  const below = () => tablet.page.screenshot({ clip: { x: 0, y: 420, width: 590, height: 400 } });
-  await tablet.evaluate(() => loading.tell('offline'));
-  await tablet.settle();
-  const while_said = await below();
-  await tablet.evaluate(() => document.getElementById('again').click());
-  await tablet.settle();
-  assert.ok(while_said.equals(await below()));
-  await tablet.close();
-  tablet.forget();
-});
-
 test('ten seconds at rest draw no frame', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url);
   await tablet.ready_to_write();

@@ -161,10 +161,11 @@ TEST_CASE("no length on a printed card is broken, on either paper") {
         REQUIRE(desk.run({"card", file, "A", "1", "--html", "card.html", "--paper", paper}).exit ==
                 0);
         const std::string text = print_page(desk, "card.html").all();
-        for (const auto& mark : ran.json()["marks"]) {
+        const nlohmann::json card = ran.json();
+        for (const auto& mark : card["marks"]) {
             CHECK(has(text, mark["at"].get<std::string>()));
         }
-        CHECK(has(text, "Cut " + ran.json()["cut"].get<std::string>()));
+        CHECK(has(text, "Cut " + card["cut"].get<std::string>()));
         // All of the screws', wherever their line is broken.
         std::size_t whole = 0;
         const std::regex screw("([0-9]+ ft )?[0-9]+( [0-9]+/[0-9]+)? in[,.]");

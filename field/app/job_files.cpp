@@ -1,5 +1,6 @@
 // A job out into a file, and one in from a file.
 #include "field/app/app.h"
+#include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/job_carrying.h"
 #include "field/store/job_folder.h"
@@ -118,7 +119,7 @@ void App::kept_whole(const std::optional<Problem>& problem) {
     if (!problem) {
         if (under_way_.empty()) {
             state_.saving = Saving::saved;
-            state_.saved = say("saved");
+            state_.saved = say("saved {1}", clock_time(wall_time(state_.events.back())));
         }
         return;
     }

@@ -64,8 +64,7 @@ Text lengths_apart(const State& state, const Told& told, const EdgeWork& work) {
         if (said.size() > lengths_most) {
             return say("{1} or {2}", words, "…");
         }
-        const std::string one = print_length(reading.length, state.marks);
-        words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
+        words = words.empty() ? Text(reading.length) : say("{1} or {2}", words, reading.length);
     }
     return words;
 }
@@ -79,11 +78,11 @@ Text length_words(const State& state, const Told& told, const EdgeWork& work) {
     }
     const std::optional<Length> length = work.length(state.job.practice);
     if (length) {
-        return print_length(*length, state.marks);
+        return *length;
     }
     for (const RecordedReading& reading : work.readings) {
         if (reading.of == ReadingOf::edge && !reading.struck) {
-            return say("{1}, once", print_length(reading.length, state.marks));
+            return say("{1}, once", reading.length);
         }
     }
     return say("no reading");

@@ -70,17 +70,10 @@ float draw_findings(Ui& ui, const State& state, const Section& section,
                                     box));
         }
     }
-    std::string marks;
-    for (const Length& mark : blank->marks) {
-        marks += (marks.empty() ? "" : ", ") +
-                 print_length(nearest_on(mark, sixteenths(1)), state.marks);
-    }
-    take_top(box,
-             ui.paragraph(box.x, box.y, box.w,
-                          say("Girth {1}",
-                              print_length(nearest_on(blank->girth, sixteenths(1)), state.marks)),
-                          Size::bold));
-    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", marks), Size::small));
+    const std::vector<Text> marks(blank->marks.begin(), blank->marks.end());
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Girth {1}", blank->girth), Size::bold));
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", joined(marks, ", ")),
+                               Size::small));
     return box.y - top;
 }
 
@@ -130,8 +123,7 @@ Touched draw_rows(Ui& ui, const State& state, const Section& section,
             }
             take_top(list, ui.mm(gap_mm));
         }
-        if (ui.button("row leg " + std::to_string(i),
-                      glued(spoken(leg.name), " ", print_length(leg.width, state.marks)),
+        if (ui.button("row leg " + std::to_string(i), glued(spoken(leg.name), " ", leg.width),
                       take_top(list, ui.mm(row_mm)))) {
             picked.leg = static_cast<int>(i);
         }

@@ -128,7 +128,7 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
     const auto pictures =
         step_pictures({state.job, state.plan, state.assets->catalogue, state.assets->sections,
                        state.outline ? &*state.outline : nullptr},
-                      step, work, state.marks);
+                      step, work);
     if (pictures) {
         return draw_step_pictures(ui, state, *pictures, room, box);
     }

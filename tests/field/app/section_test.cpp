@@ -63,6 +63,22 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
     CHECK(girth() == girth_before);
 }
 
+TEST_CASE("Brake marks in mm are rounded once, from the exact value") {
+    Journey crew;
+    crew.tap_all({"demo", "rules", "rule cut_grid", "grid 1 mm", "leave"});
+    crew.tap("edge C");
+    for (int i = 0; i < 2; ++i) {
+        crew.key_in(std::int64_t{4775});
+        crew.tap("keep");
+    }
+    crew.tap_all({"digit 5", "keep"});
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"folded", "section"});
+    REQUIRE(crew.where().place == Place::section);
+    CHECK(says(crew, "Brake marks: TODO"));
+    CHECK(says(crew, "Girth TODO"));
+}
+
 TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
     Journey crew;
     reach_section(crew);

@@ -62,6 +62,8 @@ TEST_CASE("what was worked out to less than a mark is told to the reader's mark"
     CHECK(Text(worked).english(Marks::sixteenth) == "7 1/16 in");
     CHECK(Text(worked) == "7 3/32 in");
     CHECK(Text(worked).english(Marks::millimetre) == "180 mm");
+    // The first brake mark of a rolled eave at 5/12: by way of 1/16 in it came out as 102 mm.
+    CHECK(Text(nanometres(101'261'164)).english(Marks::millimetre) == "101 mm");
     const CloseLength close{nanometres(2'300'000)};
     CHECK(Text(close).english(Marks::sixteenth) == "3/32 in");
     CHECK(Text(close).english(Marks::millimetre) == "2 mm");

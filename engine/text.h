@@ -2,10 +2,10 @@
 // language looks it up by, what stands at {1}, {2}, … is filled in last, and a length in it becomes
 // letters only then, in the reader's unit.
 //
-//   say("{1} longer than {2}", inches(1), "the first")  ──▶  English      "1 in longer than the
-//   first"
-//                                                       ──▶  Spanish, mm  "25 mm más que la
-//                                                       primera"
+//   say("{1} longer than {2}", inches(1), "the first")
+//
+//     ──▶  English      "1 in longer than the first"
+//     ──▶  Spanish, mm  "25 mm más que la primera"
 #pragma once
 
 #include <cstdint>

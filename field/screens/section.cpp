@@ -53,8 +53,7 @@ std::string degrees_words(double degrees) {
 }
 
 /// What is wrong with the section; else its girth and marks; then the bends that cannot be made.
-float draw_findings(Ui& ui, const State& state, const Section& section,
-                    const std::vector<double>& bends, Box box) {
+float draw_findings(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
     const float top = box.y;
     const auto wrong = check_section(section);
     const Result<Blank> blank = blank_of(section, bends);
@@ -101,8 +100,7 @@ Text bend_words(const SectionLeg& leg, double bend) {
 }
 
 /// Every leg and bend as a row to touch.
-Touched draw_rows(Ui& ui, const State& state, const Section& section,
-                  const std::vector<double>& bends, Box box) {
+Touched draw_rows(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
     Touched picked;
     Box list = ui.begin_scroll("section rows", box);
     const float top = list.y;
@@ -263,7 +261,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
                                      : take_right(body, ui.mm(column_mm));
             ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(drafts, section, draw_rows(ui, state, section, *bends, rows));
+            pick(drafts, section, draw_rows(ui, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
         const Touched picked =
@@ -272,8 +270,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                           now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
                          body);
         pick(drafts, section, picked);
-        ui.end_scroll(
-            draw_findings(ui, state, section, *bends, ui.begin_scroll("section words", words)));
+        ui.end_scroll(draw_findings(ui, section, *bends, ui.begin_scroll("section words", words)));
     }
     if (frame.tapped == "keep" && good) {
         wish.fact = kept(*work, section, now.leg);

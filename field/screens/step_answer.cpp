@@ -165,7 +165,7 @@ bool is_refused(const Drafts& drafts) {
     return !drafts.length.refused.empty() || !drafts.exception_asked.empty();
 }
 
-float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box) {
+float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box) {
     const Text& refused =
         drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
     if (!refused.empty()) {  // it names the limit

@@ -144,7 +144,7 @@ Json show_json(const Standing& standing) {
         json["set_aside"].push_back({{"file", aside.file.filename().string()},
                                      {"offset", aside.stretch.offset},
                                      {"size", aside.stretch.size},
-                                     {"why", aside.stretch.why}});
+                                     {"why", aside.stretch.why.english(standing.marks)}});
     }
     json["left_out"] = Json::array();
     for (const Problem& problem : standing.job.left_out.all()) {

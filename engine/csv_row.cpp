@@ -122,8 +122,8 @@ std::optional<Numbered> numbered_at(std::string_view text, std::size_t at) {
 
 CsvCell::CsvCell(std::string_view text) : written(cell_of(text)) {}
 
-CsvCell::CsvCell(const Text& words)
-    : written(with_apostrophes(words.english(), Apostrophes::put)) {}
+CsvCell::CsvCell(const Text& words, std::optional<Marks> marks)
+    : written(with_apostrophes(words.english(marks), Apostrophes::put)) {}
 
 std::string csv_row(std::initializer_list<CsvCell> cells) {
     std::string row;

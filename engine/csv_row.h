@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <initializer_list>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -21,7 +22,8 @@ struct CsvCell {
     CsvCell(std::string_view text);
     CsvCell(const std::string& text) : CsvCell(std::string_view(text)) {}
     CsvCell(const char* text) : CsvCell(std::string_view(text)) {}
-    CsvCell(const Text& words);  ///< shown as text already
+    /// Shown as text already; lengths for a reader who works on those marks.
+    CsvCell(const Text& words, std::optional<Marks> marks = {});
     CsvCell(std::int64_t number) : written(std::to_string(number)) {}
 };
 

@@ -60,7 +60,16 @@ std::optional<std::vector<Text>> values_in(std::string_view words, std::string_v
 
 Text::Text(std::string_view words) : key(shown_text(words)), as_is(true) {}
 
-std::string fill(const Text& text, const Lookup& lookup) {
+std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> marks) {
+    if (const auto* const length = std::get_if<Length>(&text.measured)) {
+        return tell_length(*length, marks);
+    }
+    if (const auto* const length = std::get_if<CloseLength>(&text.measured)) {
+        return tell_closely(length->length, marks);
+    }
+    if (const auto* const slope = std::get_if<Slope>(&text.measured)) {
+        return print_slope(*slope);
+    }
     if (text.as_is) {
         return shown_lines(text.key);
     }
@@ -77,7 +86,7 @@ std::string fill(const Text& text, const Lookup& lookup) {
         }
         const std::string_view name = std::string_view(pattern).substr(open + 1, close - open - 1);
         if (const Text* const value = value_named(text, name)) {
-            words += fill(*value, lookup);
+            words += fill(*value, lookup, marks);
         } else {
             words.append(pattern, open, close + 1 - open);
         }
@@ -88,7 +97,9 @@ std::string fill(const Text& text, const Lookup& lookup) {
 
 std::ostream& operator<<(std::ostream& out, const Text& text) { return out << text.english(); }
 
-std::string Text::english() const { return fill(*this, english_key); }
+std::string Text::english(std::optional<Marks> marks) const {
+    return fill(*this, english_key, marks);
+}
 
 Text recalled(std::string_view english, std::initializer_list<std::string_view> patterns) {
     for (const std::string_view pattern : patterns) {

@@ -1,21 +1,36 @@
-// A sentence for people, which can be said in another language later: its English is the key it is
-// looked up by, and what stands at {1}, {2}, … is filled in last.
+// A sentence for people, which is put into words where it is shown: its English is the key that a
+// language looks it up by, what stands at {1}, {2}, … is filled in last, and a length in it becomes
+// letters only then, in the reader's unit.
 //
-//   say("{1} longer than {2}", "1 in", "the first")  ──▶  English  "1 in longer than the first"
-//                                                    ──▶  Spanish  "1 in más que la primera"
+//   say("{1} longer than {2}", inches(1), "the first")
+//
+//     ──▶  English      "1 in longer than the first"
+//     ──▶  Spanish, mm  "25 mm más que la primera"
 #pragma once
 
 #include <cstdint>
 #include <functional>
 #include <initializer_list>
 #include <iosfwd>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <type_traits>
 #include <utility>
+#include <variant>
 #include <vector>
 
+#include "engine/measure/length_print.h"
+#include "engine/measure/slope_print.h"
+
 namespace hemline {
+
+/// A small difference or a limit, told to half a mark: see tell_closely().
+struct CloseLength {
+    Length length;
+
+    bool operator==(const CloseLength&) const = default;
+};
 
 struct Text {
     std::string key;       ///< English, with {name} where a value stands
@@ -25,6 +40,8 @@ struct Text {
     std::vector<std::string> names;  ///< of the values; none: they are {1}, {2}, …
     std::vector<Text> values;
     bool as_is = false;  ///< the same in every language: a name, a figure, what somebody typed
+    /// What is measured: then it has no words of its own.
+    std::variant<std::monostate, Length, CloseLength, Slope> measured = {};
 
     Text() = default;
     /// The same in every language; what is no letter in it, a line end too, as shown_text shows it.
@@ -32,25 +49,29 @@ struct Text {
     Text(std::string_view words);
     /// Our own words, which may stand on several lines.
     Text(const char* words) : key(words), as_is(true) {}
+    Text(Length length) : measured(length) {}
+    Text(CloseLength length) : measured(length) {}
+    Text(Slope slope) : measured(slope) {}
 
-    [[nodiscard]] bool empty() const { return key.empty(); }
-    [[nodiscard]] std::string english() const;
+    [[nodiscard]] bool empty() const { return key.empty() && measured.index() == 0; }
+    /// Its English, lengths for a reader who works on those marks; see tell_length().
+    [[nodiscard]] std::string english(std::optional<Marks> marks = {}) const;
 
     bool operator==(const Text&) const = default;
-    /// Whether its English is those words.
+    /// Whether its English on no marks is those words.
     template <class Words>
     requires std::is_convertible_v<const Words&, std::string_view>
     bool operator==(const Words& words) const { return english() == std::string_view(words); }
 };
 
-/// Its English.
+/// Its English, on no marks.
 std::ostream& operator<<(std::ostream& out, const Text& text);
 
-/// What a language gives for one text's key (never asked for an `as_is` one).
+/// What a language gives for one text's key (never asked for an `as_is` one, nor for a length).
 using Lookup = std::function<std::string(const Text&)>;
-/// The words of a text: what `lookup` gives for it and for each of its values, filled in. A {name}
-/// with no value stays as it stands.
-std::string fill(const Text& text, const Lookup& lookup);
+/// The words of a text: what `lookup` gives for it and for each of its values, filled in, lengths
+/// for a reader who works on those marks. A {name} with no value stays as it stands.
+std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> marks = {});
 
 template <class Value>
 Text as_text(const Value& value) {
@@ -61,7 +82,8 @@ Text as_text(const Value& value) {
     }
 }
 
-/// The sentence with its values; a value is a Text, a whole number, or words shown as they are.
+/// The sentence with its values; a value is a Text, a Length, a Slope, a whole number, or words
+/// shown as they are.
 template <class... Values>
 Text say(std::string_view english, const Values&... values) {
     Text text;

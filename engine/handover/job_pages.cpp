@@ -8,8 +8,8 @@
 #include "engine/csv_row.h"
 #include "engine/handover/plain_names.h"
 #include "engine/handover/sheets.h"
-#include "engine/measure/length_text.h"
 #include "engine/program_version.h"
+#include "engine/work/procedure_words.h"
 
 namespace hemline {
 namespace {
@@ -37,16 +37,15 @@ void add_edges(Sheets& sheets, const Job& job) {
         {{"edge", 18}, {"kind", 26}, {"agreed length", 38}, {"pieces cut", 60}, {"finished", 44}});
     for (const EdgeWork& work : job.edges) {
         const auto length = work.length(job.practice);
-        std::string cuts;
+        std::vector<Text> cuts;
         for (const CutPiece& cut : work.cut) {
-            cuts += (cuts.empty() ? "" : ", ") + std::to_string(cut.piece) + ": " +
-                    print_length(cut.cut);
+            cuts.push_back(glued(cut.piece, ": ", cut.cut));
         }
-        sheets.row({work.edge.id, spoken(work.edge.kind).english(),
-                    length && work.undecided.empty() ? print_length(*length) : "none", cuts,
-                    work.finished
-                        ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
-                        : ""});
+        sheets.row(
+            {work.edge.id, spoken(work.edge.kind),
+             length && work.undecided.empty() ? Text(*length) : Text("none"), joined(cuts, ", "),
+             work.finished ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
+                           : ""});
     }
 }
 
@@ -62,7 +61,7 @@ void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
             sheets.row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
-                        print_length(reading.length), reading.by, tablets.name(reading.id),
+                        reading.length, reading.by, tablets.name(reading.id),
                         print_minute(reading.clock), reading.struck ? "struck" : ""});
         }
     }
@@ -79,7 +78,7 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
     }
     sheets.heading("Made apart, not decided");
     for (const Conflict& conflict : job.conflicts) {
-        sheets.paragraph(conflict.what().english());
+        sheets.paragraph(conflict.what());
         sheets.table({{"time (UTC)", 39}, {"by", 35}, {"what", 112}});
         std::set<EventId> told;
         for (const Tip& side : conflict.sides) {
@@ -122,7 +121,8 @@ Text day_of(std::span<const Event> events) {
 std::string job_html(const Job& job, std::span<const Event> events) {
     const Tablets tablets(events);
     const Names names = plain_names(events);
-    Sheets sheets(Paper::letter, {job.name, day_of(events)}, "", 10, without_ids({}, names));
+    Sheets sheets(Paper::letter, {job.name, day_of(events)}, "", 10,
+                  without_ids(english_on(marks_of(job.practice)), names));
     sheets.title(job.name, 20);
     add_conflicts(sheets, job, events, names);
     add_edges(sheets, job);
@@ -141,15 +141,15 @@ std::string readings_csv(const Job& job) {
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
             csv += csv_row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
-                            print_length(reading.length), reading.length.nm(), reading.by,
-                            print_device(reading.id.device), print_minute(reading.clock),
-                            reading.struck ? "yes" : "no"});
+                            Text(reading.length).english(marks_of(job.practice)),
+                            reading.length.nm(), reading.by, print_device(reading.id.device),
+                            print_minute(reading.clock), reading.struck ? "yes" : "no"});
         }
     }
     return csv;
 }
 
-std::string events_csv(std::span<const Event> events) {
+std::string events_csv(const Job& job, std::span<const Event> events) {
     std::string csv = csv_row({"event", "time", "by", "what", "supersedes"});
     for (const Event& event : events) {
         std::string seen;
@@ -157,7 +157,7 @@ std::string events_csv(std::span<const Event> events) {
             seen += (seen.empty() ? "" : " ") + print_event_id(id);
         }
         csv += csv_row({print_event_id(event.id), print_minute(wall_time(event)), event.by,
-                        describe(event.fact), seen});
+                        CsvCell(describe(event.fact), marks_of(job.practice)), seen});
     }
     return csv;
 }
@@ -190,7 +190,7 @@ std::map<std::string, std::string> pages_of(std::span<const Event> events,
     const Job job = replay(events, practice);
     return {{"job.html", job_html(job, events)},
             {"readings.csv", readings_csv(job)},
-            {"events.csv", events_csv(events)}};
+            {"events.csv", events_csv(job, events)}};
 }
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// The language of a page to print.
+// The language of a page to print, and the marks its lengths are told on.
 #pragma once
 
 #include <functional>
@@ -8,12 +8,17 @@
 
 namespace hemline {
 
-/// English, unless other words are given.
+/// English for a reader of whose marks nothing is known, unless other words are given.
 struct PageWords {
     std::string language = "en";  ///< of BCP 47, for the page's reader
     std::function<std::string(const Text&)> in_words = [](const Text& text) {
         return text.english();
     };
 };
+
+/// English for a reader who works on those marks.
+inline PageWords english_on(Marks marks) {
+    return {"en", [marks](const Text& text) { return text.english(marks); }};
+}
 
 }  // namespace hemline

@@ -1,9 +1,17 @@
 // Printing a length: rounded to the mark, then whole feet, whole inches and a reduced fraction.
+#include "engine/measure/length_print.h"
+
 #include <numeric>
 
-#include "engine/measure/length_text.h"
+#include "engine/require.h"
 
 namespace hemline {
+
+namespace {
+
+bool lies_on(Length length, Length mark) { return length.nm() % mark.nm() == 0; }
+
+}  // namespace
 
 Length mark_of(Marks marks) {
     switch (marks) {
@@ -59,6 +67,23 @@ std::string print_length(Length length, Marks marks) {
         out += std::to_string(parts.numerator) + "/" + std::to_string(parts.denominator);
     }
     return out + " in";
+}
+
+std::string tell_length(Length length, std::optional<Marks> marks) {
+    if (marks == Marks::millimetre) {
+        return print_length(length, *marks);
+    }
+    for (const Marks exact : {Marks::sixteenth, Marks::thirty_second, Marks::millimetre}) {
+        if (lies_on(length, mark_of(exact))) {
+            return print_length(length, exact);
+        }
+    }
+    return print_length(length, marks.value_or(Marks::thirty_second));
+}
+
+std::string tell_closely(Length length, std::optional<Marks> marks) {
+    return print_length(length,
+                        marks == Marks::millimetre ? Marks::millimetre : Marks::thirty_second);
 }
 
 }  // namespace hemline

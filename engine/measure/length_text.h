@@ -1,5 +1,5 @@
-// Lengths as the trade writes them: reading what people write and lasers type, and printing it
-// back.
+// Lengths as the trade writes them: reading what people write and lasers type (length_print.h
+// prints it back).
 //
 // LEGAL                                        ILLEGAL (why)
 //   31' 7 5/8"     31' 7-5/8     31-7-5/8        379           which unit?
@@ -16,12 +16,11 @@
 //                                                2 km, 1001 m  unknown unit; longer than any roof
 #pragma once
 
-#include <cstdint>
 #include <optional>
-#include <string>
 #include <string_view>
 
 #include "engine/measure/length.h"
+#include "engine/measure/length_print.h"
 #include "engine/result.h"
 
 namespace hemline {
@@ -33,27 +32,5 @@ enum class BareUnit { nanometre, millimetre, inch, sixteenth };
 /// number is a Problem, save one with a binary fraction ("379 5/8"), which can only be inches.
 /// Problem: `at` is the byte offset of the first character that cannot be right.
 Result<Length> parse_length(std::string_view text, std::optional<BareUnit> bare = {});
-
-/// What printing rounds to; always to the nearest, a half to the longer.
-enum class Marks { sixteenth, thirty_second, millimetre };
-
-/// The mark itself: 1/16 in, 1/32 in or 1 mm.
-Length mark_of(Marks marks);
-
-/// A length taken apart for drawing: feet, inches below 12, and a reduced fraction (0/1 when none);
-/// or whole millimetres. `negative` stands for the sign of all of it.
-struct LengthParts {
-    bool negative = false;
-    std::int64_t feet = 0;
-    std::int64_t inches = 0;
-    int numerator = 0;
-    int denominator = 1;
-    std::int64_t millimetres = 0;
-};
-LengthParts take_apart(Length length, Marks marks = Marks::sixteenth);
-
-/// "31 ft 7 5/8 in", "7 5/8 in" below a foot, "9650 mm"; parse_length(print_length(x)) == x for
-/// every x on the mark and not negative.
-std::string print_length(Length length, Marks marks = Marks::sixteenth);
 
 }  // namespace hemline

@@ -105,21 +105,20 @@ std::optional<Length> edge_by_remainder(const EdgeWork& work, const RunRule& rul
 }
 
 Text off_words(Length off, bool longer, bool used) {
-    const std::string by = print_length(off);
     if (used) {
         return longer ? say("What is left for the last piece makes the edge {1} longer than it was "
                             "read.",
-                            by)
+                            off)
                       : say("What is left for the last piece makes the edge {1} shorter than it "
                             "was read.",
-                            by);
+                            off);
     }
     return longer ? say("What is left for the last piece makes the edge {1} longer than it was "
                         "read, so it is not used.",
-                        by)
+                        off)
                   : say("What is left for the last piece makes the edge {1} shorter than it was "
                         "read, so it is not used.",
-                        by);
+                        off);
 }
 
 /// The edge to divide: as the remainder says where one was read, else as its readings agree.
@@ -218,10 +217,9 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
         return;
     }
     if (!is_readable(*length)) {
-        plan.problems.push_back(
-            {work.edge.id, "length", Severity::problem,
-             say("A length of {1} is no edge of a roof.", print_length(*length)),
-             say("Strike the reading and read the edge again.")});
+        plan.problems.push_back({work.edge.id, "length", Severity::problem,
+                                 say("A length of {1} is no edge of a roof.", *length),
+                                 say("Strike the reading and read the edge again.")});
         return;
     }
     const Practice& practice = job.practice;

@@ -44,7 +44,7 @@ std::int64_t sticks_in_all(const Job& job, const Plan& plan) {
                            [](std::int64_t sum, const Proof& proof) { return sum + proof.sticks; });
 }
 
-Text describe(const PieceChange& change, Marks marks) {
+Text describe(const PieceChange& change) {
     const std::string number = change.edge + "/" + std::to_string(change.piece);
     const Text piece = change.role == TrimRole::main   ? say("Piece {1}", number)
                        : change.role == TrimRole::wrap ? say("Wrap piece {1}", number)
@@ -52,10 +52,9 @@ Text describe(const PieceChange& change, Marks marks) {
     if (!change.after) {
         return say("{1} is no longer needed.", piece);
     }
-    const std::string after = print_length(*change.after, marks);
-    return change.before
-               ? say("{1}: {2}, not {3}.", piece, after, print_length(*change.before, marks))
-               : say("{1}: {2}, new.", piece, after);
+    const Length after = *change.after;
+    return change.before ? say("{1}: {2}, not {3}.", piece, after, *change.before)
+                         : say("{1}: {2}, new.", piece, after);
 }
 
 }  // namespace hemline

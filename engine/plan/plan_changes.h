@@ -21,6 +21,6 @@ std::vector<PieceChange> changes_between(const Plan& before, const Plan& after);
 std::int64_t sticks_in_all(const Job& job, const Plan& plan);
 
 /// "Eave piece A/3: 9 ft 11 in, not 10 ft.": one sentence.
-Text describe(const PieceChange& change, Marks marks);
+Text describe(const PieceChange& change);
 
 }  // namespace hemline

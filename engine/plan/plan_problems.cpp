@@ -94,7 +94,7 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
          transition ? say("The pitch of the upper roof is not known, and the fold depends on it.")
                     : say("The pitch of the other roof is not stated: taken as {1}, the same as "
                           "this one's.",
-                          print_slope(*edge.pitch)),
+                          *edge.pitch),
          say("Write the other roof's pitch in pitch2.")});
 }
 

@@ -26,15 +26,15 @@ std::optional<Problem> problem_with(const RunRule& rule) {
                        say("Set lap, tab and sliver to 0 or more.")};
     }
     if (rule.lap >= rule.stock) {
-        return Problem{say("The lap of {1} is not shorter than the stick of {2}.",
-                           print_length(rule.lap), print_length(rule.stock)),
-                       say("Set a longer stock or a shorter lap.")};
+        return Problem{
+            say("The lap of {1} is not shorter than the stick of {2}.", rule.lap, rule.stock),
+            say("Set a longer stock or a shorter lap.")};
     }
     const Length extra = std::max(rule.allowance_first + rule.lap, rule.allowance_last);
     if (extra + rule.grid > rule.stock) {
         return Problem{
             say("Lap and end allowance leave nothing of the stick of {1} to cover the edge.",
-                print_length(rule.stock)),
+                rule.stock),
             say("Set a longer stock, or a shorter lap or tab.")};
     }
     return std::nullopt;
@@ -196,7 +196,7 @@ Result<std::vector<Division>> divide_run(const RunRule& rule, Style style) {
     }
     if (covers.empty()) {
         return Problem{say("No division keeps every piece between {1} and the stick of {2}.",
-                           print_length(rule.sliver), print_length(rule.stock)),
+                           rule.sliver, rule.stock),
                        say("Set a longer stock, or a shorter sliver.")};
     }
     std::vector<Division> run;

@@ -94,7 +94,7 @@ std::optional<Problem> problem_with_cuts(const Attempt& attempt, Cuts cut) {
     for (std::size_t i = 0; i < attempt.run.size(); ++i) {
         if (is_cut(cut, i) && attempt.run[i].covers <= Length()) {
             return Problem{say("Piece {1} was cut {2}, which its lap and end allowance use up.",
-                               i + 1, print_length(*cut[i])),
+                               i + 1, *cut[i]),
                            say("Mark it spoiled and cut it again.")};
         }
     }

@@ -80,7 +80,7 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
         if (clear_own <= Length()) {
             return Problem{
                 say("A stick of {1} is too short to carry its joint clear of the trim's laps.",
-                    print_length(stock)),
+                    stock),
                 say("Set a longer stock, or a smaller cleat_clear.")};
         }
         add(clear_own);

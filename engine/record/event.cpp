@@ -24,7 +24,7 @@ Text piece_words(TrimRole role, int piece) {
 
 Text metal_words(const MetalTaken& metal, const Names& names) {
     if (!metal.offcut) {
-        return say("from a new stick of {1}", print_length(metal.stick));
+        return say("from a new stick of {1}", metal.stick);
     }
     return say("from the offcut of {1}",
                names.offcut ? names.offcut(*metal.offcut) : Text(print_event_id(*metal.offcut)));
@@ -52,7 +52,7 @@ Text answer_words(const Answer& answer) {
         case AnswerKind::done:
             break;
         case AnswerKind::length:
-            return print_length(answer.length);
+            return answer.length;
         case AnswerKind::count:
             return std::to_string(answer.count);
         case AnswerKind::seen:
@@ -74,9 +74,9 @@ Text words_of(Style style) {
 }
 
 Text leg_words(const LegChosen& leg) {
-    const std::string width = print_length(leg.width);
-    const Text bent =
-        leg.bend_udeg ? say("bend {1} to {2}", print_degrees(*leg.bend_udeg), width) : Text(width);
+    const Text bent = leg.bend_udeg
+                          ? say("bend {1} to {2}", print_degrees(*leg.bend_udeg), leg.width)
+                          : leg.width;
     return leg.hem == Hem::none ? bent : say("{1} {2} hem", bent, spoken(leg.hem));
 }
 
@@ -93,17 +93,16 @@ struct Words {
         const Text left = spoken(f.edge.left), right = spoken(f.edge.right);
         return f.edge.pitch
                    ? say("Edge {1}: {2}, left {3}, right {4}, pitch {5}", f.edge.id, kind, left,
-                         right, print_slope(*f.edge.pitch))
+                         right, *f.edge.pitch)
                    : say("Edge {1}: {2}, left {3}, right {4}", f.edge.id, kind, left, right);
     }
     Text operator()(const ReadingTaken& f) const {
-        const std::string length = print_length(f.length);
         return f.of == ReadingOf::edge
-                   ? say("Edge {1} read: {2}", f.edge, length)
-                   : say("Edge {1}, what is left for the last piece read: {2}", f.edge, length);
+                   ? say("Edge {1} read: {2}", f.edge, f.length)
+                   : say("Edge {1}, what is left for the last piece read: {2}", f.edge, f.length);
     }
     Text operator()(const PitchTaken& f) const {
-        return say("Edge {1}, pitch read: {2}", f.edge, print_slope(f.pitch));
+        return say("Edge {1}, pitch read: {2}", f.edge, f.pitch);
     }
     Text operator()(const StyleChosen& f) const {
         return say("Edge {1}, run chosen: {2}", f.edge, words_of(f.style));
@@ -113,12 +112,12 @@ struct Words {
                    f.value);
     }
     Text operator()(const PieceCut& f) const {
-        return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece),
-                   print_length(f.cut), metal_words(f.metal, names));
+        return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece), f.cut,
+                   metal_words(f.metal, names));
     }
     Text operator()(const PieceSpoiled& f) const {
         return say("Edge {1}, {2} spoiled: {3} lost {4}", f.edge, piece_words(f.role, f.piece),
-                   print_length(f.lost), metal_words(f.metal, names));
+                   f.lost, metal_words(f.metal, names));
     }
     Text operator()(const StepDone& f) const {
         const Text answer = answer_words(f.answer);
@@ -150,11 +149,11 @@ struct Words {
     }
     Text operator()(const MetalCounted& f) const {
         return say("On hand for edge {1}: {2} of {3}", part_words(f.edge, f.role), f.count,
-                   print_length(f.length));
+                   f.length);
     }
     Text operator()(const StickMeasured& f) const {
         return say("For edge {1}, a piece of metal {2} is only {3}", part_words(f.edge, f.role),
-                   metal_words(f.metal, names), print_length(f.length));
+                   metal_words(f.metal, names), f.length);
     }
     Text operator()(const StickSpoiled& f) const {
         return say("For edge {1}, metal spoiled whole: {2}", part_words(f.edge, f.role),
@@ -163,7 +162,7 @@ struct Words {
     Text operator()(const StockChosen& f) const {
         std::vector<Text> lengths;
         for (const Length length : f.lengths) {
-            lengths.emplace_back(print_length(length));
+            lengths.emplace_back(length);
         }
         return lengths.empty() ? say("New sticks come in no length")
                                : say("New sticks come in {1}", joined(lengths, ", "));
@@ -196,7 +195,7 @@ struct Words {
         return say("Edge {1}: looks as the job prefers", f.edge);
     }
     Text operator()(const LapChosen& f) const {
-        return f.lap ? say("Edge {1} laps {2}", f.edge, print_length(*f.lap))
+        return f.lap ? say("Edge {1} laps {2}", f.edge, *f.lap)
                      : say("Edge {1} laps as the job's rule has it", f.edge);
     }
     Text operator()(const Picked& f) const {

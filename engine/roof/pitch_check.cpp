@@ -44,9 +44,8 @@ SeamVerdict judge_seam(const SeamFloor& floor, Slope pitch) {
     verdict.seam = floor.seam;
     verdict.serves = !flatter(pitch, floor.least);
     if (!verdict.serves) {
-        verdict.reason =
-            say("{1} panels need at least {2} ({3}), and this roof is {4}", spoken(floor.seam),
-                print_slope(floor.least), source_of(floor), print_slope(pitch));
+        verdict.reason = say("{1} panels need at least {2} ({3}), and this roof is {4}",
+                             spoken(floor.seam), floor.least, source_of(floor), pitch);
     }
     return verdict;
 }
@@ -93,19 +92,19 @@ Text seam_objection(const Trim& trim, const Question& question) {
                                   [&allowed](Seam seam) { return has(allowed, seam); });
     return some ? Text()
                 : say("{1} serves {2} panels only ({3}), and a roof of {4} takes only {5} ones",
-                      say(trim.name), spoken_seams(trim.seams), say(trim.source),
-                      print_slope(question.pitch), spoken_seams(allowed));
+                      say(trim.name), spoken_seams(trim.seams), say(trim.source), question.pitch,
+                      spoken_seams(allowed));
 }
 
 /// Why the trim does not serve; empty when it does.
 Text objection(const Trim& trim, const Question& question) {
     if (trim.most && flatter(*trim.most, question.pitch)) {
         return say("{1} serves pitches up to {2} ({3}), and this roof is {4}", say(trim.name),
-                   print_slope(*trim.most), say(trim.source), print_slope(question.pitch));
+                   *trim.most, say(trim.source), question.pitch);
     }
     if (trim.least && flatter(question.pitch, *trim.least)) {
         return say("{1} serves pitches from {2} ({3}), and this roof is {4}", say(trim.name),
-                   print_slope(*trim.least), say(trim.source), print_slope(question.pitch));
+                   *trim.least, say(trim.source), question.pitch);
     }
     return seam_objection(trim, question);
 }
@@ -181,7 +180,7 @@ Text doubt_at_limit(Slope pitch, const std::vector<Limit>& limits) {
     return say(
         "The reading of {1} may be {2} degrees off, and {3} has its limit at {4}: measure "
         "the pitch again.",
-        print_slope(pitch), tenths(error), nearest->owner, print_slope(nearest->slope));
+        pitch, tenths(error), nearest->owner, nearest->slope);
 }
 
 }  // namespace

@@ -151,11 +151,10 @@ Text doubt_about(Length reading, Length expected, Tape tape) {
         return {};
     }
     if (reading * 2 < expected) {
-        return say("This is less than half of the {1} expected: read again.",
-                   print_length(expected));
+        return say("This is less than half of the {1} expected: read again.", expected);
     }
     if (reading > expected * 2) {
-        return say("This is more than twice the {1} expected: read again.", print_length(expected));
+        return say("This is more than twice the {1} expected: read again.", expected);
     }
     const Length difference = apart(reading, expected);
     const Length error = tape_error(std::max(reading, expected), tape);
@@ -165,11 +164,10 @@ Text doubt_about(Length reading, Length expected, Tape tape) {
     if (absolute(difference - inches(1)) <= error) {
         return say(
             "This is an inch off the {1} expected: was it read from the 1 in mark (burnt inch)?",
-            print_length(expected));
+            expected);
     }
     if (absolute(difference - feet(1)) <= error) {
-        return say("This is a foot off the {1} expected: was the foot misread?",
-                   print_length(expected));
+        return say("This is a foot off the {1} expected: was the foot misread?", expected);
     }
     return {};
 }
@@ -178,7 +176,7 @@ Text doubt_about_so_long(Length edge) {
     return edge > edge_believed_most
                ? say("{1} ({2}) is longer than the edge of any roof: was 10 m taken for 1000 m, or "
                      "100 in for 100 ft? Read again, and look at the unit.",
-                     print_length(edge), print_length(edge, Marks::millimetre))
+                     edge, print_length(edge, Marks::millimetre))
                : Text();
 }
 
@@ -204,8 +202,8 @@ bool hook_suspected(std::span<const Length> second_minus_first) {
 }
 
 Text explain(const Verdict& verdict) {
-    const std::string differ = print_length(verdict.difference, Marks::thirty_second);
-    const std::string allowed = print_length(verdict.allowed, Marks::thirty_second);
+    const CloseLength differ{verdict.difference};
+    const CloseLength allowed{verdict.allowed};
     const Text cause = spoken(verdict.cause);
     switch (verdict.agreement) {
         case Agreement::none:

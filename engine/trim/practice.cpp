@@ -135,9 +135,11 @@ Length longest_tab(const Practice& practice) {
                      practice.tab_hip, practice.tab_valley, practice.turn_up, practice.kick_out});
 }
 
+Text in_quotes(Length length) { return glued("\"", length, "\""); }
+
 /// Rules that hold between values: what would make every run impossible.
 std::optional<Problem> check_together(const Practice& practice) {
-    const std::string stock = print_length(practice.stock);
+    const Length stock = practice.stock;
     if (practice.stock > stock_most) {
         return Problem{say("A stick of {1} is longer than any that is carried to a roof.", stock),
                        say("Give stock at most 328 ft (100 m).")};
@@ -145,26 +147,26 @@ std::optional<Problem> check_together(const Practice& practice) {
     for (const auto& [key, lap] :
          {std::pair{"lap", practice.lap}, std::pair{"lap_valley", practice.lap_valley}}) {
         if (lap >= practice.stock) {
-            return Problem{say("{1} {2} is not shorter than the stock of {3}.", key,
-                               quoted(print_length(lap)), stock),
-                           say("Make the lap shorter, or the stock longer.")};
+            return Problem{
+                say("{1} {2} is not shorter than the stock of {3}.", key, in_quotes(lap), stock),
+                say("Make the lap shorter, or the stock longer.")};
         }
         if (practice.bead_gap >= lap) {
             return Problem{say("bead_gap {1} does not fit in the {2} of {3}.",
-                               quoted(print_length(practice.bead_gap)), key, print_length(lap)),
+                               in_quotes(practice.bead_gap), key, lap),
                            say("Make the gap between the beads smaller than the lap.")};
         }
     }
     const Length tab_most = longest_tab(practice);
     if (std::max(practice.lap, practice.lap_valley) + tab_most * 2 >= practice.stock) {
         return Problem{say("The lap and two tabs of {1} leave nothing of the stock of {2}.",
-                           quoted(print_length(tab_most)), stock),
+                           in_quotes(tab_most), stock),
                        say("Make the tabs shorter, or the stock longer.")};
     }
     if (practice.sliver > practice.stock) {
-        return Problem{say("sliver {1} is longer than the stock of {2}.",
-                           quoted(print_length(practice.sliver)), stock),
-                       say("Make the sliver limit shorter, or the stock longer.")};
+        return Problem{
+            say("sliver {1} is longer than the stock of {2}.", in_quotes(practice.sliver), stock),
+            say("Make the sliver limit shorter, or the stock longer.")};
     }
     if (practice.kerf + practice.cut_grid >= practice.stock) {
         return Problem{

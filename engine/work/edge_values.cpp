@@ -18,7 +18,6 @@ struct Reader {
     const ValuesOf& of;
     const EdgeWork& work;
     const std::vector<Step>& steps;
-    Marks marks;
     std::vector<EdgeValue> values = {};
     std::map<EventId, const Event*> cut_events = {};  ///< the first of each cut that stands
 
@@ -31,7 +30,6 @@ struct Reader {
 
     void add_cut(const CutPiece& cut);
     void signed_by(EdgeValue& value, EventId id) const;
-    [[nodiscard]] std::string print(Length length) const { return print_length(length, marks); }
 };
 
 void Reader::signed_by(EdgeValue& value, EventId id) const {
@@ -62,7 +60,7 @@ void Reader::add_readings() {
         value.what = reading.of == ReadingOf::edge
                          ? say("Reading of the length")
                          : say("Reading of what is left for the last piece");
-        value.value = print(reading.length);
+        value.value = reading.length;
         value.by = reading.by;
         value.clock = reading.clock;
         values.push_back(value);
@@ -70,11 +68,8 @@ void Reader::add_readings() {
     const Verdict verdict = work.verdict(of.job.practice);
     EdgeValue value;
     value.what = say("Length to work with");
-    value.value = verdict.length ? Text(print(*verdict.length)) : say("none agreed");
-    value.wanted =
-        say("two readings at most {1} apart",
-            print_length(verdict.allowed,
-                         marks == Marks::millimetre ? Marks::millimetre : Marks::thirty_second));
+    value.value = verdict.length ? Text(*verdict.length) : say("none agreed");
+    value.wanted = say("two readings at most {1} apart", CloseLength{verdict.allowed});
     if (verdict.agreement == Agreement::none || verdict.agreement == Agreement::once) {
         value.wanted = say("two readings");
     }
@@ -97,14 +92,14 @@ Text range_words(const Text& least, const Text& most) {
 }
 
 Text pitch_limits(const Trim& trim) {
-    return range_words(trim.least ? Text(print_slope(*trim.least)) : Text(),
-                       trim.most ? Text(print_slope(*trim.most)) : Text());
+    return range_words(trim.least ? Text(*trim.least) : Text(),
+                       trim.most ? Text(*trim.most) : Text());
 }
 
 void Reader::add_pitch() {
     EdgeValue value;
     value.what = say("Pitch");
-    value.value = work.edge.pitch ? Text(print_slope(*work.edge.pitch)) : say("not taken");
+    value.value = work.edge.pitch ? Text(*work.edge.pitch) : say("not taken");
     if (const Trim* const trim = of.catalogue.of(work.edge); trim != nullptr && work.edge.pitch) {
         value.wanted = pitch_limits(*trim);
     }
@@ -151,7 +146,7 @@ Text cuts_of(TrimRole role) {
 void Reader::add_cut(const CutPiece& cut) {
     EdgeValue value;
     value.what = cut_of(cut.role, cut.piece);
-    value.value = print(cut.cut);
+    value.value = cut.cut;
     signed_by(value, cut.id);
     values.push_back(value);
 }
@@ -194,7 +189,7 @@ void Reader::add_answers() {
         }
         EdgeValue value;
         value.what = said.step;
-        value.value = print_answer(said.answer, marks);
+        value.value = answer_words(said.answer);
         value.outside = exception_words(said);
         value.noted_by = said.exception_by;
         value.by = done.by;
@@ -202,7 +197,7 @@ void Reader::add_answers() {
         const auto step = asked.find(std::pair<std::string_view, int>(said.step, said.piece));
         if (step != asked.end()) {
             value.what = step->second->action;
-            value.wanted = limits_of(*step->second, marks);
+            value.wanted = limits_of(*step->second);
             if (value.outside.empty()) {
                 value.outside = outside_practice(*step->second, said.answer);
             }
@@ -227,8 +222,8 @@ void Reader::add_problems() {
 }  // namespace
 
 std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
-                                   const std::vector<Step>& steps, Marks marks) {
-    Reader reader{of, work, steps, marks};
+                                   const std::vector<Step>& steps) {
+    Reader reader{of, work, steps};
     reader.find_cut_events();
     reader.add_readings();
     reader.add_pitch();
@@ -248,10 +243,8 @@ std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {
     return exceptions;
 }
 
-Text limits_of(const Step& step, Marks marks) {
-    const auto length = [&](std::optional<Length> limit) {
-        return limit ? Text(print_length(*limit, marks)) : Text();
-    };
+Text limits_of(const Step& step) {
+    const auto length = [](std::optional<Length> limit) { return limit ? Text(*limit) : Text(); };
     const auto count = [](std::optional<std::int64_t> limit) {
         return limit ? Text(std::to_string(*limit)) : Text();
     };
@@ -260,10 +253,10 @@ Text limits_of(const Step& step, Marks marks) {
                      : range_words(count(step.count_least), count(step.count_most));
 }
 
-Text print_answer(const Answer& answer, Marks marks) {
+Text answer_words(const Answer& answer) {
     switch (answer.kind) {
         case AnswerKind::length:
-            return print_length(answer.length, marks);
+            return answer.length;
         case AnswerKind::count:
             return std::to_string(answer.count);
         case AnswerKind::seen:

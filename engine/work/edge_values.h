@@ -34,14 +34,14 @@ struct ValuesOf {
 /// that was answered with a value. A value that practice no longer accepts is outside it though
 /// nobody noted it.
 std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
-                                   const std::vector<Step>& steps, Marks marks);
+                                   const std::vector<Step>& steps);
 
 /// The answers that someone accepted outside practice.
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work);
 
 /// "at least 6 in, at most 7 in"; empty when the step has no limits.
-Text limits_of(const Step& step, Marks marks);
+Text limits_of(const Step& step);
 /// "6 1/4 in", "9", what was seen, or "done".
-Text print_answer(const Answer& answer, Marks marks);
+Text answer_words(const Answer& answer);
 
 }  // namespace hemline

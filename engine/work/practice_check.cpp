@@ -8,32 +8,30 @@ namespace hemline {
 namespace {
 
 struct Missed {
-    std::string value, limit;
-    Text why;
+    Text value, limit, why;
+    bool reads_alike;  ///< value and limit, on the job's marks
 };
 
 Text said_under(const Missed& missed) {
-    return missed.value == missed.limit
-               ? say(a_little_under_least, missed.value, missed.limit, missed.why)
-               : say(under_least, missed.value, missed.limit, missed.why);
+    return missed.reads_alike ? say(a_little_under_least, missed.value, missed.limit, missed.why)
+                              : say(under_least, missed.value, missed.limit, missed.why);
 }
 
 Text said_over(const Missed& missed) {
-    return missed.value == missed.limit
-               ? say(a_little_over_most, missed.value, missed.limit, missed.why)
-               : say(over_most, missed.value, missed.limit, missed.why);
+    return missed.reads_alike ? say(a_little_over_most, missed.value, missed.limit, missed.why)
+                              : say(over_most, missed.value, missed.limit, missed.why);
 }
 
 Text length_outside(const Step& step, Length length) {
-    // In inches half a mark finer than the job's: a check is about the little that is missing.
-    const Marks marks = step.marks == Marks::millimetre ? step.marks : Marks::thirty_second;
-    const auto print = [&](Length l) { return print_length(l, marks); };
-    const Text why = say(step.rule->why);
+    const auto missed = [&](Length limit) {
+        const bool alike = tell_closely(length, step.marks) == tell_closely(limit, step.marks);
+        return Missed{CloseLength{length}, CloseLength{limit}, say(step.rule->why), alike};
+    };
     if (step.length_least && length < *step.length_least) {
-        return said_under({print(length), print(*step.length_least), why});
+        return said_under(missed(*step.length_least));
     }
     if (step.length_most && length > *step.length_most) {
-        return said_over({print(length), print(*step.length_most), why});
+        return said_over(missed(*step.length_most));
     }
     return {};
 }
@@ -41,10 +39,10 @@ Text length_outside(const Step& step, Length length) {
 Text count_outside(const Step& step, std::int64_t count) {
     const Text why = say(step.rule->why);
     if (step.count_least && count < *step.count_least) {
-        return said_under({std::to_string(count), std::to_string(*step.count_least), why});
+        return said_under({as_text(count), as_text(*step.count_least), why, false});
     }
     if (step.count_most && count > *step.count_most) {
-        return said_over({std::to_string(count), std::to_string(*step.count_most), why});
+        return said_over({as_text(count), as_text(*step.count_most), why, false});
     }
     return {};
 }

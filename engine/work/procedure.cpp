@@ -82,7 +82,6 @@ std::string tenths(double value) {
 
 std::optional<Text> number_for(std::string_view word, const Ground& ground, const Run& run,
                                int piece) {
-    const Marks marks = marks_of(ground.practice);
     const PlannedPiece* planned = find_piece(run, piece);
     const Trim* trim = ground.catalogue.find(run.trim);
     if (word == "edge") {
@@ -92,10 +91,10 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
         return std::to_string(run.pieces.size());
     }
     if (word == "lap") {
-        return print_length(run.lap, marks);
+        return run.lap;
     }
     if (word == "spacing") {
-        return print_length(ground.practice.screw_spacing, marks);
+        return ground.practice.screw_spacing;
     }
     if (word == "beads") {
         return std::to_string(bead_offsets(run.lap, ground.practice).size());
@@ -110,7 +109,7 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
         return std::to_string(ground.closures.count);
     }
     if (word == "closure") {
-        return print_length(ground.closures.each, marks);
+        return ground.closures.each;
     }
     if (word == "trim") {
         return trim != nullptr ? say(trim->name) : Text(run.trim);
@@ -125,7 +124,7 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
         return std::to_string(piece - 1);
     }
     if (word == "cut" && planned != nullptr) {
-        return print_length(planned->cut, marks);
+        return planned->cut;
     }
     if (word == "screws") {
         return std::to_string(screws_planned_on(run, piece, ground));

@@ -65,7 +65,7 @@ std::optional<RoofOutline> outline_of(const Job& job) {
     return roof;
 }
 
-Text state_words(const Outline& outline, Marks marks) {
+Text state_words(const Outline& outline) {
     if (!outline.turn_left_udeg) {
         return outline.state == OutlineState::misses
                    ? say("Two edges say different things of one corner.")
@@ -77,8 +77,7 @@ Text state_words(const Outline& outline, Marks marks) {
             "side is not on this job, or a corner is not as said.",
             print_degrees(360'000'000 - *outline.turn_left_udeg));
     }
-    const std::string miss = print_length(outline.miss, marks);
-    const std::string allowed = print_length(outline.allowed, marks);
+    const CloseLength miss{outline.miss}, allowed{outline.allowed};
     switch (outline.state) {
         case OutlineState::closes:
             return say("The roof closes: {1} off, and the tapes allow {2}.", miss, allowed);
@@ -90,11 +89,10 @@ Text state_words(const Outline& outline, Marks marks) {
     return say("The roof fails to close by {1}; the tapes allow {2}.", miss, allowed);
 }
 
-Text suspect_words(const Suspect& suspect, Marks marks) {
+Text suspect_words(const Suspect& suspect) {
     const Text why = spoken(suspect.kind);
     if (!suspect.corner_from) {
-        return say("{1}: {2}, not {3} ({4})", suspect.edge, print_length(suspect.to, marks),
-                   print_length(suspect.from, marks), why);
+        return say("{1}: {2}, not {3} ({4})", suspect.edge, suspect.to, suspect.from, why);
     }
     const Text end = end_words(suspect.field);
     const Text from = corner_words(*suspect.corner_from), to = corner_words(*suspect.corner_to);

@@ -26,8 +26,8 @@ struct RoofOutline {
 std::optional<RoofOutline> outline_of(const Job& job);
 
 /// One or two sentences: whether it closes, and by how much it fails to.
-Text state_words(const Outline& outline, Marks marks);
+Text state_words(const Outline& outline);
 /// "Eave D: 24 ft 8 1/4 in, not 25 ft 8 1/4 in (misread foot)" would close it.
-Text suspect_words(const Suspect& suspect, Marks marks);
+Text suspect_words(const Suspect& suspect);
 
 }  // namespace hemline

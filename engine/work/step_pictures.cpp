@@ -48,7 +48,7 @@ std::optional<Tab> tab_at(const FlatPattern& pattern, Side side) {
                                                          : std::min(tab.fold.a.x, tab.fold.b.x);
             reach = std::max(reach, side == Side::left ? fold - p.x : p.x - fold);
         }
-        const Length length = nearest_on(nanometres(reach), sixteenths(1));
+        const Length length = nanometres(reach);
         if (!longest || length > longest->length) {
             longest = Tab{length, tab.degrees};
         }
@@ -61,12 +61,10 @@ struct Maker {
     const MeetingOf& of;
     const Step& step;
     const EdgeWork& work;
-    Marks marks;
     StepMetal metal;
     Card card = {};
     FlatPattern pattern = {};
 
-    [[nodiscard]] std::string print(Length length) const { return print_length(length, marks); }
     [[nodiscard]] std::vector<Facet> folded(const FlatPattern& flat, FoldStep fold) const {
         return folded_end(card, work.edge, flat, metal.side, step_of(fold));
     }
@@ -87,15 +85,15 @@ Text Maker::cut_words() const {
         const bool is_cut = mark.kind == MarkKind::flange_cut || mark.kind == MarkKind::face_cut ||
                             mark.kind == MarkKind::flange_mitre || mark.kind == MarkKind::hem_notch;
         if (mark.toward == metal.side && is_cut) {
-            cuts.push_back(say("{1} at {2}", spoken(mark.kind), print(mark.at)));
+            cuts.push_back(say("{1} at {2}", spoken(mark.kind), mark.at));
         }
     }
-    return cuts.empty() ? say("Cut to {1}.", print(card.cut))
-                        : say("Cut to {1}: {2}.", print(card.cut), joined(cuts, ", "));
+    return cuts.empty() ? say("Cut to {1}.", card.cut)
+                        : say("Cut to {1}: {2}.", card.cut, joined(cuts, ", "));
 }
 
 Text Maker::flat_words(const Tab& tab) const {
-    return say("The tab of {1} is still flat.", print(tab.length));
+    return say("The tab of {1} is still flat.", tab.length);
 }
 
 /// The end as it is in the end: folded, or put together with what it meets.
@@ -124,9 +122,8 @@ Result<StepPictures> Maker::cut() const {
     const auto tab = tab_at(pattern, metal.side);
     StepPictures pictures;
     pictures.before_during_done = {
-        StepPicture{say("The metal, {1} long.", print(card.stick_length)),
-                    folded(*plain, FoldStep::as_cut),
-                    {}},
+        StepPicture{
+            say("The metal, {1} long.", card.stick_length), folded(*plain, FoldStep::as_cut), {}},
         StepPicture{joined({cut_words(), tab ? flat_words(*tab) : Text()}, " "),
                     folded(FoldStep::as_cut),
                     {}},
@@ -175,7 +172,7 @@ Result<StepPictures> Maker::lap() const {
         }
     }
     const Run* const run = find_run(of.plan, work.edge.id, metal.role);
-    const std::string lap = run == nullptr ? "" : print(run->lap);
+    const Text lap = run == nullptr ? Text() : Text(run->lap);
     StepPictures pictures;
     pictures.before_during_done = {
         StepPicture{say("The lap line is {1} from the end of {2}.", lap, meeting->other_name),
@@ -212,8 +209,7 @@ StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan) {
     return metal;
 }
 
-Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work,
-                                   Marks marks) {
+Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work) {
     const StepMetal metal = metal_of(step, work, of.plan);
     if (metal.shows == Shows::nothing) {
         return Problem{say("This step folds no metal."), say("Do it as it says.")};
@@ -227,7 +223,7 @@ Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const 
     if (!pattern) {
         return pattern.problem();
     }
-    Maker maker{of, step, work, marks, metal, *card, *pattern};
+    Maker maker{of, step, work, metal, *card, *pattern};
     if (metal.shows == Shows::cut) {
         maker.metal.side = end_worked(*card);
     }

@@ -40,7 +40,6 @@ struct StepPictures {
 };
 
 /// Problem: why there is nothing to show.
-Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work,
-                                   Marks marks);
+Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work);
 
 }  // namespace hemline

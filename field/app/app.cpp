@@ -49,7 +49,7 @@ void App::draw(Ui& ui) {
     hear_search();
     hear_crew();
     ui.set_hand(state_.hand);
-    ui.set_phrases(phrases());
+    ui.speak(phrases(), state_.marks);
     Wish wish = draw_place(ui, state_, drafts_);
     if (ui.tapped() == go_on_elsewhere) {
         wish = {};

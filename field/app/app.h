@@ -80,8 +80,10 @@ class App {
     [[nodiscard]] LeftOff left_off() const;
     /// There again, if it was left on this day and the job is on this device.
     void go_back_to(const LeftOff& left);
-    /// What the text says in the language of the screens.
-    [[nodiscard]] std::string in_words(const Text& text) const { return phrases().of(text); }
+    /// What the text says on the screens.
+    [[nodiscard]] std::string in_words(const Text& text) const {
+        return phrases().of(text, state_.marks);
+    }
 
     /// Waits until no better plan is being looked for.
     void settle_search() { search_.settle(); }

@@ -19,9 +19,10 @@ Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end())
 /// Paper speaks as the tablet does.
 PageWords words_of(const State& state) {
     if (state.language == Language::english) {
-        return {};
+        return english_on(state.marks);
     }
-    return {"es", [&state](const Text& text) { return state.assets->spanish.of(text); }};
+    return {"es",
+            [&state](const Text& text) { return state.assets->spanish.of(text, state.marks); }};
 }
 
 }  // namespace
@@ -87,7 +88,7 @@ void App::put_on_paper(Errand errand, bool a4) {
     }
     const Marks marks = state_.marks;
     const Paper paper = a4 ? Paper::a4 : Paper::letter;
-    const std::string title = title_of(*card, marks);
+    const std::string title = title_of(*card, marks, english_on(marks));
     const PaperHead head{state_.job.name, day_name({wall_ms()})};
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, job_assets_.sections);
     if (errand == Errand::print_card && options_.platform.print) {

@@ -40,7 +40,7 @@ Text plan_news(const State& now, const Fact& fact, const Plan& before, std::int6
             continue;
         }
         if (++said <= said_most) {
-            words.push_back(describe(change, now.marks));
+            words.push_back(describe(change));
         }
     }
     if (said > said_most) {

@@ -147,7 +147,7 @@ void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, Dra
 }
 
 /// What the primary action says, and whether it can be done.
-Action stands_action(const State& state, const Conflict& conflict, const Event* chosen) {
+Action stands_action(const Conflict& conflict, const Event* chosen) {
     switch (conflict.apart) {
         case Apart::values:
             break;
@@ -163,10 +163,9 @@ Action stands_action(const State& state, const Conflict& conflict, const Event* 
     if (!length) {
         return {"stands", say("The marked one stands"), Look::primary};
     }
-    const std::string figure = print_length(*length, state.marks);
     return {"stands",
-            conflict.thing.subject == Subject::piece ? say("{1} is fitted", figure)
-                                                     : say("{1} stands", figure),
+            conflict.thing.subject == Subject::piece ? say("{1} is fitted", *length)
+                                                     : say("{1} stands", *length),
             Look::primary};
 }
 
@@ -209,7 +208,7 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
         actions.push_back({"measure again", say("Measure again")});
     }
     actions.push_back(
-        stands_action(state, conflict, chosen == sides.end() ? nullptr : chosen->view.value));
+        stands_action(conflict, chosen == sides.end() ? nullptr : chosen->view.value));
     const Text title =
         all.size() > 1 ? say("Made apart · {1} of {2}", at + 1, all.size()) : say("Made apart");
     const Frame frame = open_frame(ui, state, title, actions);

@@ -8,8 +8,8 @@ namespace hemline {
 
 namespace {
 
-Text metal_words(const Card& card, Marks marks) {
-    const std::string length = print_length(card.stick_length, marks);
+Text metal_words(const Card& card) {
+    const Length length = card.stick_length;
     return card.offcut ? say("Take the offcut of {1}", length)
                        : say("Take a new stick, {1}", length);
 }
@@ -18,20 +18,19 @@ Text metal_detail(const State& state, const Card& card) {
     if (card.left_over <= Length()) {
         return say("the whole of it");
     }
-    const std::string left = print_length(card.left_over, state.marks);
+    const Length left = card.left_over;
     return card.left_over < state.job.practice.offcut_kept ? say("leaves {1}", left)
                                                            : say("keep the {1} it leaves", left);
 }
 
-Text screw_words(const Card& card, Marks marks) {
+Text screw_words(const Card& card) {
     if (card.screws.empty()) {
         return {};
     }
-    const std::string first = print_length(card.screws.front(), marks);
-    return card.screws.size() == 1
-               ? say("1 screw, at {1}", first)
-               : say("{1} screws, first at {2}, last at {3}", card.screws.size(), first,
-                     print_length(card.screws.back(), marks));
+    const Length first = card.screws.front();
+    return card.screws.size() == 1 ? say("1 screw, at {1}", first)
+                                   : say("{1} screws, first at {2}, last at {3}",
+                                         card.screws.size(), first, card.screws.back());
 }
 
 /// The cut length, on the other tape beside it or below it; returns the height used.
@@ -60,14 +59,14 @@ void draw_card_heading(Ui& ui, const State& state, const Card& card, Box& body) 
     }
     const float left = body.y + draw_cut(ui, card, tapes, figure);
     float y = ui.portrait() ? left + ui.mm(3) : body.y;
-    y += ui.paragraph(words.x, y, words.w, metal_words(card, tapes.marks), Size::bold);
+    y += ui.paragraph(words.x, y, words.w, metal_words(card), Size::bold);
     y += ui.paragraph(words.x, y, words.w, metal_detail(state, card), Size::small,
                       ui.colours().soft);
     y += ui.paragraph(words.x, y, words.w,
                       card.hooks == Side::left ? say("Hook the tape on the left end")
                                                : say("Hook the tape on the right end"),
                       Size::bold);
-    const Text screws = say("Face toward you. {1}", screw_words(card, tapes.marks));
+    const Text screws = say("Face toward you. {1}", screw_words(card));
     if (ui.text_width(screws, Size::small) > words.w) {
         words.x = body.x;
         words.w = body.w;

@@ -342,7 +342,7 @@ std::string draw_roof_plan(Ui& ui, const State& state, Box box) {
 float draw_roof_words(Ui& ui, const State& state, Box box) {
     const Outline& outline = state.outline->outline;
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w, state_words(outline, state.marks), Size::bold);
+    y += ui.paragraph(box.x, y, box.w, state_words(outline), Size::bold);
     if (outline.state == OutlineState::misses) {
         y += ui.paragraph(box.x, y, box.w,
                           outline.suspects.empty()
@@ -350,8 +350,7 @@ float draw_roof_words(Ui& ui, const State& state, Box box) {
                               : say("One of these would close it; measure there again:"),
                           Size::small);
         for (std::size_t i = 0; i < std::min(suspects_most, outline.suspects.size()); ++i) {
-            y += ui.paragraph(box.x, y, box.w, suspect_words(outline.suspects[i], state.marks),
-                              Size::bold);
+            y += ui.paragraph(box.x, y, box.w, suspect_words(outline.suspects[i]), Size::bold);
         }
     }
     for (const OutlineNote& note : outline.notes) {

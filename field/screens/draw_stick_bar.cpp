@@ -84,8 +84,7 @@ void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Lengt
                       ui.mm(0.4F));
     if (leftover == Leftover::kept) {
         const float y = left.mid_y() - small / 2;
-        write_in(ui, left, say("{1} kept", print_length(stick.left, state.marks)), Size::small,
-                 y) ||
+        write_in(ui, left, say("{1} kept", stick.left), Size::small, y) ||
             write_in(ui, left, say("kept"), Size::small, y);
     }
 }

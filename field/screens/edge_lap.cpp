@@ -38,8 +38,7 @@ Wish draw_edge_lap(Ui& ui, const State& state, Drafts& drafts) {
     const Edge& edge = work->edge;
     const Practice& practice = state.job.practice;
     const Length lap = lap_on(edge, practice);
-    const Text title =
-        say("{1} · lap of this edge: {2} now", title_of(edge), rule_value(state, lap));
+    const Text title = say("{1} · lap of this edge: {2} now", title_of(edge), CloseLength{lap});
     if (const Text why = lap_held_by_metal(*work, state.plan); !why.empty()) {
         return draw_held(ui, state, edge, title, why);
     }
@@ -52,7 +51,7 @@ Wish draw_edge_lap(Ui& ui, const State& state, Drafts& drafts) {
     std::vector<Action> actions = {{"leave", say("Back to the run")}};
     if (edge.lap) {
         actions.push_back(
-            {"as the job", say("As the job: {1}", rule_value(state, lap_on(edge.kind, practice)))});
+            {"as the job", say("As the job: {1}", CloseLength{lap_on(edge.kind, practice)})});
     }
     actions.push_back(
         {"keep", say("So on this edge"), is_empty(drafts.length) ? Look::off : Look::primary});

@@ -179,7 +179,7 @@ Text answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue) {
         case EdgeField::fascia:
             return edge.fascia == Fascia::plumb ? say("plumb") : say("square-cut");
         case EdgeField::other_pitch:
-            return edge.pitch2 ? Text(print_slope(*edge.pitch2)) : say("the same");
+            return edge.pitch2 ? Text(*edge.pitch2) : say("the same");
         case EdgeField::seam:
             break;
     }

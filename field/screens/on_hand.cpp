@@ -43,7 +43,7 @@ void draw_there(Ui& ui, const State& state, const PoolView& pool, Drafts& drafts
     }
     for (const Offcut* offcut : there) {
         const bool chosen = drafts.corrects == offcut->left_by;
-        const Text label = glued(offcut->count, " × ", print_length(offcut->length, state.marks));
+        const Text label = glued(offcut->count, " × ", offcut->length);
         if (ui.button("there " + print_event_id(offcut->left_by), label, take_top(words, ui.mm(12)),
                       chosen ? Look::chosen : Look::plain)) {
             const bool metric = state.marks == Marks::millimetre;

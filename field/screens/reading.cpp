@@ -58,9 +58,8 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
         if (reading.of != of) {
             continue;
         }
-        const Text words =
-            glued(print_length(reading.length, state.marks), "  ", reading.by, " ",
-                  clock_time(reading.clock), reading.struck ? say("  struck") : Text());
+        const Text words = glued(reading.length, "  ", reading.by, " ", clock_time(reading.clock),
+                                 reading.struck ? say("  struck") : Text());
         const float width = ui.text(box.x, y, words, Size::small, Align::left, ui.colours().soft);
         if (reading.struck) {
             const float middle = y + ui.line_height(Size::small) / 2;
@@ -76,7 +75,7 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
     const std::optional<Length> near = expected(state, work, of);
     if (near && draft > Length()) {
         const Length off = draft - *near;
-        const std::string by = print_length(absolute(off), state.marks);
+        const Length by = absolute(off);
         const bool again = of == ReadingOf::edge;
         const Text words = off == Length()
                                ? (again ? say("the same as the first") : say("just as planned"))
@@ -86,8 +85,7 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
                                                      : say("{1} longer than planned", by));
         y += ui.paragraph(box.x, y, box.w, words, Size::bold);
         const Length allowed = allowed_difference(*near, state.job.practice.tape);
-        y += ui.paragraph(box.x, y, box.w,
-                          say("the tape allows {1}", print_length(allowed, Marks::thirty_second)),
+        y += ui.paragraph(box.x, y, box.w, say("the tape allows {1}", CloseLength{allowed}),
                           Size::small, ui.colours().soft);
     } else if (near && of == ReadingOf::remainder) {
         y += ui.paragraph(box.x, y, box.w,

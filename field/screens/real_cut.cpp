@@ -12,12 +12,11 @@ namespace {
 constexpr float above_keys_mm = 40;  // what the card says, in portrait
 
 /// Why this length cannot have been cut from that metal; empty when it can.
-Text impossible(Length length, const Card& card, Marks marks) {
+Text impossible(Length length, const Card& card) {
     if (length <= card.stick_length) {
         return {};
     }
-    return say("Only {1} of metal lies there. Measure again.",
-               print_length(card.stick_length, marks));
+    return say("Only {1} of metal lies there. Measure again.", card.stick_length);
 }
 
 }  // namespace
@@ -35,7 +34,7 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
     }
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
-    const Text refused = length ? impossible(*length, *card, state.marks) : length.problem().what;
+    const Text refused = length ? impossible(*length, *card) : length.problem().what;
     const Frame frame =
         open_frame(ui, state,
                    spoiled ? say("Spoiled · how much metal is lost?")

@@ -45,7 +45,7 @@ Told told_on(const State& state) {
 }
 
 /// Its readings, when they were made apart; empty: they were not.
-Text lengths_apart(const State& state, const Told& told, const EdgeWork& work) {
+Text lengths_apart(const Told& told, const EdgeWork& work) {
     Text words;
     const auto apart = told.lengths_apart.find(work.edge.id);
     if (apart == told.lengths_apart.end()) {
@@ -64,8 +64,7 @@ Text lengths_apart(const State& state, const Told& told, const EdgeWork& work) {
         if (said.size() > lengths_most) {
             return say("{1} or {2}", words, "…");
         }
-        const std::string one = print_length(reading.length, state.marks);
-        words = words.empty() ? Text(one) : say("{1} or {2}", words, one);
+        words = words.empty() ? Text(reading.length) : say("{1} or {2}", words, reading.length);
     }
     return words;
 }
@@ -74,16 +73,16 @@ Text length_words(const State& state, const Told& told, const EdgeWork& work) {
     if (!has_run(work.edge.kind)) {
         return spoken(work.edge.kind);
     }
-    if (Text apart = lengths_apart(state, told, work); !apart.empty()) {
+    if (Text apart = lengths_apart(told, work); !apart.empty()) {
         return apart;
     }
     const std::optional<Length> length = work.length(state.job.practice);
     if (length) {
-        return print_length(*length, state.marks);
+        return *length;
     }
     for (const RecordedReading& reading : work.readings) {
         if (reading.of == ReadingOf::edge && !reading.struck) {
-            return say("{1}, once", print_length(reading.length, state.marks));
+            return say("{1}, once", reading.length);
         }
     }
     return say("no reading");
@@ -91,7 +90,7 @@ Text length_words(const State& state, const Told& told, const EdgeWork& work) {
 
 Text other_words(const State& state, const Told& told, const EdgeWork& work) {
     const std::optional<Length> length = work.length(state.job.practice);
-    return has_run(work.edge.kind) && length && lengths_apart(state, told, work).empty()
+    return has_run(work.edge.kind) && length && lengths_apart(told, work).empty()
                ? on_other_tape(*length, tapes_of(state))
                : Text();
 }

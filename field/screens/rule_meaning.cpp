@@ -19,11 +19,6 @@ float draw_rule_meaning(Ui& ui, const State& state, const std::string& key, Box 
     return y - box.y;
 }
 
-Text rule_value(const State& state, Length length) {
-    const Marks marks = state.marks == Marks::millimetre ? state.marks : Marks::thirty_second;
-    return print_length(length, marks);
-}
-
 int field_of(Length length) { return length < inches(1) ? 2 : length < feet(1) ? 1 : 0; }
 
 }  // namespace hemline

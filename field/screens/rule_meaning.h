@@ -11,9 +11,6 @@ namespace hemline {
 /// Draws them; the height used.
 float draw_rule_meaning(Ui& ui, const State& state, const std::string& key, Box box);
 
-/// As exact as the tape shows it: a rule may lie on half a mark.
-Text rule_value(const State& state, Length length);
-
 /// The field of the keys in which the length lies: they open there.
 int field_of(Length length);
 

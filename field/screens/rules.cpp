@@ -36,7 +36,7 @@ constexpr Grid grids[] = {{"1/16 in", sixteenths(1)},
 
 Text value_of(const State& state, const std::string& key) {
     const auto length = rule_length(state.job.practice, key);
-    return length ? rule_value(state, *length) : Text();
+    return length ? Text(CloseLength{*length}) : Text();
 }
 
 /// The edge whose own lap that practice leaves no room for, and why; empty: none.

@@ -60,17 +60,17 @@ void draw_strip(Ui& ui, std::span<const Division> pieces, Side first, Tapes tape
     }
 }
 
-Text summary(std::span<const Division> pieces, const RunRule& rule, Marks marks) {
+Text summary(std::span<const Division> pieces, const RunRule& rule) {
     const Length ends = absolute(pieces.front().covers - pieces.back().covers);
     const auto laps = static_cast<std::int64_t>(pieces.size()) - 1;
     if (laps == 0) {
         return say("1 piece");
     }
-    return is_balanced(pieces, rule) ? say_count("{2} pieces, {1} lap, ends equal",
-                                                 "{2} pieces, {1} laps, ends equal", laps, laps + 1)
-                                     : say_count("{2} pieces, {1} lap, ends differ by {3}",
-                                                 "{2} pieces, {1} laps, ends differ by {3}", laps,
-                                                 laps + 1, print_length(ends, marks));
+    return is_balanced(pieces, rule)
+               ? say_count("{2} pieces, {1} lap, ends equal", "{2} pieces, {1} laps, ends equal",
+                           laps, laps + 1)
+               : say_count("{2} pieces, {1} lap, ends differ by {3}",
+                           "{2} pieces, {1} laps, ends differ by {3}", laps, laps + 1, ends);
 }
 
 bool is_planned_so(const Run& run, std::span<const Division> pieces) {
@@ -93,7 +93,7 @@ Text looks_label(Looks looks) {
 
 /// How far its pieces lap, and who says so.
 Text lap_label(const Edge& edge, const State& state) {
-    const Text lap = rule_value(state, lap_on(edge, state.job.practice));
+    const CloseLength lap{lap_on(edge, state.job.practice)};
     return edge.lap ? say("Lap {1}, on this edge", lap) : say("Lap {1}, as the job", lap);
 }
 
@@ -115,7 +115,7 @@ float style_mm_least(const Ui& ui) { return ui.portrait() ? 32 : 20; }
 /// A style's button, what it comes to, and its pieces as they show; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
-    const Text summed = pieces ? summary(*pieces, of.rule, of.tapes.marks) : said(pieces.problem());
+    const Text summed = pieces ? summary(*pieces, of.rule) : said(pieces.problem());
     Box words =
         take_top(place, ui.mm(std::clamp(place.h / ui.mm(1) - strip_mm_most - 1, 10.0F, 12.0F)));
     Box button = words;

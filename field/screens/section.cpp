@@ -53,8 +53,7 @@ std::string degrees_words(double degrees) {
 }
 
 /// What is wrong with the section; else its girth and marks; then the bends that cannot be made.
-float draw_findings(Ui& ui, const State& state, const Section& section,
-                    const std::vector<double>& bends, Box box) {
+float draw_findings(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
     const float top = box.y;
     const auto wrong = check_section(section);
     const Result<Blank> blank = blank_of(section, bends);
@@ -70,17 +69,10 @@ float draw_findings(Ui& ui, const State& state, const Section& section,
                                     box));
         }
     }
-    std::string marks;
-    for (const Length& mark : blank->marks) {
-        marks += (marks.empty() ? "" : ", ") +
-                 print_length(nearest_on(mark, sixteenths(1)), state.marks);
-    }
-    take_top(box,
-             ui.paragraph(box.x, box.y, box.w,
-                          say("Girth {1}",
-                              print_length(nearest_on(blank->girth, sixteenths(1)), state.marks)),
-                          Size::bold));
-    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", marks), Size::small));
+    const std::vector<Text> marks(blank->marks.begin(), blank->marks.end());
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Girth {1}", blank->girth), Size::bold));
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", joined(marks, ", ")),
+                               Size::small));
     return box.y - top;
 }
 
@@ -108,8 +100,7 @@ Text bend_words(const SectionLeg& leg, double bend) {
 }
 
 /// Every leg and bend as a row to touch.
-Touched draw_rows(Ui& ui, const State& state, const Section& section,
-                  const std::vector<double>& bends, Box box) {
+Touched draw_rows(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
     Touched picked;
     Box list = ui.begin_scroll("section rows", box);
     const float top = list.y;
@@ -130,8 +121,7 @@ Touched draw_rows(Ui& ui, const State& state, const Section& section,
             }
             take_top(list, ui.mm(gap_mm));
         }
-        if (ui.button("row leg " + std::to_string(i),
-                      glued(spoken(leg.name), " ", print_length(leg.width, state.marks)),
+        if (ui.button("row leg " + std::to_string(i), glued(spoken(leg.name), " ", leg.width),
                       take_top(list, ui.mm(row_mm)))) {
             picked.leg = static_cast<int>(i);
         }
@@ -270,7 +260,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
                                      : take_right(body, ui.mm(column_mm));
             ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(drafts, draw_rows(ui, state, section, *bends, rows));
+            pick(drafts, draw_rows(ui, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
         const Touched picked =
@@ -279,8 +269,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                           now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
                          body);
         pick(drafts, picked);
-        ui.end_scroll(
-            draw_findings(ui, state, section, *bends, ui.begin_scroll("section words", words)));
+        ui.end_scroll(draw_findings(ui, section, *bends, ui.begin_scroll("section words", words)));
     }
     if (frame.tapped == "keep" && good) {
         wish.fact = kept(*work, section, now.leg);

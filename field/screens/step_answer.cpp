@@ -165,13 +165,13 @@ bool is_refused(const Drafts& drafts) {
     return !drafts.length.refused.empty() || !drafts.exception_asked.empty();
 }
 
-float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box) {
+float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box) {
     const Text& refused =
         drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
     if (!refused.empty()) {  // it names the limit
         return draw_band(ui, refused, box);
     }
-    const Text limits = limits_of(step, state.marks);
+    const Text limits = limits_of(step);
     return limits.empty()
                ? 0
                : ui.paragraph(box.x, box.y, box.w, say("Practice: {1}.", limits)) + ui.mm(2);
@@ -204,8 +204,12 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
             drafts.exception_asked = outside;
             return wish;
         }
-        wish.fact = StepDone{id,     step.rule->id,     step.piece,
-                             answer, outside.english(), outside.empty() ? "" : state.by};
+        wish.fact = StepDone{id,
+                             step.rule->id,
+                             step.piece,
+                             answer,
+                             outside.english(state.marks),
+                             outside.empty() ? "" : state.by};
     }
     return wish;
 }

@@ -30,7 +30,7 @@ float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, 
 /// A key or a value was refused, and it is said why.
 bool is_refused(const Drafts& drafts);
 /// The practice the value must meet, or why it was refused; empty where there is neither.
-float draw_limits(Ui& ui, const State& state, const Step& step, const Drafts& drafts, Box box);
+float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box);
 
 /// The wish of the tapped button. A value outside practice is first refused with the reason; asked
 /// again, it is kept as an exception signed by whoever holds the tablet.

@@ -128,7 +128,7 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
     const auto pictures =
         step_pictures({state.job, state.plan, state.assets->catalogue, state.assets->sections,
                        state.outline ? &*state.outline : nullptr},
-                      step, work, state.marks);
+                      step, work);
     if (pictures) {
         return draw_step_pictures(ui, state, *pictures, room, box);
     }
@@ -176,7 +176,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
     const float top = words.y;
     if (pinned && is_refused(drafts)) {  // what was asked comes before all else
-        take_top(words, draw_limits(ui, state, step, drafts, words));
+        take_top(words, draw_limits(ui, step, drafts, words));
     }
     take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
     draw_caution(ui, say(step.rule->caution), words);
@@ -187,7 +187,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         take_top(words, used > 0 ? used + ui.mm(3) : 0);
     }
     if (!pinned || !is_refused(drafts)) {
-        take_top(words, draw_limits(ui, state, step, drafts, words));
+        take_top(words, draw_limits(ui, step, drafts, words));
     }
     const bool learns = state.way == Way::learn;
     if (learns) {

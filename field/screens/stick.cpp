@@ -24,7 +24,7 @@ Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
     const bool metric = state.marks == Marks::millimetre;
     take_typed(drafts.length, drafts.typed, ui.typed(), metric);
     const Result<Length> length = length_of(drafts.length, metric);
-    const std::string taken_for = print_length(stick->length, state.marks);
+    const Length taken_for = stick->length;
     const Text refused = !length                    ? length.problem().what
                          : *length == stick->length ? say("That is how long it was taken for.")
                                                     : Text();

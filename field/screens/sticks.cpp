@@ -17,12 +17,12 @@ constexpr float row_mm = 19, times_mm = 16;
 
 /// "12 ft or 10 ft", or that none can be had.
 Text stock_words(const State& state) {
-    Text lengths = print_length(state.job.practice.stock, state.marks);
+    Text lengths = state.job.practice.stock;
     for (const Length length : state.job.stock_shorter) {
-        lengths = say("{1} or {2}", lengths, print_length(length, state.marks));
+        lengths = say("{1} or {2}", lengths, length);
     }
     return say("New sticks: {1}. Offcuts are kept from {2}.", lengths,
-               print_length(state.job.practice.offcut_kept, state.marks));
+               state.job.practice.offcut_kept);
 }
 
 /// What the plan cannot give a stick; empty when all is well.
@@ -92,8 +92,7 @@ std::vector<Text> unused_words(const State& state, const PoolView& pool) {
         const std::int64_t used = own == uses.end() ? 0 : own->second;
         const bool of_pool = is_of_pool(state, offcut.edge, offcut.role, pool.pool);
         if (of_pool && used < offcut.count && offcut.length >= state.job.practice.offcut_kept) {
-            lines.push_back(say("{1} × {2} on hand, kept", offcut.count - used,
-                                print_length(offcut.length, state.marks)));
+            lines.push_back(say("{1} × {2} on hand, kept", offcut.count - used, offcut.length));
         }
     }
     return lines;

@@ -66,8 +66,7 @@ Wish draw_stock(Ui& ui, const State& state) {
     take_top(body, ui.mm(3));
     Text lengths;
     for (const Length length : lengths_now(state.job)) {
-        const std::string one = print_length(length, state.marks);
-        lengths = lengths.empty() ? Text(one) : say("{1} or {2}", lengths, one);
+        lengths = lengths.empty() ? Text(length) : say("{1} or {2}", lengths, length);
     }
     take_top(body,
              ui.paragraph(body.x, body.y, body.w,

@@ -68,8 +68,11 @@ class Ui {
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
 
-    /// The language of all that is drawn from now on.
-    void set_phrases(const Phrases& phrases) { phrases_ = &phrases; }
+    /// The language of all that is drawn from now on, and the marks that its reader works on.
+    void speak(const Phrases& phrases, Marks marks) {
+        phrases_ = &phrases;
+        marks_ = marks;
+    }
     /// The text as it is drawn.
     [[nodiscard]] std::string in_words(const Text& text) const;
 
@@ -195,6 +198,7 @@ class Ui {
     [[nodiscard]] ImFont* font_of(Size size) const;
 
     const Phrases* phrases_;
+    Marks marks_ = Marks::sixteenth;
     const Palette* palette_;
     const Fonts* fonts_;
     float px_per_mm_;

@@ -39,7 +39,7 @@ ImFont* Ui::font_of(Size size) const {
     return fonts_->body;
 }
 
-std::string Ui::in_words(const Text& text) const { return phrases_->of(text); }
+std::string Ui::in_words(const Text& text) const { return phrases_->of(text, marks_); }
 
 float Ui::text(float x, float y, const Text& words, Size size, Align align) {
     return text(x, y, words, size, align, palette_->ink);

@@ -32,15 +32,16 @@ Result<Phrases> Phrases::read(std::string_view po) {
     return phrases;
 }
 
-std::string Phrases::of(const Text& text) const {
-    return fill(text, [this](const Text& asked) {
+std::string Phrases::of(const Text& text, std::optional<Marks> marks) const {
+    const Lookup lookup = [this](const Text& asked) {
         const bool many = asked.count != 1 && !asked.key_many.empty();
         const auto found = strings_.find(key_of(asked.context, asked.key));
         if (found == strings_.end()) {
             return many ? asked.key_many : asked.key;
         }
         return found->second[many && found->second.size() > 1 ? 1 : 0];
-    });
+    };
+    return fill(text, lookup, marks);
 }
 
 }  // namespace hemline

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,8 +21,8 @@ class Phrases {
     /// names the line.
     static Result<Phrases> read(std::string_view po);
 
-    /// The text in this language.
-    [[nodiscard]] std::string of(const Text& text) const;
+    /// The text in this language, lengths for a reader who works on those marks.
+    [[nodiscard]] std::string of(const Text& text, std::optional<Marks> marks = {}) const;
 
   private:
     std::map<std::string, std::vector<std::string>, std::less<>> strings_;

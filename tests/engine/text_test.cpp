@@ -6,6 +6,7 @@
 #include <rapidcheck.h>
 
 #include <map>
+#include <optional>
 
 #include "engine/shown_text.h"
 
@@ -30,6 +31,42 @@ TEST_CASE("a sentence takes its values in its own order") {
 
 TEST_CASE("a number is said in figures") {
     CHECK(say("piece {1} of {2}", 3, std::size_t{12}) == "piece 3 of 12");
+}
+
+// 1 in is 25.4 mm exactly (international yard and pound agreement of 1959; NIST SP 811, B.8).
+TEST_CASE("a length in a sentence becomes letters where it is shown, in the reader's unit") {
+    const Text read = say("Edge {1} read: {2}", "A", inches(10));
+    CHECK(read == "Edge A read: 10 in");
+    CHECK(read.english(Marks::millimetre) == "Edge A read: 254 mm");
+    CHECK(read == say("Edge {1} read: {2}", "A", millimetres(254)));
+    CHECK(fill(read, language({{"Edge {1} read: {2}", "Borde {1}, lectura: {2}"}}),
+               Marks::millimetre) == "Borde A, lectura: 254 mm");
+    CHECK(joined({Text(), Text(inches(1)), say("long")}, " ") == "1 in long");
+    CHECK(say("pitch {1}", rise_in_12(5)) == "pitch 5/12");
+}
+
+TEST_CASE("two lengths a mark apart never read the same in feet and inches") {
+    using Reader = std::optional<Marks>;
+    for (const Reader reader : {Reader(), Reader(Marks::sixteenth), Reader(Marks::thirty_second)}) {
+        CHECK(Text(millimetres(9650)).english(reader) == "9650 mm");
+        CHECK(Text(millimetres(9651)).english(reader) == "9651 mm");
+        CHECK(Text(feet(6) + thirty_seconds(1)).english(reader) == "6 ft 0 1/32 in");
+        CHECK(Text(feet(6) + sixteenths(1)).english(reader) == "6 ft 0 1/16 in");
+    }
+    CHECK(Text(millimetres(9650)).english(Marks::millimetre) == "9650 mm");
+    CHECK(Text(millimetres(9651)).english(Marks::millimetre) == "9651 mm");
+}
+
+TEST_CASE("what was worked out to less than a mark is told to the reader's mark") {
+    const Length worked = inches(7) + nanometres(2'300'000);  // 1.45 of 1/16 in; 180.1 mm
+    CHECK(Text(worked).english(Marks::sixteenth) == "7 1/16 in");
+    CHECK(Text(worked) == "7 3/32 in");
+    CHECK(Text(worked).english(Marks::millimetre) == "180 mm");
+    // The first brake mark of a rolled eave at 5/12: by way of 1/16 in it came out as 102 mm.
+    CHECK(Text(nanometres(101'261'164)).english(Marks::millimetre) == "101 mm");
+    const CloseLength close{nanometres(2'300'000)};
+    CHECK(Text(close).english(Marks::sixteenth) == "3/32 in");
+    CHECK(Text(close).english(Marks::millimetre) == "2 mm");
 }
 
 TEST_CASE("a text in a text is said in the same language") {

@@ -108,7 +108,7 @@ void look_at_edge(const Trade& trade, const Catalogue& catalogue, const Job& job
             ? std::vector<Step>{}
             : steps_of(work, plan, job.practice, procedure->second, catalogue);
     spoken(status_of(work, steps, job.practice));
-    edge_values({job, plan, catalogue, events}, work, steps, Marks::sixteenth);
+    edge_values({job, plan, catalogue, events}, work, steps);
     for (const Run& run : plan.runs) {
         for (std::size_t i = 0; run.edge == work.edge.id && i < run.pieces.size() && i < 3; ++i) {
             const Result<Card> card =

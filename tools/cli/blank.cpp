@@ -79,7 +79,7 @@ Json blank_json(const Bent& bent, Marks marks) {
         one["clamped"] = step.clamped == Clamped::first_legs ? "first_legs" : "last_legs";
         one["up"] = step.up == FaceUp::upper ? "upper" : "under";
         one["can_be_made"] = step.in_the_way.empty();
-        one["in_the_way"] = step.in_the_way;
+        one["in_the_way"] = step.in_the_way.english(marks);
         json["order"].push_back(one);
     }
     return json;
@@ -107,7 +107,7 @@ std::string blank_text(const Bent& bent, Marks marks) {
                 padded(print_length(step.mark, marks), 16) +
                 padded(degrees_text(step.degrees) + " deg", 11) + hold_text(step, section) + '\n';
         if (!step.in_the_way.empty()) {
-            text += "      cannot be made on this brake: " + step.in_the_way.english() + '\n';
+            text += "      cannot be made on this brake: " + step.in_the_way.english(marks) + '\n';
         }
     }
     return text + std::string(caution()) + '\n';

@@ -26,19 +26,19 @@ Json card_json(const Card& card, Marks marks) {
     put_length(json, "cut", card.cut, marks);
     put_length(json, "covers", card.covers, marks);
     put_length(json, "lap", card.lap, marks);
-    json["left"] = spoken(card.left);
-    json["right"] = spoken(card.right);
+    json["left"] = spoken(card.left).english();
+    json["right"] = spoken(card.right).english();
     json["hooks"] = word_of(card.hooks);
     json["hand"] = card.hand ? Json(word_of(*card.hand)) : Json();
     json["marks"] = Json::array();
     for (const Mark& mark : card.marks) {
         Json one;
-        one["mark"] = spoken(mark.kind);
+        one["mark"] = spoken(mark.kind).english();
         put_length(one, "at", mark.at, marks);
         one["toward"] = word_of(mark.toward);
         one["cuts"] = is_cut_at(card, mark);
         one["waste"] = leaves_waste(card, mark) ? Json(word_of(mark.toward)) : Json();
-        one["deed"] = deed_of(mark.kind);
+        one["deed"] = deed_of(mark.kind).english();
         json["marks"].push_back(one);
     }
     json["screws_nm"] = Json::array();
@@ -50,7 +50,7 @@ Json card_json(const Card& card, Marks marks) {
     json["stock_nm"] = card.stick_length.nm();
     json["from_nm"] = card.stick_from.nm();
     json["left_over_nm"] = card.left_over.nm();
-    json["waits_for"] = card.waits_for;
+    json["waits_for"] = card.waits_for.english(marks);
     return json;
 }
 
@@ -94,7 +94,7 @@ std::string card_text(const Card& card, Marks marks) {
     }
     text += '\n';
     if (!card.waits_for.empty()) {
-        text += "Wait: " + card.waits_for.english() + '\n';
+        text += "Wait: " + card.waits_for.english(marks) + '\n';
     }
     return text + std::string(caution()) + '\n';
 }
@@ -106,9 +106,10 @@ void print_card(const Card& card, const Desk& desk, Output output) {
     json["problems"] = Json::array();
     for (const PlanProblem& problem : desk.plan.problems) {
         if (problem.edge == card.edge) {
-            json["problems"].push_back(problem_json(problem, desk.table));
-            text += std::string(word_of(problem.severity)) + ": " + problem.what.english() + ' ' +
-                    problem.mend.english() + '\n';
+            json["problems"].push_back(problem_json(problem, desk));
+            text += std::string(word_of(problem.severity)) + ": " +
+                    problem.what.english(desk.marks) + ' ' + problem.mend.english(desk.marks) +
+                    '\n';
         }
     }
     if (output == Output::json) {

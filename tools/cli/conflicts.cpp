@@ -93,7 +93,7 @@ Json side_json(const SideEvents& side, Marks marks) {
         json["picked"] = print_event_id(event.id);
         json["said_by"] = event.by;
     }
-    json["value"] = describe(event.fact);
+    json["value"] = describe(event.fact).english(marks);
     if (const auto* reading = std::get_if<ReadingTaken>(&event.fact)) {
         put_length(json, "length", reading->length, marks);
     } else if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
@@ -131,7 +131,7 @@ Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks) 
         if (thing.subject == Subject::step) {
             json["step"] = thing.step;
         }
-        json["what"] = conflict.what();
+        json["what"] = conflict.what().english(marks);
         json["events"] = Json::array();
         for (const SideEvents& side : events_of(conflict, found)) {
             json["events"].push_back(side_json(side, marks));
@@ -141,16 +141,16 @@ Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks) 
     return all;
 }
 
-std::string conflicts_text(const Job& job, std::span<const Event> events) {
+std::string conflicts_text(const Job& job, std::span<const Event> events, Marks marks) {
     std::string text;
     const ById found = job.conflicts.empty() ? ById{} : by_id(events);
     for (const Conflict& conflict : job.conflicts) {
-        text += shown_text(conflict.what().english()) + '\n';
+        text += shown_text(conflict.what().english(marks)) + '\n';
         for (const SideEvents& side : events_of(conflict, found)) {
             text += "  " + print_event_id(side.at->id) + ' ' + iso_time(wall_time(*side.at)) + ' ' +
                     (side.at->by.empty() ? "-" : shown_text(side.at->by)) +
                     (side.at == side.value ? " " : " picked: ") +
-                    describe(side.value->fact).english() + '\n';
+                    describe(side.value->fact).english(marks) + '\n';
         }
     }
     return text;

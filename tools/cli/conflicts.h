@@ -15,6 +15,6 @@ namespace hemline {
 Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks);
 
 /// One line for each conflict and each of its sides; empty when there are none.
-std::string conflicts_text(const Job& job, std::span<const Event> events);
+std::string conflicts_text(const Job& job, std::span<const Event> events, Marks marks);
 
 }  // namespace hemline

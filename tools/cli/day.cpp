@@ -5,6 +5,7 @@
 #include "engine/handover/day_page.h"
 #include "engine/handover/plain_names.h"
 #include "engine/work/day_sheet.h"
+#include "engine/work/procedure_words.h"
 #include "field/store/clock.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/assets_here.h"
@@ -25,12 +26,13 @@ Names names_of(const std::vector<Event>& events, const Catalogue& catalogue) {
     return names;
 }
 
-std::string sheet_text(const DaySheet& sheet, const std::string& day, const Names& names) {
+std::string sheet_text(const DaySheet& sheet, const std::string& day, const Names& names,
+                       Marks marks) {
     std::string text = "Day sheet, " + day + ": " + shown_text(sheet.job) + '\n';
     for (const DayPart& part : parts_of(sheet, names)) {
         text += part.heading.english() + '\n';
         for (const DayLine& line : part.lines) {
-            text += "  " + shown_text(line.words.english()) +
+            text += "  " + shown_text(line.words.english(marks)) +
                     (line.by.empty()
                          ? ""
                          : "  (" + shown_text(line.by) + ", " + clock_time(line.clock) + ")") +
@@ -40,18 +42,18 @@ std::string sheet_text(const DaySheet& sheet, const std::string& day, const Name
     return text;
 }
 
-Json events_json(const std::vector<Event>& events) {
+Json events_json(const std::vector<Event>& events, Marks marks) {
     Json json = Json::array();
     for (const Event& event : events) {
         json.push_back({{"id", print_event_id(event.id)},
                         {"time", iso_time(wall_time(event))},
                         {"by", event.by},
-                        {"what", describe(event.fact)}});
+                        {"what", describe(event.fact).english(marks)}});
     }
     return json;
 }
 
-Json sheet_json(const DaySheet& sheet, const std::string& day) {
+Json sheet_json(const DaySheet& sheet, const std::string& day, Marks marks) {
     Json json;
     json["job"] = sheet.job;
     json["day"] = day;
@@ -68,14 +70,14 @@ Json sheet_json(const DaySheet& sheet, const std::string& day) {
                                   {"exceptions", person.exceptions},
                                   {"sent_back", person.sent_back}});
     }
-    json["finished"] = events_json(sheet.finished);
-    json["cut"] = events_json(sheet.cut);
-    json["spoiled"] = events_json(sheet.spoiled);
-    json["exceptions"] = events_json(sheet.exceptions);
-    json["sent_back"] = events_json(sheet.sent_back);
+    json["finished"] = events_json(sheet.finished, marks);
+    json["cut"] = events_json(sheet.cut, marks);
+    json["spoiled"] = events_json(sheet.spoiled, marks);
+    json["exceptions"] = events_json(sheet.exceptions, marks);
+    json["sent_back"] = events_json(sheet.sent_back, marks);
     json["conflicts"] = Json::array();
     for (const Conflict& conflict : sheet.conflicts) {
-        json["conflicts"].push_back(conflict.what());
+        json["conflicts"].push_back(conflict.what().english(marks));
     }
     return json;
 }
@@ -96,20 +98,22 @@ Exit show_day(const DayArguments& arguments) {
     if (!assets) {
         return Exit::problem_in_input;
     }
-    const DaySheet sheet =
-        day_sheet(replay(record->events, assets->practice), record->events, *day);
+    const Job job = replay(record->events, assets->practice);
+    const Marks marks = marks_of(job.practice);
+    const DaySheet sheet = day_sheet(job, record->events, *day);
     const Names names = names_of(record->events, assets->catalogue);
     const Text name = day_name({day->from_ms});
-    if (!write_output_file("--html", arguments.html,
-                           arguments.html.empty()
-                               ? ""
-                               : day_page(sheet, name, arguments.paper, clock_time, names))) {
+    if (!write_output_file(
+            "--html", arguments.html,
+            arguments.html.empty()
+                ? ""
+                : day_page(sheet, name, arguments.paper, clock_time, names, english_on(marks)))) {
         return Exit::problem_in_input;
     }
     if (arguments.output == Output::json) {
-        print_json(sheet_json(sheet, arguments.day));
+        print_json(sheet_json(sheet, arguments.day, marks));
     } else {
-        std::cout << sheet_text(sheet, name.english(), names);
+        std::cout << sheet_text(sheet, name.english(), names, marks);
     }
     for (const FileSetAside& set_aside : record->set_aside) {
         std::cerr << explain(set_aside) << '\n';

@@ -25,9 +25,9 @@ Result<Practice> practice_for(const DeskArguments& arguments, const Practice& de
     }
     practice.stock = *stock;
     if (practice.stock <= practice.lap) {
-        return Problem{"A stick of " + print_length(*stock) + " is no longer than the lap of " +
-                           print_length(practice.lap) + ".",
-                       "Give the length of the sticks you buy, as \"10 ft\"."};
+        return Problem{
+            say("A stick of {1} is no longer than the lap of {2}.", *stock, practice.lap),
+            "Give the length of the sticks you buy, as \"10 ft\"."};
     }
     return practice;
 }
@@ -130,8 +130,11 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::agreed);
     facts.insert(facts.begin(), edges.begin(), edges.end());
-    Desk desk{
-        replay(events_of(facts), *practice), {}, {}, marks_for(arguments.unit), assets.catalogue};
+    Desk desk{replay(events_of(facts), *practice),
+              {},
+              {},
+              marks_for(arguments.unit, *practice),
+              assets.catalogue};
     desk.plan = make_plan(desk.job, assets.catalogue, options_of(arguments));
     if (arguments.style) {
         desk.plan.choices.clear();  // each run is as asked for

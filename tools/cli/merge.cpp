@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "engine/shown_text.h"
+#include "engine/work/procedure_words.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/job_merge.h"
@@ -19,7 +20,7 @@ void say_what_is_there(const std::string& folder, const JobRecord& record, const
     std::cout << shown_text(folder) << " holds " << record.events.size() << " events";
     if (!job.conflicts.empty()) {
         std::cout << " and " << job.conflicts.size() << " written apart:\n"
-                  << conflicts_text(job, record.events);
+                  << conflicts_text(job, record.events, marks_of(job.practice));
     } else {
         std::cout << ", none written apart\n";
     }

@@ -11,6 +11,7 @@
 #include "tools/cli/commands.h"
 #include "tools/cli/desk.h"
 #include "tools/cli/input_file.h"
+#include "tools/cli/print.h"
 
 namespace hemline {
 namespace {
@@ -21,6 +22,9 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
     const std::filesystem::path last = folder.has_filename() ? folder : folder.parent_path();
     const std::string name = arguments.name.empty() ? last.filename().string() : arguments.name;
     std::vector<Fact> facts = {JobStarted{name, "common practice"}};
+    if (arguments.unit == BareUnit::millimetre) {
+        facts.emplace_back(RuleSet{"cut_grid", "1 mm"});  // as `plan --unit mm` cuts
+    }
     if (arguments.readings.empty()) {
         return facts;
     }
@@ -33,7 +37,7 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
     for (const EdgeReading& row : *rows) {
         if (const Text doubt = doubt_about_so_long(row.length); !doubt.empty()) {
             std::cerr << shown_text(arguments.readings) << ':' << row.line
-                      << ":1: " << doubt.english() << '\n';
+                      << ":1: " << doubt.english(marks_for(arguments.unit)) << '\n';
         }
     }
     const std::vector<Fact> edges = facts_of(*rows, LengthsAre::first_readings);

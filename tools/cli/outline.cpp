@@ -91,8 +91,10 @@ Json outline_json(const Outline& outline, Marks marks) {
     }
     json["notes"] = Json::array();
     for (const OutlineNote& note : outline.notes) {
-        json["notes"].push_back(
-            {{"edge", note.edge}, {"field", note.field}, {"what", note.what}, {"mend", note.mend}});
+        json["notes"].push_back({{"edge", note.edge},
+                                 {"field", note.field},
+                                 {"what", note.what.english(marks)},
+                                 {"mend", note.mend.english(marks)}});
     }
     json["lines"] = Json::array();
     for (const OutlineLine& line : outline.lines) {
@@ -168,8 +170,8 @@ std::string outline_text(const Outline& outline, Marks marks) {
                 "), leaves " + print_length(suspect.miss, marks) + '\n';
     }
     for (const OutlineNote& note : outline.notes) {
-        text += note.edge + ", " + note.field + ": " + note.what.english() + ' ' +
-                note.mend.english() + '\n';
+        text += note.edge + ", " + note.field + ": " + note.what.english(marks) + ' ' +
+                note.mend.english(marks) + '\n';
     }
     return text;
 }

@@ -43,7 +43,7 @@ Json pattern_json(const FlatPattern& pattern, const Card& card, Marks marks) {
     for (const FlatLine& slit : pattern.slits) {
         json["slits"].push_back(points_json({slit.a, slit.b}));
     }
-    json["waits_for"] = card.waits_for;
+    json["waits_for"] = card.waits_for.english(marks);
     return json;
 }
 

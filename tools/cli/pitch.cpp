@@ -32,13 +32,14 @@ Json pitch_json(Slope pitch, const PitchCheck& check) {
     json["serves"] = check.serves;
     json["refused"] = Json::array();
     for (const Refusal& refusal : check.refused) {
-        json["refused"].push_back({{"id", refusal.id}, {"reason", refusal.reason}});
+        json["refused"].push_back({{"id", refusal.id}, {"reason", refusal.reason.english()}});
     }
-    json["measure_again"] = check.measure_again;
+    json["measure_again"] = check.measure_again.english();
     json["seams"] = Json::array();
     for (const SeamVerdict& seam : check.seams) {
-        json["seams"].push_back(
-            {{"seam", word_of(seam.seam)}, {"serves", seam.serves}, {"reason", seam.reason}});
+        json["seams"].push_back({{"seam", word_of(seam.seam)},
+                                 {"serves", seam.serves},
+                                 {"reason", seam.reason.english()}});
     }
     return json;
 }

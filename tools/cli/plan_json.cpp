@@ -77,16 +77,16 @@ std::string_view word_of(Severity severity) {
     return "problem";
 }
 
-Json problem_json(const PlanProblem& problem, const Table& table) {
-    const Place place = place_of(table, problem.edge, problem.field);
+Json problem_json(const PlanProblem& problem, const Desk& desk) {
+    const Place place = place_of(desk.table, problem.edge, problem.field);
     Json json;
     json["line"] = place.line;
     json["column"] = place.column;
     json["edge"] = problem.edge;
     json["field"] = problem.field;
     json["severity"] = word_of(problem.severity);
-    json["what"] = problem.what;
-    json["mend"] = problem.mend;
+    json["what"] = problem.what.english(desk.marks);
+    json["mend"] = problem.mend.english(desk.marks);
     return json;
 }
 
@@ -105,7 +105,7 @@ Json plan_json(const Desk& desk) {
         json["proof"].push_back(proof_json(proof));
     }
     for (const PlanProblem& problem : desk.plan.problems) {
-        json["problems"].push_back(problem_json(problem, desk.table));
+        json["problems"].push_back(problem_json(problem, desk));
     }
     for (const PlanChoice& choice : desk.plan.choices) {
         json["choices"].push_back(choice_json(choice));

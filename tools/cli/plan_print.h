@@ -16,7 +16,7 @@ Closures closures_on(const EdgeWork& work, const Desk& desk);
 Json plan_json(const Desk& desk);
 
 /// One problem of the plan, at its cell of the table.
-Json problem_json(const PlanProblem& problem, const Table& table);
+Json problem_json(const PlanProblem& problem, const Desk& desk);
 
 /// Cut list by edge and by stick, the count beside its bound, then what is wrong. `file`: the name
 /// the problems stand under.

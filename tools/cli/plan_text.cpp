@@ -134,8 +134,8 @@ std::string problems_text(const Desk& desk, const std::string& file) {
         const Place place = place_of(desk.table, problem.edge, problem.field);
         text += "  " + shown_text(file) + ':' + std::to_string(place.line) + ':' +
                 std::to_string(place.column) + ": " + std::string(word_of(problem.severity)) +
-                ": edge " + shown_text(problem.edge) + ": " + problem.what.english() + ' ' +
-                problem.mend.english() + '\n';
+                ": edge " + shown_text(problem.edge) + ": " + problem.what.english(desk.marks) +
+                ' ' + problem.mend.english(desk.marks) + '\n';
     }
     return text;
 }

@@ -7,6 +7,8 @@
 #include <ctime>
 #include <iostream>
 
+#include "engine/work/procedure_words.h"
+
 namespace hemline {
 namespace {
 
@@ -22,7 +24,7 @@ void print_json(const Json& json) { std::cout << json_text(json, 2); }
 
 void put_length(Json& into, const std::string& name, Length length, Marks marks) {
     into[name + "_nm"] = length.nm();
-    into[name] = print_length(length, marks);
+    into[name] = tell_length(length, marks);
 }
 
 std::string rounded(double value, int decimals) {
@@ -33,8 +35,12 @@ std::string rounded(double value, int decimals) {
 
 double micro_rounded(double degrees) { return std::round(degrees * 1e6) / 1e6; }
 
-Marks marks_for(std::optional<BareUnit> unit) {
-    return unit == BareUnit::millimetre ? Marks::millimetre : Marks::sixteenth;
+Marks marks_for(std::optional<BareUnit> unit, const Practice& practice) {
+    const Marks of_job = marks_of(practice);
+    if (unit == BareUnit::millimetre) {
+        return Marks::millimetre;
+    }
+    return unit && of_job == Marks::millimetre ? Marks::sixteenth : of_job;
 }
 
 std::string padded(std::string_view text, std::size_t width) {

@@ -9,13 +9,11 @@
 #include "engine/record/event.h"
 #include "engine/shown_text.h"
 #include "engine/text.h"
+#include "engine/trim/practice.h"
 
 namespace hemline {
 
 using Json = nlohmann::ordered_json;
-
-/// Other programs read English.
-inline void to_json(Json& json, const Text& text) { json = text.english(); }
 
 /// The JSON and a newline; bytes that are no UTF-8 become U+FFFD, what is not seen is escaped.
 std::string json_text(const Json& json, int indent);
@@ -23,7 +21,7 @@ std::string json_text(const Json& json, int indent);
 /// Writes it on stdout.
 void print_json(const Json& json);
 
-/// Puts a length beside its printed form: `"cut_nm": 1524000000, "cut": "5 ft"`.
+/// Puts a length beside its printed form, tell_length(): `"cut_nm": 1524000000, "cut": "5 ft"`.
 void put_length(Json& into, const std::string& name, Length length, Marks marks);
 
 /// A figure with that many decimals.
@@ -32,8 +30,9 @@ std::string rounded(double value, int decimals);
 /// Degrees for other programs, to the millionth: the same digits on every platform.
 double micro_rounded(double degrees);
 
-/// Millimetres where bare numbers are, else sixteenths.
-Marks marks_for(std::optional<BareUnit> unit);
+/// Millimetres where bare numbers are, else those of the job's grid, of inches where the grid lies
+/// on millimetres and bare numbers are inches.
+Marks marks_for(std::optional<BareUnit> unit, const Practice& practice = {});
 
 /// Text filled with spaces to `width` characters, and one space more.
 std::string padded(std::string_view text, std::size_t width);

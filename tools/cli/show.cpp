@@ -40,9 +40,9 @@ Json edge_json(const EdgeWork& work, const Standing& standing) {
     json["pitch"] = work.edge.pitch ? Json(print_slope(*work.edge.pitch)) : Json();
     const Length lap = lap_on(work.edge, standing.job.practice);
     json["lap_nm"] = has_run(work.edge.kind) ? Json(lap.nm()) : Json();
-    json["lap"] = has_run(work.edge.kind) ? Json(print_length(lap, standing.marks)) : Json();
+    json["lap"] = has_run(work.edge.kind) ? Json(tell_length(lap, standing.marks)) : Json();
     json["length_nm"] = length ? Json(length->nm()) : Json();
-    json["length"] = length ? Json(print_length(*length, standing.marks)) : Json();
+    json["length"] = length ? Json(tell_length(*length, standing.marks)) : Json();
     return json;
 }
 
@@ -88,7 +88,7 @@ Json next_cut_json(const Standing& standing) {
     json["trim"] = card->trim;
     json["piece"] = card->piece;
     put_length(json, "cut", card->cut, standing.marks);
-    json["waits_for"] = card->waits_for;
+    json["waits_for"] = card->waits_for.english(standing.marks);
     return json;
 }
 
@@ -124,31 +124,32 @@ Json show_json(const Standing& standing) {
             json["readings"].push_back(reading_json(work, reading, standing.marks));
         }
         json["status"].push_back(
-            {{"edge", work.edge.id}, {"status", spoken(status_of(work, standing))}});
+            {{"edge", work.edge.id}, {"status", spoken(status_of(work, standing)).english()}});
     }
     json["next_cut"] = next_cut_json(standing);
     json["whats_next"] = Json::array();
     for (const EdgeNext& next : next_on_roof(standing)) {
         json["whats_next"].push_back({{"edge", next.edge},
-                                      {"status", spoken(next.status)},
-                                      {"what", next.what},
-                                      {"waits_for", next.waits_for}});
+                                      {"status", spoken(next.status).english()},
+                                      {"what", next.what.english(standing.marks)},
+                                      {"waits_for", next.waits_for.english(standing.marks)}});
     }
     json["conflicts"] = conflicts_json(standing.job, standing.record.events, standing.marks);
     json["clocks"] = Json::array();
     for (const ClockDoubt& doubt : clock_doubts(standing.record.events)) {
-        json["clocks"].push_back(words_on(doubt));
+        json["clocks"].push_back(words_on(doubt).english());
     }
     json["set_aside"] = Json::array();
     for (const FileSetAside& aside : standing.record.set_aside) {
         json["set_aside"].push_back({{"file", aside.file.filename().string()},
                                      {"offset", aside.stretch.offset},
                                      {"size", aside.stretch.size},
-                                     {"why", aside.stretch.why}});
+                                     {"why", aside.stretch.why.english(standing.marks)}});
     }
     json["left_out"] = Json::array();
     for (const Problem& problem : standing.job.left_out.all()) {
-        json["left_out"].push_back({{"what", problem.what}, {"mend", problem.mend}});
+        json["left_out"].push_back({{"what", problem.what.english(standing.marks)},
+                                    {"mend", problem.mend.english(standing.marks)}});
     }
     return json;
 }
@@ -157,11 +158,11 @@ std::string edge_text(const EdgeWork& work, const Standing& standing) {
     const std::optional<Length> length = work.length(standing.job.practice);
     std::string text =
         "Edge " + shown_text(work.edge.id) + ", " + spoken(work.edge.kind).english() + ": " +
-        (length ? print_length(*length, standing.marks) : "no agreed length") +
-        (work.edge.lap ? ", laps " + print_length(*work.edge.lap, standing.marks) : std::string()) +
+        (length ? tell_length(*length, standing.marks) : "no agreed length") +
+        (work.edge.lap ? ", laps " + tell_length(*work.edge.lap, standing.marks) : std::string()) +
         "; " + spoken(status_of(work, standing)).english() + '\n';
     for (const RecordedReading& reading : work.readings) {
-        text += "  " + padded(print_length(reading.length, standing.marks), 20) +
+        text += "  " + padded(tell_length(reading.length, standing.marks), 20) +
                 print_event_id(reading.id) +
                 (reading.of == ReadingOf::remainder ? " what is left for the last piece" : "") +
                 (reading.by.empty() ? "" : " by " + shown_text(reading.by)) +
@@ -177,18 +178,20 @@ std::string show_text(const Standing& standing) {
     }
     for (const EdgeNext& next : next_on_roof(standing)) {
         text += (next.waits_for.empty() ? "Next on " : "Later on ") + shown_text(next.edge) + ": " +
-                shown_text(next.what.english()) +
-                (next.waits_for.empty() ? "" : " Waits: " + shown_text(next.waits_for.english())) +
+                shown_text(next.what.english(standing.marks)) +
+                (next.waits_for.empty()
+                     ? ""
+                     : " Waits: " + shown_text(next.waits_for.english(standing.marks))) +
                 '\n';
     }
-    text += conflicts_text(standing.job, standing.record.events);
+    text += conflicts_text(standing.job, standing.record.events, standing.marks);
     for (const ClockDoubt& doubt : clock_doubts(standing.record.events)) {
         text += shown_text(words_on(doubt).english()) + '\n';
     }
     const std::optional<Card> card = next_card(standing);
     return text + (card ? "Next cut: edge " + shown_text(card->edge) + ", " + card->trim +
                               ", piece " + std::to_string(card->piece) + ", " +
-                              print_length(card->cut, standing.marks) + '\n'
+                              tell_length(card->cut, standing.marks) + '\n'
                         : std::string("No cut can be made now\n"));
 }
 
@@ -206,14 +209,15 @@ Exit show_job(const ShowArguments& arguments) {
     const Job job = replay(record->events, assets->practice);
     assets->catalogue = catalogue_on(assets->catalogue, assets->sections, job);
     const Standing standing{*record, *assets, job, make_plan(job, assets->catalogue),
-                            marks_for(arguments.unit)};
+                            marks_for(arguments.unit, job.practice)};
     if (arguments.output == Output::json) {
         print_json(show_json(standing));
         return Exit::fine;
     }
     std::cout << show_text(standing);
     for (const Problem& problem : job.left_out.all()) {
-        complain(arguments.job, 0, 0, problem);
+        complain(arguments.job, 0, 0, problem.what.english(standing.marks),
+                 problem.mend.english(standing.marks));
     }
     for (const FileSetAside& set_aside : standing.record.set_aside) {
         std::cerr << explain(set_aside) << '\n';

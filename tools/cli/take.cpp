@@ -49,15 +49,15 @@ std::optional<Length> expected_for(const Job& job, const Catalogue& catalogue, c
 
 /// What to look at again, now that the reading stands in the record.
 void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
-                const ReadingTaken& reading) {
+                const ReadingTaken& reading, Marks marks) {
     const EdgeWork& work = *before.find(reading.edge);
     const Tape tape = before.practice.tape;
     if (const auto doubt = doubt_about_so_long(reading.length); !doubt.empty()) {
-        std::cerr << doubt.english() << '\n';
+        std::cerr << doubt.english(marks) << '\n';
     }
     if (const auto expected = expected_for(before, catalogue, work, reading.of)) {
         if (const auto doubt = doubt_about(reading.length, *expected, tape); !doubt.empty()) {
-            std::cerr << doubt.english() << '\n';
+            std::cerr << doubt.english(marks) << '\n';
         }
     }
     if (reading.of == ReadingOf::remainder) {
@@ -66,10 +66,10 @@ void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
     const Verdict verdict = after.find(reading.edge)->verdict(after.practice);
     if (verdict.agreement == Agreement::third || verdict.agreement == Agreement::disagree ||
         verdict.odd_one_out) {
-        std::cerr << explain(verdict).english() << '\n';
+        std::cerr << explain(verdict).english(marks) << '\n';
     }
     if (const Text doubt = hook_doubt(after); !doubt.empty()) {
-        std::cerr << doubt.english() << '\n';
+        std::cerr << doubt.english(marks) << '\n';
     }
 }
 
@@ -107,10 +107,11 @@ Exit take_reading(const TakeArguments& arguments) {
         return complain(arguments.job, 0, 0, event.problem());
     }
     const Job after = replay((*journal)->record().events, assets->practice);
-    say_doubts(before, after, catalogue_on(assets->catalogue, assets->sections, before), reading);
-    std::cout << "Edge " << shown_text(arguments.edge) << ' '
-              << print_length(*length, marks_for(arguments.unit)) << " saved "
-              << print_event_id(event->id) << '\n';
+    const Marks marks = marks_for(arguments.unit, after.practice);
+    say_doubts(before, after, catalogue_on(assets->catalogue, assets->sections, before), reading,
+               marks);
+    std::cout << "Edge " << shown_text(arguments.edge) << ' ' << tell_length(*length, marks)
+              << " saved " << print_event_id(event->id) << '\n';
     return Exit::fine;
 }
 

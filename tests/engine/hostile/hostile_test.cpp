@@ -56,7 +56,7 @@ Shown shown(const HostileEvents& events) {
         const EdgeWork& work = job.edges.front();
         const std::vector<Step> steps =
             steps_of(work, shown.plan, job.practice, procedures.at(EdgeKind::eave), catalogue);
-        edge_values({job, shown.plan, catalogue, events}, work, steps, Marks::sixteenth);
+        edge_values({job, shown.plan, catalogue, events}, work, steps);
         shown.has_card =
             make_card(job, shown.plan, catalogue, work.edge.id, TrimRole::main, 1).ok();
     }

@@ -34,8 +34,7 @@ struct Tablet {
     [[nodiscard]] std::vector<EdgeValue> values() const {
         const EdgeWork& work = job.edges.front();
         return edge_values({job, plan, catalogue, events}, work,
-                           steps_of(work, plan, job.practice, procedure, catalogue),
-                           Marks::sixteenth);
+                           steps_of(work, plan, job.practice, procedure, catalogue));
     }
     [[nodiscard]] EdgeValue value_of(const std::string& what) const {
         const auto all = values();
@@ -139,8 +138,7 @@ TEST_CASE("A pitch that nobody took is not shown as within practice") {
     job.edges.push_back(read_twice(edge, feet(15)));
     const Plan plan = make_plan(job, catalogue);
     int pitches = 0;
-    for (const EdgeValue& value :
-         edge_values({job, plan, catalogue, {}}, job.edges.front(), {}, Marks::sixteenth)) {
+    for (const EdgeValue& value : edge_values({job, plan, catalogue, {}}, job.edges.front(), {})) {
         if (value.what == "Pitch") {
             ++pitches;
             CHECK(value.wanted.empty());

@@ -199,7 +199,7 @@ TEST_CASE("on a job in millimetres the steps speak millimetres") {
     const auto all = steps(planned, procedure);
     CHECK(find(all, "cut", 1).action.english().find(" mm.") != std::string::npos);
     const Answer lap{AnswerKind::length, millimetres(149), 0, ""};
-    CHECK(outside_practice(find(all, "slide", 2), lap) ==
+    CHECK(outside_practice(find(all, "slide", 2), lap).english(Marks::millimetre) ==
           "149 mm is under the least, 150 mm. A short lap lets water through.");
 }
 

@@ -47,8 +47,7 @@ TEST_CASE(
     CHECK(roof->outline.lines[2].length == LengthIs::implied);
     CHECK(roof->beside.front() == "F");
     CHECK(roof->outline.state == OutlineState::open);
-    CHECK(state_words(roof->outline, Marks::sixteenth) ==
-          "Not all is read yet. What is read agrees.");
+    CHECK(state_words(roof->outline) == "Not all is read yet. What is read agrees.");
 }
 
 TEST_CASE("One reading draws the edge already, and nothing read is drawn all the same") {
@@ -77,10 +76,9 @@ TEST_CASE("A rectangle with one side read a foot too long says by how much it mi
     const auto roof = outline_of(job);
     REQUIRE(roof);
     CHECK(roof->outline.state == OutlineState::misses);
-    CHECK(state_words(roof->outline, Marks::sixteenth).english().find("fails to close by 1 ft") !=
-          std::string::npos);
+    CHECK(state_words(roof->outline).english().find("fails to close by 1 ft") != std::string::npos);
     const auto named = [](const Suspect& suspect) {
-        return suspect_words(suspect, Marks::sixteenth) == "C: 40 ft, not 41 ft (misread foot)";
+        return suspect_words(suspect) == "C: 40 ft, not 41 ft (misread foot)";
     };
     const auto& suspects = roof->outline.suspects;
     CHECK(std::any_of(suspects.begin(), suspects.end(), named));

@@ -44,8 +44,7 @@ struct Roof {
         return {};
     }
     [[nodiscard]] Result<StepPictures> pictures(std::string_view id, int piece) const {
-        return step_pictures({job, plan, catalogue, sections, nullptr}, step(id, piece), work(),
-                             Marks::sixteenth);
+        return step_pictures({job, plan, catalogue, sections, nullptr}, step(id, piece), work());
     }
 };
 

@@ -36,6 +36,20 @@ TEST_CASE("A length is said on the other tape to its nearest mark, exactly where
     CHECK(length_on(inches(10), inch) == "10 in · = 254 mm");
 }
 
+TEST_CASE("The record of a job in mm says each reading in mm, a millimetre apart") {
+    Journey crew;
+    crew.tap_all({"demo", "rules", "rule cut_grid", "grid 1 mm", "leave", "edge C"});
+    crew.key_in(std::int64_t{9650});
+    crew.tap("keep");
+    crew.key_in(std::int64_t{9651});
+    crew.tap("keep");
+    crew.tap_all({"leave", "history"});
+    REQUIRE(crew.where().place == Place::history);
+    CHECK(is_said(crew, "9650 mm"));
+    CHECK(is_said(crew, "9651 mm"));
+    CHECK_FALSE(is_said(crew, "31 ft"));
+}
+
 TEST_CASE("Both units, one touch beside the language: where a length is read, marked and cut") {
     for (const bool upright : {false, true}) {
         Journey crew(upright ? 800 : 1280, upright ? 1280 : 800);

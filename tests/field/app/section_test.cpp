@@ -63,6 +63,24 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
     CHECK(girth() == girth_before);
 }
 
+TEST_CASE("Brake marks in mm are rounded once, from the exact value") {
+    Journey crew;
+    crew.tap_all({"demo", "rules", "rule cut_grid", "grid 1 mm", "leave"});
+    crew.tap("edge C");
+    for (int i = 0; i < 2; ++i) {
+        crew.key_in(std::int64_t{4775});
+        crew.tap("keep");
+    }
+    crew.tap_all({"digit 5", "keep"});
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"folded", "section"});
+    REQUIRE(crew.where().place == Place::section);
+    // On a roof of 5/12 they lie at 101.261, 189.712 and 202.302 mm, of 215.002 mm of metal; by way
+    // of the nearest 1/16 in the first came out as 102 mm.
+    CHECK(says(crew, "Brake marks: 101 mm, 190 mm, 202 mm"));
+    CHECK(says(crew, "Girth 215 mm"));
+}
+
 TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
     Journey crew;
     reach_section(crew);

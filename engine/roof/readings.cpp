@@ -176,7 +176,7 @@ Text doubt_about_so_long(Length edge) {
     return edge > edge_believed_most
                ? say("{1} ({2}) is longer than the edge of any roof: was 10 m taken for 1000 m, or "
                      "100 in for 100 ft? Read again, and look at the unit.",
-                     edge, print_length(edge, Marks::millimetre))
+                     print_length(edge), print_length(edge, Marks::millimetre))
                : Text();
 }
 

@@ -35,7 +35,8 @@ struct Shown {
 };
 
 /// Of records at whose size a square takes minutes.
-constexpr double processor_s_most = 200;  // under a sanitizer; a square of these takes an hour there
+constexpr double processor_s_most =
+    200;  // under a sanitizer; a square of these takes an hour there
 
 double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
 

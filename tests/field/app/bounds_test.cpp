@@ -38,7 +38,8 @@ struct HostileJob : Journey {
 
 /// Goes over the screens that list what a job holds, up and down.
 void look_round(Journey& crew) {
-    constexpr double processor_s_most = 300;  // under a sanitizer; a square of these takes an hour there
+    constexpr double processor_s_most =
+        300;  // under a sanitizer; a square of these takes an hour there
     const double before = processor_s();
     for (const char* const place : {"history", "leave"}) {
         for (int i = 0; i < 3; ++i) {

@@ -43,7 +43,8 @@ TEST_CASE("Readings of 9650 mm and 9651 mm are told in mm, and apart, on all pag
     for (const std::vector<Fact>& begun : {plain, metric}) {
         const auto pages =
             pages_of(written(two_readings(begun, millimetres(9650), millimetres(9651))), {});
-        for (const auto& [name, page] : pages) {
+        for (const auto& named : pages) {
+            const std::string &name = named.first, &page = named.second;
             CAPTURE(name);
             CHECK(has(page, "9650 mm"));
             CHECK(has(page, "9651 mm"));
@@ -55,7 +56,8 @@ TEST_CASE("Readings of 9650 mm and 9651 mm are told in mm, and apart, on all pag
 TEST_CASE("On a job in mm its pages say every length in mm, inches too") {
     const std::vector<Fact> metric = {JobStarted{"Shed", ""}, RuleSet{"cut_grid", "1 mm"}};
     const auto pages = pages_of(written(two_readings(metric, inches(10), inches(10))), {});
-    for (const auto& [name, page] : pages) {
+    for (const auto& named : pages) {
+        const std::string &name = named.first, &page = named.second;
         CAPTURE(name);
         CHECK(has(page, "254 mm"));
         CHECK_FALSE(has(page, "10 in"));

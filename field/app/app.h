@@ -1,25 +1,23 @@
-// The app: the one way in. A wish becomes an event, the event is saved, and all is computed again.
+// The app: draws the screens, hands what happens to update(), and does the deeds that it wants.
 #pragma once
 
 #include <cstdint>
-#include <deque>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
 
 #include "field/app/crew.h"
+#include "field/app/handing_over.h"
 #include "field/app/left_off.h"
 #include "field/app/plan_search.h"
 #include "field/app/platform.h"
-#include "field/state/outside.h"
-#include "field/state/state.h"
-#include "field/store/backup_note.h"
 #include "field/store/journal_file.h"
 #include "field/store/screen_scale.h"
 #include "field/theme/theme.h"
 #include "field/touch/keys.h"
 #include "field/touch/ui.h"
+#include "field/update/update.h"
 
 namespace hemline {
 
@@ -58,23 +56,23 @@ class App {
     bool close();
 
     /// A key that is not text: undoes, or shows the next work on the edge before or after.
-    void press(Key key);
+    void press(Key key) { tell(news::KeyPressed{key}); }
 
     /// What the tablet's sensor says now; a tablet without one never calls.
-    void tilt(TiltSample sample);
+    void tilt(TiltSample sample) { tell(news::Tilted{sample}); }
     /// A tilt is being read: samples change the screen.
     [[nodiscard]] bool reads_tilt() const;
 
     /// Takes a job file in: into the job that it is of, or as a new one. A file that is none is
     /// refused by name, on the screen, and nothing is changed.
-    void take_file(const std::filesystem::path& file);
+    void take_file(const std::filesystem::path& file) { tell(news::FileChosen{file}); }
     /// What the machine says to Platform::ask_promise().
-    void promised(Promised answer) { state_.promised = answer; }
+    void promised(Promised answer) { tell(news::PromiseAnswered{answer}); }
     /// What was written whole last is kept; or not, and it is as it was before.
-    void kept_whole(const std::optional<Problem>& problem);
+    void kept_whole(const std::optional<Problem>& problem) { tell(news::KeptWhole{problem}); }
 
     /// What became of the file that was given last; nothing: it was taken.
-    void given(const std::optional<Problem>& problem);
+    void given(const std::optional<Problem>& problem) { tell(news::Taken{problem}); }
 
     /// Where the program is now, and what is half keyed in.
     [[nodiscard]] LeftOff left_off() const;
@@ -82,7 +80,7 @@ class App {
     void go_back_to(const LeftOff& left);
     /// What the text says on the screens.
     [[nodiscard]] std::string in_words(const Text& text) const {
-        return phrases().of(text, state_.marks);
+        return phrases().of(text, state().marks);
     }
 
     /// Waits until no better plan is being looked for.
@@ -90,90 +88,70 @@ class App {
     /// Waits until what is saved here is given out to the crew.
     void settle_crew() { crew_.settle(); }
 
-    [[nodiscard]] const State& state() const { return state_; }
+    [[nodiscard]] const State& state() const { return session_.state; }
     /// Pixels of the window in a millimetre: the next Ui is to have as many.
-    [[nodiscard]] float px_per_mm() const { return options_.px_per_mm; }
-    [[nodiscard]] Light light() const { return light_; }
+    [[nodiscard]] float px_per_mm() const { return session_.px_per_mm; }
+    [[nodiscard]] Light light() const { return session_.night ? Light::night : Light::day; }
     /// Colours of the light it is: give them to the next Ui.
-    [[nodiscard]] const Palette& palette() const { return palette_of(light_); }
+    [[nodiscard]] const Palette& palette() const { return palette_of(light()); }
 
   private:
-    void act(const Wish& wish);
-    /// What the screen was when an event was kept, in case it is not saved.
-    struct KeptFrom {
-        Fact fact;
-        Where where;
-        Drafts drafts;
-    };
-
-    void open_job(const std::filesystem::path& folder);
-    bool open_journal(const Result<std::filesystem::path>& named);
-    void start_demo();
-    void wait_for_whole();
-    void start_job(const std::string& name);
-    bool append(const Fact& fact, const std::vector<EventId>& supersedes);
-    void hear_saves();
-    void take_back(const KeptFrom& from, const Problem& problem);
-    void after(const Fact& fact);
-    void undo();
-    [[nodiscard]] bool has_draft() const;
-    void compute();
-    void add_notice(const Text& words);
-    [[nodiscard]] std::uint64_t writer() const;
-    void look_for_choices();
-    void hear_search();
-    void go(Where where);
-    std::optional<Problem> list_jobs();
-    void show_jobs();
-    void keep_scale(const Wish& wish);
-    void keep_screen();
-    void held_by(const Person& person);
-    void ask_who();
+    void tell(const News& what);
     [[nodiscard]] const Phrases& phrases() const;
-    // What lies outside the job, in hand_over.cpp.
-    void carry();
+
+    // run_saving.cpp
+    void run(const deed::Append& append);
+    void hear_saves();
+
+    // run_opening.cpp
+    void open_for(const Result<std::filesystem::path>& named, const OpenedFor& what_for);
+    void take_in_by_hand(const deed::TakeIn& deed);
+    void take_in_file(const deed::TakeIn& deed);
+    void run(const deed::Open& deed);
+    void run(const deed::OpenNew& deed);
+    void run(const deed::OpenDemo& deed);
+    void run(const deed::Close& deed);
+    void run(const deed::TakeNewNumber& deed);
+    void run(const deed::GoOnIn& deed);
+    void run(const deed::TakeIn& deed);
+
+    // run_outside.cpp
+    [[nodiscard]] news::JobsListed listed(
+        const std::vector<std::filesystem::path>& elsewhere) const;
     void hear_crew();
-    void write_under_new_number();
-    void pick(EventId chosen);
-    void act_outside(const OutsideWish& wish);
-    void look_outside();
-    void choose(Choosing choosing);
-    void use_folder(const std::filesystem::path& folder);
-    void leave_folder();
-    void go_on_in(const std::filesystem::path& folder);
-    void put_into_file();
-    void take_in(const OutsideWish& wish);
-    void keep_folders();
-    void run(Errand errand, const Drafts& drafts);
-    void back_up();
-    bool give(const std::string& name, std::string_view kind, const Bytes& bytes);
-    void print_day(const Drafts& drafts);
-    void put_on_paper(Errand errand, bool a4);
-    void note_backup();
-    void note_backup_age();
+    void run(const deed::Carry& deed);
+    void run(const deed::StopCarrying& deed);
+    void run(const deed::ListJobs& deed);
+    void run(const deed::LookOutside& deed);
+    void run(const deed::FindFolders& deed);
+    void run(const deed::LookIntoFolder& deed);
+    void run(const deed::PutJobIntoFile& deed);
+    void run(const deed::KeepFolders& deed);
+
+    // run_device.cpp
+    void hear_search();
+    void run(const deed::KeepSettings& deed);
+    void run(const deed::LookForChoices& deed);
+    void run(const deed::StopSearch& deed);
+    void run(const deed::TellTime& deed);
+
+    // run_errands.cpp
+    void run(const deed::BackUp& deed);
+    void run(const deed::NoteBackup& deed);
+    void run(const deed::RunErrand& deed);
+    void give(const std::string& name, std::string_view kind, const Bytes& bytes,
+              std::optional<BackupNote> backup = {});
+    void print_day();
+    void put_on_paper(Errand errand);
 
     Phrases english_;
-    Assets assets_;      ///< as they were read
-    Assets job_assets_;  ///< with the trims as the open job bends them
     AppOptions options_;
-    State state_;
-    Drafts drafts_;
-    Light light_;
+    Session session_;
     std::shared_ptr<JournalFile> journal_;
-    std::deque<KeptFrom> under_way_;
+    int openings_ = 0;  ///< numbers what opens the journal
     PlanSearch search_;
+    int search_number_ = 0;
     Crew crew_;  ///< last: it ends before the journal's lock goes
-    /// What the screen was when another folder was to be chosen.
-    struct Aside {
-        Where where;
-        Drafts drafts;
-        Text notice;
-    };
-    std::optional<Aside> aside_;
-    std::optional<Aside> unsigned_;  ///< something was to be written, and nobody holds the tablet
-    std::optional<BackupNote> being_given_;
-    std::optional<BackupNote> backup_;
-    bool whole_under_way_ = false;  ///< a job put in place whole is being kept
 };
 
 }  // namespace hemline

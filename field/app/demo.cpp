@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-Result<DemoRoof> read_demo(const Assets& assets) {
+Result<DemoRoof> read_demo(const Catalogue& catalogue) {
     const auto folder = assets_folder();
     if (!folder) {
         return folder.problem();
@@ -15,7 +15,7 @@ Result<DemoRoof> read_demo(const Assets& assets) {
     if (!bytes) {
         return bytes.problem();
     }
-    const auto read = read_readings(std::string(bytes->begin(), bytes->end()), assets.catalogue);
+    const auto read = read_readings(std::string(bytes->begin(), bytes->end()), catalogue);
     if (const auto* const problem = std::get_if<TableProblem>(&read)) {
         return Problem{
             "The demo roof, line " + std::to_string(problem->line) + ": " + problem->what,
@@ -31,6 +31,17 @@ Result<DemoRoof> read_demo(const Assets& assets) {
         demo.edges.front().wrap = true;
     }
     return demo;
+}
+
+std::vector<Fact> facts_of(const DemoRoof& demo) {
+    std::vector<Fact> facts = {JobStarted{demo.name, "common practice"}};
+    for (const Edge& edge : demo.edges) {
+        facts.push_back(EdgeAdded{edge});
+        if (edge.lap) {
+            facts.push_back(LapChosen{edge.id, edge.lap});
+        }
+    }
+    return facts;
 }
 
 }  // namespace hemline

@@ -4,9 +4,10 @@
 #include <string>
 #include <vector>
 
+#include "engine/record/event.h"
 #include "engine/roof/edge.h"
+#include "engine/trim/catalogue.h"
 #include "engine/words/result.h"
-#include "field/store/assets.h"
 
 namespace hemline {
 
@@ -16,6 +17,8 @@ struct DemoRoof {
 };
 
 /// Reads the demo's readings file from the assets. Problem: names what is wrong in it.
-Result<DemoRoof> read_demo(const Assets& assets);
+Result<DemoRoof> read_demo(const Catalogue& catalogue);
+/// What a journal of it begins with.
+std::vector<Fact> facts_of(const DemoRoof& demo);
 
 }  // namespace hemline

@@ -4,134 +4,202 @@
 #include <map>
 #include <sstream>
 
+#include "engine/record/event_bytes.h"
+#include "field/app/kept_drafts.h"
+#include "field/screens/screens.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr std::int64_t format = 1;  ///< raised when numbers of Place, TrimRole or a notation change
-constexpr std::size_t keyed_most = 64;
+constexpr std::int64_t format =
+    1;  ///< raised when numbers of Screen, TrimRole or a notation change
+constexpr std::size_t keyed_most = 64, line_most = 4096;
+constexpr int pieces_most = 1'000'000;
+constexpr auto screen_last = static_cast<Screen>(screens.size() - 1);
 
-using Said = std::map<std::string, std::string>;
-
-std::optional<std::int64_t> number_in(const Said& said, const char* key) {
-    const auto found = said.find(key);
-    std::int64_t number = 0;
-    if (found == said.end()) {
-        return std::nullopt;
+/// An edge as the journal writes it, so that no field of it is forgotten here.
+std::string hex_of(const Edge& edge) {
+    static constexpr char digits[] = "0123456789abcdef";
+    Event event;
+    event.fact = EdgeAdded{edge};
+    std::string hex;
+    for (const std::uint8_t byte : frame_of(event)) {
+        hex += digits[byte >> 4U];
+        hex += digits[byte & 15U];
     }
-    const char* const end = found->second.data() + found->second.size();
-    const auto [stop, error] = std::from_chars(found->second.data(), end, number);
-    return error == std::errc() && stop == end ? std::optional(number) : std::nullopt;
+    return hex;
 }
 
-std::optional<int> number_in(const Said& said, const char* key, int most) {
-    const std::optional<std::int64_t> number = number_in(said, key);
-    return number && *number >= 0 && *number <= most ? std::optional(static_cast<int>(*number))
-                                                     : std::nullopt;
+std::optional<Edge> edge_of_hex(const std::string& hex) {
+    Bytes bytes;
+    for (std::size_t i = 0; i + 1 < hex.size(); i += 2) {
+        std::uint8_t byte = 0;
+        std::from_chars(hex.data() + i, hex.data() + i + 2, byte, 16);
+        bytes.push_back(byte);
+    }
+    const JournalRead read = read_journal(bytes);
+    const auto* const added =
+        read.events.size() == 1 ? std::get_if<EdgeAdded>(&read.events.front().fact) : nullptr;
+    return added == nullptr ? std::nullopt : std::optional(added->edge);
 }
 
-std::string text_in(const Said& said, const char* key) {
-    const auto found = said.find(key);
-    return found == said.end() || found->second.size() > keyed_most ? "" : found->second;
-}
-
-/// Within what a screen can show: a text from elsewhere is no place to go to.
-template <typename Kind>
-bool take(const Said& said, const char* key, Kind last, Kind& into) {
-    const std::optional<int> number = number_in(said, key, static_cast<int>(last));
-    into = static_cast<Kind>(number.value_or(0));
-    return number.has_value();
-}
-
-LengthDraft length_in(const Said& said) {
-    LengthDraft length;
-    length.feet = text_in(said, "feet");
-    length.inches = number_in(said, "inches", 11);
-    length.sixteenths = number_in(said, "sixteenths", 15);
-    length.millimetres = text_in(said, "millimetres");
-    length.field = number_in(said, "field", 2).value_or(0);
-    return length;
-}
-
-class Lines {
+/// Lines of a key and what it says; what is empty, or as usual, is not said.
+class Printing {
   public:
-    void put(const char* key, const std::string& text) {
+    void operator()(const std::string& key, const std::string& text) {
         if (!text.empty() && text.find('\n') == std::string::npos) {
-            lines_ += std::string(key) + " " + text + "\n";
+            lines_ += key + " " + text + "\n";
         }
     }
-    void put(const char* key, std::int64_t number) { put(key, std::to_string(number)); }
-    void put(const char* key, std::optional<int> number) {
-        if (number) {
-            put(key, std::int64_t{*number});
+    void operator()(const std::string& key, bool is) { number(key, is ? 1 : 0); }
+    void operator()(const std::string& key, int number_said, int, int) { number(key, number_said); }
+    void operator()(const std::string& key, std::int64_t said, int, int) { number(key, said); }
+    void operator()(const std::string& key, std::int64_t said) { number(key, said); }
+    void operator()(const std::string& key, std::optional<int> said, int) {
+        if (said) {
+            number(key, *said);
         }
     }
-    [[nodiscard]] const std::string& all() const { return lines_; }
+    void operator()(const std::string& key, std::optional<std::int64_t> said) {
+        if (said) {
+            number(key, *said);
+        }
+    }
+    template <class Kind>
+    void operator()(const std::string& key, Kind kind, Kind) {
+        number(key, static_cast<std::int64_t>(kind));
+    }
+    template <class Kind>
+    void operator()(const std::string& key, std::optional<Kind> kind, Kind) {
+        number(key, kind ? static_cast<std::int64_t>(*kind) : -1);
+    }
+    void operator()(const std::string& key, std::optional<EventId> id) {
+        (*this)(key, id ? print_event_id(*id) : std::string());
+    }
+    void operator()(const std::string& key, const Edge& edge) { (*this)(key, hex_of(edge)); }
+    void operator()(const std::string& key, const std::vector<TiltSample>& samples) {
+        std::ostringstream said;
+        for (const TiltSample& sample : samples) {
+            said << sample.beta << ' ' << sample.gamma << ' ';
+        }
+        (*this)(key, said.str());
+    }
+    [[nodiscard]] const std::string& lines() const { return lines_; }
 
   private:
+    void number(const std::string& key, std::int64_t said) { (*this)(key, std::to_string(said)); }
     std::string lines_;
 };
+
+/// A text from elsewhere is no place to go to: what is not within its bounds is as not said.
+class Reading {
+  public:
+    explicit Reading(const std::string& text) {
+        std::istringstream lines(text);
+        for (std::string line; std::getline(lines, line);) {
+            const std::size_t space = line.find(' ');
+            if (space != std::string::npos && line.size() <= line_most) {
+                said_[line.substr(0, space)] = line.substr(space + 1);
+            }
+        }
+    }
+    void operator()(const std::string& key, std::string& text) {
+        const std::string& said = said_[key];
+        text = said.size() > keyed_most ? "" : said;
+    }
+    void operator()(const std::string& key, bool& is) {
+        is = number(key).value_or(is ? 1 : 0) == 1;
+    }
+    void operator()(const std::string& key, int& into, int least, int most) {
+        into = static_cast<int>(within(key, least, most).value_or(into));
+    }
+    void operator()(const std::string& key, std::int64_t& into, int least, int most) {
+        into = within(key, least, most).value_or(into);
+    }
+    void operator()(const std::string& key, std::int64_t& into) { into = number(key).value_or(0); }
+    void operator()(const std::string& key, std::optional<int>& into, int most) {
+        const std::optional<std::int64_t> said = within(key, 0, most);
+        into = said ? std::optional(static_cast<int>(*said)) : std::nullopt;
+    }
+    void operator()(const std::string& key, std::optional<std::int64_t>& into) {
+        into = number(key);
+    }
+    template <class Kind>
+    void operator()(const std::string& key, Kind& kind, Kind last) {
+        const auto said = within(key, 0, static_cast<int>(last));
+        all_there_ = all_there_ && (said || said_[key].empty());
+        kind = said ? static_cast<Kind>(*said) : kind;
+    }
+    template <class Kind>
+    void operator()(const std::string& key, std::optional<Kind>& kind, Kind last) {
+        if (number(key)) {
+            const auto said = within(key, 0, static_cast<int>(last));
+            kind = said ? std::optional(static_cast<Kind>(*said)) : std::nullopt;
+        }
+    }
+    void operator()(const std::string& key, std::optional<EventId>& id) {
+        id = parse_event_id(said_[key]);
+    }
+    void operator()(const std::string& key, Edge& edge) {
+        edge = edge_of_hex(said_[key]).value_or(edge);
+    }
+    void operator()(const std::string& key, std::vector<TiltSample>& samples) {
+        std::istringstream said(said_[key]);
+        for (TiltSample sample;
+             samples.size() < tilt_samples && said >> sample.beta >> sample.gamma;) {
+            samples.push_back(sample);
+        }
+    }
+    [[nodiscard]] std::optional<std::int64_t> number(const std::string& key) {
+        const std::string& said = said_[key];
+        std::int64_t number = 0;
+        const char* const end = said.data() + said.size();
+        const auto [stop, error] = std::from_chars(said.data(), end, number);
+        return error == std::errc() && stop == end ? std::optional(number) : std::nullopt;
+    }
+    /// Every kind that was said is one that there is.
+    [[nodiscard]] bool all_there() const { return all_there_; }
+
+  private:
+    [[nodiscard]] std::optional<std::int64_t> within(const std::string& key, int least, int most) {
+        const std::optional<std::int64_t> said = number(key);
+        return said && *said >= least && *said <= most ? said : std::nullopt;
+    }
+    std::map<std::string, std::string> said_;
+    bool all_there_ = true;
+};
+
+template <class Each>
+void each_of(Each& each, LeftOff& left) {
+    each("job", left.job);
+    each("wall_ms", left.wall_ms);
+    each("place", left.where.screen, screen_last);
+    each("edge_at", left.where.edge);
+    each("role", left.where.role, TrimRole::cleat);
+    each("piece", left.where.piece, 0, pieces_most);
+    each("reading_of", left.where.reading_of, ReadingOf::remainder);
+    each("stick_at", left.where.stick, 0, pieces_most);
+    each_kept_draft(each, left.drafts);
+}
 
 }  // namespace
 
 std::string print_left_off(const LeftOff& left) {
-    const LengthDraft& length = left.drafts.length;
-    Lines lines;
-    lines.put("format", format);
-    lines.put("job", left.job);
-    lines.put("wall_ms", left.wall_ms);
-    lines.put("place", static_cast<std::int64_t>(left.where.place));
-    lines.put("edge", left.where.edge);
-    lines.put("role", static_cast<std::int64_t>(left.where.role));
-    lines.put("piece", std::int64_t{left.where.piece});
-    lines.put("reading_of", static_cast<std::int64_t>(left.where.reading_of));
-    lines.put("stick", std::int64_t{left.where.stick});
-    lines.put("feet", length.feet);
-    lines.put("inches", length.inches);
-    lines.put("sixteenths", length.sixteenths);
-    lines.put("millimetres", length.millimetres);
-    lines.put("field", std::int64_t{length.field});
-    lines.put("field_opened", std::int64_t{left.drafts.field_opened});
-    lines.put("keys_out", std::int64_t{left.drafts.keys_out});
-    lines.put("pitch", left.drafts.pitch_number);
-    lines.put("notation", static_cast<std::int64_t>(left.drafts.pitch_notation));
-    lines.put("typed", left.drafts.typed);
-    lines.put("count", left.drafts.count);
-    lines.put("rule", left.drafts.rule);
-    return lines.all();
+    LeftOff all = left;
+    Printing printing;
+    printing("format", format);
+    each_of(printing, all);
+    return printing.lines();
 }
 
 std::optional<LeftOff> left_off_in(const std::string& text) {
-    constexpr int pieces_most = 1'000'000;
-    Said said;
-    std::istringstream lines(text);
-    for (std::string line; std::getline(lines, line);) {
-        const std::size_t space = line.find(' ');
-        if (space != std::string::npos) {
-            said[line.substr(0, space)] = line.substr(space + 1);
-        }
-    }
+    Reading reading(text);
     LeftOff left;
-    if (number_in(said, "format") != format ||
-        !take(said, "place", Place::edge_lap, left.where.place) ||
-        !take(said, "role", TrimRole::cleat, left.where.role) ||
-        !take(said, "reading_of", ReadingOf::remainder, left.where.reading_of) ||
-        !take(said, "notation", SlopeNotation::percent, left.drafts.pitch_notation)) {
-        return std::nullopt;
-    }
-    left.job = said["job"];
-    left.wall_ms = number_in(said, "wall_ms").value_or(0);
-    left.where.edge = said["edge"];
-    left.where.piece = number_in(said, "piece", pieces_most).value_or(0);
-    left.where.stick = number_in(said, "stick", pieces_most).value_or(0);
-    left.drafts.length = length_in(said);
-    left.drafts.field_opened = number_in(said, "field_opened") == 1;
-    left.drafts.keys_out = number_in(said, "keys_out") == 1;
-    left.drafts.pitch_number = text_in(said, "pitch");
-    left.drafts.typed = text_in(said, "typed");
-    left.drafts.count = text_in(said, "count");
-    left.drafts.rule = text_in(said, "rule");
-    return left;
+    each_of(reading, left);
+    const bool good =
+        reading.number("format") == format && reading.number("place") && reading.all_there();
+    return good ? std::optional(left) : std::nullopt;
 }
 
 }  // namespace hemline

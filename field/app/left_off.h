@@ -6,7 +6,8 @@
 #include <optional>
 #include <string>
 
-#include "field/state/state.h"
+#include "field/state/drafts.h"
+#include "field/state/where.h"
 
 namespace hemline {
 
@@ -14,7 +15,7 @@ struct LeftOff {
     std::string job;  ///< name of its folder; empty: none was open
     std::int64_t wall_ms = 0;
     Where where;
-    Drafts drafts;  ///< what is keyed in; no more of it is kept
+    Drafts drafts;  ///< as far as kept_drafts.h says
 };
 
 /// Lines of a word and what it says.

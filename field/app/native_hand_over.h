@@ -7,7 +7,7 @@
 #include <memory>
 
 #include "engine/trim/practice.h"
-#include "field/state/outside.h"
+#include "field/app/handing_over.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -11,7 +11,7 @@ void PlanSearch::start(const Job& job, std::span<const Event> /*events*/,
     cancelled_ = false;
     under_way_ = true;
     if (wake_) {
-        thread_ = std::thread([this, job, &catalogue] { run(job, catalogue); });
+        thread_ = std::thread([this, job, catalogue] { run(job, catalogue); });
     } else {
         look(job, catalogue, search_steps_at_once);
         under_way_ = false;

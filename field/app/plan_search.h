@@ -34,7 +34,7 @@ class PlanSearch {
     ~PlanSearch() { cancel(); }
 
     /// Looks for the choices of this job, which is what its events make; what was looked for before
-    /// is cancelled. The catalogue must outlive the search.
+    /// is cancelled.
     void start(const Job& job, std::span<const Event> events, const Catalogue& catalogue);
     /// Ends within some milliseconds. What was found and not taken is dropped.
     void cancel();

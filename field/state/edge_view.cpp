@@ -42,7 +42,7 @@ NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step
         next.what = glued(name, ": ", step.action);
     }
     if (state.way == Way::learn) {
-        next.where.place = Place::steps;
+        next.where.screen = Screen::steps;
         next.label = say("Show me how");
     }
     return next;
@@ -53,26 +53,26 @@ NextWork next_to_tick(const State& state) {
     for (const EdgeWork& work : state.job.edges) {
         if (status_on(state, work) == EdgeStatus::to_tick) {
             const Text name = title_of(work.edge);
-            return {{Place::look, work.edge.id},
+            return {{Screen::look, work.edge.id},
                     say("Look at it"),
                     say("{1} waits for your tick", name)};
         }
     }
     if (!state.job.conflicts.empty()) {
-        return {{Place::apart, {}}, say("Pick one"), say("Two tablets wrote one thing apart")};
+        return {{Screen::apart, {}}, say("Pick one"), say("Two tablets wrote one thing apart")};
     }
-    return {{Place::day, {}}, say("Day sheet"), say("No edge waits for your tick")};
+    return {{Screen::day, {}}, say("Day sheet"), say("No edge waits for your tick")};
 }
 
 }  // namespace
 
 Where made_at(const EdgeWork& work, const Step& step) {
-    Where where{Place::steps, work.edge.id, TrimRole::main, step.piece, ReadingOf::edge};
+    Where where{Screen::steps, work.edge.id, TrimRole::main, step.piece, ReadingOf::edge};
     if (step.rule->asks == Asks::cut) {
-        where.place = Place::card;
+        where.screen = Screen::card;
         where.role = role_of(step.rule->each);
     } else if (step.rule->asks == Asks::remainder) {
-        where.place = Place::reading;
+        where.screen = Screen::reading;
         where.reading_of = ReadingOf::remainder;
     }
     return where;
@@ -85,8 +85,7 @@ std::vector<Step> steps_on(const State& state, const EdgeWork& work) {
     if (procedure == state.assets->procedures.end()) {
         return {};
     }
-    return steps_of(work, state.plan, state.job.practice, procedure->second,
-                    state.assets->catalogue);
+    return steps_of(work, state.plan, state.job.practice, procedure->second, state.catalogue);
 }
 
 EdgeStatus status_on(const State& state, const EdgeWork& work) {
@@ -94,8 +93,8 @@ EdgeStatus status_on(const State& state, const EdgeWork& work) {
 }
 
 Result<Card> card_in_hand(const State& state, const Where& where) {
-    Result<Card> planned = make_card(state.job, state.plan, state.assets->catalogue, where.edge,
-                                     where.role, where.piece);
+    Result<Card> planned =
+        make_card(state.job, state.plan, state.catalogue, where.edge, where.role, where.piece);
     if (!planned) {
         return planned;
     }
@@ -111,21 +110,21 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
     const std::vector<Step> steps = steps_on(state, work);
     switch (status_of(work, steps, state.job.practice)) {
         case EdgeStatus::no_reading:
-            return {{Place::reading, id}, say("Read this edge"), say("{1}: first reading", name)};
+            return {{Screen::reading, id}, say("Read this edge"), say("{1}: first reading", name)};
         case EdgeStatus::one_reading:
-            return {{Place::reading, id}, say("Read again"), say("{1}: second reading", name)};
+            return {{Screen::reading, id}, say("Read again"), say("{1}: second reading", name)};
         case EdgeStatus::readings_disagree:
-            return {{Place::reading, id}, say("Read again"), say("{1}: a third reading", name)};
+            return {{Screen::reading, id}, say("Read again"), say("{1}: a third reading", name)};
         case EdgeStatus::pitch_missing:
-            return {{Place::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
+            return {{Screen::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
         case EdgeStatus::undecided:
-            return {{Place::apart, id}, say("Pick one"), say("{1}: made apart", name)};
+            return {{Screen::apart, id}, say("Pick one"), say("{1}: made apart", name)};
         default:
             break;
     }
     const std::optional<std::size_t> next = next_step(steps);
     if (!next) {
-        return {{Place::steps, id}, say("Look at it"), say("{1}: finished", name)};
+        return {{Screen::steps, id}, say("Look at it"), say("{1}: finished", name)};
     }
     return work_of_step(state, work, steps[*next]);
 }
@@ -135,7 +134,7 @@ std::optional<NextWork> next_work(const State& state) {
         return next_to_tick(state);
     }
     const std::vector<EdgeNext> all =
-        whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
+        whats_next(state.job, state.plan, state.assets->procedures, state.catalogue);
     if (all.empty()) {
         return std::nullopt;
     }
@@ -150,7 +149,7 @@ std::optional<NextWork> next_work(const State& state) {
 }
 
 Where opened(const State& state, const EdgeWork& work) {
-    return state.way == Way::tick_off ? Where{Place::look, work.edge.id}
+    return state.way == Way::tick_off ? Where{Screen::look, work.edge.id}
                                       : next_work_on(state, work).where;
 }
 

@@ -102,22 +102,22 @@ LengthDraft draft_of(Length length, bool metric) {
     return draft;
 }
 
-void take_typed(LengthDraft& draft, std::string& so_far, std::string_view typed, bool metric) {
+void take_typed(LengthDraft& draft, std::string_view typed, bool metric) {
     for (const char letter : typed) {
         if (letter == '\b') {
-            if (!so_far.empty()) {
-                so_far.pop_back();
+            if (!draft.typed.empty()) {
+                draft.typed.pop_back();
             }
         } else if (letter != '\n') {
-            so_far += letter;
-        } else if (!so_far.empty()) {
-            const Result<Length> read = parse_length(so_far);
+            draft.typed += letter;
+        } else if (!draft.typed.empty()) {
+            const Result<Length> read = parse_length(draft.typed);
             if (read) {
                 draft = draft_of(*read, metric);
             } else {
                 draft.refused = said(read.problem());
             }
-            so_far.clear();
+            draft.typed.clear();
         }
     }
 }

@@ -2,13 +2,24 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "engine/quantity/length.h"
 #include "engine/words/result.h"
-#include "field/state/state.h"
 
 namespace hemline {
+
+/// Field by field. Unset parts are empty.
+struct LengthDraft {
+    std::string feet;  ///< digits
+    std::optional<int> inches;
+    std::optional<int> sixteenths;
+    std::string millimetres;
+    int field = 0;      ///< 0 feet, 1 inches, 2 sixteenths
+    std::string typed;  ///< keyboard or laser text so far, up to its newline
+    Text refused;       ///< why the last key was not taken; cleared by the next one
+};
 
 /// Keys of the three fields. What cannot be right is refused in `draft.refused`, never mended.
 void press_feet_digit(LengthDraft& draft, int digit);
@@ -28,7 +39,7 @@ Length shown_length(const LengthDraft& draft, bool metric);
 LengthDraft draft_of(Length length, bool metric);
 
 /// Takes typed text (a laser, a keyboard) up to its newline: the draft then says that length, or
-/// `refused` says why not. Text without a newline is kept in `so_far`.
-void take_typed(LengthDraft& draft, std::string& so_far, std::string_view typed, bool metric);
+/// `refused` says why not. Text without a newline waits in `typed`.
+void take_typed(LengthDraft& draft, std::string_view typed, bool metric);
 
 }  // namespace hemline

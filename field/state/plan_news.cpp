@@ -11,7 +11,7 @@ Text stick_changes(const State& now, const Plan& before) {
     std::vector<Text> words;
     for (const Proof& proof : now.plan.proofs) {
         for (const Proof& then : before.proofs) {
-            const Trim* const trim = now.assets->catalogue.find(proof.trim);
+            const Trim* const trim = now.catalogue.find(proof.trim);
             if (then.pool == proof.pool && then.sticks != proof.sticks) {
                 words.push_back(say("Sticks to open: {1}, not {2} ({3}).", proof.sticks,
                                     then.sticks,

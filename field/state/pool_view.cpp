@@ -12,7 +12,7 @@ namespace {
 
 std::string pool_name(const State& state, const Run& run) {
     const EdgeWork* work = state.job.find(run.edge);
-    const Trim* trim = state.assets->catalogue.find(run.trim);
+    const Trim* trim = state.catalogue.find(run.trim);
     return work == nullptr || trim == nullptr ? std::string() : pool_of(work->edge, *trim);
 }
 
@@ -114,7 +114,7 @@ PoolView next_pool(const State& state, const PoolView& pool) {
     return pool;
 }
 
-Where at_pool(Place place, const PoolView& pool) { return {place, pool.edge, pool.role}; }
+Where at_pool(Screen screen, const PoolView& pool) { return {screen, pool.edge, pool.role}; }
 
 bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
                 const std::string& pool) {
@@ -123,7 +123,7 @@ bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
 }
 
 Text trim_name(const State& state, const std::string& id) {
-    const Trim* const trim = state.assets->catalogue.find(id);
+    const Trim* const trim = state.catalogue.find(id);
     return trim == nullptr ? Text(id) : say(trim->name);
 }
 

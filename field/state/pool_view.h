@@ -22,7 +22,7 @@ std::optional<PoolView> pool_at(const State& state);
 /// The one after it, round and round.
 PoolView next_pool(const State& state, const PoolView& pool);
 /// Where a screen of this pool is.
-Where at_pool(Place place, const PoolView& pool);
+Where at_pool(Screen screen, const PoolView& pool);
 
 /// Whether that trim of the edge shares the pool's sticks.
 bool is_of_pool(const State& state, const std::string& edge, TrimRole role,

@@ -32,19 +32,18 @@ PieceCut cut_as_shown(const Card& card) {
 
 }  // namespace
 
-Wish draw_card(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_card(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const Result<Card> card = card_in_hand(state, state.where);
     if (!card) {
         const Frame frame = open_frame(ui, state, title_of(work->edge), {{"leave", say("Roof")}});
+        Wished wish = frame.wish;
         ui.paragraph(frame.body.x, frame.body.y, frame.body.w, said(card.problem()));
         if (frame.tapped == "leave") {
-            wish.go = Where{Place::roof, {}};
+            wish = Go{{Screen::roof, {}}};
         }
         return wish;
     }
@@ -58,6 +57,7 @@ Wish draw_card(Ui& ui, const State& state) {
                     {"spoiled", say("Spoiled"), can_cut ? Look::plain : Look::off, true},
                     {"cut", can_cut ? say("Cut as shown") : say("Waits"),
                      can_cut ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box body = ui.begin_scroll("card " + title_for(*work, *card).english(), frame.body);
     const float top = body.y;
     draw_card_heading(ui, state, *card, body);
@@ -72,20 +72,17 @@ Wish draw_card(Ui& ui, const State& state) {
     draw_piece(ui, *card, tapes, body);
     ui.end_scroll(heading + body.h);
     if (frame.tapped == "cut") {
-        wish.fact = cut_as_shown(*card);
+        wish = Keep{cut_as_shown(*card)};
     } else if (frame.tapped == "spoiled") {
-        wish.go = state.where;
-        wish.go->place = Place::spoiled;
+        wish = Go{at(state.where, Screen::spoiled)};
     } else if (frame.tapped == "differently") {
-        wish.go = state.where;
-        wish.go->place = Place::differently;
+        wish = Go{at(state.where, Screen::differently)};
     } else if (frame.tapped == "folded") {
-        wish.go = state.where;
-        wish.go->place = Place::folded;
+        wish = Go{at(state.where, Screen::folded)};
     } else if (frame.tapped == "run") {
-        wish.go = Where{Place::run, work->edge.id};
+        wish = Go{{Screen::run, work->edge.id}};
     } else if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
     return wish;
 }

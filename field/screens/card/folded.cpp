@@ -40,15 +40,14 @@ struct Shown {
 
 Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& card,
                        const FlatPattern& pattern, Side side, int step) {
-    const Section* const section = state.assets->sections.find(card.trim);
+    const Section* const section = state.sections.find(card.trim);
     const Painted painted = section == nullptr ? Painted::none : section->painted;
     Shown shown;
     shown.says = say(steps[step].says);
     if (step == meeting_step) {
-        const auto meeting =
-            piece_meeting({state.job, state.plan, state.assets->catalogue, state.assets->sections,
-                           state.outline ? &*state.outline : nullptr},
-                          card, side, reach_of(card, side));
+        const auto meeting = piece_meeting({state.job, state.plan, state.catalogue, state.sections,
+                                            state.outline ? &*state.outline : nullptr},
+                                           card, side, reach_of(card, side));
         if (!meeting) {
             return meeting.problem();
         }
@@ -142,13 +141,11 @@ void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDr
 
 }  // namespace
 
-Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_folded(Ui& ui, const State& state, Drafts& drafts) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     const Result<Card> card = card_in_hand(state, state.where);
     if (work == nullptr || !card) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     std::vector<Action> actions{{"leave", say("Roof")},
                                 {"section", say("The section")},
@@ -158,10 +155,11 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
     }
     const Frame frame = open_frame(
         ui, state, say("{1} · piece {2} folded", title_of(work->edge), card->piece), actions);
+    Wished wish = frame.wish;
     FoldedDraft& draft = drafts.folded;
     const Side side = draft.end.value_or(end_worked(*card));
     Box body = frame.body;
-    const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state.assets->sections);
+    const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state.sections);
     if (!pattern) {
         ui.paragraph(body.x, body.y, body.w, said(pattern.problem()));
     } else {
@@ -174,16 +172,13 @@ Wish draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         }
     }
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "papers") {
-        wish.go = state.where;
-        wish.go->place = Place::papers;
+        wish = Go{at(state.where, Screen::papers)};
     } else if (frame.tapped == "section") {
-        wish.go = state.where;
-        wish.go->place = Place::section;
+        wish = Go{at(state.where, Screen::section)};
     } else if (frame.tapped == "to card") {
-        wish.go = state.where;
-        wish.go->place = Place::card;
+        wish = Go{at(state.where, Screen::card)};
     }
     return wish;
 }

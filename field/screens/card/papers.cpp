@@ -22,16 +22,16 @@ constexpr Offer offers[] = {
 
 }  // namespace
 
-Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_papers(Ui& ui, const State& state, Drafts& drafts) {
+    PapersDraft& draft = drafts.papers;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const Frame frame = open_frame(
         ui, state, say("{1} · piece {2} · on paper", title_of(work->edge), state.where.piece),
         {{"card", say("Back to the card"), Look::primary}});
+    Wished wish = frame.wish;
     Box body = ui.begin_scroll("papers", frame.body);
     const float top = body.y;
     for (std::size_t row = 0; row < 2; ++row) {
@@ -40,7 +40,7 @@ Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
             const Offer& offer = offers[2 * row + i];
             const bool can = offer.prints ? state.can.prints : state.can.gives_files;
             if (ui.button(offer.name, say(offer.label), places[i], can ? Look::plain : Look::off)) {
-                wish.errand = offer.errand;
+                wish = offer.errand;
             }
         }
         take_top(body, ui.mm(3));
@@ -50,12 +50,12 @@ Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
                        ui.mm(2));
     const std::vector<Box> papers = columns(take_top(body, ui.mm(12)), 2, ui.mm(3));
     if (ui.button("letter", say("Letter, 8 1/2 x 11 in"), papers[0],
-                  drafts.paper_a4 ? Look::plain : Look::chosen)) {
-        drafts.paper_a4 = false;
+                  draft.a4 ? Look::plain : Look::chosen)) {
+        draft.a4 = false;
     }
     if (ui.button("a4", say("A4, 210 x 297 mm"), papers[1],
-                  drafts.paper_a4 ? Look::chosen : Look::plain)) {
-        drafts.paper_a4 = true;
+                  draft.a4 ? Look::chosen : Look::plain)) {
+        draft.a4 = true;
     }
     take_top(body, ui.mm(5));
     take_top(body, ui.paragraph(body.x, body.y, body.w,
@@ -63,8 +63,7 @@ Wish draw_papers(Ui& ui, const State& state, Drafts& drafts) {
                                     "bars on the paper before you cut by it: 4 in and 100 mm.")));
     ui.end_scroll(body.y - top);
     if (frame.tapped == "card") {
-        wish.go = state.where;
-        wish.go->place = Place::card;
+        wish = Go{at(state.where, Screen::card)};
     }
     return wish;
 }

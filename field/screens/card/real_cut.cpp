@@ -21,19 +21,18 @@ Text impossible(Length length, const Card& card) {
 
 }  // namespace
 
-Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
-    const bool spoiled = state.where.place == Place::spoiled;
+Wished draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
+    RealCutDraft& draft = drafts.real_cut;
+    const bool spoiled = state.where.screen == Screen::spoiled;
     const bool metric = state.marks == Marks::millimetre;
     Where back = state.where;
-    back.place = Place::card;
+    back.screen = Screen::card;
     const Result<Card> card = card_in_hand(state, state.where);
     if (!card || card->stick == 0) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
-    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
-    const Result<Length> length = length_of(drafts.length, metric);
+    take_typed(draft.length, ui.typed(), metric);
+    const Result<Length> length = length_of(draft.length, metric);
     const Text refused = length ? impossible(*length, *card) : length.problem().what;
     const Frame frame =
         open_frame(ui, state,
@@ -44,29 +43,30 @@ Wish draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
                     {"keep", spoiled ? say("This much is lost") : say("It is this long"),
                      refused.empty() ? Look::primary : Look::off}},
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
-    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Wished wish = frame.wish;
+    draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("real cut words", body);
     const float top = words.y;
     take_top(words, ui.paragraph(words.x, words.y, words.w,
                                  say("The card says {1}.", length_on(card->cut, tapes_of(state)))) +
                         ui.mm(1));
     take_top(words, ui.paragraph(words.x, words.y, words.w,
-                                 !drafts.length.refused.empty() ? drafts.length.refused
+                                 !draft.length.refused.empty() ? draft.length.refused
                                  : refused.empty() ? say("The rest is planned again at once.")
                                                    : refused));
     ui.end_scroll(words.y - top);
     const MetalTaken metal{card->stick_length, card->offcut};
     if (frame.tapped == "leave") {
-        wish.go = back;
+        wish = Go{back};
     } else if (frame.tapped == "as planned") {
-        drafts.length = draft_of(card->cut, metric);
+        draft.length = draft_of(card->cut, metric);
     } else if (frame.tapped == "keep" && refused.empty()) {
         if (spoiled) {
-            wish.fact = PieceSpoiled{card->edge, card->role, card->piece, *length, metal};
+            wish = Keep{PieceSpoiled{card->edge, card->role, card->piece, *length, metal}};
         } else {
-            wish.fact = PieceCut{card->edge, card->role, card->piece, *length, metal};
+            wish = Keep{PieceCut{card->edge, card->role, card->piece, *length, metal}};
         }
     }
     return wish;

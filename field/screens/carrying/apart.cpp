@@ -108,21 +108,19 @@ bool can_measure_again(const Thing& thing) {
 }
 
 Where where_measured(const Thing& thing) {
-    Where where{thing.subject == Subject::pitch ? Place::pitch : Place::reading, thing.name};
+    Where where{thing.subject == Subject::pitch ? Screen::pitch : Screen::reading, thing.name};
     where.reading_of = thing.subject == Subject::remainder ? ReadingOf::remainder : ReadingOf::edge;
     return where;
 }
 
 /// Nothing is apart any more: on with the edge, or back to the roof.
-Wish all_settled(const State& state) {
-    Wish wish;
+Wished all_settled(const State& state) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
-    wish.go = work == nullptr ? Where{Place::roof, {}} : next_work_on(state, *work).where;
-    return wish;
+    return Go{work == nullptr ? Where{Screen::roof, {}} : next_work_on(state, *work).where};
 }
 
 /// The sides beside one another where there is room; a touch chooses one.
-void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, Drafts& drafts,
+void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, ApartDraft& draft,
                 Box& list) {
     const std::size_t wide = !ui.portrait() && list.w >= ui.mm(columns_mm) ? 2 : 1;
     for (std::size_t i = 0; i < sides.size(); i += wide) {
@@ -137,9 +135,9 @@ void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, Dra
             const Shown& side = sides[i + j];
             places[j].h = h;
             const std::string name = side.id ? "side " + print_event_id(*side.id) : "";
-            const bool chosen = side.id && drafts.chosen == side.id;
+            const bool chosen = side.id && draft.chosen == side.id;
             if (draw_side(ui, state, side.view, name, chosen, places[j])) {
-                drafts.chosen = side.id;
+                draft.chosen = side.id;
             }
         }
         take_top(list, h + ui.mm(gap_mm));
@@ -170,35 +168,35 @@ Action stands_action(const Conflict& conflict, const Event* chosen) {
 }
 
 /// What the primary action asks for.
-void settle(const State& state, const Conflict& conflict, const Drafts& drafts, Wish& wish) {
+void settle(const State& state, const Conflict& conflict, const ApartDraft& draft, Wished& wish) {
     switch (conflict.apart) {
         case Apart::values:
-            wish.pick = drafts.chosen;
+            wish = PickSide{*draft.chosen};
             break;
         case Apart::edge_back:
-            wish.pick = conflict.sides.back().id;
+            wish = PickSide{conflict.sides.back().id};
             break;
         case Apart::number_twice:
-            wish.fact = CopyNoted{conflict.sides.front().id,
-                                  static_cast<std::int64_t>(conflict.sides.size())};
-            wish.go = state.where;
+            wish = Keep{CopyNoted{conflict.sides.front().id,
+                                  static_cast<std::int64_t>(conflict.sides.size())},
+                        state.where};
             break;
     }
 }
 
 }  // namespace
 
-Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
+Wished draw_apart(Ui& ui, const State& state, Drafts& drafts) {
+    ApartDraft& draft = drafts.apart;
     const std::vector<const Conflict*> all = conflicts_shown(state);
     if (all.empty()) {
         return all_settled(state);
     }
-    Wish wish;
     const std::size_t at = static_cast<std::size_t>(state.where.stick) % all.size();
     const Conflict& conflict = *all[at];
     const std::vector<Shown> sides = sides_of(state, conflict);
     const auto chosen = std::find_if(sides.begin(), sides.end(), [&](const Shown& side) {
-        return side.id && side.id == drafts.chosen;
+        return side.id && side.id == draft.chosen;
     });
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (all.size() > 1) {
@@ -212,22 +210,24 @@ Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     const Text title =
         all.size() > 1 ? say("Made apart · {1} of {2}", at + 1, all.size()) : say("Made apart");
     const Frame frame = open_frame(ui, state, title, actions);
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, conflict.what(), Size::bold) + ui.mm(1));
     take_top(list, ui.paragraph(list.x, list.y, list.w, waits_words(conflict)) + ui.mm(gap_mm));
-    draw_sides(ui, state, sides, drafts, list);
+    draw_sides(ui, state, sides, draft, list);
     ui.end_scroll(list.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "next apart") {
-        wish.go = state.where;
-        wish.go->stick = static_cast<int>((at + 1) % all.size());
+        Where next = state.where;
+        next.stick = static_cast<int>((at + 1) % all.size());
+        wish = Go{next};
     } else if (frame.tapped == "measure again") {
-        wish.go = where_measured(conflict.thing);
+        wish = Go{where_measured(conflict.thing)};
     } else if (frame.tapped == "stands" &&
                (chosen != sides.end() || conflict.apart != Apart::values)) {
-        settle(state, conflict, drafts, wish);
+        settle(state, conflict, draft, wish);
     }
     return wish;
 }

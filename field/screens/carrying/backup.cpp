@@ -5,13 +5,13 @@
 
 namespace hemline {
 
-Wish draw_backup(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_backup(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const Frame frame = open_frame(
         ui, state, say("Backup · {1}", state.job.name),
         {{"leave", say("Roof")},
          {"choose file", say("Open a job file"), state.can.chooses_files ? Look::plain : Look::off},
          {"back up", say("Back up to a file"), Look::primary}});
+    Wished wish = frame.wish;
     Box body = ui.begin_scroll("backup", frame.body);
     const float top = body.y;
     take_top(body, ui.paragraph(body.x, body.y, body.w, state.backed_up, Size::title) + ui.mm(4));
@@ -31,16 +31,16 @@ Wish draw_backup(Ui& ui, const State& state) {
         Box place = take_top(body, ui.mm(12));
         if (ui.button("ask promise", say("Ask the browser to keep it"),
                       take_left(place, std::min(place.w, ui.mm(80))))) {
-            wish.errand = Errand::ask_promise;
+            wish = Errand::ask_promise;
         }
     }
     ui.end_scroll(body.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "back up") {
-        wish.errand = Errand::back_up;
+        wish = Errand::back_up;
     } else if (frame.tapped == "choose file") {
-        wish.errand = Errand::choose_file;
+        wish = Errand::choose_file;
     }
     return wish;
 }

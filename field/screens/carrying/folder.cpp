@@ -9,7 +9,6 @@ namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
-using Deed = OutsideWish::Deed;
 
 constexpr float row_mm = 14, gap_mm = 3;
 
@@ -64,14 +63,14 @@ std::vector<Row> rows_of(const Outside& outside) {
 
 }  // namespace
 
-Wish draw_folder(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_folder(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const Outside& outside = state.outside;
     const FolderView& view = outside.view;
     const Frame frame = open_frame(
         ui, state, title_for(outside.choosing),
         {{"leave", say("Back")},
          {"use folder", say("Use this folder"), view.can_write ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("folder " + view.folder.string(), frame.body);
     const float top = list.y;
     take_top(list, ui.paragraph(list.x, list.y, list.w, view.folder.string(), Size::bold));
@@ -88,16 +87,16 @@ Wish draw_folder(Ui& ui, const State& state) {
         for (std::size_t j = 0; j < places.size() && i + j < all.size(); ++j) {
             const Row& row = all[i + j];
             if (ui.button(row.name, row.label, places[j])) {
-                wish.outside = OutsideWish{Deed::look_into, row.path, {}, {}};
+                wish = LookInto{row.path};
             }
         }
         take_top(list, ui.mm(gap_mm));
     }
     ui.end_scroll(list.y - top);
     if (frame.tapped == "leave") {
-        wish.outside = OutsideWish{Deed::leave, {}, {}, {}};
+        wish = LeaveFolder{};
     } else if (frame.tapped == "use folder") {
-        wish.outside = OutsideWish{Deed::use, view.folder, {}, {}};
+        wish = UseFolder{view.folder};
     }
     return wish;
 }

@@ -9,7 +9,6 @@ namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
-using Deed = OutsideWish::Deed;
 
 constexpr float row_mm = 14, gap_mm = 3, two_columns_mm = 170;
 
@@ -30,7 +29,7 @@ bool draw_way(Ui& ui, Box& box, const std::string& name, const Text& label) {
     return tapped;
 }
 
-void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
+void draw_files(Ui& ui, const Outside& outside, Box& box, Wished& wish) {
     put(ui, box, say("Job files"), Size::title);
     if (outside.kept.hand_over) {
         put(ui, box, say("They go to and come from {1}.", outside.kept.hand_over->string()));
@@ -39,7 +38,7 @@ void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
     }
     put(ui, box, outside.done, Size::bold);
     if (draw_way(ui, box, "file folder", say("Folder for job files"))) {
-        wish.outside = OutsideWish{Deed::choose, {}, {}, Choosing::hand_over};
+        wish = ChooseFolder{Choosing::hand_over};
     }
     put_softly(ui, box,
                outside.files.empty() ? say("No job file lies there.")
@@ -47,12 +46,12 @@ void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
     for (const fs::path& file : outside.files) {
         const std::string name = file.filename().string();
         if (draw_way(ui, box, "take " + name, name)) {
-            wish.outside = OutsideWish{Deed::take_file, file, {}, {}};
+            wish = TakeFile{file};
         }
     }
 }
 
-void draw_crew(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
+void draw_crew(Ui& ui, const Outside& outside, Box& box, Wished& wish) {
     put(ui, box, say("Crew folder"), Size::title);
     if (!outside.kept.crew) {
         put(ui, box,
@@ -68,22 +67,21 @@ void draw_crew(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
     }
     for (const JobInCrew& job : outside.in_crew) {
         if (draw_way(ui, box, "join " + job.id, say("Take in {1}", job.name))) {
-            wish.outside = OutsideWish{Deed::join_crew_job, {}, job.id, {}};
+            wish = JoinCrewJob{job.id};
         }
     }
     if (draw_way(ui, box, "crew folder",
                  outside.kept.crew ? say("Another crew folder") : say("Choose a crew folder"))) {
-        wish.outside = OutsideWish{Deed::choose, {}, {}, Choosing::crew};
+        wish = ChooseFolder{Choosing::crew};
     }
     if (outside.kept.crew && draw_way(ui, box, "no crew folder", say("Use none any more"))) {
-        wish.outside = OutsideWish{Deed::forget_crew, {}, {}, {}};
+        wish = ForgetCrew{};
     }
 }
 
 }  // namespace
 
-Wish draw_hand_over(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_hand_over(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const Outside& outside = state.outside;
     const bool open = !state.job.name.empty();
     const bool can_put = open && outside.kept.hand_over;
@@ -92,6 +90,7 @@ Wish draw_hand_over(Ui& ui, const State& state) {
                    {{"leave", open ? say("Roof") : say("Jobs")},
                     {"put into file", open ? say("This job into a file") : say("No job is open"),
                      can_put ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("hand over", frame.body);
     const float top = list.y;
     if (!ui.portrait() && list.w >= ui.mm(two_columns_mm)) {
@@ -106,9 +105,9 @@ Wish draw_hand_over(Ui& ui, const State& state) {
     }
     ui.end_scroll(list.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{open ? Place::roof : Place::jobs, {}};
+        wish = Go{Where{open ? Screen::roof : Screen::jobs, {}}};
     } else if (frame.tapped == "put into file" && can_put) {
-        wish.outside = OutsideWish{Deed::put_into_file, {}, {}, {}};
+        wish = PutIntoFile{};
     }
     return wish;
 }

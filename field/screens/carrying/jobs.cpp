@@ -23,25 +23,24 @@ void draw_welcome(Ui& ui, Box& page) {
 }
 
 /// Asked once: sizes are true only on a screen that was measured.
-void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
+void draw_scale_question(Ui& ui, Box& page, Wished& wish) {
     take_top(page, ui.paragraph(page.x, page.y, page.w,
                                 say("Nobody measured this screen yet: buttons may be too small for "
                                     "a glove. It takes a bank card.")) +
                        ui.mm(2));
     const std::vector<Box> places = columns(take_top(page, ui.mm(12)), 2, ui.mm(3));
     if (ui.button("measure screen", say("Lay a card on it"), places[0])) {
-        wish.go = Where{Place::calibrate, {}};
+        wish = Go{{Screen::calibrate, {}}};
     }
     if (ui.button("scale later", say("Not now"), places[1])) {
-        wish.put_off_scale = true;
+        wish = PutOffScale{};
     }
     take_top(page, ui.mm(4));
 }
 
 }  // namespace
 
-Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     std::vector<Action> actions = {
         {"by", state.by.empty() ? say("Who holds it?") : say("Held by {1}", state.by)},
         {"light", say("Day or night")},
@@ -53,6 +52,7 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
     actions.push_back({"new job", say("New job")});
     actions.push_back({"demo", say("Demo roof"), Look::primary});
     const Frame frame = open_frame(ui, state, say("Hemline · jobs on this tablet"), actions);
+    Wished wish = frame.wish;
     const Box body = frame.body;
     Box list = ui.begin_scroll("jobs", body);
     const float top = list.y;
@@ -76,37 +76,33 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
             label = glued(name, "\n", say("in {1}", where));
         }
         if (ui.button(target, label, take_top(list, ui.mm(16)))) {
-            wish.open_job = job;
+            wish = OpenJob{job};
         }
         take_top(list, ui.mm(3));
     }
     if (state.can.chooses_files &&
         ui.button("choose file", say("Open a job file"), take_top(list, ui.mm(14)))) {
-        wish.errand = Errand::choose_file;
+        wish = Errand::choose_file;
     }
     take_top(list, ui.mm(6));
     if (ui.button("made of", say("What it is made of"), take_top(list, ui.mm(12)))) {
-        drafts.part.reset();
-        wish.go = Where{Place::notices, {}};
+        wish = Go{{Screen::notices, {}}};
     }
     ui.end_scroll(list.y - top);
-    take_language(frame, wish);
     if (frame.tapped == "demo") {
-        wish.start_demo = true;
+        wish = StartDemo{};
     } else if (frame.tapped == "new job") {
-        drafts.name.clear();
-        drafts.naming_job = true;
-        wish.go = Where{Place::person, {}};
+        drafts.person.naming_job = true;
+        wish = Go{{Screen::person, {}}};
     } else if (frame.tapped == "by") {
-        drafts.name.clear();
-        drafts.naming_job = false;
-        wish.go = Where{Place::person, {}};
+        drafts.person.naming_job = false;
+        wish = Go{{Screen::person, {}}};
     } else if (frame.tapped == "screen size") {
-        wish.go = Where{Place::calibrate, {}};
+        wish = Go{{Screen::calibrate, {}}};
     } else if (frame.tapped == "hand over") {
-        wish.go = Where{Place::hand_over, {}};
+        wish = Go{{Screen::hand_over, {}}};
     } else if (frame.tapped == "light") {
-        wish.toggle_light = true;
+        wish = Toggle::light;
     }
     return wish;
 }

@@ -69,39 +69,40 @@ void draw_nudges(Ui& ui, float& scale, float scale_fits, Box row) {
 
 }  // namespace
 
-Wish draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
-    Wish wish;
+Wished draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
+    CalibrateDraft& draft = drafts.calibrate;
     const Frame frame = open_frame(ui, State(), say("How large is this screen?"),
                                    {{"leave", say("Jobs")},
                                     {"later", say("Not now")},
                                     {"keep scale", say("It fits"), Look::primary}});
+    Wished wish = frame.wish;
     Box body = frame.body;
-    float& scale = drafts.px_per_mm;
+    float& scale = draft.px_per_mm;
     if (scale == 0) {
         scale = ui.mm(1);
     }
     take_top(body,
              ui.paragraph(body.x, body.y, body.w,
-                          drafts.lay_card ? say("Lay a bank card on the box, its left edge on the "
-                                                "left mark. Move the right mark to its right edge.")
-                                          : say("Lay the tape along the box, 0 on the left mark. "
-                                                "Move the right mark to 3 in.")) +
+                          draft.lay_card ? say("Lay a bank card on the box, its left edge on the "
+                                               "left mark. Move the right mark to its right edge.")
+                                         : say("Lay the tape along the box, 0 on the left mark. "
+                                               "Move the right mark to 3 in.")) +
                  ui.mm(3));
-    draw_things(ui, drafts.lay_card, take_top(body, ui.mm(11)));
+    draw_things(ui, draft.lay_card, take_top(body, ui.mm(11)));
     take_top(body, ui.mm(3));
     const Box page = ui.page();
     const float w = page.w - 2 * ui.mm(edge_mm);  // a card is nearly as long as a 7 in page is wide
-    const float scale_fits = std::min(scale_most, w / (drafts.lay_card ? card_mm : tape_mm));
+    const float scale_fits = std::min(scale_most, w / (draft.lay_card ? card_mm : tape_mm));
     draw_nudges(ui, scale, scale_fits, take_bottom(body, ui.mm(14)));
     take_bottom(body, ui.mm(3));
-    draw_thing(ui, drafts.lay_card, std::min(scale, scale_fits),
+    draw_thing(ui, draft.lay_card, std::min(scale, scale_fits),
                {page.x + ui.mm(edge_mm), body.y, w, body.h});
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::jobs, {}};
+        wish = Go{{Screen::jobs, {}}};
     } else if (frame.tapped == "later") {
-        wish.put_off_scale = true;
+        wish = PutOffScale{};
     } else if (frame.tapped == "keep scale") {
-        wish.scale_by = scale / ui.mm(1);
+        wish = ScaleScreen{scale / ui.mm(1)};
     }
     return wish;
 }

@@ -51,9 +51,9 @@ Text own_words() {
         "others are in it, or loaded by it:");
 }
 
-Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_parts(Ui& ui, const State& state, NoticesDraft& draft) {
     const Frame frame = open_frame(ui, state, say("What it is made of"), {{"leave", say("Back")}});
+    Wished wish = frame.wish;
     Box body = ui.begin_scroll("parts", frame.body);
     const float top = body.y;
     take_top(body, ui.paragraph(body.x, body.y, body.w, words_of(program_version()), Size::bold) +
@@ -63,7 +63,7 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
     for (std::size_t i = 0; i < parts.size(); ++i) {
         const Text label = parts[i].part + ' ' + parts[i].version;
         if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)))) {
-            drafts.part = i;
+            draft.part = i;
         }
         take_top(body, ui.mm(1));
         take_top(body, ui.paragraph(body.x, body.y, body.w, license_words(parts[i].license),
@@ -72,7 +72,7 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
     }
     ui.end_scroll(body.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::jobs, {}};
+        wish = Go{{Screen::jobs, {}}};
     }
     return wish;
 }
@@ -99,12 +99,13 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
 
 }  // namespace
 
-Wish draw_notices(Ui& ui, const State& state, Drafts& drafts) {
+Wished draw_notices(Ui& ui, const State& state, Drafts& drafts) {
+    NoticesDraft& draft = drafts.notices;
     const auto& parts = state.assets->notices;
-    if (!drafts.part || *drafts.part >= parts.size()) {
-        return draw_parts(ui, state, drafts);
+    if (!draft.part || *draft.part >= parts.size()) {
+        return draw_parts(ui, state, draft);
     }
-    const Notice& notice = parts[*drafts.part];
+    const Notice& notice = parts[*draft.part];
     const Frame frame = open_frame(ui, state, say("What it is made of"),
                                    {{"parts", say("All parts"), Look::primary}});
     Box body = ui.begin_scroll("notice " + notice.part, frame.body);
@@ -112,7 +113,7 @@ Wish draw_notices(Ui& ui, const State& state, Drafts& drafts) {
     draw_notice(ui, notice, body);
     ui.end_scroll(body.y - top);
     if (frame.tapped == "parts") {
-        drafts.part.reset();
+        draft.part.reset();
     }
     return {};
 }

@@ -52,13 +52,12 @@ std::optional<EdgeField> asked_after(EdgeField field, const Edge& edge) {
     return {};
 }
 
-void go_on(Drafts& drafts) {
-    EdgeDraft& draft = drafts.edge;
+void go_on(EdgeDraft& draft) {
     draft.asked = draft.one_by_one ? asked_after(*draft.asked, draft.edge) : std::nullopt;
     draft.one_by_one = draft.one_by_one && draft.asked.has_value();
     draft.refused = {};
-    drafts.pitch_number.clear();
-    drafts.name.clear();
+    draft.number.number.clear();
+    draft.name.letters.clear();
 }
 
 /// The edge with the end that is asked after, where there is room.
@@ -72,14 +71,13 @@ void draw_end_asked(Ui& ui, const EdgeDraft& draft, Box& body) {
     }
 }
 
-void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
-    EdgeDraft& draft = drafts.edge;
+void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     const EdgeField field = *draft.asked;
-    const Catalogue& catalogue = state.assets->catalogue;
+    const Catalogue& catalogue = state.catalogue;
     const Text stands = answer_of(field, draft.edge, catalogue);
     const bool keyed = is_keyed(field);
     const Result<Edge> as_keyed =
-        keyed ? edge_keyed(field, state, drafts) : Result<Edge>(draft.edge);
+        keyed ? edge_keyed(field, state, draft) : Result<Edge>(draft.edge);
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (field == EdgeField::kind && draft.one_by_one && !state.job.edges.empty()) {
         actions.push_back({"change one", say("Change one that is there")});
@@ -99,7 +97,7 @@ void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
     draw_end_asked(ui, draft, body);
     std::optional<Edge> answered;
     if (keyed) {
-        answered = draw_edge_keyed(ui, field, state, drafts, frame, body);
+        answered = draw_edge_keyed(ui, field, state, draft, frame, body);
     } else {
         const std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, catalogue);
         const bool long_words = field == EdgeField::trim || field == EdgeField::seam;
@@ -112,16 +110,16 @@ void draw_question(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
     }
     if (answered || frame.tapped == "go on") {
         draft.edge = answered.value_or(draft.edge);
-        go_on(drafts);
+        go_on(draft);
     } else if (frame.tapped == "change one") {
         draft.choosing = true;
     } else if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
 }
 
 /// Which of the edges that are there.
-void draw_which(Ui& ui, const State& state, Wish& wish) {
+void draw_which(Ui& ui, const State& state, Wished& wish) {
     const Frame frame =
         open_frame(ui, state, say("Change · which edge?"), {{"leave", say("Roof"), Look::primary}});
     Box list = ui.begin_scroll("which edge", frame.body);
@@ -132,7 +130,7 @@ void draw_which(Ui& ui, const State& state, Wish& wish) {
         for (const Box& place : columns(take_top(list, ui.mm(row_mm)), wide, ui.mm(gap_mm))) {
             if (i < edges.size() &&
                 ui.button("change " + edges[i].edge.id, title_of(edges[i].edge), place)) {
-                wish.go = Where{Place::add_edge, edges[i].edge.id};
+                wish = Go{{Screen::add_edge, edges[i].edge.id}};
             }
             ++i;
         }
@@ -140,15 +138,15 @@ void draw_which(Ui& ui, const State& state, Wish& wish) {
     }
     ui.end_scroll(list.y - top - ui.mm(gap_mm));
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
 }
 
 }  // namespace
 
-Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_add_edge(Ui& ui, const State& state, Drafts& drafts) {
     EdgeDraft& draft = drafts.edge;
+    Wished wish;
     const bool is_new = state.where.edge.empty();
     if (is_new && (draft.edge.id.empty() || edge_of(state, draft.edge.id) != nullptr)) {
         draft.edge.id = free_id(state.job);  // the first one, or another tablet took it meanwhile
@@ -156,9 +154,9 @@ Wish draw_add_edge(Ui& ui, const State& state, Drafts& drafts) {
     if (draft.choosing) {
         draw_which(ui, state, wish);
     } else if (draft.asked) {
-        draw_question(ui, state, drafts, wish);
+        draw_question(ui, state, draft, wish);
     } else {
-        draw_edge_page(ui, state, drafts, wish);
+        draw_edge_page(ui, state, draft, wish);
     }
     return wish;
 }

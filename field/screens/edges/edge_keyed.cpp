@@ -21,8 +21,8 @@ constexpr Notation notations[] = {{SlopeNotation::rise_in_12, phrase("in 12"), "
                                   {SlopeNotation::degrees, phrase("degrees"), "deg"},
                                   {SlopeNotation::percent, phrase("percent"), "%"}};
 
-const Notation& notation_of(const Drafts& drafts) {
-    return notations[static_cast<std::size_t>(drafts.pitch_notation)];
+const Notation& notation_of(const EdgeDraft& draft) {
+    return notations[static_cast<std::size_t>(draft.number.notation)];
 }
 
 Result<Edge> with_corner(Edge edge, Side side, const std::string& number) {
@@ -48,13 +48,13 @@ void key_number(std::string& number, char key) {
     }
 }
 
-void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
+void draw_notations(Ui& ui, EdgeDraft& draft, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(gap_mm));
     for (std::size_t i = 0; i < 3; ++i) {
         if (ui.button(
                 std::string("notation ") + notations[i].words, say(notations[i].words), places[i],
-                drafts.pitch_notation == notations[i].notation ? Look::chosen : Look::plain)) {
-            drafts.pitch_notation = notations[i].notation;
+                draft.number.notation == notations[i].notation ? Look::chosen : Look::plain)) {
+            draft.number.notation = notations[i].notation;
         }
     }
 }
@@ -66,21 +66,21 @@ KeysWanted keys_for(EdgeField field) {
     return digits ? KeysWanted{digit_keys, above_keys_mm} : KeysWanted{};
 }
 
-Result<Edge> edge_keyed(EdgeField field, const State& state, const Drafts& drafts) {
-    Edge edge = drafts.edge.edge;
-    const std::string& number = drafts.pitch_number;
+Result<Edge> edge_keyed(EdgeField field, const State& state, const EdgeDraft& draft) {
+    Edge edge = draft.edge;
+    const std::string& number = draft.number.number;
     if (field == EdgeField::name) {
-        if (drafts.name.empty() || edge_of(state, drafts.name) != nullptr) {
+        if (draft.name.letters.empty() || edge_of(state, draft.name.letters) != nullptr) {
             return Problem{say("That name is taken."), say("Key in another one.")};
         }
-        edge.id = drafts.name;
+        edge.id = draft.name.letters;
         return edge;
     }
     if (field != EdgeField::other_pitch) {
         return with_corner(edge, field == EdgeField::corner_left ? Side::left : Side::right,
                            number);
     }
-    const Result<Slope> pitch = parse_slope(number + notation_of(drafts).ending);
+    const Result<Slope> pitch = parse_slope(number + notation_of(draft).ending);
     if (!pitch) {
         return pitch.problem();
     }
@@ -88,32 +88,32 @@ Result<Edge> edge_keyed(EdgeField field, const State& state, const Drafts& draft
     return edge;
 }
 
-std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, Drafts& drafts,
+std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
                                     const Frame& frame, Box body) {
     const bool named = field == EdgeField::name;
     if (!named) {
-        key_number(drafts.pitch_number, draw_digit_keys(ui, frame.keys, true));
+        key_number(draft.number.number, draw_digit_keys(ui, frame.keys, true));
     }
     if (field == EdgeField::other_pitch) {
-        draw_notations(ui, drafts, take_top(body, ui.mm(12)));
+        draw_notations(ui, draft, take_top(body, ui.mm(12)));
         take_top(body, ui.mm(gap_mm));
     }
-    const std::string& keyed = named ? drafts.name : drafts.pitch_number;
+    const std::string& keyed = named ? draft.name.letters : draft.number.number;
     const Text unit = named                             ? Text()
-                      : field == EdgeField::other_pitch ? glued(" ", say(notation_of(drafts).words))
+                      : field == EdgeField::other_pitch ? glued(" ", say(notation_of(draft).words))
                                                         : Text("°");
     ui.text(body.x, body.y, glued(keyed.empty() ? "…" : keyed, unit), Size::title);
     take_top(body, ui.line_height(Size::title) + ui.mm(1));
-    const Result<Edge> edge = edge_keyed(field, state, drafts);
+    const Result<Edge> edge = edge_keyed(field, state, draft);
     if (!edge && !keyed.empty()) {
         take_top(body, draw_band(ui, said(edge.problem()), body));
     }
     if (named) {
-        draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
+        draw_letter_keys(ui, draft.name, body);
         return {};
     }
-    const Text stands = answer_of(field, drafts.edge.edge, state.assets->catalogue);
-    std::vector<EdgeAnswer> answers = answers_to(field, drafts.edge.edge, state.assets->catalogue);
+    const Text stands = answer_of(field, draft.edge, state.catalogue);
+    std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, state.catalogue);
     if (answers.size() == 1 && answers.front().words == stands) {
         answers.clear();  // to leave it so has its own button
     }

@@ -3,6 +3,7 @@
 
 #include "engine/words/result.h"
 #include "field/screens/page/frame.h"
+#include "field/state/edges_draft.h"
 #include "field/state/state.h"
 #include "field/touch/ui.h"
 
@@ -11,11 +12,11 @@ namespace hemline {
 KeysWanted keys_for(EdgeField field);
 
 /// The edge with what is keyed in. Problem: it cannot be so, or nothing is keyed in.
-Result<Edge> edge_keyed(EdgeField field, const State& state, const Drafts& drafts);
+Result<Edge> edge_keyed(EdgeField field, const State& state, const EdgeDraft& draft);
 
 /// The keys and what they say so far, with answers that need none; the edge with one of those when
 /// it was touched.
-std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, Drafts& drafts,
+std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
                                     const Frame& frame, Box body);
 
 }  // namespace hemline

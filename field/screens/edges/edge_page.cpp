@@ -24,15 +24,14 @@ void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft
     }
     Box list = ui.begin_scroll("said of the edge", body);
     const float top = list.y;
-    const std::vector<EdgeField> fields = fields_of(draft.edge, state.assets->catalogue);
+    const std::vector<EdgeField> fields = fields_of(draft.edge, state.catalogue);
     const std::size_t wide = ui.portrait() ? 1 : 2;
     for (std::size_t i = 0; i < fields.size(); i += wide) {
         const auto places =
             columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
         for (std::size_t k = i; k < std::min(i + wide, fields.size()); ++k) {
             const Text name = name_of(fields[k], draft.edge);
-            const Text words =
-                glued(name, ": ", answer_of(fields[k], draft.edge, state.assets->catalogue));
+            const Text words = glued(name, ": ", answer_of(fields[k], draft.edge, state.catalogue));
             if (!ui.button("ask " + name.english(), words, places[k - i], Look::plain,
                            Size::bold)) {
                 continue;
@@ -57,8 +56,7 @@ Text edge_page_title(const State& state, const Edge& edge) {
                                     : say("Change · {1}", title_of(edge));
 }
 
-void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
-    EdgeDraft& draft = drafts.edge;
+void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (work != nullptr) {
@@ -76,18 +74,17 @@ void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
     take_bottom(body, work == nullptr ? 0 : ui.mm(apart_mm - gap_mm));
     draw_all(ui, state, work, draft, body);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "take off" && has_metal(state.job, *work)) {
         draft.refused =
             say("Metal is cut or counted for it, so it stays on the job. What is wrong can be "
                 "changed.");
     } else if (frame.tapped == "take off") {
-        wish.fact = EdgeTakenOff{draft.edge.id};
-        wish.go = Where{Place::roof, {}};
+        wish = Keep{EdgeTakenOff{draft.edge.id}, Where{Screen::roof, {}}};
     } else if (frame.tapped == "keep edge") {
-        wish.fact = EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)};
-        const Place begins = has_run(draft.edge.kind) ? Place::reading : Place::steps;
-        wish.go = work == nullptr ? Where{begins, draft.edge.id} : Where{Place::roof, {}};
+        wish = Keep{EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)}};
+        const Screen begins = has_run(draft.edge.kind) ? Screen::reading : Screen::steps;
+        wish = Go{work == nullptr ? Where{begins, draft.edge.id} : Where{Screen::roof, {}}};
     }
 }
 

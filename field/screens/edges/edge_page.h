@@ -4,7 +4,9 @@
 
 #include <string>
 
+#include "field/state/edges_draft.h"
 #include "field/state/state.h"
+#include "field/state/wish.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -14,6 +16,6 @@ constexpr float edge_page_low_mm = 60;  ///< a body as low has no sketch of the 
 /// "New edge · Eave C".
 Text edge_page_title(const State& state, const Edge& edge);
 
-void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish);
+void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish);
 
 }  // namespace hemline

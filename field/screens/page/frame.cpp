@@ -20,6 +20,7 @@ constexpr float beside_keys_mm = 8, beside_keys_least_mm = 5;
 /// A page lower than this has no room for four rows of keys above its actions.
 constexpr float low_mm = 123;
 constexpr std::string_view between = " · ";
+constexpr const char* language_target = "language";
 
 /// The title without its last parts (" · …") where it is wider than the page.
 std::string fitted(const Ui& ui, std::string title, float w) {
@@ -143,27 +144,36 @@ float notice_height(const Ui& ui, const State& state, Box page) {
     return std::min(notice.whole, std::max(ui.mm(least), page.h * 0.3F));
 }
 
-void draw_notice(Ui& ui, const State& state, Box& page) {
+/// With the job going on in another folder, or what was saved put into a file, what was keyed in
+/// stays.
+Wished draw_way_out(Ui& ui, const State& state, Box button) {
+    if (state.outside.stuck) {
+        const bool tapped = ui.button("go on elsewhere", say("Go on in another folder"), button);
+        return tapped ? Wished(ChooseFolder{Choosing::go_on}) : std::nullopt;
+    }
+    const bool tapped = ui.button("back up now", say("Back up to a file now"), button);
+    return tapped ? Wished(Errand::back_up) : std::nullopt;
+}
+
+Wished draw_notice(Ui& ui, const State& state, Box& page) {
+    Wished wish;
     const Notice notice = notice_of(ui, state, page.w);
     Box place = take_top(page, notice_height(ui, state, page));
     if (notice.way_out) {
         Box button = notice.beside ? take_right(place, ui.mm(way_out_w_mm))
                                    : take_bottom(place, ui.mm(way_out_h_mm + gap_mm));
         button.h = ui.mm(way_out_h_mm);
-        if (state.outside.stuck) {
-            ui.button(go_on_elsewhere, say("Go on in another folder"), button);
-        } else {
-            ui.button(back_up_now, say("Back up to a file now"), button);
-        }
+        wish = draw_way_out(ui, state, button);
     }
     place.w = notice.words_w;
     if (place.h >= band_height(ui, state.notice, place.w)) {
         draw_band(ui, state.notice, place);
-        return;
+        return wish;
     }
     place.h -= ui.mm(gap_mm);
     const Box list = ui.begin_scroll("notice", place);
     ui.end_scroll(draw_band(ui, state.notice, list) - ui.mm(gap_mm));
+    return wish;
 }
 
 }  // namespace
@@ -194,17 +204,16 @@ Frame open_frame(Ui& ui, const State& state, const Text& title, const std::vecto
     } else if (keys.count > 0 && !aside) {
         frame.keys = keys_beside(ui, page, keys.count, ui.mm(beside_keys_mm));
     }
-    draw_notice(ui, state, page);
+    frame.wish = draw_notice(ui, state, page);
+    if (frame.tapped == language_target) {
+        frame.wish = Toggle::language;
+    }
     frame.body = page;
     return frame;
 }
 
 Action other_language(const State& state) {
-    return {"language", Text(state.language == Language::english ? "Español" : "English")};
-}
-
-void take_language(const Frame& frame, Wish& wish) {
-    wish.toggle_language = wish.toggle_language || frame.tapped == "language";
+    return {language_target, Text(state.language == Language::english ? "Español" : "English")};
 }
 
 float band_height(const Ui& ui, const Text& words, float w) {

@@ -13,6 +13,7 @@
 
 #include "field/screens/page/actions.h"
 #include "field/state/state.h"
+#include "field/state/wish.h"
 #include "field/store/clock.h"
 #include "field/touch/ui.h"
 
@@ -33,23 +34,16 @@ struct Frame {
     Box keys;            ///< empty when none were wanted
     Box beside_keys;     ///< the room that keys below the body leave at their side
     std::string tapped;  ///< name of the action that was tapped, or empty
+    Wished wish;  ///< of the frame's own: the other language, a way out where the disk is full
 };
-
-/// The target that every screen has while its job's disk takes nothing: with it the job goes on in
-/// another folder, and what was keyed in stays.
-constexpr const char* go_on_elsewhere = "go on elsewhere";
-/// The target in its place where there are no other folders: what was saved goes into a file, while
-/// that still works.
-constexpr const char* back_up_now = "back up now";
 
 /// Draws title, saved line, notice and actions; the last action is the widest and stands at the
 /// right.
 Frame open_frame(Ui& ui, const State& state, const Text& title, const std::vector<Action>& actions,
                  KeysWanted keys = {});
 
-/// The other language, in its own words; `take_language` reads its touch.
+/// The other language, in its own words; its touch is in Frame::wish.
 Action other_language(const State& state);
-void take_language(const Frame& frame, Wish& wish);
 
 /// A warning in words on its ground, as high as it needs; returns the height used with the gap
 /// below, 0 for no words.

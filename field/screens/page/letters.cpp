@@ -46,13 +46,14 @@ float height_of(const Ui& ui, int rows) {
 
 }  // namespace
 
-void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
+void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
+    std::string& name = draft.letters;
     take_typed_name(name, ui.typed());
     const float gap = ui.mm(gap_mm);
     const int fit = static_cast<int>((box.w + gap) / ui.mm(key_mm + gap_mm));
     const int wide = std::clamp(fit, 1, wide_most);
     const bool whole = height_of(ui, rows_of(all_keys.size() + 2, wide)) <= box.h;
-    const std::string_view letters = whole ? all_keys : digits_shown ? digits : letter_keys;
+    const std::string_view letters = whole ? all_keys : draft.digits_shown ? digits : letter_keys;
     // Both pages have as many places, so that no key moves.
     const int tall = rows_of((whole ? all_keys : letter_keys).size() + (whole ? 2 : 3), wide);
     const float h =
@@ -85,8 +86,8 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
     if (key("back", say_of("key", "back"))) {
         take_back(name);
     }
-    if (!whole && key("page", digits_shown ? "A–Z" : "0–9")) {
-        digits_shown = !digits_shown;
+    if (!whole && key("page", draft.digits_shown ? "A–Z" : "0–9")) {
+        draft.digits_shown = !draft.digits_shown;
     }
     ui.end_scroll();
 }

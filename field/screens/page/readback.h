@@ -5,6 +5,7 @@
 #pragma once
 
 #include "field/screens/page/other_tape.h"
+#include "field/state/length_draft.h"
 #include "field/touch/ui.h"
 
 namespace hemline {

@@ -67,12 +67,12 @@ void draw_sheet(Ui& ui, const State& state, DaySpan day, Box body) {
 
 }  // namespace
 
-Wish draw_day(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
-    if (!drafts.day_ms) {
-        drafts.day_ms = last_day_ms(state);
+Wished draw_day(Ui& ui, const State& state, Drafts& drafts) {
+    DayDraft& draft = drafts.day;
+    if (!draft.ms) {
+        draft.ms = last_day_ms(state);
     }
-    const DaySpan day = day_around(*drafts.day_ms);
+    const DaySpan day = day_around(*draft.ms);
     const auto before = time_beside(state, day, true), after = time_beside(state, day, false);
     std::vector<Action> actions = {
         {"day before", say("The day before"), before ? Look::plain : Look::off},
@@ -85,15 +85,16 @@ Wish draw_day(Ui& ui, const State& state, Drafts& drafts) {
     }
     const Frame frame =
         open_frame(ui, state, say("Day sheet · {1}", day_name({day.from_ms})), actions);
+    Wished wish = frame.wish;
     draw_sheet(ui, state, day, frame.body);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "day before" && before) {
-        drafts.day_ms = before;
+        draft.ms = before;
     } else if (frame.tapped == "day after" && after) {
-        drafts.day_ms = after;
+        draft.ms = after;
     } else if (frame.tapped == "print day") {
-        wish.errand = Errand::print_day;
+        wish = Errand::print_day;
     }
     return wish;
 }

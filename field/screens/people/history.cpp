@@ -7,13 +7,13 @@
 
 namespace hemline {
 
-Wish draw_history(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_history(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const bool can_undo = state.undo_target.has_value();
     const Frame frame =
         open_frame(ui, state, say("Record · the latest first"),
                    {{"leave", say("Roof")},
                     {"undo", say("Undo the last"), can_undo ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     const float line = ui.line_height(Size::small);
     const float row = 2 * line + ui.mm(3);
     const Box list =
@@ -42,9 +42,9 @@ Wish draw_history(Ui& ui, const State& state) {
     }
     ui.end_scroll();
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "undo") {
-        wish.undo = true;
+        wish = UndoLast{};
     }
     return wish;
 }

@@ -25,7 +25,7 @@ Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
         return say("Fitted. It waits for your tick.");
     }
     const std::vector<EdgeNext> all =
-        whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
+        whats_next(state.job, state.plan, state.assets->procedures, state.catalogue);
     const auto next = std::find_if(all.begin(), all.end(),
                                    [&](const EdgeNext& one) { return one.edge == work.edge.id; });
     if (next == all.end()) {
@@ -60,32 +60,31 @@ std::vector<Action> actions_on(EdgeStatus status) {
 
 }  // namespace
 
-Wish draw_look(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_look(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const std::string& id = work->edge.id;
     const EdgeStatus status = status_on(state, *work);
     const Frame frame =
         open_frame(ui, state, say("{1} · its values", title_of(work->edge)), actions_on(status));
+    Wished wish = frame.wish;
     Box body = frame.body;
     take_top(body,
              ui.paragraph(body.x, body.y, body.w, standing(state, *work, status), Size::bold) +
                  ui.mm(3));
     draw_values(ui, state, *work, body);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "send back") {
-        wish.go = Where{Place::send_back, id};
+        wish = Go{{Screen::send_back, id}};
     } else if (frame.tapped == "tick") {
-        wish.fact = EdgeFinished{id, ""};
+        wish = Keep{EdgeFinished{id, ""}};
     } else if (frame.tapped == "apart") {
-        wish.go = Where{Place::apart, id};
+        wish = Go{{Screen::apart, id}};
     } else if (frame.tapped == "work") {
-        wish.go = next_work_on(state, *work).where;
+        wish = Go{next_work_on(state, *work).where};
     }
     return wish;
 }

@@ -52,44 +52,45 @@ std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
 }
 
 /// What the person is to do.
-Way way_chosen(const State& state, const Drafts& drafts) {
-    if (drafts.way) {
-        return *drafts.way;
+Way way_chosen(const State& state, const PersonDraft& draft) {
+    if (draft.way) {
+        return *draft.way;
     }
-    return drafts.name.empty() ? state.way : way_of(state.people, drafts.name);
+    return draft.name.letters.empty() ? state.way : way_of(state.people, draft.name.letters);
 }
 
 /// The three ways, as buttons.
-void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
-    const Way chosen = way_chosen(state, drafts);
+void draw_ways(Ui& ui, const State& state, PersonDraft& draft, Box row) {
+    const Way chosen = way_chosen(state, draft);
     const std::vector<Box> places = columns(row, static_cast<int>(ways.size()), ui.mm(3));
     for (std::size_t i = 0; i < ways.size(); ++i) {
         const std::string word(word_of(ways[i]));
         if (ui.button("way " + word, spoken(ways[i]), places[i],
                       ways[i] == chosen ? Look::chosen : Look::plain)) {
-            drafts.way = ways[i];
+            draft.way = ways[i];
         }
     }
 }
 
 }  // namespace
 
-Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
-    const bool ready = !drafts.name.empty() || (drafts.way && !state.by.empty());
+Wished draw_person(Ui& ui, const State& state, Drafts& drafts) {
+    PersonDraft& draft = drafts.person;
+    const bool ready = !draft.name.letters.empty() || (draft.way && !state.by.empty());
     const Text title =
-        drafts.naming_job ? say("New job · its name") : say("Who holds the tablet, and what for?");
+        draft.naming_job ? say("New job · its name") : say("Who holds the tablet, and what for?");
     const Frame frame =
         open_frame(ui, state, title,
                    {{"leave", say("Back")},
                     {"hand", state.hand == Hand::right ? say("Left handed") : say("Right handed")},
                     other_language(state),
                     {"units", state.both_units ? say("One unit") : say("Both units")},
-                    {"keep name", drafts.naming_job ? say("Start the job") : say("It is me"),
+                    {"keep name", draft.naming_job ? say("Start the job") : say("It is me"),
                      ready ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box body = frame.body;
     const std::vector<std::string> names =
-        drafts.naming_job ? std::vector<std::string>() : names_known(state);
+        draft.naming_job ? std::vector<std::string>() : names_known(state);
     // On a low screen the name stands beside the names known.
     Box shown = take_top(body, ui.mm(names_mm));
     Box known = shown;
@@ -99,28 +100,28 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
         take_left(known, known.w * 0.4F);
     }
     take_top(body, ui.mm(3));
-    const std::string name = drafts.way && drafts.name.empty() ? state.by : drafts.name;
+    const std::string name =
+        draft.way && draft.name.letters.empty() ? state.by : draft.name.letters;
     ui.text(shown.x, shown.y + ui.mm(1), ready ? name : "…", Size::title);
     if (const std::string tapped = draw_names(ui, names, known); !tapped.empty()) {
-        wish.hold = Person{tapped, drafts.way.value_or(way_of(state.people, tapped))};
+        wish = HoldTablet{{tapped, draft.way.value_or(way_of(state.people, tapped))}};
     }
-    if (!drafts.naming_job) {
-        draw_ways(ui, state, drafts, take_top(body, ui.mm(target_min)));
+    if (!draft.naming_job) {
+        draw_ways(ui, state, draft, take_top(body, ui.mm(target_min)));
         take_top(body, ui.mm(3));
     }
-    draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
-    take_language(frame, wish);
+    draw_letter_keys(ui, draft.name, body);
     if (frame.tapped == "leave") {
-        wish.go = Where{state.job.name.empty() ? Place::jobs : Place::roof, {}};
+        wish = Go{Where{state.job.name.empty() ? Screen::jobs : Screen::roof, {}}};
     } else if (frame.tapped == "hand") {
-        wish.toggle_hand = true;
+        wish = Toggle::hand;
     } else if (frame.tapped == "units") {
-        wish.toggle_units = true;
+        wish = Toggle::units;
     } else if (frame.tapped == "keep name" && ready) {
-        if (drafts.naming_job) {
-            wish.start_job = drafts.name;
+        if (draft.naming_job) {
+            wish = StartJob{draft.name.letters};
         } else {
-            wish.hold = Person{name, way_chosen(state, drafts)};
+            wish = HoldTablet{{name, way_chosen(state, draft)}};
         }
     }
     return wish;

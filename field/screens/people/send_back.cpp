@@ -37,17 +37,17 @@ std::string draw_usual(Ui& ui, int wide, Box box) {
 
 }  // namespace
 
-Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
+    SendBackDraft& draft = drafts.send_back;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
-    const bool ready = !drafts.name.empty();
+    const bool ready = !draft.reason.letters.empty();
     const Frame frame = open_frame(
         ui, state, say("{1} · what is to mend?", title_of(work->edge)),
         {{"leave", say("Back")}, {"send", say("Send it back"), ready ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box body = frame.body;
     const bool upright = ui.portrait();
     const Box reasons = upright ? take_top(body, ui.mm(39)) : take_left(body, body.w * 0.38F);
@@ -55,18 +55,18 @@ Wish draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
     take_left(body, upright ? 0 : ui.mm(5));
     std::string reason = draw_usual(ui, upright ? 2 : 1, reasons);
     take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                ready ? Text(drafts.name) : say("or your words: …"), Size::bold) +
+                                ready ? Text(draft.reason.letters) : say("or your words: …"),
+                                Size::bold) +
                        ui.mm(2));
-    draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
+    draw_letter_keys(ui, draft.reason, body);
     if (frame.tapped == "leave") {
-        wish.go =
-            state.way == Way::tick_off ? opened(state, *work) : Where{Place::steps, work->edge.id};
+        wish = Go{state.way == Way::tick_off ? opened(state, *work)
+                                             : Where{Screen::steps, work->edge.id}};
     } else if (frame.tapped == "send" && ready) {
-        reason = drafts.name;
+        reason = draft.reason.letters;
     }
     if (!reason.empty()) {
-        wish.fact = EdgeSentBack{work->edge.id, reason};
-        wish.go = Where{Place::roof, {}};
+        wish = Keep{EdgeSentBack{work->edge.id, reason}, Where{Screen::roof, {}}};
     }
     return wish;
 }

@@ -65,9 +65,8 @@ float draw_value(Ui& ui, const EdgeValue& value, Box row) {
 }  // namespace
 
 void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
-    std::vector<EdgeValue> values =
-        edge_values({state.job, state.plan, state.assets->catalogue, state.events}, work,
-                    steps_on(state, work));
+    std::vector<EdgeValue> values = edge_values(
+        {state.job, state.plan, state.catalogue, state.events}, work, steps_on(state, work));
     std::stable_partition(values.begin(), values.end(),
                           [](const EdgeValue& value) { return !value.outside.empty(); });
     Box list = ui.begin_scroll("values " + work.edge.id, box);

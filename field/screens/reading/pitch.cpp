@@ -23,9 +23,9 @@ constexpr std::size_t digits_most = 6;
 constexpr float picture_mm_least = 20;
 constexpr float above_keys_mm = 60;  // the verdict, in portrait
 
-Result<Slope> slope_of(const Drafts& drafts) {
+Result<Slope> slope_of(const PitchDraft& draft) {
     static constexpr const char* endings[] = {"/12", "deg", "%"};
-    return parse_slope(drafts.pitch_number + endings[static_cast<int>(drafts.pitch_notation)]);
+    return parse_slope(draft.number + endings[static_cast<int>(draft.notation)]);
 }
 
 std::string one_decimal(double value) {
@@ -34,8 +34,8 @@ std::string one_decimal(double value) {
     return text;
 }
 
-void press(Drafts& drafts, char key) {
-    std::string& number = drafts.pitch_number;
+void press(PitchDraft& draft, char key) {
+    std::string& number = draft.number;
     if (key == '\b') {
         if (!number.empty()) {
             number.pop_back();
@@ -48,7 +48,7 @@ void press(Drafts& drafts, char key) {
 
 /// Which trims serve, which do not and why; and the two folds. Returns the height used.
 float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
-    const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.assets->catalogue);
+    const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.catalogue);
     const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
     const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
     float y = box.y;
@@ -76,24 +76,23 @@ float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Bo
     return y - box.y;
 }
 
-void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
+void draw_notations(Ui& ui, PitchDraft& draft, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
     for (std::size_t i = 0; i < 3; ++i) {
         if (ui.button(std::string("notation ") + notation_words[i], say(notation_words[i]),
-                      places[i],
-                      drafts.pitch_notation == notations[i] ? Look::chosen : Look::plain)) {
-            drafts.pitch_notation = notations[i];
+                      places[i], draft.notation == notations[i] ? Look::chosen : Look::plain)) {
+            draft.notation = notations[i];
         }
     }
 }
 
 /// What the pitch so far means, and the eave at that pitch where there is room.
-void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& drafts,
+void draw_answer(Ui& ui, const State& state, const Edge& edge, const PitchDraft& draft,
                  const Result<Slope>& pitch, Box body) {
     Box words = ui.begin_scroll("pitch words", body);
     const float top = words.y;
     float used = 0;
-    const Trim* const trim = state.assets->catalogue.of(edge);
+    const Trim* const trim = state.catalogue.of(edge);
     if (pitch && trim != nullptr) {
         take_top(words, draw_verdict(ui, state, edge, *pitch, words));
         used = words.y - top;
@@ -107,7 +106,7 @@ void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& dra
     } else {
         used = ui.paragraph(
             words.x, words.y, words.w,
-            drafts.pitch_number.empty()
+            draft.number.empty()
                 ? say("Hold a level on the deck: rise over 12 in, or what a digital level shows.")
                 : said(pitch.problem()));
     }
@@ -116,14 +115,13 @@ void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& dra
 
 }  // namespace
 
-Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
+    PitchDraft& draft = drafts.pitch;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
-    const Result<Slope> pitch = slope_of(drafts);
+    const Result<Slope> pitch = slope_of(draft);
     std::vector<Action> actions{
         {"leave", say("Roof")},
         {"keep", say("Keep this pitch"), pitch ? Look::primary : Look::off}};
@@ -133,24 +131,24 @@ Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame =
         open_frame(ui, state, say("{1} · pitch of the roof behind it", title_of(work->edge)),
                    actions, {digit_keys, above_keys_mm});
+    Wished wish = frame.wish;
     if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
-        press(drafts, key);
+        press(draft, key);
     }
     Box body = frame.body;
-    draw_notations(ui, drafts, take_top(body, ui.mm(12)));
+    draw_notations(ui, draft, take_top(body, ui.mm(12)));
     take_top(body, ui.mm(2));
-    const Text unit = say(notation_words[static_cast<int>(drafts.pitch_notation)]);
-    ui.text(body.x, body.y,
-            glued(drafts.pitch_number.empty() ? "…" : drafts.pitch_number, " ", unit), Size::title);
+    const Text unit = say(notation_words[static_cast<int>(draft.notation)]);
+    ui.text(body.x, body.y, glued(draft.number.empty() ? "…" : draft.number, " ", unit),
+            Size::title);
     take_top(body, ui.line_height(Size::title) + ui.mm(2));
-    draw_answer(ui, state, work->edge, drafts, pitch, body);
+    draw_answer(ui, state, work->edge, draft, pitch, body);
     if (frame.tapped == "keep" && pitch) {
-        wish.fact = PitchTaken{work->edge.id, *pitch};
+        wish = Keep{PitchTaken{work->edge.id, *pitch}};
     } else if (frame.tapped == "lay down") {
-        wish.go = state.where;
-        wish.go->place = Place::tilt;
+        wish = Go{at(state.where, Screen::tilt)};
     } else if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
     return wish;
 }

@@ -105,20 +105,20 @@ Text doubt_of(const State& state, const Result<Length>& length, std::optional<Le
 }
 
 /// The question asked before a doubtful reading counts, or why a key was refused.
-Text question(const Drafts& drafts, const Text& doubt) {
-    if (!drafts.length.refused.empty()) {
-        return drafts.length.refused;
+Text question(const ReadingDraft& draft, const Text& doubt) {
+    if (!draft.length.refused.empty()) {
+        return draft.length.refused;
     }
-    return drafts.doubt_shown ? doubt : Text();
+    return draft.doubt_shown ? doubt : Text();
 }
 
 /// The last reading, large, before it is struck: a strike is not undone, it is read again.
-Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& drafts) {
-    Wish wish;
+Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraft& draft) {
     const RecordedReading last = standing(work, state.where.reading_of).back();
     const Frame frame = open_frame(
         ui, state, say("{1} · strike the last reading", title_of(work.edge)),
         {{"stays", say("Let it stand")}, {"strike", say("Strike it"), Look::primary, true}});
+    Wished wish = frame.wish;
     Box body = frame.body;
     ui.figure(body.x, body.y, last.length, state.marks);
     take_top(body, ui.figure_height() + ui.mm(1));
@@ -130,89 +130,90 @@ Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& draft
                  say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
                      last.by, clock_time(last.clock)));
     if (frame.tapped == "strike") {
-        wish.fact = Struck{last.id, "struck by hand"};
+        wish = Keep{Struck{last.id, "struck by hand"}};
     } else if (frame.tapped == "stays") {
-        drafts.striking = false;
+        draft.striking = false;
     }
     return wish;
 }
 
 }  // namespace
 
-Wish draw_reading(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
+    ReadingDraft& draft = drafts.reading;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
-    if (drafts.striking && !standing(*work, state.where.reading_of).empty()) {
-        return draw_strike(ui, state, *work, drafts);
+    if (draft.striking && !standing(*work, state.where.reading_of).empty()) {
+        return draw_strike(ui, state, *work, draft);
     }
     const bool metric = state.marks == Marks::millimetre;
     const ReadingOf of = state.where.reading_of;
-    const Length before_keys = shown_length(drafts.length, metric);
-    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
-    const Result<Length> length = length_of(drafts.length, metric);
+    const Length before_keys = shown_length(draft.length, metric);
+    take_typed(draft.length, ui.typed(), metric);
+    const Result<Length> length = length_of(draft.length, metric);
     const std::optional<Length> near = expected(state, *work, of);
     const Text doubt = doubt_of(state, length, near);
-    const bool questioned = drafts.doubt_shown && !doubt.empty();
+    const bool questioned = draft.doubt_shown && !doubt.empty();
     const std::vector<RecordedReading> before = standing(*work, of);
 
-    const bool can_put_back = is_empty(drafts.length) && drafts.cleared;
+    const bool can_put_back = is_empty(draft.length) && draft.cleared;
     const Frame frame = open_frame(
         ui, state, title_for(*work, of),
         {{"leave", say("Roof")},
          {"strike last", say("Strike the last"), before.empty() ? Look::off : Look::plain},
          {"clear", can_put_back ? say("Put it back") : say("Start again"),
-          is_empty(drafts.length) && !can_put_back ? Look::off : Look::plain},
+          is_empty(draft.length) && !can_put_back ? Look::off : Look::plain},
          {"keep", questioned ? say("Keep it all the same") : say("Keep this reading"),
           length ? Look::primary : Look::off}},
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
-    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Wished wish = frame.wish;
+    draw_length_keys(ui, draft.length, frame.keys, metric);
     // Another length is another question: keeping it is no answer to the former one.
-    if (shown_length(drafts.length, metric) != before_keys) {
-        drafts.doubt_shown = false;
+    if (shown_length(draft.length, metric) != before_keys) {
+        draft.doubt_shown = false;
     }
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("reading words", body);
     const float top = words.y;
-    take_top(words, draw_band(ui, question(drafts, doubt), words));
+    take_top(words, draw_band(ui, question(draft, doubt), words));
     if (of == ReadingOf::remainder) {
         take_top(words,
                  ui.paragraph(words.x, words.y, words.w,
                               say("From the end of the fixed piece to the end of the edge.")) +
                      ui.mm(2));
     }
-    if (!drafts.typed.empty()) {
-        take_top(words, ui.paragraph(words.x, words.y, words.w, say("typed: {1}", drafts.typed)));
+    if (!draft.length.typed.empty()) {
+        take_top(words,
+                 ui.paragraph(words.x, words.y, words.w, say("typed: {1}", draft.length.typed)));
     }
-    take_top(words, draw_comparison(ui, state, *work, of, shown_length(drafts.length, metric),
+    take_top(words, draw_comparison(ui, state, *work, of, shown_length(draft.length, metric),
                                     {words.x, words.y, words.w, words.h}));
     take_top(words, ui.mm(2));
     take_top(words, draw_band(ui, hook_doubt(state.job), words));
     ui.end_scroll(words.y - top);
 
     if (frame.tapped == "keep" && length) {
-        if (doubt.empty() || drafts.doubt_shown) {
-            wish.fact = ReadingTaken{work->edge.id, of, *length};
+        if (doubt.empty() || draft.doubt_shown) {
+            wish = Keep{ReadingTaken{work->edge.id, of, *length}};
         } else {
-            drafts.doubt_shown = true;
+            draft.doubt_shown = true;
         }
     } else if (frame.tapped == "clear") {
-        drafts.doubt_shown = false;
+        draft.doubt_shown = false;
         if (can_put_back) {
-            drafts.length = *drafts.cleared;
-            drafts.cleared.reset();
+            draft.length = *draft.cleared;
+            draft.cleared.reset();
         } else {
-            drafts.cleared = drafts.length;
-            drafts.length = {};
+            draft.cleared = draft.length;
+            draft.length = {};
         }
     } else if (frame.tapped == "strike last" && !before.empty()) {
-        drafts.striking = true;
+        draft.striking = true;
     } else if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
     return wish;
 }

@@ -37,12 +37,10 @@ Text advice(const TiltDraft& draft) {
 
 }  // namespace
 
-Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     TiltDraft& draft = drafts.tilt;
     const bool both = !draft.first.empty() && !draft.turned.empty() && !draft.taking;
@@ -54,6 +52,7 @@ Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
          {"start over", say("Start over"), draft.first.empty() ? Look::off : Look::plain},
          {done ? "keep" : "take", done ? say("Keep this pitch") : say("Take it"),
           draft.taking || (both && !done) ? Look::off : Look::primary}});
+    Wished wish = frame.wish;
     float y = frame.body.y;
     const auto line = [&](const Text& words, Size size) {
         y += ui.paragraph(frame.body.x, y, frame.body.w, words, size) + ui.mm(2);
@@ -79,11 +78,11 @@ Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
     } else if (frame.tapped == "start over") {
         draft = {};
     } else if (frame.tapped == "keep" && tilt) {
-        wish.fact = PitchTaken{work->edge.id, slope_of(*tilt)};
+        wish = Keep{PitchTaken{work->edge.id, slope_of(*tilt)}};
     } else if (frame.tapped == "leave") {
         Where where = state.where;
-        where.place = Place::pitch;
-        wish.go = where;
+        where.screen = Screen::pitch;
+        wish = Go{where};
     }
     return wish;
 }

@@ -63,10 +63,10 @@ float draw_sticks(Ui& ui, const State& state, Box box) {
 /// Something read cannot be right.
 bool is_missed(const State& state) { return state.outline->outline.state == OutlineState::misses; }
 
-void draw_plan(Ui& ui, const State& state, Box box, Wish& wish) {
+void draw_plan(Ui& ui, const State& state, Box box, Wished& wish) {
     const std::string touched = draw_roof_plan(ui, state, box);
     if (const EdgeWork* const work = edge_of(state, touched)) {
-        wish.go = opened(state, *work);
+        wish = Go{opened(state, *work)};
     }
 }
 
@@ -90,7 +90,7 @@ void draw_next(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 
 /// What comes next and the way to the sticks; then, in a list, all edges and how the sticks do.
 void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
-               bool plan_in_it, Wish& wish) {
+               bool plan_in_it, Wished& wish) {
     const bool low = body.h < ui.mm(low_mm), people_below = body.h < ui.mm(people_low_mm);
     if (!low) {
         draw_next(ui, state, next, body);
@@ -125,7 +125,7 @@ void draw_list(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 }
 
 void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, Box body,
-               Wish& wish) {
+               Wished& wish) {
     if (ui.portrait() || !state.outline) {
         draw_people(ui, state, body, wish);
         draw_list(ui, state, next, body, state.outline.has_value(), wish);
@@ -148,8 +148,7 @@ void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 
 }  // namespace
 
-Wish draw_roof(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_roof(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::optional<NextWork> next = next_work(state);
     const Frame frame =
         open_frame(ui, state, state.job.name,
@@ -159,18 +158,18 @@ Wish draw_roof(Ui& ui, const State& state) {
                     {"by", say("Somebody else")},
                     other_language(state),
                     {"next", next ? next->label : say("Next"), next ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     draw_body(ui, state, next, frame.body, wish);
-    take_language(frame, wish);
     if (frame.tapped == "next" && next) {
-        wish.go = next->where;
+        wish = Go{next->where};
     } else if (frame.tapped == "jobs") {
-        wish.go = Where{Place::jobs, {}};
+        wish = Go{{Screen::jobs, {}}};
     } else if (frame.tapped == "add edge") {
-        wish.go = Where{Place::add_edge, {}};
+        wish = Go{{Screen::add_edge, {}}};
     } else if (frame.tapped == "history") {
-        wish.go = Where{Place::history, {}};
+        wish = Go{{Screen::history, {}}};
     } else if (frame.tapped == "by") {
-        wish.go = Where{Place::person, {}};
+        wish = Go{{Screen::person, {}}};
     }
     return wish;
 }

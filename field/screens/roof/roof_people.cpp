@@ -61,7 +61,7 @@ std::vector<Person> people_near(const State& state, std::size_t most) {
     return near;
 }
 
-void draw_people(Ui& ui, const State& state, Box& box, Wish& wish) {
+void draw_people(Ui& ui, const State& state, Box& box, Wished& wish) {
     const float gap = ui.mm(gap_mm);
     float least = ui.mm(least_w_mm);
     for (const Person& person : people_near(state, near_most)) {
@@ -92,9 +92,9 @@ void draw_people(Ui& ui, const State& state, Box& box, Wish& wish) {
             continue;
         }
         if (holds) {
-            wish.go = Where{Place::person, {}};
+            wish = Go{{Screen::person, {}}};
         } else {
-            wish.hold = people[i];
+            wish = HoldTablet{people[i]};
         }
     }
 }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "field/state/state.h"
+#include "field/state/wish.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -16,6 +17,6 @@ namespace hemline {
 std::vector<Person> people_near(const State& state, std::size_t most);
 
 /// Draws them at the top of `box` and cuts them off it.
-void draw_people(Ui& ui, const State& state, Box& box, Wish& wish);
+void draw_people(Ui& ui, const State& state, Box& box, Wished& wish);
 
 }  // namespace hemline

@@ -234,12 +234,12 @@ std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) 
 
 }  // namespace
 
-void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
+void draw_edge_rows(Ui& ui, const State& state, Box& list, Wished& wish) {
     std::optional<Glance> glance;
     if (state.way == Way::tick_off) {
         glance = {{}, last_on_edges(state.events, state.job)};
         for (EdgeNext& next :
-             whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue)) {
+             whats_next(state.job, state.plan, state.assets->procedures, state.catalogue)) {
             const std::string edge = next.edge;
             glance->next.emplace(edge, std::move(next));
         }
@@ -250,7 +250,7 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish) {
         const Row said = row_of(state, told, glance ? &*glance : nullptr, work, status);
         const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
         if (ui.area("edge " + work.edge.id, row, title_of(work.edge))) {
-            wish.go = opened(state, work);
+            wish = Go{opened(state, work)};
         }
         draw_edge_row(ui, said, work, status, row);
     }

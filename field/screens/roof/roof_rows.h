@@ -3,12 +3,13 @@
 #pragma once
 
 #include "field/state/state.h"
+#include "field/state/wish.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
 
 /// Draws a row an edge at the top of `list` and cuts them off it; a touch opens the edge.
-void draw_edge_rows(Ui& ui, const State& state, Box& list, Wish& wish);
+void draw_edge_rows(Ui& ui, const State& state, Box& list, Wished& wish);
 
 /// "2 of 8 edges finished, 1 to tick, 3 exceptions.": the roof at a glance.
 Text glance_words(const State& state);

@@ -9,7 +9,7 @@ namespace hemline {
 namespace {
 
 struct Elsewhere {
-    Place place;
+    Screen screen;
     const char* name;
     Text label;
 };
@@ -17,20 +17,20 @@ struct Elsewhere {
 std::vector<Elsewhere> ways_from(const State& state) {
     std::vector<Elsewhere> ways;
     if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        ways.push_back({Place::apart, "apart", say("! {1} made apart", apart)});
+        ways.push_back({Screen::apart, "apart", say("! {1} made apart", apart)});
     }
     if (state.way == Way::tick_off) {
-        ways.push_back({Place::day, "day", say("Day sheet")});
+        ways.push_back({Screen::day, "day", say("Day sheet")});
     }
     if (!state.plan.runs.empty()) {
-        ways.push_back({Place::sticks, "sticks", say("Sticks")});
+        ways.push_back({Screen::sticks, "sticks", say("Sticks")});
     }
-    ways.push_back({Place::rules, "rules", say("Rules")});
+    ways.push_back({Screen::rules, "rules", say("Rules")});
     if (state.outside.there) {
-        ways.push_back({Place::hand_over, "hand over", say("Hand over")});
+        ways.push_back({Screen::hand_over, "hand over", say("Hand over")});
     }
     if (state.can.gives_files) {
-        ways.push_back({Place::backup, "backup", say("Backup to a file")});
+        ways.push_back({Screen::backup, "backup", say("Backup to a file")});
     }
     return ways;
 }
@@ -68,7 +68,7 @@ void draw_backup_age(Ui& ui, const State& state, bool beside, Box place, Box& bo
 
 }  // namespace
 
-void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
+void draw_ways(Ui& ui, const State& state, Box& box, Wished& wish) {
     const std::vector<Elsewhere> ways = ways_from(state);
     if (ways.empty()) {
         return;
@@ -83,7 +83,7 @@ void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish) {
     const Size largest = ui.label_size(labels, places.front());
     for (std::size_t i = 0; i < ways.size(); ++i) {
         if (ui.button(ways[i].name, ways[i].label, places[i], Look::plain, largest)) {
-            wish.go = Where{ways[i].place, {}};
+            wish = Go{Where{ways[i].screen, {}}};
         }
     }
     if (state.can.gives_files) {

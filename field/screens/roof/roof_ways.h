@@ -2,11 +2,12 @@
 #pragma once
 
 #include "field/state/state.h"
+#include "field/state/wish.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
 
 /// Draws those that there are at the top of `box` and cuts them off it.
-void draw_ways(Ui& ui, const State& state, Box& box, Wish& wish);
+void draw_ways(Ui& ui, const State& state, Box& box, Wished& wish);
 
 }  // namespace hemline

@@ -50,26 +50,26 @@ Text no_room_on(const Job& job, const Practice& practice) {
     return {};
 }
 
-Wish set_to(const State& state, Drafts& drafts, const std::string& key, const std::string& value) {
-    Wish wish;
+Wished set_to(const State& state, RuleDraft& draft, const std::string& key,
+              const std::string& value) {
+    Wished wish;
     const Result<Practice> changed = with_rule(state.job.practice, key, value);
     if (!changed) {
-        drafts.length.refused = said(changed.problem());
+        draft.length.refused = said(changed.problem());
         return wish;
     }
     if (Text why = no_room_on(state.job, *changed); !why.empty()) {
-        drafts.length.refused = std::move(why);
+        draft.length.refused = std::move(why);
         return wish;
     }
-    wish.fact = RuleSet{key, value};
-    wish.go = Where{Place::rules, {}};
+    wish = Keep{RuleSet{key, value}, Where{Screen::rules, {}}};
     return wish;
 }
 
-Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
+Wished draw_grids(Ui& ui, const State& state, RuleDraft& draft) {
     const Frame frame = open_frame(ui, state, say("Rule · {1}", spoken_rule("cut_grid")),
                                    {{"leave", say("Back to the rules"), Look::primary}});
-    Wish wish;
+    Wished wish = frame.wish;
     Box body = frame.body;
     take_top(body, draw_rule_meaning(ui, state, "cut_grid", body) + ui.mm(gap_mm));
     const std::vector<Box> places =
@@ -78,41 +78,41 @@ Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
         const bool chosen = state.job.practice.cut_grid == grids[i].length;
         if (ui.button("grid " + std::string(grids[i].value), grids[i].value, places[i],
                       chosen ? Look::chosen : Look::plain)) {
-            wish = set_to(state, drafts, "cut_grid", grids[i].value);
+            wish = set_to(state, draft, "cut_grid", grids[i].value);
         }
     }
     take_top(body, ui.mm(gap_mm));
-    take_top(body, draw_band(ui, drafts.length.refused, body));
+    take_top(body, draw_band(ui, draft.length.refused, body));
     ui.paragraph(body.x, body.y, body.w,
                  say("With 1 mm the whole job is keyed in and shown in millimetres."));
     if (frame.tapped == "leave") {
-        drafts.rule.clear();
+        draft.key.clear();
     }
     return wish;
 }
 
-Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& key) {
+Wished draw_rule(Ui& ui, const State& state, RuleDraft& draft, const std::string& key) {
     const bool metric = state.marks == Marks::millimetre;
-    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    take_typed(draft.length, ui.typed(), metric);
     const Frame frame = open_frame(
         ui, state, say("Rule · {1}: {2} now", spoken_rule(key), value_of(state, key)),
         {{"leave", say("Back to the rules")},
-         {"keep", say("So on this job"), is_empty(drafts.length) ? Look::off : Look::primary}},
+         {"keep", say("So on this job"), is_empty(draft.length) ? Look::off : Look::primary}},
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
-    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(gap_mm));
     Box words = ui.begin_scroll("rule words", body);
     const float top = words.y;
-    take_top(words, draw_band(ui, drafts.length.refused, words));
+    take_top(words, draw_band(ui, draft.length.refused, words));
     take_top(words, draw_rule_meaning(ui, state, key, words));
     ui.end_scroll(words.y - top);
     if (frame.tapped == "leave") {
-        drafts.rule.clear();
-        drafts.length = {};
-    } else if (frame.tapped == "keep" && !is_empty(drafts.length)) {
-        const Length length = shown_length(drafts.length, metric);
-        return set_to(state, drafts, key,
+        draft.key.clear();
+        draft.length = {};
+    } else if (frame.tapped == "keep" && !is_empty(draft.length)) {
+        const Length length = shown_length(draft.length, metric);
+        return set_to(state, draft, key,
                       print_length(length, metric ? Marks::millimetre : Marks::sixteenth));
     }
     return {};
@@ -120,14 +120,15 @@ Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& ke
 
 }  // namespace
 
-Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
-    if (!drafts.rule.empty()) {
-        return drafts.rule == "cut_grid" ? draw_grids(ui, state, drafts)
-                                         : draw_rule(ui, state, drafts, drafts.rule);
+Wished draw_rules(Ui& ui, const State& state, Drafts& drafts) {
+    RuleDraft& draft = drafts.rule;
+    if (!draft.key.empty()) {
+        return draft.key == "cut_grid" ? draw_grids(ui, state, draft)
+                                       : draw_rule(ui, state, draft, draft.key);
     }
-    Wish wish;
     const Frame frame = open_frame(ui, state, say("Rules of this job"),
                                    {{"leave", say("Back to the roof"), Look::primary}});
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("rules", frame.body);
     const float top = list.y;
     const std::size_t wide = ui.portrait() ? 1 : 2;
@@ -138,15 +139,15 @@ Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
             const std::string key = rules_shown[k];
             if (ui.button("rule " + key, glued(spoken_rule(key), ": ", value_of(state, key)),
                           places[k - i], Look::plain, Size::bold)) {
-                drafts.rule = key;
-                drafts.length.field = field_of(*rule_length(state.job.practice, key));
+                draft.key = key;
+                draft.length.field = field_of(*rule_length(state.job.practice, key));
             }
         }
         take_top(list, ui.mm(gap_mm));
     }
     ui.end_scroll(list.y - top - ui.mm(gap_mm));
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
     return wish;
 }

@@ -22,13 +22,12 @@ constexpr float row_mm = 12, gap_mm = 3, column_mm = 74, words_part = 0.34F, abo
 constexpr std::size_t digits_most = 5;
 
 /// The section with what is keyed in so far put in its place.
-Section as_keyed(Section section, const Drafts& drafts, bool metric) {
-    const SectionDraft& draft = drafts.section;
-    if (draft.leg >= 0 && !is_empty(drafts.length)) {
+Section as_keyed(Section section, const SectionDraft& draft, bool metric) {
+    if (draft.leg >= 0 && !is_empty(draft.length)) {
         const auto picked = static_cast<std::size_t>(draft.leg);
         const LegName name = section.legs[picked].name;
         for (SectionLeg& leg : section.legs) {  // both hems of a cap are one width
-            leg.width = leg.name == name ? shown_length(drafts.length, metric) : leg.width;
+            leg.width = leg.name == name ? shown_length(draft.length, metric) : leg.width;
         }
     }
     if (draft.bend >= 0 && !draft.degrees.empty()) {
@@ -142,11 +141,10 @@ void key_degrees(SectionDraft& draft, char key) {
     }
 }
 
-void pick(Drafts& drafts, const Touched& picked) {
+void pick(SectionDraft& draft, const Touched& picked) {
     if (picked.leg >= 0 || picked.bend >= 0 || picked.hem >= 0) {
-        drafts.section = {picked.leg, picked.bend, picked.hem, {}, "", picked.bend >= 0};
-        drafts.length = {};
-        drafts.length.field = 1;  // no leg is a foot wide
+        draft = {picked.leg, picked.bend, picked.hem, {}, "", picked.bend >= 0, {}};
+        draft.length.field = 1;  // no leg is a foot wide
     }
 }
 
@@ -195,7 +193,7 @@ std::vector<Action> actions_for(const State& state, const Section& section, bool
 
 Where back_from(const Where& where) {
     Where back = where;
-    back.place = Place::folded;
+    back.screen = Screen::folded;
     return back;
 }
 
@@ -208,20 +206,23 @@ double deck_fall(const Section& section, const Edge& edge) {
 
 }  // namespace
 
-Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_section(Ui& ui, const State& state, Drafts& drafts) {
+    SectionDraft& draft = drafts.section;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     const Result<Card> card = card_in_hand(state, state.where);
     const auto standing =
-        card ? section_of(*card, state.assets->sections) : Result<Section>(card.problem());
+        card ? section_of(*card, state.sections) : Result<Section>(card.problem());
     if (work == nullptr || !standing) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
+    }
+    const int legs = static_cast<int>(standing->legs.size());
+    if (draft.leg >= legs || draft.bend >= legs - 1 || draft.hem >= legs) {
+        draft = {};  // of a section that was another
     }
     const bool metric = state.marks == Marks::millimetre;
-    const Section section = as_keyed(*standing, drafts, metric);
+    const Section section = as_keyed(*standing, draft, metric);
     const auto bends = bends_of(section, roof_at(work->edge));
-    const SectionDraft now = drafts.section;
+    const SectionDraft now = draft;
     const bool keying = now.leg >= 0 || now.bend >= 0 || now.hem >= 0;
     const bool good =
         bends && !check_section(section) && blank_of(section, *bends) && section != *standing;
@@ -231,18 +232,18 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                                 : KeysWanted{metric ? digit_keys : sixteenth_keys, above_keys_mm};
     const Frame frame = open_frame(ui, state, say("{1} · section", card->trim_name),
                                    actions_for(state, section, keying, good), keys);
+    Wished wish = frame.wish;
     Box body = frame.body;
     if (now.leg >= 0) {
-        draw_length_keys(ui, drafts.length, frame.keys, metric);
-        take_top(body,
-                 draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
+        draw_length_keys(ui, draft.length, frame.keys, metric);
+        take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(gap_mm));
     } else if (now.bend >= 0) {
-        key_degrees(drafts.section, draw_digit_keys(ui, frame.keys, true));
+        key_degrees(draft, draw_digit_keys(ui, frame.keys, true));
         const auto places = columns(take_top(body, ui.mm(row_mm)), 2, ui.mm(gap_mm));
         for (const bool up : {true, false}) {
             if (ui.button(up ? "turned up" : "turned down", up ? say("up") : say("down"),
                           places[up ? 0 : 1], now.up == up ? Look::chosen : Look::plain)) {
-                drafts.section.up = up;
+                draft.up = up;
             }
         }
         ui.text(body.x, body.y, say("{1}° bend", (now.degrees.empty() ? "…" : now.degrees)),
@@ -250,7 +251,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
         take_top(body, ui.line_height(Size::title) + ui.mm(gap_mm));
     }
     if (now.hem >= 0) {
-        draw_hems(ui, section, drafts.section, take_top(body, ui.mm(row_mm)));
+        draw_hems(ui, section, draft, take_top(body, ui.mm(row_mm)));
         take_top(body, ui.mm(gap_mm));
     }
     if (!bends) {
@@ -260,7 +261,7 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
             Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
                                      : take_right(body, ui.mm(column_mm));
             ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(drafts, draw_rows(ui, section, *bends, rows));
+            pick(draft, draw_rows(ui, section, *bends, rows));
         }
         const Box words = take_bottom(body, body.h * words_part);
         const Touched picked =
@@ -268,21 +269,19 @@ Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
                          {section, *bends, deck_fall(section, work->edge),
                           now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
                          body);
-        pick(drafts, picked);
+        pick(draft, picked);
         ui.end_scroll(draw_findings(ui, section, *bends, ui.begin_scroll("section words", words)));
     }
     if (frame.tapped == "keep" && good) {
-        wish.fact = kept(*work, section, now.leg);
-        wish.go = state.where;
+        wish = Keep{kept(*work, section, now.leg), state.where};
     } else if (frame.tapped == "drop") {
-        wish.go = state.where;
+        wish = Go{state.where};
     } else if (frame.tapped == "as catalogue") {
-        wish.fact = SectionChosen{section.trim, {}};
-        wish.go = state.where;
+        wish = Keep{SectionChosen{section.trim, {}}, state.where};
     } else if (frame.tapped == "done") {
-        wish.go = back_from(state.where);
+        wish = Go{back_from(state.where)};
     } else if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     }
     return wish;
 }

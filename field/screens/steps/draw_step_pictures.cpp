@@ -15,7 +15,7 @@ constexpr double raised = 28, turned = 38;
 constexpr const char* headings[] = {phrase("Before"), phrase("During"), phrase("Done")};
 
 Painted painted_on(const State& state, const std::string& trim) {
-    const Section* const section = state.assets->sections.find(trim);
+    const Section* const section = state.sections.find(trim);
     return section == nullptr ? Painted::none : section->painted;
 }
 
@@ -54,9 +54,9 @@ void draw_finished_piece(Ui& ui, const State& state, const EdgeWork& work, const
     if (step.piece == 0) {
         return;
     }
-    const Result<Card> card = make_card(state.job, state.plan, state.assets->catalogue,
-                                        work.edge.id, role_of(step.rule->each), step.piece);
-    const auto pattern = card ? piece_pattern(*card, work.edge, state.assets->sections)
+    const Result<Card> card = make_card(state.job, state.plan, state.catalogue, work.edge.id,
+                                        role_of(step.rule->each), step.piece);
+    const auto pattern = card ? piece_pattern(*card, work.edge, state.sections)
                               : Result<FlatPattern>(card.problem());
     if (!pattern) {
         return;

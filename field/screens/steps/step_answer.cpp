@@ -24,29 +24,30 @@ std::int64_t count_of(const std::string& digits) {
 }
 
 /// Who learns sees the whole step first, its keys when he has found the value.
-bool keys_wait(const State& state, const Step& step, const Drafts& drafts) {
+bool keys_wait(const State& state, const Step& step, const StepDraft& draft) {
     const bool keyed = step.rule->asks == Asks::length || step.rule->asks == Asks::count;
-    return keyed && state.way == Way::learn && !drafts.keys_out;
+    return keyed && state.way == Way::learn && !draft.keys_out;
 }
 
 /// A gap of 0 is what a good hook measures: only a value not keyed in at all is not ready.
-bool is_ready(const Step& step, const Drafts& drafts) {
+bool is_ready(const Step& step, const StepDraft& draft) {
     if (step.rule->asks == Asks::length) {
-        return !is_empty(drafts.length);
+        return !is_empty(draft.length);
     }
-    return step.rule->asks != Asks::count || !drafts.count.empty();
+    return step.rule->asks != Asks::count || !draft.count.empty();
 }
 
-Answer answer_of(const State& state, const Step& step, const Drafts& drafts, bool as_it_should_be) {
+Answer answer_of(const State& state, const Step& step, const StepDraft& draft,
+                 bool as_it_should_be) {
     Answer answer;
     switch (step.rule->asks) {
         case Asks::length:
             answer.kind = AnswerKind::length;
-            answer.length = shown_length(drafts.length, state.marks == Marks::millimetre);
+            answer.length = shown_length(draft.length, state.marks == Marks::millimetre);
             break;
         case Asks::count:
             answer.kind = AnswerKind::count;
-            answer.count = count_of(drafts.count);
+            answer.count = count_of(draft.count);
             break;
         case Asks::seen:
             answer.kind = AnswerKind::seen;
@@ -59,35 +60,35 @@ Answer answer_of(const State& state, const Step& step, const Drafts& drafts, boo
     return answer;
 }
 
-void press_count(Drafts& drafts, char key) {
+void press_count(StepDraft& draft, char key) {
     if (key == '\b') {
-        if (!drafts.count.empty()) {
-            drafts.count.pop_back();
+        if (!draft.count.empty()) {
+            draft.count.pop_back();
         }
-    } else if (key != 0 && drafts.count.size() < count_digits_most) {
-        drafts.count = drafts.count == "0" ? std::string(1, key) : drafts.count + key;
+    } else if (key != 0 && draft.count.size() < count_digits_most) {
+        draft.count = draft.count == "0" ? std::string(1, key) : draft.count + key;
     }
     if (key != 0) {
-        drafts.exception_asked = {};
+        draft.exception_asked = {};
     }
 }
 
 /// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
-void open_field(const Step& step, Drafts& drafts) {
+void open_field(const Step& step, StepDraft& draft) {
     const std::optional<Length> limit = step.length_most ? step.length_most : step.length_least;
-    if (!drafts.field_opened && limit) {
-        drafts.length.field = *limit < inches(1) ? 2 : *limit < feet(1) ? 1 : 0;
+    if (!draft.field_opened && limit) {
+        draft.length.field = *limit < inches(1) ? 2 : *limit < feet(1) ? 1 : 0;
     }
-    drafts.field_opened = true;
+    draft.field_opened = true;
 }
 
 }  // namespace
 
-AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts) {
-    const Look ready = is_ready(step, drafts) ? Look::primary : Look::off;
-    const bool noting = !drafts.exception_asked.empty();
+AnswerActions answers_of(const State& state, const Step& step, const StepDraft& draft) {
+    const Look ready = is_ready(step, draft) ? Look::primary : Look::off;
+    const bool noting = !draft.exception_asked.empty();
     const Text note = say("Note it, signed {1}", state.by);
-    if (keys_wait(state, step, drafts)) {
+    if (keys_wait(state, step, draft)) {
         return {{{"key in", say("Key it in"), Look::primary}}};
     }
     switch (step.rule->asks) {
@@ -117,8 +118,8 @@ AnswerActions answers_of(const State& state, const Step& step, const Drafts& dra
     return {{{"answer", say("Done"), Look::primary}}};
 }
 
-KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts) {
-    if (keys_wait(state, step, drafts)) {
+KeysWanted keys_for(const State& state, const Step& step, const StepDraft& draft) {
+    if (keys_wait(state, step, draft)) {
         return {};
     }
     if (step.rule->asks == Asks::count) {
@@ -129,45 +130,45 @@ KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts) 
             above_keys_mm};
 }
 
-void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys) {
-    drafts.keys_out = drafts.keys_out || !ui.typed().empty();
-    if (keys_wait(state, step, drafts)) {
+void draw_answer_keys(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box keys) {
+    draft.keys_out = draft.keys_out || !ui.typed().empty();
+    if (keys_wait(state, step, draft)) {
         return;
     }
     const bool metric = state.marks == Marks::millimetre;
     if (step.rule->asks == Asks::count) {
-        press_count(drafts, draw_digit_keys(ui, keys, false));
+        press_count(draft, draw_digit_keys(ui, keys, false));
     } else if (step.rule->asks == Asks::length) {
-        open_field(step, drafts);
-        const Length before = shown_length(drafts.length, metric);
-        take_typed(drafts.length, drafts.typed, ui.typed(), metric);
-        draw_length_keys(ui, drafts.length, keys, metric);
-        if (before != shown_length(drafts.length, metric)) {
-            drafts.exception_asked = {};
+        open_field(step, draft);
+        const Length before = shown_length(draft.length, metric);
+        take_typed(draft.length, ui.typed(), metric);
+        draw_length_keys(ui, draft.length, keys, metric);
+        if (before != shown_length(draft.length, metric)) {
+            draft.exception_asked = {};
         }
     }
 }
 
-float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body) {
-    if (keys_wait(state, step, drafts)) {
+float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box body) {
+    if (keys_wait(state, step, draft)) {
         return 0;
     }
     if (step.rule->asks == Asks::count) {
-        ui.text(body.x, body.y, drafts.count.empty() ? "…" : drafts.count, Size::title);
+        ui.text(body.x, body.y, draft.count.empty() ? "…" : draft.count, Size::title);
         return ui.line_height(Size::title);
     }
     return step.rule->asks == Asks::length
-               ? draw_length_fields(ui, drafts.length, body, tapes_of(state))
+               ? draw_length_fields(ui, draft.length, body, tapes_of(state))
                : 0;
 }
 
-bool is_refused(const Drafts& drafts) {
-    return !drafts.length.refused.empty() || !drafts.exception_asked.empty();
+bool is_refused(const StepDraft& draft) {
+    return !draft.length.refused.empty() || !draft.exception_asked.empty();
 }
 
-float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box) {
+float draw_limits(Ui& ui, const Step& step, const StepDraft& draft, Box box) {
     const Text& refused =
-        drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
+        draft.length.refused.empty() ? draft.exception_asked : draft.length.refused;
     if (!refused.empty()) {  // it names the limit
         return draw_band(ui, refused, box);
     }
@@ -177,39 +178,35 @@ float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box) {
                : ui.paragraph(box.x, box.y, box.w, say("Practice: {1}.", limits)) + ui.mm(2);
 }
 
-Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
-                 const Step& step, Drafts& drafts) {
-    Wish wish;
+Wished answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
+                   const Step& step, StepDraft& draft) {
+    Wished wish;
     const std::string& id = work.edge.id;
     if (tapped == "key in") {
-        drafts.keys_out = true;
+        draft.keys_out = true;
     } else if (tapped == "to card" || tapped == "to reading") {
-        wish.go = made_at(work, step);
+        wish = Go{made_at(work, step)};
     } else if (tapped == "send back") {
-        wish.go = Where{Place::send_back, id};
+        wish = Go{{Screen::send_back, id}};
     } else if (tapped == "tick") {
-        wish.fact = EdgeFinished{id, ""};
+        wish = Keep{EdgeFinished{id, ""}};
     } else if (tapped == "look again") {
-        drafts.exception_asked = {};
+        draft.exception_asked = {};
     } else if (tapped == "answer left" || tapped == "answer right") {
         const Side side = tapped == "answer left" ? Side::left : Side::right;
         const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
-        wish.fact = StepDone{id, step.rule->id, step.piece, said, "", ""};
+        wish = Keep{StepDone{id, step.rule->id, step.piece, said, "", ""}};
     } else if (tapped == "answer" || tapped == "answer wrong") {
-        const Answer answer = answer_of(state, step, drafts, tapped == "answer");
+        const Answer answer = answer_of(state, step, draft, tapped == "answer");
         const Text outside = tapped == "answer wrong"
                                  ? say("Mend it and look again. If it must stay so, note it.")
                                  : Text(outside_practice(step, answer));
-        if (!outside.empty() && drafts.exception_asked.empty()) {
-            drafts.exception_asked = outside;
+        if (!outside.empty() && draft.exception_asked.empty()) {
+            draft.exception_asked = outside;
             return wish;
         }
-        wish.fact = StepDone{id,
-                             step.rule->id,
-                             step.piece,
-                             answer,
-                             outside.english(state.marks),
-                             outside.empty() ? "" : state.by};
+        wish = Keep{StepDone{id, step.rule->id, step.piece, answer, outside.english(state.marks),
+                             outside.empty() ? "" : state.by}};
     }
     return wish;
 }

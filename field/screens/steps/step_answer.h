@@ -7,6 +7,8 @@
 #include "engine/work/procedure.h"
 #include "field/screens/page/frame.h"
 #include "field/state/state.h"
+#include "field/state/steps_draft.h"
+#include "field/state/wish.h"
 #include "field/touch/ui.h"
 
 namespace hemline {
@@ -16,25 +18,25 @@ struct AnswerActions {
 };
 
 /// The buttons that answer this step.
-AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts);
+AnswerActions answers_of(const State& state, const Step& step, const StepDraft& draft);
 
 /// The keys this step's answer wants.
-KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts);
+KeysWanted keys_for(const State& state, const Step& step, const StepDraft& draft);
 
 /// Those keys, where the answer is a value.
-void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys);
+void draw_answer_keys(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box keys);
 
 /// The value keyed in so far. Returns the height used, 0 where the answer is no value.
-float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body);
+float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box body);
 
 /// A key or a value was refused, and it is said why.
-bool is_refused(const Drafts& drafts);
+bool is_refused(const StepDraft& draft);
 /// The practice the value must meet, or why it was refused; empty where there is neither.
-float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box);
+float draw_limits(Ui& ui, const Step& step, const StepDraft& draft, Box box);
 
 /// The wish of the tapped button. A value outside practice is first refused with the reason; asked
 /// again, it is kept as an exception signed by whoever holds the tablet.
-Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
-                 const Step& step, Drafts& drafts);
+Wished answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
+                   const Step& step, StepDraft& draft);
 
 }  // namespace hemline

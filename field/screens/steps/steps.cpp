@@ -104,7 +104,7 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
 /// An eave in section with what this step puts on it; of other edges the piece that the step is of.
 void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
                   const std::vector<Step>& steps, Box box) {
-    const Trim* const trim = state.assets->catalogue.of(work.edge);
+    const Trim* const trim = state.catalogue.of(work.edge);
     if (trim == nullptr || !work.edge.pitch || box.h < ui.mm(picture_mm_least)) {
         return;
     }
@@ -125,10 +125,9 @@ void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& 
 /// height used.
 float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
                  const Step& step, float room, Box box) {
-    const auto pictures =
-        step_pictures({state.job, state.plan, state.assets->catalogue, state.assets->sections,
-                       state.outline ? &*state.outline : nullptr},
-                      step, work);
+    const auto pictures = step_pictures({state.job, state.plan, state.catalogue, state.sections,
+                                         state.outline ? &*state.outline : nullptr},
+                                        step, work);
     if (pictures) {
         return draw_step_pictures(ui, state, *pictures, room, box);
     }
@@ -142,14 +141,14 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
 
 /// The answer where it stands still, beside the keys or just above them; cuts its room off the
 /// body.
-void pin_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, const Frame& frame,
+void pin_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, const Frame& frame,
                 Box& body) {
     const bool counts = step.rule->asks == Asks::count;
     if (counts && frame.beside_keys.w >= ui.mm(count_w_mm)) {
-        draw_answer(ui, state, step, drafts, frame.beside_keys);
+        draw_answer(ui, state, step, draft, frame.beside_keys);
     } else if (counts || step.rule->asks == Asks::length) {
         const float h = counts ? ui.line_height(Size::title) : ui.mm(length_fields_mm);
-        draw_answer(ui, state, step, drafts, take_bottom(body, h));
+        draw_answer(ui, state, step, draft, take_bottom(body, h));
         take_bottom(body, ui.mm(3));
     }
 }
@@ -157,14 +156,14 @@ void pin_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, co
 /// The caution, the action and its answer; then why. Where it is narrow, the answer stands still,
 /// and the words scroll.
 void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
-                std::size_t now, Drafts& drafts, const Frame& frame) {
+                std::size_t now, StepDraft& draft, const Frame& frame) {
     const Step& step = steps[now];
     Box body = frame.body;
     draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
     take_top(body, ui.mm(3));
     const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
     if (pinned && frame.keys.w > 0) {
-        pin_answer(ui, state, step, drafts, frame, body);
+        pin_answer(ui, state, step, draft, frame, body);
     }
     if (step.rule->asks == Asks::tick) {
         draw_caution(ui, say(step.rule->caution), body);
@@ -175,19 +174,19 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     Box words = ui.begin_scroll(
         "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
     const float top = words.y;
-    if (pinned && is_refused(drafts)) {  // what was asked comes before all else
-        take_top(words, draw_limits(ui, step, drafts, words));
+    if (pinned && is_refused(draft)) {  // what was asked comes before all else
+        take_top(words, draw_limits(ui, step, draft, words));
     }
     take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
     draw_caution(ui, say(step.rule->caution), words);
     const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
     take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));
     if (!pinned) {
-        const float used = draw_answer(ui, state, step, drafts, words);
+        const float used = draw_answer(ui, state, step, draft, words);
         take_top(words, used > 0 ? used + ui.mm(3) : 0);
     }
-    if (!pinned || !is_refused(drafts)) {
-        take_top(words, draw_limits(ui, step, drafts, words));
+    if (!pinned || !is_refused(draft)) {
+        take_top(words, draw_limits(ui, step, draft, words));
     }
     const bool learns = state.way == Way::learn;
     if (learns) {
@@ -204,11 +203,11 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     ui.end_scroll(used);
 }
 
-Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
-    Wish wish;
+Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     const Frame frame =
         open_frame(ui, state, say("{1} · finished", title_of(work.edge)),
                    {{"send back", say("Send it back")}, {"leave", say("Roof"), Look::primary}});
+    Wished wish = frame.wish;
     Box body = frame.body;
     take_top(body, ui.paragraph(body.x, body.y, body.w,
                                 say("Finished, ticked off by {1} at {2}", work.finished_by,
@@ -217,21 +216,20 @@ Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
                        ui.mm(3));
     draw_values(ui, state, work, body);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "send back") {
-        wish.go = Where{Place::send_back, work.edge.id};
+        wish = Go{{Screen::send_back, work.edge.id}};
     }
     return wish;
 }
 
 }  // namespace
 
-Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
+    StepDraft& draft = drafts.step;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const std::vector<Step> steps = steps_on(state, *work);
     const std::optional<std::size_t> now = next_step(steps);
@@ -241,8 +239,8 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const Step& step = steps[*now];
     const Text title = say("{1} · {2} · step {3} of {4}", title_of(work->edge),
                            say(step.rule->part), *now + 1, steps.size());
-    const AnswerActions answers = answers_of(state, step, drafts);
-    const KeysWanted keys = keys_for(state, step, drafts);
+    const AnswerActions answers = answers_of(state, step, draft);
+    const KeysWanted keys = keys_for(state, step, draft);
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (has_run(work->edge.kind) &&
         !keys_stand_aside(ui,
@@ -251,14 +249,15 @@ Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     }
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
     const Frame frame = open_frame(ui, state, title, actions, keys);
-    draw_answer_keys(ui, state, step, drafts, frame.keys);
-    draw_words(ui, state, *work, steps, *now, drafts, frame);
+    Wished wish = frame.wish;
+    draw_answer_keys(ui, state, step, draft, frame.keys);
+    draw_words(ui, state, *work, steps, *now, draft, frame);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "run") {
-        wish.go = Where{Place::run, work->edge.id};
+        wish = Go{{Screen::run, work->edge.id}};
     } else if (!frame.tapped.empty()) {
-        wish = answer_with(frame.tapped, state, *work, step, drafts);
+        wish = answer_with(frame.tapped, state, *work, step, draft);
     }
     return wish;
 }

@@ -203,7 +203,7 @@ PlanChosen chosen_of(const State& state, const PlanChoice& choice) {
 
 void draw_cell(Ui& ui, const State& state, const PoolView& pool, const PlanChoice& choice,
                const std::vector<const ChosenDivision*>& differ, const std::string& name, Box cell,
-               Wish& wish) {
+               Wished& wish) {
     take_top(cell, ui.paragraph(cell.x, cell.y, cell.w,
                                 say_count("{1} stick", "{1} sticks", choice.sticks), Size::title));
     take_top(cell, ui.paragraph(cell.x, cell.y, cell.w, looks_words(choice), Size::small));
@@ -216,25 +216,23 @@ void draw_cell(Ui& ui, const State& state, const PoolView& pool, const PlanChoic
     if (ui.button(name, planned ? say("Planned now") : say("Take this one"), button,
                   planned ? Look::chosen : Look::plain) &&
         !planned) {
-        wish.fact = chosen_of(state, choice);
-        wish.go = at_pool(Place::sticks, pool);
+        wish = Keep{chosen_of(state, choice), at_pool(Screen::sticks, pool)};
     }
     draw_strips(ui, state, choice, differ, cell);
 }
 
 }  // namespace
 
-Wish draw_choices(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_choices(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::optional<PoolView> pool = pool_at(state);
     const Choices choices = pool ? choices_of(state, pool->pool) : Choices{};
     if (choices.empty()) {
-        wish.go = pool ? at_pool(Place::sticks, *pool) : Where{Place::roof, {}};
-        return wish;
+        return Go{pool ? at_pool(Screen::sticks, *pool) : Where{Screen::roof, {}}};
     }
     const Frame frame =
         open_frame(ui, state, say("Plans to choose from · {1}", trim_name(state, pool->trim)),
                    {{"leave", say("Roof")}, {"done", say("The sticks"), Look::primary}});
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("plans", frame.body);
     const Text words = state.looking ? say("Still looking; what is found so far:")
                        : choices.size() == 1
@@ -258,9 +256,9 @@ Wish draw_choices(Ui& ui, const State& state) {
     }
     ui.end_scroll(list.y - top + static_cast<float>(lines) * (height + gap) - gap);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "done") {
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Go{at_pool(Screen::sticks, *pool)};
     }
     return wish;
 }

@@ -35,90 +35,88 @@ Supply supply_now(const State& state, const PoolView& pool) {
 }
 
 /// Each a row to tap: its count and length come back to be corrected.
-void draw_there(Ui& ui, const State& state, const PoolView& pool, Drafts& drafts, Box& words) {
+void draw_there(Ui& ui, const State& state, const PoolView& pool, OnHandDraft& draft, Box& words) {
     const std::vector<const Offcut*> there = lying_there(state, pool);
     if (there.empty()) {
         take_top(words, ui.paragraph(words.x, words.y, words.w, say("Nothing is counted here yet."),
                                      Size::small, ui.colours().soft));
     }
     for (const Offcut* offcut : there) {
-        const bool chosen = drafts.corrects == offcut->left_by;
+        const bool chosen = draft.corrects == offcut->left_by;
         const Text label = glued(offcut->count, " × ", offcut->length);
         if (ui.button("there " + print_event_id(offcut->left_by), label, take_top(words, ui.mm(12)),
                       chosen ? Look::chosen : Look::plain)) {
             const bool metric = state.marks == Marks::millimetre;
-            drafts.corrects = chosen ? std::nullopt : std::optional(offcut->left_by);
-            drafts.length = chosen ? LengthDraft{} : draft_of(offcut->length, metric);
-            drafts.sticks = chosen ? 1 : offcut->count;
+            draft.corrects = chosen ? std::nullopt : std::optional(offcut->left_by);
+            draft.length = chosen ? LengthDraft{} : draft_of(offcut->length, metric);
+            draft.sticks = chosen ? 1 : offcut->count;
         }
         take_top(words, ui.mm(3));
     }
 }
 
 /// [ − ]  2  [ + ]
-void draw_count(Ui& ui, Drafts& drafts, Box strip) {
+void draw_count(Ui& ui, OnHandDraft& draft, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
-    const std::int64_t least = drafts.corrects ? 0 : 1;  // a correction may say there is none
-    if (ui.button("fewer", "−", places[0], drafts.sticks > least ? Look::plain : Look::off)) {
-        --drafts.sticks;
+    const std::int64_t least = draft.corrects ? 0 : 1;  // a correction may say there is none
+    if (ui.button("fewer", "−", places[0], draft.sticks > least ? Look::plain : Look::off)) {
+        --draft.sticks;
     }
     ui.text(places[1].mid_x(), strip.mid_y() - ui.line_height(Size::title) / 2,
-            std::to_string(drafts.sticks), Size::title, Align::centre);
-    if (ui.button("more", "+", places[2], drafts.sticks < count_most ? Look::plain : Look::off)) {
-        ++drafts.sticks;
+            std::to_string(draft.sticks), Size::title, Align::centre);
+    if (ui.button("more", "+", places[2], draft.sticks < count_most ? Look::plain : Look::off)) {
+        ++draft.sticks;
     }
 }
 
 }  // namespace
 
-Wish draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
+    OnHandDraft& draft = drafts.on_hand;
     const std::optional<PoolView> pool = pool_at(state);
     if (!pool) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const bool metric = state.marks == Marks::millimetre;
-    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
-    const Result<Length> length = length_of(drafts.length, metric);
+    take_typed(draft.length, ui.typed(), metric);
+    const Result<Length> length = length_of(draft.length, metric);
     const Supply supply = supply_now(state, *pool);
     const bool only = supply == Supply::on_hand_only;
     const Frame frame =
         open_frame(ui, state, say("On hand · {1}", trim_name(state, pool->trim)),
                    {{"leave", say("Back to the sticks")},
                     {"supply", only ? say("New ones too") : say("Only these today")},
-                    {"keep", drafts.corrects ? say("So many there are") : say("I have these"),
+                    {"keep", draft.corrects ? say("So many there are") : say("I have these"),
                      length ? Look::primary : Look::off}},
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
-    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Wished wish = frame.wish;
+    draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("on hand words", body);
     const float top = words.y;
-    draw_count(ui, drafts, take_top(words, ui.mm(12)));
+    draw_count(ui, draft, take_top(words, ui.mm(12)));
     take_top(words, ui.mm(3));
-    const Text refused = drafts.length.refused;
+    const Text refused = draft.length.refused;
     if (!refused.empty() || only) {
         take_top(words,
                  ui.paragraph(words.x, words.y, words.w,
                               refused.empty() ? say("Only these are cut from today.") : refused) +
                      ui.mm(2));
     }
-    draw_there(ui, state, *pool, drafts, words);
+    draw_there(ui, state, *pool, draft, words);
     ui.end_scroll(words.y - top);
-    const Where back = at_pool(Place::on_hand, *pool);
+    const Where back = at_pool(Screen::on_hand, *pool);
     if (frame.tapped == "leave") {
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Go{at_pool(Screen::sticks, *pool)};
     } else if (frame.tapped == "supply") {
-        wish.fact =
-            SupplyChosen{pool->edge, pool->role, only ? Supply::as_wanted : Supply::on_hand_only};
-        wish.go = back;
+        wish = Keep{
+            SupplyChosen{pool->edge, pool->role, only ? Supply::as_wanted : Supply::on_hand_only},
+            back};
     } else if (frame.tapped == "keep" && length) {
-        wish.fact = MetalCounted{pool->edge, pool->role, *length, drafts.sticks};
-        if (drafts.corrects) {
-            wish.supersedes = {*drafts.corrects};
-        }
-        wish.go = back;
+        const std::vector<EventId> before =
+            draft.corrects ? std::vector<EventId>{*draft.corrects} : std::vector<EventId>();
+        wish = Keep{MetalCounted{pool->edge, pool->role, *length, draft.sticks}, back, before};
     }
     return wish;
 }

@@ -144,16 +144,14 @@ bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
 
 }  // namespace
 
-Wish draw_run(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_run(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     const Run* const run = find_run(state.plan, state.where.edge, TrimRole::main);
     const std::optional<Length> length =
         work == nullptr ? std::nullopt : work->length(state.job.practice);
-    const Trim* const trim = run == nullptr ? nullptr : state.assets->catalogue.find(run->trim);
+    const Trim* const trim = run == nullptr ? nullptr : state.catalogue.find(run->trim);
     if (trim == nullptr || !length) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const NextWork next = next_work_on(state, *work);
     const Frame frame = open_frame(
@@ -164,6 +162,7 @@ Wish draw_run(Ui& ui, const State& state) {
          {"pitch", say("Pitch")},
          {"looks", looks_label(work->edge.looks)},
          {"next", next.label, Look::primary}});
+    Wished wish = frame.wish;
     // Low, or under the news of a plan, it scrolls.
     Box body = ui.begin_scroll("run", frame.body);
     const float least = ui.mm(lap_mm + 3 * gap_mm + 3 * style_mm_least(ui));
@@ -172,7 +171,7 @@ Wish draw_run(Ui& ui, const State& state) {
     Box lap = take_top(body, ui.mm(lap_mm));
     lap.w = ui.portrait() ? lap.w : lap.w / 2;
     if (ui.button("lap", lap_label(work->edge, state), lap)) {
-        wish.go = Where{Place::edge_lap, work->edge.id};
+        wish = Go{{Screen::edge_lap, work->edge.id}};
     }
     take_top(body, ui.mm(gap_mm));
     const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice);
@@ -189,22 +188,20 @@ Wish draw_run(Ui& ui, const State& state) {
         if (draw_style(ui, row, chosen || planned, pieces,
                        {rule, first_fitted(work->edge), tapes_of(state)}, place) &&
             !chosen) {
-            wish.fact = StyleChosen{work->edge.id, row.style};
-            wish.go = state.where;
+            wish = Keep{StyleChosen{work->edge.id, row.style}, state.where};
         }
     }
     ui.end_scroll(height);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "read") {
-        wish.go = Where{Place::reading, work->edge.id};
+        wish = Go{{Screen::reading, work->edge.id}};
     } else if (frame.tapped == "pitch") {
-        wish.go = Where{Place::pitch, work->edge.id};
+        wish = Go{{Screen::pitch, work->edge.id}};
     } else if (frame.tapped == "looks") {
-        wish.fact = LooksChosen{work->edge.id, next_looks(work->edge.looks)};
-        wish.go = state.where;
+        wish = Keep{LooksChosen{work->edge.id, next_looks(work->edge.looks)}, state.where};
     } else if (frame.tapped == "next") {
-        wish.go = next.where;
+        wish = Go{next.where};
     }
     return wish;
 }

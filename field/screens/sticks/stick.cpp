@@ -13,17 +13,16 @@ constexpr float above_keys_mm = 40;  // what stands above the keys in portrait
 
 }  // namespace
 
-Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
-    Wish wish;
+Wished draw_stick(Ui& ui, const State& state, Drafts& drafts) {
+    StickDraft& draft = drafts.stick;
     const std::optional<PoolView> pool = pool_at(state);
     const PlannedStick* const stick = find_stick(state.plan, state.where.stick);
     if (!pool || stick == nullptr || stick->pool != pool->pool) {
-        wish.go = pool ? at_pool(Place::sticks, *pool) : Where{Place::roof, {}};
-        return wish;
+        return Go{pool ? at_pool(Screen::sticks, *pool) : Where{Screen::roof, {}}};
     }
     const bool metric = state.marks == Marks::millimetre;
-    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
-    const Result<Length> length = length_of(drafts.length, metric);
+    take_typed(draft.length, ui.typed(), metric);
+    const Result<Length> length = length_of(draft.length, metric);
     const Length taken_for = stick->length;
     const Text refused = !length                    ? length.problem().what
                          : *length == stick->length ? say("That is how long it was taken for.")
@@ -36,23 +35,23 @@ Wish draw_stick(Ui& ui, const State& state, Drafts& drafts) {
                     {"spoiled whole", say("Spoiled, all of it")},
                     {"keep", say("It is this long"), refused.empty() ? Look::primary : Look::off}},
                    {metric ? digit_keys : sixteenth_keys, above_keys_mm});
-    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Wished wish = frame.wish;
+    draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;
-    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(3));
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     const Box words = ui.begin_scroll("stick words", body);
     ui.end_scroll(ui.paragraph(words.x, words.y, words.w,
-                               !drafts.length.refused.empty() ? drafts.length.refused
+                               !draft.length.refused.empty() ? draft.length.refused
                                : refused.empty() ? say("The rest is planned again at once.")
                                                  : refused));
     const MetalTaken metal{stick->length, stick->offcut};
     if (frame.tapped == "leave") {
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Go{at_pool(Screen::sticks, *pool)};
     } else if (frame.tapped == "spoiled whole") {
-        wish.fact = StickSpoiled{pool->edge, pool->role, metal};
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Keep{StickSpoiled{pool->edge, pool->role, metal}, at_pool(Screen::sticks, *pool)};
     } else if (frame.tapped == "keep" && refused.empty()) {
-        wish.fact = StickMeasured{pool->edge, pool->role, metal, *length};
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Keep{StickMeasured{pool->edge, pool->role, metal, *length},
+                    at_pool(Screen::sticks, *pool)};
     }
     return wish;
 }

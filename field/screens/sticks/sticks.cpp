@@ -62,11 +62,12 @@ float draw_words(Ui& ui, const State& state, const PoolView& pool, Box box) {
 }
 
 void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlike& sticks,
-              Length longest, Box row, Wish& wish) {
+              Length longest, Box row, Wished& wish) {
     const PlannedStick& stick = *sticks.sticks.front();
     if (ui.area("stick " + std::to_string(stick.number), row, say("Stick {1}", stick.number))) {
-        wish.go = at_pool(Place::stick, pool);
-        wish.go->stick = stick.number;
+        Where where = at_pool(Screen::stick, pool);
+        where.stick = stick.number;
+        wish = Go{where};
     }
     Box bar = inset(row, 0, ui.mm(1.5F));
     Box head = take_left(bar, ui.mm(times_mm));
@@ -98,7 +99,7 @@ std::vector<Text> unused_words(const State& state, const PoolView& pool) {
     return lines;
 }
 
-void draw_list(Ui& ui, const State& state, const PoolView& pool, Box& list, Wish& wish) {
+void draw_list(Ui& ui, const State& state, const PoolView& pool, Box& list, Wished& wish) {
     const std::vector<SticksAlike> all = sticks_of(state, pool.pool);
     const std::vector<Text> unused = unused_words(state, pool);
     Length longest = nanometres(1);
@@ -115,12 +116,10 @@ void draw_list(Ui& ui, const State& state, const PoolView& pool, Box& list, Wish
 
 }  // namespace
 
-Wish draw_sticks(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_sticks(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::optional<PoolView> pool = pool_at(state);
     if (!pool) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const std::optional<NextWork> next = next_work(state);
     const bool only_one = pools_on(state).size() < 2;
@@ -129,29 +128,30 @@ Wish draw_sticks(Ui& ui, const State& state) {
                    {{"leave", say("Roof")},
                     {"other trim", say("Other trim"), only_one ? Look::off : Look::plain},
                     {"next", next ? next->label : say("Next"), next ? Look::primary : Look::off}});
+    Wished wish = frame.wish;
     Box list = ui.begin_scroll("sticks", frame.body);
     const float top = list.y;
     const std::vector<Box> places = columns(take_top(list, ui.mm(12)), 3, ui.mm(3));
     take_top(list, ui.mm(2));
     const bool can_choose = planned_choice(state, pool->pool) != nullptr;
     if (ui.button("choices", say("Other plans"), places[0], can_choose ? Look::plain : Look::off)) {
-        wish.go = at_pool(Place::choices, *pool);
+        wish = Go{at_pool(Screen::choices, *pool)};
     }
     if (ui.button("on hand", say("On hand"), places[1])) {
-        wish.go = at_pool(Place::on_hand, *pool);
+        wish = Go{at_pool(Screen::on_hand, *pool)};
     }
     if (ui.button("stock", say("New sticks"), places[2])) {
-        wish.go = at_pool(Place::stock, *pool);
+        wish = Go{at_pool(Screen::stock, *pool)};
     }
     take_top(list, draw_words(ui, state, *pool, list));
     draw_list(ui, state, *pool, list, wish);
     ui.end_scroll(list.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "other trim") {
-        wish.go = at_pool(Place::sticks, next_pool(state, *pool));
+        wish = Go{at_pool(Screen::sticks, next_pool(state, *pool))};
     } else if (frame.tapped == "next" && next) {
-        wish.go = next->where;
+        wish = Go{next->where};
     }
     return wish;
 }

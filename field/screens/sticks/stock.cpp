@@ -18,7 +18,7 @@ std::vector<Length> lengths_now(const Job& job) {
     return lengths;
 }
 
-void draw_lengths(Ui& ui, const State& state, const PoolView& pool, Box& body, Wish& wish) {
+void draw_lengths(Ui& ui, const State& state, const PoolView& pool, Box& body, Wished& wish) {
     const std::vector<Length> now = lengths_now(state.job);
     const int wide = ui.portrait() ? 2 : 3;
     const int tall = static_cast<int>(std::size(lengths_ft)) / wide;
@@ -42,24 +42,22 @@ void draw_lengths(Ui& ui, const State& state, const PoolView& pool, Box& body, W
             lengths.push_back(length);
         }
         if (!lengths.empty()) {  // some new stick there must be
-            wish.fact = StockChosen{lengths};
-            wish.go = at_pool(Place::stock, pool);
+            wish = Keep{StockChosen{lengths}, at_pool(Screen::stock, pool)};
         }
     }
 }
 
 }  // namespace
 
-Wish draw_stock(Ui& ui, const State& state) {
-    Wish wish;
+Wished draw_stock(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::optional<PoolView> pool = pool_at(state);
     if (!pool) {
-        wish.go = Where{Place::roof, {}};
-        return wish;
+        return Go{{Screen::roof, {}}};
     }
     const Frame frame =
         open_frame(ui, state, say("New sticks · which lengths can you get?"),
                    {{"leave", say("Roof")}, {"done", say("The sticks"), Look::primary}});
+    Wished wish = frame.wish;
     Box body = ui.begin_scroll("stock", frame.body);
     const float top = body.y;
     draw_lengths(ui, state, *pool, body, wish);
@@ -75,9 +73,9 @@ Wish draw_stock(Ui& ui, const State& state) {
                               lengths)));
     ui.end_scroll(body.y - top);
     if (frame.tapped == "leave") {
-        wish.go = Where{Place::roof, {}};
+        wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "done") {
-        wish.go = at_pool(Place::sticks, *pool);
+        wish = Go{at_pool(Screen::sticks, *pool)};
     }
     return wish;
 }

@@ -77,7 +77,7 @@ TEST_CASE("Two readings picked otherwise by two people are both shown, with who 
     REQUIRE(job.hand.state().job.conflicts.size() == 1);
     CHECK(job.shows("24 ft or 26 ft"));
     job.hand.tap("edge A");
-    REQUIRE(job.hand.where().place == Place::apart);
+    REQUIRE(job.hand.where().screen == Screen::apart);
     for (const char* words :
          {"Ada", "Ben", "picked by Cleo, tablet 00000000", "picked by Dan", "measure again"}) {
         CHECK_MESSAGE(job.shows(words), words);
@@ -143,7 +143,7 @@ TEST_CASE("The notice of a restored copy names what it is about and is put away 
     job.hand.tap("stands");
     CHECK(job.hand.state().job.conflicts.empty());
     CHECK(job.hand.last<CopyNoted>().number == EventId{1, 3});
-    CHECK(job.hand.where().place == Place::roof);
+    CHECK(job.hand.where().screen == Screen::roof);
 }
 
 TEST_CASE("An edge changed on its page leaves its pitch and its looks to who says them") {

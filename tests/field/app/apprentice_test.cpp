@@ -46,18 +46,18 @@ struct Learner : Journey {
 TEST_CASE(
     "The apprentice comes to the cut by its step, sees it in three pictures, and to the next") {
     Learner crew;
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     crew.reach_step("C", "cut", 1);
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     for (const char* const words :
          {"Before", "During", "Done", "The metal, 10 ft long.", "The tab of 1 in is still flat.",
           "The tab is folded 90°.", "Why: ", "What goes wrong: "}) {
         CHECK_MESSAGE(shows(crew, words), words);
     }
     crew.tap("to card");
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     crew.tap("cut");
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     CHECK(crew.step("C").rule->id == "hook");
     CHECK(shows(crew, "Practice: at most 1/16 in."));
 }
@@ -67,7 +67,7 @@ TEST_CASE(
     Learner crew;
     std::set<std::string> pictured;
     for (int i = 0; i < 200 && crew.step("C").rule->asks != Asks::tick; ++i) {
-        if (crew.where().place == Place::steps) {
+        if (crew.where().screen == Screen::steps) {
             const StepRule& rule = *crew.step("C").rule;
             CHECK_MESSAGE(reads(crew, rule.why), rule.id);
             CHECK_MESSAGE(reads(crew, rule.wrong), rule.id);
@@ -111,11 +111,11 @@ TEST_CASE("After a flat battery the apprentice opens at the exact step, still le
         crew.start_again();
         CHECK(crew.state().way == Way::learn);
         crew.tap("edge C");
-        CHECK(crew.where().place == Place::steps);
+        CHECK(crew.where().screen == Screen::steps);
         CHECK(shows(crew, before.action.english()));
         do {
             crew.do_next();
-        } while (crew.where().place != Place::steps);
+        } while (crew.where().screen != Screen::steps);
     }
 }
 
@@ -123,7 +123,7 @@ TEST_CASE("The installer's steps are as short as before: no pictures of folds") 
     Learner crew;
     crew.reach_step("C", "cut", 1);
     crew.tap_all({"leave", "person Installer", "edge C"});
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     crew.tap("cut");
     crew.reach_step("C", "slide", 2);
     CHECK_FALSE(shows(crew, "During"));

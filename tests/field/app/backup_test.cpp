@@ -117,7 +117,7 @@ TEST_CASE("A file that is no job file is refused by name, and the open job goes 
     CHECK(tablet.says("\"holiday.zip\" is not taken in."));
     CHECK(record_of(tablet) == before);
     tablet.screen->tap("edge A");
-    CHECK(tablet.app->state().where.place == Place::reading);
+    CHECK(tablet.app->state().where.screen == Screen::reading);
 }
 
 TEST_CASE("Where a machine keeps later, a job taken in is saved only when it says so") {
@@ -133,7 +133,7 @@ TEST_CASE("Where a machine keeps later, a job taken in is saved only when it say
     Tablet full(true);
     full.take(full.put("roof.zip", from.given[0].bytes));
     full.app->kept_whole(Problem{"No room.", "Make some."});
-    CHECK(full.app->state().where.place == Place::jobs);
+    CHECK(full.app->state().where.screen == Screen::jobs);
     CHECK(full.app->state().saving == Saving::failed);
     CHECK(full.app->state().events.empty());
     CHECK(full.says("not taken in. No room. Make some."));

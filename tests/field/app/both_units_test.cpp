@@ -44,7 +44,7 @@ TEST_CASE("The record of a job in mm says each reading in mm, a millimetre apart
     crew.key_in(std::int64_t{9651});
     crew.tap("keep");
     crew.tap_all({"leave", "history"});
-    REQUIRE(crew.where().place == Place::history);
+    REQUIRE(crew.where().screen == Screen::history);
     CHECK(is_said(crew, "9650 mm"));
     CHECK(is_said(crew, "9651 mm"));
     CHECK_FALSE(is_said(crew, "31 ft"));

@@ -110,7 +110,7 @@ TEST_CASE("Numbers that stand for twenty thousand events each are shown and put 
     HostileJob crew(copies_of_two_readings(20'000));
     look_round(crew);
     crew.tap("apart");
-    CHECK(crew.where().place == Place::apart);
+    CHECK(crew.where().screen == Screen::apart);
     for (std::size_t i = 0; i < crew.state().job.conflicts.size(); ++i) {
         CHECK(crew.screen->ui().faults().empty());
         crew.tap("next apart");

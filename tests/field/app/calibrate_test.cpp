@@ -25,7 +25,7 @@ TEST_CASE("A card that is longer than its picture makes the scale larger by as m
     CHECK(crew.app->px_per_mm() == doctest::Approx(wanted));
     REQUIRE(crew.scale_kept);
     CHECK(*crew.scale_kept->px_per_mm == doctest::Approx(wanted));
-    CHECK(crew.where().place == Place::jobs);
+    CHECK(crew.where().screen == Screen::jobs);
     CHECK_FALSE(crew.screen->has_target("measure screen"));
 }
 
@@ -33,5 +33,5 @@ TEST_CASE("The card's picture is measured in two touches from the roof") {
     Journey crew;
     crew.tap("demo");
     crew.tap_all({"jobs", "screen size"});
-    CHECK(crew.where().place == Place::calibrate);
+    CHECK(crew.where().screen == Screen::calibrate);
 }

@@ -80,7 +80,7 @@ TEST_CASE("Who holds the tablet whose clock is wrong is told to set it") {
 TEST_CASE("Beside a tablet ten years ahead the day sheet opens on the day of the others") {
     ThreeTablets crew(hal);
     crew.tap_all({"person Foreman", "day"});
-    CHECK(crew.where().place == Place::day);
+    CHECK(crew.where().screen == Screen::day);
     CHECK(crew.shows("Ben: 1 reading."));
     CHECK_FALSE(crew.shows("Hal:"));
     crew.tap("day after");

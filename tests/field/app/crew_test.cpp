@@ -52,7 +52,7 @@ struct Tablet {
         return hand.work(edge).readings.size();
     }
     void read(const char* edge, Length length) {
-        if (hand.where().place != Place::reading) {
+        if (hand.where().screen != Screen::reading) {
             hand.tap(std::string("edge ") + edge);
         }
         hand.key_in(length);
@@ -68,7 +68,7 @@ struct Tablet {
         REQUIRE(job != names.end());
         hand.tap(*job);
         hand.tap("leave");
-        REQUIRE(hand.where().place == Place::roof);
+        REQUIRE(hand.where().screen == Screen::roof);
         rest();
     }
 };
@@ -129,7 +129,7 @@ TEST_CASE("What one tablet keeps shows on the other without a restart, and then 
 
     a.read("A", feet(24));
     CHECK(b.until([&] { return b.readings("A") == 1; }));
-    CHECK(b.hand.where().place == Place::roof);
+    CHECK(b.hand.where().screen == Screen::roof);
     CHECK(shows(b.hand, "1 new from the crew"));
     b.read("A", feet(24) + sixteenths(1));
     CHECK(a.until([&] { return a.readings("A") == 2; }));
@@ -156,7 +156,7 @@ TEST_CASE("What is keyed in stays on the screen while the crew's events come in"
     b.hand.tap_all({"digit 1", "digit 5"});
     a.read("A", feet(24));
     CHECK(b.until([&] { return b.readings("A") == 1; }));
-    CHECK(b.hand.where().place == Place::reading);
+    CHECK(b.hand.where().screen == Screen::reading);
     CHECK(b.hand.where().edge == "C");
     b.hand.tap_all({"field inches", "inches 3", "keep"});
     CHECK(b.hand.last<ReadingTaken>().length == feet(15) + inches(3));
@@ -175,11 +175,11 @@ TEST_CASE("Two readings made apart are both shown, the edge waits, and the one p
         CHECK(hand.status("A") == EdgeStatus::undecided);
         CHECK_FALSE(hand.work("A").undecided.empty());
         hand.tap("leave");
-        REQUIRE(hand.where().place == Place::roof);
+        REQUIRE(hand.where().screen == Screen::roof);
         CHECK(hand.screen->has_target("apart"));
         CHECK(shows(hand, "made apart"));
         hand.tap("edge A");
-        CHECK(hand.where().place == Place::apart);
+        CHECK(hand.where().screen == Screen::apart);
         for (const char* words : {"24 ft", "26 ft", "Foreman", "tablet 00000000", "waits"}) {
             CHECK_MESSAGE(shows(hand, words), words);
         }
@@ -197,7 +197,7 @@ TEST_CASE("Two readings made apart are both shown, the edge waits, and the one p
     two.a.rest();
     CHECK(hand.state().job.conflicts.empty());
     CHECK(hand.status("A") == EdgeStatus::one_reading);
-    CHECK(hand.where().place == Place::reading);  // on with the edge
+    CHECK(hand.where().screen == Screen::reading);  // on with the edge
     two.join_up();
     CHECK(two.b.until([&] { return two.b.hand.state().job.conflicts.empty(); }));
     CHECK(two.b.hand.status("A") == EdgeStatus::one_reading);
@@ -258,7 +258,7 @@ TEST_CASE("A file that is no job file is refused by name, says why, and changes 
     CHECK(crew.state().events.size() == events);
     CHECK(list_jobs(crew.folder.path())->size() == 1);
     crew.tap("leave");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
 }
 
 TEST_CASE("When the disk takes nothing the job goes on in another folder, with the value kept") {
@@ -274,12 +274,12 @@ TEST_CASE("When the disk takes nothing the job goes on in another folder, with t
     }
     CHECK(crew.state().saving == Saving::failed);
     crew.tap("go on elsewhere");
-    CHECK(crew.where().place == Place::folder);
+    CHECK(crew.where().screen == Screen::folder);
     crew.tap("leave");  // thought better of it
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     CHECK_FALSE(crew.state().notice.empty());
     crew.tap_all({"go on elsewhere", "into stick", "use folder"});
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     crew.tap("keep");
     CHECK(crew.state().saving == Saving::saved);
     CHECK(crew.last<ReadingTaken>().length == feet(24) + inches(3));

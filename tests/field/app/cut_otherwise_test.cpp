@@ -59,7 +59,7 @@ TEST_CASE("A piece cut half an inch short leaves that half to the last piece") {
     const std::int64_t sticks = sticks_to_open(crew);
     const std::size_t offcuts = crew.state().job.offcuts.size();
     crew.tap("differently");
-    CHECK(crew.where().place == Place::differently);
+    CHECK(crew.where().screen == Screen::differently);
     crew.key_in(feet(10) - half_inch);
     crew.tap("keep");
 
@@ -101,7 +101,7 @@ TEST_CASE("A cut longer than the metal that lies there is not taken") {
     crew.key_in(feet(10) + sixteenths(1));
     CHECK_FALSE(crew.screen->has_target("keep"));
     crew.tap("leave");
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     CHECK(crew.where().piece == 1);
 }
 
@@ -117,7 +117,7 @@ TEST_CASE("A whole piece spoiled costs a stick and is cut again from a new one")
     CHECK(crew.state().job.sticks_opened == opened + 1);
     CHECK(sticks_to_open(crew) == sticks);
     CHECK(cuts(run_of(crew)) == planned);
-    CHECK(crew.where().place == Place::card);  // the same card, from new metal
+    CHECK(crew.where().screen == Screen::card);  // the same card, from new metal
     CHECK(crew.where().piece == 1);
     const auto card = card_in_hand(crew.state(), crew.where());
     REQUIRE(card.ok());
@@ -134,7 +134,7 @@ TEST_CASE("What is left of a spoiled stick is kept and used where it is long eno
     crew.tap("keep");
     // 114 in of that stick are left, and the piece fits.
     CHECK(sticks_to_open(crew) == sticks - 1);
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     CHECK(crew.where().piece == 5);
     const auto card = card_in_hand(crew.state(), crew.where());
     REQUIRE(card.ok());
@@ -154,6 +154,6 @@ TEST_CASE("A cut that is undone is to be cut again") {
     crew.tap_all({"leave", "history", "undo", "leave", "edge A"});
     CHECK_FALSE(run_of(crew).pieces[0].is_cut);
     CHECK(crew.state().job.sticks_opened == opened);
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     CHECK(crew.where().piece == 1);
 }

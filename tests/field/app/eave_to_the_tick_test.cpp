@@ -43,7 +43,7 @@ std::vector<Length> main_cuts(const std::vector<Event>& events) {
 }
 
 std::string words_of(const Where& where) {
-    return std::to_string(static_cast<int>(where.place)) + " " + where.edge + " " +
+    return std::to_string(static_cast<int>(where.screen)) + " " + where.edge + " " +
            std::to_string(static_cast<int>(where.role)) + " " + std::to_string(where.piece) + " " +
            std::to_string(static_cast<int>(where.reading_of));
 }
@@ -77,7 +77,7 @@ void tear_off(const fs::path& job, std::uintmax_t bytes) {
 TEST_CASE("An eave goes from nothing to the foreman's tick by touches alone") {
     Journey crew;
     crew.tap_all({"demo", "edge A"});
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     crew.tap("leave");
     crew.read_edge("A", read_first, read_second, "5");
     CHECK(crew.work("A").edge.wrap);
@@ -85,7 +85,7 @@ TEST_CASE("An eave goes from nothing to the foreman's tick by touches alone") {
 
     crew.remainder_off = -sixteenths(3);  // the wall is not where the plan has it
     crew.finish_edge("A");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
 
     const auto record = read_job_folder(crew.job());
     REQUIRE(record.ok());
@@ -154,10 +154,10 @@ TEST_CASE("A finished eave is found finished by the next start") {
     CHECK(crew.work("A").finished_by == "Installer");
     CHECK(next_work(crew.state())->what == next_before);
     crew.tap("edge A");
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     crew.tap_all({"leave", "next"});
     CHECK(crew.where().edge == "B");
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
 }
 
 TEST_CASE("After a flat battery the job opens at the very step, whatever the touch before it was") {
@@ -174,7 +174,8 @@ TEST_CASE("After a flat battery the job opens at the very step, whatever the tou
         CHECK(whole->state().events.size() == crew.state().events.size());
         CHECK(next_on(whole->state(), "A") == now);
         CHECK(next_work(whole->state())->what == next_work(crew.state())->what);
-        if (crew.where().place != Place::roof) {  // the demo ends on the roof, and so does the tick
+        if (crew.where().screen !=
+            Screen::roof) {  // the demo ends on the roof, and so does the tick
             CHECK(words_of(crew.where()) ==
                   words_of(next_work_on(crew.state(), crew.work("A")).where));
         }

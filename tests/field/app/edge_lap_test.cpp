@@ -41,7 +41,7 @@ std::string lap_label(const Journey& crew) {
 
 void open_run(Journey& crew, const std::string& edge) {
     crew.tap_all({"edge " + edge, "run"});
-    REQUIRE(crew.where().place == Place::run);
+    REQUIRE(crew.where().screen == Screen::run);
 }
 
 }  // namespace
@@ -57,7 +57,7 @@ TEST_CASE("The lap of one edge is two touches and a digit from its run, three fr
     CHECK(crew.last<LapChosen>().lap == inches(8));
     CHECK(run_on(crew, "C").lap == inches(8));
     CHECK(run_on(crew, "A").lap == inches(6));
-    CHECK(crew.where().place == Place::run);
+    CHECK(crew.where().screen == Screen::run);
     CHECK(lap_label(crew) == "Lap 8 in, on this edge");
     CHECK(crew.state().notice.english().rfind("Planned again.", 0) == 0);  // what it changed
     crew.start_again();
@@ -86,7 +86,7 @@ TEST_CASE("A lap as long as the stick, or too short for its beads, is refused wi
     crew.tap_all({"lap", "field feet", "digit 1", "digit 0", "keep"});
     CHECK(says(crew, "not shorter than the stock"));
     CHECK(says(crew, "more than the 2 in floor of IRC R905.2.8.5"));  // beside every lap keyed in
-    CHECK(crew.where().place == Place::edge_lap);
+    CHECK(crew.where().screen == Screen::edge_lap);
     crew.tap_all({"leave", "lap", "inches 1", "keep"});
     CHECK(says(crew, "does not fit in the lap of 1 in"));
     CHECK(crew.state().events.size() == events);
@@ -103,7 +103,7 @@ TEST_CASE("Once a piece is cut to lap another, the lap stays and the piece is na
     const auto names = crew.screen->names();
     CHECK(std::count(names.begin(), names.end(), "keep") == 0);
     crew.tap("leave");
-    CHECK(crew.where().place == Place::run);
+    CHECK(crew.where().screen == Screen::run);
 }
 
 TEST_CASE("An edge changed on the tablet keeps the lap that was chosen for it") {

@@ -77,7 +77,7 @@ void state(Journey& crew, EdgeField field, const Edge& edge) {
 }
 
 void add_by_hand(Journey& crew, const Edge& edge) {
-    if (crew.where().place == Place::roof) {
+    if (crew.where().screen == Screen::roof) {
         crew.tap("add edge");
     }
     crew.tap("kind " + spoken(edge.kind).english());
@@ -116,7 +116,7 @@ void read_by_hand(Journey& crew, const EdgeReading& row) {
         crew.key_in(row.length);
         crew.tap("keep");
     }
-    if (crew.where().place == Place::pitch) {
+    if (crew.where().screen == Screen::pitch) {
         key_slope(crew, *row.edge.pitch);
         crew.tap("keep");
     }
@@ -125,7 +125,7 @@ void read_by_hand(Journey& crew, const EdgeReading& row) {
 
 void start_job(Journey& crew) {
     crew.tap_all({"new job", "letter H", "keep name"});
-    REQUIRE(crew.where().place == Place::add_edge);
+    REQUIRE(crew.where().screen == Screen::add_edge);
 }
 
 void check_same_plan(const Plan& found, const Plan& wanted) {
@@ -152,7 +152,7 @@ void add_and_compare(const std::string& csv, std::size_t edges) {
     for (const EdgeReading& row : rows) {
         CAPTURE(row.edge.id);
         add_by_hand(crew, row.edge);
-        REQUIRE(crew.where().place == Place::reading);
+        REQUIRE(crew.where().screen == Screen::reading);
         read_by_hand(crew, row);
         CHECK(crew.work(row.edge.id).edge == row.edge);
     }
@@ -200,7 +200,7 @@ TEST_CASE("An edge changed is planned again, and keeps its readings") {
     crew.tap_all({"add edge", "change one", "change A"});
     CHECK_FALSE(crew.screen->has_target("keep edge"));  // nothing is otherwise yet
     crew.tap_all({"ask Right end", "right end open end", "keep edge"});
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(crew.work("A").edge.right == End::open);
     CHECK(crew.work("A").readings.size() == 2);
     CHECK(crew.work("A").edge.pitch == rise_in_12(5));
@@ -234,7 +234,7 @@ TEST_CASE("An edge added by mistake is taken off, and undo puts it back with its
     crew.tap_all({"demo", "edge A"});
     crew.key_in(feet(46));
     crew.tap_all({"keep", "leave", "add edge", "change one", "change A", "take off"});
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(edge_of(crew.state(), "A") == nullptr);
     CHECK(crew.state().notice.english().find("Undo puts it back") != std::string::npos);
     crew.tap_all({"history", "undo"});
@@ -245,7 +245,7 @@ TEST_CASE("A penetration is added, flashed step by step, and ticked off") {
     Journey crew;
     start_job(crew);
     crew.tap_all({"kind penetration", "keep edge"});
-    REQUIRE(crew.where().place == Place::steps);
+    REQUIRE(crew.where().screen == Screen::steps);
     CHECK_FALSE(crew.screen->has_target("run"));
     crew.finish_edge("A");
     CHECK(crew.status("A") == EdgeStatus::finished);

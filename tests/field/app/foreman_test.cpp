@@ -44,7 +44,7 @@ TEST_CASE(
     crew.tap_all({"next", "tick"});
     CHECK(crew.last<EdgeFinished>().edge == "C");
     CHECK(crew.state().events.back().by == "Foreman");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(glance_words(crew.state()) == "1 of 27 edges finished, 0 to tick, 1 exception.");
 }
 
@@ -52,7 +52,7 @@ TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside
     Fitted crew;
     crew.touches = 0;
     crew.tap("edge C");
-    CHECK(crew.where().place == Place::look);
+    CHECK(crew.where().screen == Screen::look);
     CHECK(shows(crew, "It waits for your tick"));
     CHECK(shows(crew, "1/8 in is over the most, 1/16 in"));
     CHECK(shows(crew, "Noted by Installer"));
@@ -65,19 +65,19 @@ TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside
 TEST_CASE("An edge that is not ready says what it waits for, and cannot be ticked") {
     Fitted crew;
     crew.tap("edge A");
-    CHECK(crew.where().place == Place::look);
+    CHECK(crew.where().screen == Screen::look);
     CHECK(shows(crew, "Not ready to tick. "));
     CHECK(shows(crew, "Nobody has read it."));
     CHECK_FALSE(crew.screen->has_target("tick"));
     CHECK_FALSE(crew.screen->has_target("send back"));
     crew.tap("work");
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
 }
 
 TEST_CASE("What the foreman sends back is the installer's next step, and his again when mended") {
     Fitted crew;
     crew.tap_all({"edge C", "send back", "leave"});
-    CHECK(crew.where().place == Place::look);
+    CHECK(crew.where().screen == Screen::look);
     crew.tap_all({"send back", "reason bead missing", "person Installer", "edge C"});
     CHECK(crew.step("C").action == "Mend: bead missing");
     crew.tap_all({"answer", "leave", "person Foreman", "edge C"});
@@ -98,7 +98,7 @@ TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last
     crew.tap_all({"keep", "leave", "person Foreman"});
     CHECK(shows(crew, "No edge waits for your tick"));
     crew.tap("next");
-    CHECK(crew.where().place == Place::day);
+    CHECK(crew.where().screen == Screen::day);
     CHECK(shows(crew, "Installer: 1 reading."));
     CHECK_FALSE(crew.screen->has_target("day after"));
     crew.tap("day before");
@@ -106,5 +106,5 @@ TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last
     CHECK(shows(crew, "Outside practice, noted by name"));
     CHECK_FALSE(crew.screen->has_target("day before"));
     crew.tap_all({"day after", "leave", "day", "leave"});
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
 }

@@ -47,7 +47,7 @@ TEST_CASE("Whatever is touched of a job that means harm, each screen shows its w
     HostileJob().write(crew.folder.path() / hostile("house"));
     std::ofstream(crew.outside.path() / (hostile("sent") + ".hemline.zip")) << "no zip";
     std::mt19937 any(12);  // as it falls, the same each time
-    std::set<Place> looked_at, escaped;
+    std::set<Screen> looked_at, escaped;
     crew.tap_all({"by", "leave"});  // back on the jobs, which are listed anew
     const std::vector<std::string> jobs = crew.screen->names();
     const auto house = std::find_if(jobs.begin(), jobs.end(), [](const std::string& name) {
@@ -64,7 +64,7 @@ TEST_CASE("Whatever is touched of a job that means harm, each screen shows its w
         crew.screen->tap(can_go_back ? "back" : names[any() % names.size()]);
         crew.screen->frames(2);
         const Ui& ui = crew.screen->ui();
-        const Place place = crew.where().place;
+        const Screen place = crew.where().screen;
         looked_at.insert(place);
         if (shows_an_escape(ui)) {
             escaped.insert(place);

@@ -55,16 +55,16 @@ TEST_CASE("The demo house of 27 edges goes to its last tick by what the screen s
     };
     for (int i = 0; i < 20'000; ++i) {
         const std::string edge = crew.where().edge;
-        if (crew.where().place == Place::roof) {
+        if (crew.where().screen == Screen::roof) {
             if (!crew.screen->has_target("next")) {
                 break;
             }
             crew.tap("next");
-        } else if (crew.where().place == Place::reading &&
+        } else if (crew.where().screen == Screen::reading &&
                    crew.where().reading_of == ReadingOf::edge) {
             crew.key_in(rows.at(edge).length);
             crew.tap("keep");
-        } else if (crew.where().place == Place::pitch) {
+        } else if (crew.where().screen == Screen::pitch) {
             key_pitch(crew, *rows.at(edge).edge.pitch);
         } else {
             crew.do_next();

@@ -94,7 +94,7 @@ void Journey::scroll_to(std::string_view name) {
 }
 
 void Journey::tap(std::string_view name) {
-    if ((name.rfind("edge ", 0) == 0 && where().place == Place::roof) ||
+    if ((name.rfind("edge ", 0) == 0 && where().screen == Screen::roof) ||
         name.rfind("ask ", 0) == 0 || name.rfind("rule ", 0) == 0 || name.rfind("hem ", 0) == 0) {
         scroll_to(name);
     }
@@ -149,7 +149,7 @@ void Journey::read_edge(const std::string& edge, Length first, Length second,
     tap("keep");
     key_in(second);
     tap("keep");
-    REQUIRE(where().place == Place::pitch);
+    REQUIRE(where().screen == Screen::pitch);
     for (const char letter : pitch) {
         tap(letter == '.' ? std::string("point") : digit(letter));
     }
@@ -181,14 +181,14 @@ void Journey::answer(const Step& step) {
 
 void Journey::do_next() {
     const std::string edge = where().edge;
-    switch (where().place) {
-        case Place::card:
+    switch (where().screen) {
+        case Screen::card:
             tap("cut");
             break;
-        case Place::steps:
+        case Screen::steps:
             answer(step(edge));
             break;
-        case Place::reading: {
+        case Screen::reading: {
             REQUIRE(where().reading_of == ReadingOf::remainder);
             const Run* const run = find_run(state().plan, edge, TrimRole::main);
             REQUIRE(run != nullptr);
@@ -222,7 +222,7 @@ void Journey::reach_step(const std::string& edge, std::string_view step_id, int 
 void Journey::reach_card(const std::string& edge, TrimRole role, int piece) {
     for (int i = 0; i < 500; ++i) {
         const Where& at = where();
-        if (at.place == Place::card && at.edge == edge && at.role == role && at.piece == piece) {
+        if (at.screen == Screen::card && at.edge == edge && at.role == role && at.piece == piece) {
             return;
         }
         do_next();

@@ -29,11 +29,11 @@ struct Inspection {
 
     /// Its place, and the targets on it: the same screen with other ones is another.
     [[nodiscard]] std::string screen() const {
-        std::string id = std::to_string(static_cast<int>(crew.where().place));
+        std::string id = std::to_string(static_cast<int>(crew.where().screen));
         for (const std::string& name : crew.screen->names()) {
             id += "," + name;
         }
-        if (crew.where().place == Place::steps &&
+        if (crew.where().screen == Screen::steps &&
             crew.status(crew.where().edge) != EdgeStatus::finished) {
             id += crew.step(crew.where().edge).rule->id;
         }

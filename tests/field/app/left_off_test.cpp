@@ -31,7 +31,7 @@ struct Left {
         app->go_back_to(left);
         screen->frames();
     }
-    [[nodiscard]] Place place() const { return app->state().where.place; }
+    [[nodiscard]] Screen place() const { return app->state().where.screen; }
     Journey before;
     std::string text;
     std::unique_ptr<App> app;
@@ -42,9 +42,9 @@ struct Left {
 
 TEST_CASE("The job opens where it was left, with what was half keyed in") {
     const Left left;
-    CHECK(left.place() == Place::jobs);
+    CHECK(left.place() == Screen::jobs);
     left.go_back_to(*left_off_in(left.text));
-    CHECK(left.place() == Place::reading);
+    CHECK(left.place() == Screen::reading);
     CHECK(left.app->state().where.edge == "B");
     left.screen->tap("keep");
     const Fact& kept = left.app->state().events.back().fact;
@@ -57,11 +57,11 @@ TEST_CASE("A job left on another day, or one that is gone, is not opened by itse
     LeftOff other = *left_off_in(left.text);
     other.wall_ms -= day_ms;
     left.go_back_to(other);
-    CHECK(left.place() == Place::jobs);
+    CHECK(left.place() == Screen::jobs);
     LeftOff gone = *left_off_in(left.text);
     gone.job = "another";
     left.go_back_to(gone);
-    CHECK(left.place() == Place::jobs);
+    CHECK(left.place() == Screen::jobs);
 }
 
 TEST_CASE("An edge that is gone opens the roof") {
@@ -69,7 +69,7 @@ TEST_CASE("An edge that is gone opens the roof") {
     LeftOff gone = *left_off_in(left.text);
     gone.where.edge = "nowhere";
     left.go_back_to(gone);
-    CHECK(left.place() == Place::roof);
+    CHECK(left.place() == Screen::roof);
 }
 
 TEST_CASE("What was left is read again as it was printed, and other texts are nothing") {
@@ -77,12 +77,12 @@ TEST_CASE("What was left is read again as it was printed, and other texts are no
         LeftOff left;
         left.job = "A roof 2";
         left.wall_ms = *rc::gen::inRange<std::int64_t>(0, 4'000'000'000'000);
-        left.where = {Place::steps,         "B",
+        left.where = {Screen::steps,        "B",
                       TrimRole::wrap,       *rc::gen::inRange(0, 99),
                       ReadingOf::remainder, *rc::gen::inRange(0, 99)};
-        left.drafts.length.feet = std::to_string(*rc::gen::inRange(0, 999));
-        left.drafts.length.inches = *rc::gen::inRange(0, 12);
-        left.drafts.typed = "31-7-5/8";
+        left.drafts.step.length.feet = std::to_string(*rc::gen::inRange(0, 999));
+        left.drafts.step.length.inches = *rc::gen::inRange(0, 12);
+        left.drafts.reading.length.typed = "31-7-5/8";
         const std::optional<LeftOff> back = left_off_in(print_left_off(left));
         RC_ASSERT(back.has_value());
         RC_ASSERT(print_left_off(*back) == print_left_off(left));

@@ -12,7 +12,7 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
     crew.tap_all({"letter B", "letter A", "letter R", "letter N", "letter space", "letter 2"});
     crew.tap("keep name");
     CHECK(crew.state().job.name == "Barn 2");
-    REQUIRE(crew.where().place == Place::add_edge);
+    REQUIRE(crew.where().screen == Screen::add_edge);
     const int to_name = crew.touches;
 
     crew.tap_all({"kind eave", "left end gable", "right end outside corner"});
@@ -22,7 +22,7 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
     CHECK(edge.right == End::corner_out);
     CHECK(edge.first == Side::right);
     CHECK_FALSE(edge.wrap);
-    REQUIRE(crew.where().place == Place::reading);
+    REQUIRE(crew.where().screen == Screen::reading);
     const int to_edge = crew.touches;
 
     const Length length = feet(31) + inches(7) + sixteenths(10);
@@ -32,8 +32,8 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
     crew.key_in(length);
     crew.tap_all({"keep", "digit 6", "keep"});
     const int to_steps = crew.touches;
-    CHECK(crew.where().place == Place::steps);
-    while (crew.where().place != Place::card) {
+    CHECK(crew.where().screen == Screen::steps);
+    while (crew.where().screen != Screen::card) {
         crew.do_next();
     }
     CHECK(crew.where().role == TrimRole::cleat);
@@ -69,10 +69,10 @@ TEST_CASE("A second eave is given the next letter, and the list shows both") {
 TEST_CASE("A job that is open can be left for the list and opened again") {
     Journey crew;
     crew.tap_all({"demo", "jobs"});
-    CHECK(crew.where().place == Place::jobs);
+    CHECK(crew.where().screen == Screen::jobs);
     crew.tap("job " + crew.job().filename().string());
     CHECK_MESSAGE(crew.state().notice.empty(), crew.state().notice);
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     crew.tap_all({"edge A", "digit 9", "keep"});
     CHECK(crew.work("A").readings.size() == 1);
 }
@@ -81,7 +81,7 @@ TEST_CASE("Whoever takes the tablet is named on what is kept from then on") {
     Journey crew;
     crew.tap_all({"demo", "by", "letter A", "letter D", "letter A", "keep name"});
     CHECK(crew.state().by == "Ada");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     crew.tap_all({"edge A", "digit 9", "keep"});
     CHECK(crew.state().events.back().by == "Ada");
     CHECK(crew.state().events.front().by == "Installer");

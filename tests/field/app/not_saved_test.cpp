@@ -43,7 +43,7 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
         crew.key_in(edge_length);
         tap_in_vain(crew, "keep");
         check_not_saved(crew, before);
-        CHECK(crew.where().place == Place::reading);
+        CHECK(crew.where().screen == Screen::reading);
         tap_in_vain(crew, "keep");  // and again
         check_not_saved(crew, before);
         CHECK(readings_on_disk(crew) == 0);
@@ -85,7 +85,7 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     before = crew.state().events.size();
     tap_in_vain(crew, "cut");
     check_not_saved(crew, before);
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     CHECK(crew.work("A").cut.empty());
     crew.tap("cut");
     CHECK(crew.work("A").cut.size() == 1);
@@ -118,11 +118,11 @@ TEST_CASE("A job that the disk does not take is not begun: its name stays to be 
     crew.tap_all({"new job", "letter B", "letter A"});
     tap_in_vain(crew, "keep name");
     check_not_saved(crew, 0);
-    CHECK(crew.where().place == Place::person);
+    CHECK(crew.where().screen == Screen::person);
     CHECK(list_jobs(crew.folder.path())->empty());
     CHECK(std::filesystem::is_empty(crew.folder.path()));  // nothing is left of it
     crew.tap("keep name");
-    CHECK(crew.where().place == Place::add_edge);
+    CHECK(crew.where().screen == Screen::add_edge);
     CHECK(crew.state().job.name == "Ba");
     CHECK(crew.job().filename() == "Ba");
 }
@@ -131,9 +131,9 @@ TEST_CASE("A demo that the disk does not take is not begun: the jobs stay, and s
     Journey crew;
     tap_in_vain(crew, "demo");
     check_not_saved(crew, 0);
-    CHECK(crew.where().place == Place::jobs);
+    CHECK(crew.where().screen == Screen::jobs);
     CHECK(std::filesystem::is_empty(crew.folder.path()));
     crew.tap("demo");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK_FALSE(crew.state().job.name.empty());
 }

@@ -31,7 +31,7 @@ TEST_CASE("Every part that the programs hold has its license and its notice, two
     for (const Notice& notice : assets_read().notices) {
         CAPTURE(notice.part);
         crew.tap("made of");
-        REQUIRE(crew.where().place == Place::notices);
+        REQUIRE(crew.where().screen == Screen::notices);
         const std::string target = "part " + notice.part;
         for (int i = 0; i < 12 && !crew.screen->has_target(target); ++i) {
             crew.screen->drag_from(600, 400, 0, -40);
@@ -44,7 +44,7 @@ TEST_CASE("Every part that the programs hold has its license and its notice, two
         CHECK_FALSE(nowhere);
         crew.tap("parts");
         crew.tap("leave");
-        CHECK(crew.where().place == Place::jobs);
+        CHECK(crew.where().screen == Screen::jobs);
     }
 }
 

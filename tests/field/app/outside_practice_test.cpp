@@ -38,7 +38,7 @@ TEST_CASE("A gap over practice is refused first and then noted by the name of th
     crew.key_in(sixteenths(2));  // practice: at most 1/16 in
     crew.tap("answer");
     CHECK_FALSE(crew.kept());
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     crew.tap("answer");
     REQUIRE(crew.kept());
     const StepDone done = crew.last<StepDone>();

@@ -11,7 +11,7 @@ TEST_CASE("Arrow keys show the next work on the next edge, and stay at the last 
     const auto& edges = crew.state().job.edges;
     crew.app->press(Key::next_edge);
     CHECK(crew.where().edge == edges[0].edge.id);
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     crew.app->press(Key::next_edge);
     CHECK(crew.where().edge == edges[1].edge.id);
     crew.app->press(Key::previous_edge);
@@ -27,7 +27,7 @@ TEST_CASE("Without a job keys do nothing") {
     Journey crew;
     crew.app->press(Key::next_edge);
     crew.app->press(Key::undo);
-    CHECK(crew.where().place == Place::jobs);
+    CHECK(crew.where().screen == Screen::jobs);
 }
 
 TEST_CASE("Ctrl+Z strikes the newest event, and never what is being keyed in") {
@@ -53,7 +53,7 @@ void check_keys_lose_nothing(Journey& crew) {
     for (const Key key : {Key::next_edge, Key::previous_edge, Key::undo}) {
         CAPTURE(static_cast<int>(key));
         crew.app->press(key);
-        CHECK(crew.where().place == here.place);
+        CHECK(crew.where().screen == here.screen);
         CHECK(crew.where().edge == here.edge);
         CHECK(crew.state().events.size() == events);
         CHECK(crew.state().notice.english() == "Keep what is keyed in, or clear it, first.");
@@ -65,7 +65,7 @@ void reach_section(Journey& crew) {
     crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
     crew.reach_card("C", TrimRole::main, 1);
     crew.tap_all({"folded", "section"});
-    REQUIRE(crew.where().place == Place::section);
+    REQUIRE(crew.where().screen == Screen::section);
 }
 
 }  // namespace
@@ -86,7 +86,7 @@ TEST_CASE("A key loses no hem that is chosen, and only a leg, bend or hem touche
     check_keys_lose_nothing(crew);
     crew.tap_all({"drop", "hem 3"});
     crew.app->press(Key::next_edge);
-    CHECK(crew.where().place != Place::section);
+    CHECK(crew.where().screen != Screen::section);
 }
 
 TEST_CASE("A key loses no answer about an edge that is added or changed") {
@@ -153,8 +153,8 @@ TEST_CASE("Where nobody has said who holds the tablet, Ctrl+Z asks, and then a k
     Harness screen([&](Ui& ui) { app.draw(ui); });
     const std::size_t before = app.state().events.size();
     app.press(Key::undo);
-    CHECK(app.state().where.place == Place::person);
+    CHECK(app.state().where.screen == Screen::person);
     CHECK(app.state().events.size() == before);
     app.press(Key::next_edge);
-    CHECK(app.state().where.place == Place::person);
+    CHECK(app.state().where.screen == Screen::person);
 }

@@ -25,7 +25,7 @@ TEST_CASE("A reading an inch off its pair is questioned, and kept when it is kep
     crew.key_in(true_length + inches(1));
     crew.tap("keep");
     CHECK(events(crew) == before);
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     crew.tap("keep");
     REQUIRE(events(crew) == before + 1);
     CHECK(crew.last<ReadingTaken>().length == true_length + inches(1));
@@ -34,12 +34,12 @@ TEST_CASE("A reading an inch off its pair is questioned, and kept when it is kep
     CHECK(verdict.agreement == Agreement::third);
     CHECK(verdict.cause == LikelyCause::burnt_inch);
     CHECK(explain(verdict).english().find("burnt inch") != std::string::npos);
-    CHECK(crew.where().place == Place::reading);  // a third is asked for
+    CHECK(crew.where().screen == Screen::reading);  // a third is asked for
     CHECK(crew.status("A") == EdgeStatus::readings_disagree);
 
     crew.key_in(true_length - sixteenths(1));
     crew.tap("keep");
-    CHECK(crew.where().place == Place::pitch);
+    CHECK(crew.where().screen == Screen::pitch);
     CHECK(crew.work("A").readings.size() == 3);
     CHECK(crew.work("A").verdict(crew.state().job.practice).odd_one_out == std::size_t{1});
     CHECK(crew.work("A").length(crew.state().job.practice) == true_length);
@@ -61,7 +61,7 @@ TEST_CASE("A questioned reading that is keyed in anew is judged anew") {
     crew.key_in(true_length);
     crew.tap("keep");
     CHECK(events(crew) == before + 1);
-    CHECK(crew.where().place == Place::pitch);
+    CHECK(crew.where().screen == Screen::pitch);
 }
 
 TEST_CASE("Half and twice the length are questioned before they count") {
@@ -77,7 +77,7 @@ TEST_CASE("Half and twice the length are questioned before they count") {
     crew.key_in(feet(460));
     crew.tap("keep");
     CHECK(events(crew) == before);
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
 }
 
 TEST_CASE("A struck reading no longer counts and stays in the record") {
@@ -88,7 +88,7 @@ TEST_CASE("A struck reading no longer counts and stays in the record") {
     crew.tap_all({"strike last", "stays"});
     CHECK(crew.status("A") == EdgeStatus::one_reading);
     crew.tap_all({"strike last", "strike"});
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     CHECK(crew.status("A") == EdgeStatus::no_reading);
     CHECK_FALSE(crew.screen->has_target("strike last"));
     crew.key_in(true_length);
@@ -112,7 +112,7 @@ TEST_CASE("Undo takes back one event at a time, and each stays in the record as 
     const std::size_t before = events(crew);
     crew.tap("undo");
     CHECK_FALSE(crew.work("A").edge.pitch);
-    CHECK(crew.where().place == Place::history);
+    CHECK(crew.where().screen == Screen::history);
     crew.tap("undo");
     CHECK(crew.status("A") == EdgeStatus::one_reading);
     crew.tap("undo");

@@ -113,9 +113,9 @@ TEST_CASE("A job whose journal cannot be synced at opening says so and can go on
     disk->stuck = true;
     crew.start_again();
     disk->stuck = false;
-    CHECK(crew.where().place == Place::jobs);
+    CHECK(crew.where().screen == Screen::jobs);
     CHECK(crew.state().notice.english().find("may be lost if the power goes") != std::string::npos);
     crew.tap_all({"go on elsewhere", "into stick", "use folder"});
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(crew.status("A") == EdgeStatus::one_reading);
 }

@@ -27,7 +27,7 @@ Journey& demo(Journey& crew) {
 TEST_CASE("An edge touched in the drawing opens, as its row in the list does") {
     Journey crew;
     demo(crew).tap("roof D");
-    CHECK(crew.where().place == Place::reading);
+    CHECK(crew.where().screen == Screen::reading);
     CHECK(crew.where().edge == "D");
 }
 

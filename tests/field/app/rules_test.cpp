@@ -34,7 +34,7 @@ TEST_CASE("The lap of a job is three touches and a digit away, and every run is 
     CHECK(crew.last<RuleSet>().key == "lap");
     CHECK(crew.last<RuleSet>().value == "8 in");
     CHECK(run_on(crew, "C").lap == inches(8));
-    CHECK(crew.where().place == Place::rules);
+    CHECK(crew.where().screen == Screen::rules);
     CHECK_FALSE(crew.state().notice.empty());  // what the new lap changed
     crew.tap_all({"leave", "history", "undo"});
     CHECK(crew.state().job.practice.lap == inches(6));
@@ -45,7 +45,7 @@ TEST_CASE("A lap as long as the stick is refused with the reason, and nothing is
     with_c(crew);
     crew.tap_all({"rules", "rule lap", "field feet", "digit 1", "digit 0", "keep"});
     CHECK(crew.state().job.practice.lap == inches(6));
-    CHECK(crew.where().place == Place::rules);
+    CHECK(crew.where().screen == Screen::rules);
     const auto& words = crew.screen->ui().words();
     CHECK(std::any_of(words.begin(), words.end(), [](const Words& one) {
         return one.words.find("not shorter than the stock") != std::string::npos;

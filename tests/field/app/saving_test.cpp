@@ -81,7 +81,7 @@ TEST_CASE("A reading whose sync fails is never called saved and comes back to be
     CHECK(slow.state().saved == "not saved");
     CHECK(slow.state().notice.english().find("Not saved.") == 0);
     CHECK(slow.crew.work("A").readings.empty());
-    CHECK(slow.crew.where().place == Place::reading);
+    CHECK(slow.crew.where().screen == Screen::reading);
     slow.crew.tap("keep");  // the value is still keyed in
     CHECK(slow.crew.app->settle());
     CHECK(slow.state().saving == Saving::saved);
@@ -102,7 +102,7 @@ TEST_CASE("Kept in rapid succession on a failing disk, all go back and the later
     CHECK(slow.crew.work("A").edge.pitch.has_value());
     slow.disk->let_go(1);
     slow.draw_when_woken(1);
-    CHECK(slow.crew.where().place == Place::reading);
+    CHECK(slow.crew.where().screen == Screen::reading);
     CHECK(slow.crew.work("A").readings.empty());
     CHECK_FALSE(slow.crew.work("A").edge.pitch);
     const std::string notice = slow.state().notice.english();
@@ -133,7 +133,7 @@ TEST_CASE("A window may not close over a value that was not saved, and may when 
     slow.disk->let_go(1);
     CHECK_FALSE(slow.crew.app->settle());
     CHECK(slow.state().saving == Saving::failed);
-    CHECK(slow.crew.where().place == Place::reading);
+    CHECK(slow.crew.where().screen == Screen::reading);
     CHECK(slow.crew.app->settle());
 }
 
@@ -141,7 +141,7 @@ TEST_CASE("A job or a demo whose first save fails leads back to where it was ask
     Slow slow;
     slow.disk->let_go(1);
     slow.crew.tap("demo");
-    CHECK(slow.crew.where().place == Place::jobs);
+    CHECK(slow.crew.where().screen == Screen::jobs);
     CHECK(slow.state().saving == Saving::failed);
     CHECK_FALSE(slow.state().notice.empty());
     CHECK(slow.state().jobs.empty());
@@ -154,7 +154,7 @@ TEST_CASE("A job or a demo whose first save fails leads back to where it was ask
     slow.disk->let_go(1);
     slow.crew.app->settle();
     slow.crew.screen->frames(1);
-    CHECK(slow.crew.where().place == Place::person);
+    CHECK(slow.crew.where().screen == Screen::person);
     slow.crew.tap("keep name");
     CHECK(slow.crew.app->settle());
     CHECK(slow.state().job.name == "B");

@@ -23,7 +23,7 @@ void reach_section(Journey& crew) {
     crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
     crew.reach_card("C", TrimRole::main, 1);
     crew.tap_all({"folded", "section"});
-    REQUIRE(crew.where().place == Place::section);
+    REQUIRE(crew.where().screen == Screen::section);
 }
 
 Length card_leg(Journey& crew, LegName name) {
@@ -45,7 +45,7 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
     const Length before = card_leg(crew, LegName::face);
     const auto girth = [&] {
         const auto card = card_in_hand(crew.state(), crew.where());
-        return piece_pattern(*card, crew.work("C").edge, crew.state().assets->sections)
+        return piece_pattern(*card, crew.work("C").edge, crew.state().sections)
             .value()
             .legs.edges.back();
     };
@@ -55,7 +55,7 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
     crew.tap_all({"inches 5", "sixteenths 4"});
     CHECK(card_leg(crew, LegName::face) == before);  // not kept yet
     crew.tap("keep");
-    CHECK(crew.where().place == Place::section);
+    CHECK(crew.where().screen == Screen::section);
     CHECK(card_leg(crew, LegName::face) == inches(5) + sixteenths(4));
     CHECK(girth() - girth_before == inches(5) + sixteenths(4) - before);
     crew.tap("as catalogue");
@@ -74,7 +74,7 @@ TEST_CASE("Brake marks in mm are rounded once, from the exact value") {
     crew.tap_all({"digit 5", "keep"});
     crew.reach_card("C", TrimRole::main, 1);
     crew.tap_all({"folded", "section"});
-    REQUIRE(crew.where().place == Place::section);
+    REQUIRE(crew.where().screen == Screen::section);
     // On a roof of 5/12 they lie at 101.261, 189.712 and 202.302 mm, of 215.002 mm of metal; by way
     // of the nearest 1/16 in the first came out as 102 mm.
     CHECK(says(crew, "Brake marks: 101 mm, 190 mm, 202 mm"));
@@ -90,7 +90,7 @@ TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
     CHECK(legs[2].bend_udeg == -25'000'000);
     CHECK(!legs[1].bend_udeg);
     crew.tap("done");
-    CHECK(crew.where().place == Place::folded);
+    CHECK(crew.where().screen == Screen::folded);
 }
 
 TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
@@ -103,11 +103,11 @@ TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
     REQUIRE(legs.size() == 4);
     CHECK(legs[3].hem == Hem::closed);
     CHECK(legs[3].width == sixteenths(8));
-    CHECK(crew.state().assets->sections.find("eave_rolled")->legs[3].hem == Hem::closed);
+    CHECK(crew.state().sections.find("eave_rolled")->legs[3].hem == Hem::closed);
     crew.tap_all({"hem 3", "open hem", "drop"});
     CHECK(crew.last<SectionChosen>().legs[3].hem == Hem::closed);
     crew.tap("as catalogue");
-    CHECK(crew.state().assets->sections.find("eave_rolled")->legs[3].hem == Hem::tear_drop);
+    CHECK(crew.state().sections.find("eave_rolled")->legs[3].hem == Hem::tear_drop);
 }
 
 TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {

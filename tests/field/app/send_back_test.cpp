@@ -20,7 +20,7 @@ TEST_CASE("An edge sent back is the installer's next step, then the foreman's ti
     fit_until_the_tick(crew);
     crew.finish_edge("C");
     crew.tap_all({"edge C", "send back", "reason bead missing"});
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(crew.last<EdgeSentBack>().reason == "bead missing");
     CHECK(crew.status("C") == EdgeStatus::fitting);
     crew.tap("edge C");
@@ -49,6 +49,6 @@ TEST_CASE("Nothing is sent back without a reason, and the way back changes nothi
     crew.tap("send back");
     CHECK_FALSE(crew.screen->has_target("send"));
     crew.tap("leave");
-    CHECK(crew.where().place == Place::steps);
+    CHECK(crew.where().screen == Screen::steps);
     CHECK(crew.state().events.size() == before);
 }

@@ -20,71 +20,71 @@ using namespace hemline;
 namespace {
 
 /// What the file of a screen is called.
-std::string word_of(Place place) {
+std::string word_of(Screen place) {
     switch (place) {
-        case Place::jobs:
+        case Screen::jobs:
             return "jobs";
-        case Place::roof:
+        case Screen::roof:
             return "roof";
-        case Place::add_edge:
+        case Screen::add_edge:
             return "edge";
-        case Place::reading:
+        case Screen::reading:
             return "reading";
-        case Place::pitch:
+        case Screen::pitch:
             return "pitch";
-        case Place::tilt:
+        case Screen::tilt:
             return "tilt";
-        case Place::run:
+        case Screen::run:
             return "run";
-        case Place::card:
+        case Screen::card:
             return "card";
-        case Place::differently:
+        case Screen::differently:
             return "cut_differently";
-        case Place::spoiled:
+        case Screen::spoiled:
             return "spoiled";
-        case Place::steps:
+        case Screen::steps:
             return "step";
-        case Place::look:
+        case Screen::look:
             return "values";
-        case Place::day:
+        case Screen::day:
             return "day";
-        case Place::send_back:
+        case Screen::send_back:
             return "send_back";
-        case Place::history:
+        case Screen::history:
             return "record";
-        case Place::person:
+        case Screen::person:
             return "person";
-        case Place::calibrate:
+        case Screen::calibrate:
             return "screen_size";
-        case Place::sticks:
+        case Screen::sticks:
             return "sticks";
-        case Place::stick:
+        case Screen::stick:
             return "stick";
-        case Place::on_hand:
+        case Screen::on_hand:
             return "on_hand";
-        case Place::stock:
+        case Screen::stock:
             return "new_sticks";
-        case Place::choices:
+        case Screen::choices:
             return "choices";
-        case Place::folded:
+        case Screen::folded:
             return "folded";
-        case Place::section:
+        case Screen::section:
             return "section";
-        case Place::apart:
+        case Screen::apart:
             return "made_apart";
-        case Place::hand_over:
+        case Screen::hand_over:
             return "hand_over";
-        case Place::folder:
+        case Screen::folder:
             return "folder";
-        case Place::papers:
+        case Screen::papers:
             return "papers";
-        case Place::backup:
+        case Screen::backup:
             return "backup";
-        case Place::rules:
+        case Screen::rules:
             return "rules";
-        case Place::edge_lap:
+        case Screen::edge_lap:
             return "edge_lap";
-        case Place::notices:
+        case Screen::notices:
             return "made_of";
     }
     return "screen";
@@ -107,7 +107,7 @@ struct Shots {
             return;
         }
         crew.screen->frames(2);
-        const Place place = crew.where().place;
+        const Screen place = crew.where().screen;
         const int number = ++count[static_cast<std::size_t>(place)];
         const std::string name = word_of(place) + "_" + std::to_string(number) + ".png";
         kept.emplace_back(folder / name, paint(*ImGui::GetDrawData(), crew.app->palette().paper));

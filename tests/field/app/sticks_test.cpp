@@ -26,7 +26,7 @@ struct Eaves : Journey {
             tap_all({"keep", "digit 5", "keep", "leave", "add edge"});
         }
         tap("leave");
-        REQUIRE(where().place == Place::roof);
+        REQUIRE(where().screen == Screen::roof);
         touches = 0;
     }
     [[nodiscard]] std::int64_t to_open() const { return state().plan.proofs.front().sticks; }
@@ -90,7 +90,7 @@ TEST_CASE("Three touches from the roof the crew takes the plan of three sticks")
     CHECK(crew.touches == 3);
     CHECK(crew.last<PlanChosen>().sticks == 3);
     CHECK(crew.last<PlanChosen>().unbalanced == 2);
-    CHECK(crew.where().place == Place::sticks);
+    CHECK(crew.where().screen == Screen::sticks);
     CHECK(crew.to_open() == 3);
     // Proved of these pieces; whether other divisions take fewer was not asked.
     CHECK_FALSE(crew.says("No plan with as few laps"));
@@ -157,7 +157,7 @@ TEST_CASE("A stick that is only 9 ft 11 in, and one that is spoiled, are planned
     Eaves crew({inches(116)});  // with its tabs 118 in
     crew.tap("sticks");
     crew.tap_first("stick ");
-    CHECK(crew.where().place == Place::stick);
+    CHECK(crew.where().screen == Screen::stick);
     CHECK(crew.touches == 2);
     crew.key_in(feet(9) + inches(11));
     crew.tap("keep");

@@ -54,12 +54,12 @@ TEST_CASE("The record screen over a chain of a hundred thousand strikes opens an
     constexpr double processor_s_most = 150;  // a square of these takes minutes
     const double before = processor_s();
     StruckJob crew(100'000);
-    CHECK(crew.where().place == Place::history);
+    CHECK(crew.where().screen == Screen::history);
     CHECK(crew.state().job.struck.size() > 50'000);
     for (int i = 0; i < 10; ++i) {
         crew.screen->drag_from(600, 500, 0, -300);
     }
     crew.tap("undo");
-    CHECK(crew.where().place == Place::history);
+    CHECK(crew.where().screen == Screen::history);
     CHECK(processor_s() - before < processor_s_most);
 }

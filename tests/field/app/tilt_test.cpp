@@ -19,7 +19,7 @@ void reach_pitch(Journey& crew) {
     crew.tap("keep");
     crew.key_in(feet(46));
     crew.tap("keep");
-    REQUIRE(crew.where().place == Place::pitch);
+    REQUIRE(crew.where().screen == Screen::pitch);
 }
 
 }  // namespace
@@ -62,5 +62,5 @@ TEST_CASE("A tablet that was not turned is told so, and may start over or key it
     crew.tap("start over");
     CHECK(crew.screen->has_target("take"));
     crew.tap("leave");
-    CHECK(crew.where().place == Place::pitch);
+    CHECK(crew.where().screen == Screen::pitch);
 }

@@ -31,10 +31,10 @@ TEST_CASE("From a cold start to the first cut card takes at most twelve touches 
     key_in(feet(15) + inches(8) + sixteenths(7));
     crew.tap_all({"keep", "digit 5", "keep"});
     ++digits;
-    while (crew.where().place != Place::card && crew.touches < 100) {
+    while (crew.where().screen != Screen::card && crew.touches < 100) {
         crew.do_next();
     }
-    CHECK(crew.where().place == Place::card);
+    CHECK(crew.where().screen == Screen::card);
     CHECK(crew.touches - digits <= 12);
     MESSAGE((crew.touches - digits) << " touches and " << digits << " digits");
 }

@@ -51,7 +51,7 @@ TEST_CASE("One touch on the roof changes who holds the tablet, and what for") {
     crew.tap("demo");
     CHECK(crew.state().way == Way::cut);
     crew.tap("person Foreman");
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     CHECK(crew.state().by == "Foreman");
     CHECK(crew.state().way == Way::tick_off);
     crew.tap("person Apprentice");
@@ -83,7 +83,7 @@ TEST_CASE("A person says a name and a way once, and is one touch away from then 
     hold_as(crew, "BEN", "tick off");
     CHECK(crew.state().by == "Ben");
     CHECK(crew.state().way == Way::tick_off);
-    CHECK(crew.where().place == Place::roof);
+    CHECK(crew.where().screen == Screen::roof);
     hold_as(crew, "ADA", "cut");
     hold_as(crew, "ZOE", "learn");
     crew.tap("person Ben");
@@ -96,7 +96,7 @@ TEST_CASE("A person says a name and a way once, and is one touch away from then 
 TEST_CASE("The holder's own button leads to another name or way") {
     Journey crew;
     crew.tap_all({"demo", "person Installer"});
-    CHECK(crew.where().place == Place::person);
+    CHECK(crew.where().screen == Screen::person);
     crew.tap_all({"way learn", "keep name"});
     CHECK(crew.state().by == "Installer");
     CHECK(crew.state().way == Way::learn);
@@ -146,5 +146,5 @@ TEST_CASE(
     CHECK(next->where.edge != "C");
     crew.tap("person Foreman");
     CHECK(next_work(crew.state())->where.edge == "C");
-    CHECK(next_work(crew.state())->where.place == Place::look);
+    CHECK(next_work(crew.state())->where.screen == Screen::look);
 }

@@ -40,11 +40,11 @@ TEST_CASE("What is to be written asks first who holds the tablet, and goes on wh
     const State& state = tablet.app->state();
     CHECK(state.by.empty());
     tablet.screen->tap("demo");
-    CHECK(state.where.place == Place::person);
+    CHECK(state.where.screen == Screen::person);
     CHECK_FALSE(state.notice.empty());
     CHECK(state.events.empty());
     tablet.screen->tap("name Foreman");
-    CHECK(state.where.place == Place::jobs);
+    CHECK(state.where.screen == Screen::jobs);
     CHECK(state.by == "Foreman");
     tablet.screen->tap("demo");
     REQUIRE_FALSE(state.events.empty());
@@ -55,7 +55,7 @@ TEST_CASE("A new job's name stays keyed in while it is asked who starts it") {
     const NewTablet tablet;
     tablet.tap_all({"new job", "letter B", "keep name"});
     const State& state = tablet.app->state();
-    CHECK(state.where.place == Place::person);
+    CHECK(state.where.screen == Screen::person);
     CHECK(state.events.empty());
     tablet.screen->tap("name Installer");
     tablet.screen->tap("keep name");

@@ -57,23 +57,23 @@ void key_in(std::deque<std::string>& names, Length length) {
 std::deque<std::string> keys_for(const State& state) {
     std::deque<std::string> names;
     const EdgeWork* const work = edge_of(state, state.where.edge);
-    switch (state.where.place) {
-        case Place::jobs:
+    switch (state.where.screen) {
+        case Screen::jobs:
             return {state.jobs.empty() ? "demo" : "job " + state.jobs.front().filename().string()};
-        case Place::roof:
+        case Screen::roof:
             return {"edge A"};
-        case Place::card:
+        case Screen::card:
             return {"cut"};
-        case Place::pitch:
+        case Screen::pitch:
             return {"digit 5", "keep"};
-        case Place::reading: {
+        case Screen::reading: {
             const Run* const run = find_run(state.plan, state.where.edge, TrimRole::main);
             const bool rest = state.where.reading_of == ReadingOf::remainder && run != nullptr;
             key_in(names, rest ? run->pieces.back().covers - run->lap : feet(46) + inches(1));
             names.push_back("keep");
             return names;
         }
-        case Place::steps: {
+        case Screen::steps: {
             const std::vector<Step> steps = steps_on(state, *work);
             const Step& step = steps.at(next_step(steps).value_or(0));
             if (step.rule->asks == Asks::length) {

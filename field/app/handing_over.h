@@ -1,0 +1,41 @@
+// How this device hands jobs over: what the app asks of its folders and files.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/record/event.h"
+#include "engine/words/result.h"
+#include "field/state/outside.h"
+#include "field/store/job_carrying.h"
+
+namespace hemline {
+
+/// How this device hands over; all empty where it has no folders to choose from. `refused`:
+/// JournalFile::refused() of that job.
+struct HandOver {
+    std::function<Result<FilePut>(const std::filesystem::path& job,
+                                  const std::filesystem::path& folder,
+                                  std::optional<EventId> refused)>
+        put_into_file;
+    /// Into the one of the jobs that it is of, or as a new one.
+    std::function<Result<TakenIn>(const std::filesystem::path& file,
+                                  const std::vector<std::filesystem::path>& jobs)>
+        take_file;
+    /// Which jobs the crew folder holds.
+    std::function<Result<std::vector<JobInCrew>>(const std::filesystem::path& crew)> in_crew;
+    std::function<Result<TakenIn>(const std::filesystem::path& crew, const std::string& job,
+                                  const std::vector<std::filesystem::path>& jobs)>
+        join_crew_job;
+    std::function<Result<WentOn>(const std::filesystem::path& job,
+                                 const std::filesystem::path& folder,
+                                 std::optional<EventId> refused)>
+        go_on_in;
+    /// Keeps on this device which folders it uses.
+    std::function<std::optional<Problem>(const KeptFolders&)> keep;
+};
+
+}  // namespace hemline

@@ -1,0 +1,10 @@
+// Who writes from now on, and which way the screens are.
+#pragma once
+
+#include "field/update/session.h"
+
+namespace hemline {
+
+void held_by(Session& session, const Person& person);
+
+}  // namespace hemline

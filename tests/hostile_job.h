@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "engine/record/event_bytes.h"
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline::test {
 

@@ -36,10 +36,14 @@ if(NOT HEMLINE_SANITIZE)
     add_test(NAME notices_missing COMMAND ${CMAKE_SOURCE_DIR}/tests/notices/each_missing ${CMAKE_BINARY_DIR})
 endif()
 
-# The tests' own code need not be fast, and is most of what there is to compile. Cases of the suite "full"
+# The tests' own code need not be fast, and is most of what there is to compile: of -O0, -O1 and -Og the last compiles
+# soonest. Cases of the suite "full"
 # take minutes or programs that a newcomer need not have: a test of their own, which tools/test leaves out.
+target_precompile_headers(engine_tests PRIVATE ${OFTEN} <doctest/doctest.h> <rapidcheck.h>)
+target_precompile_headers(field_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h>)
+target_precompile_headers(cli_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h> <nlohmann/json.hpp>)
 foreach(tests engine field cli)
-    target_compile_options(${tests}_tests PRIVATE -O1)
+    target_compile_options(${tests}_tests PRIVATE -Og)
     add_test(NAME ${tests} COMMAND ${tests}_tests --test-suite-exclude=full)
     add_test(NAME ${tests}_full COMMAND ${tests}_tests --test-suite=full)
     set_tests_properties(${tests}_full PROPERTIES LABELS full)

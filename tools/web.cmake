@@ -14,7 +14,7 @@ target_link_options(hemline_flags INTERFACE -fexceptions)
 # The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os stands
 # anywhere on the line, also before -O2: for the planner it is turned on again.
 target_compile_options(hemline_engine PRIVATE -Os)
-file(GLOB PLANNER CONFIGURE_DEPENDS engine/plan/*.cpp)
+file(GLOB PLANNER CONFIGURE_DEPENDS engine/dividing/*.cpp engine/cutting/*.cpp engine/joint/*.cpp engine/plan/*.cpp)
 set_source_files_properties(${PLANNER} PROPERTIES COMPILE_OPTIONS "-O2;-finline-functions")
 
 set(NODE_PROGRAM --pre-js ${CMAKE_SOURCE_DIR}/tests/node/environment.js -sENVIRONMENT=node
@@ -37,7 +37,7 @@ set_tests_properties(engine_node PROPERTIES ENVIRONMENT
     "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
 
 # ---- The program ---------------------------------------------------------------------------------
-file(GLOB FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/screens/*.cpp field/touch/*.cpp
+file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/state/*.cpp field/screens/*.cpp field/touch/*.cpp
      field/theme/*.cpp)
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)

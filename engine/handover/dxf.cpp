@@ -6,7 +6,7 @@
 #include <array>
 #include <cstdio>
 
-#include "engine/utf8.h"
+#include "engine/words/utf8.h"
 
 namespace hemline {
 

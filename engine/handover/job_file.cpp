@@ -4,9 +4,9 @@
 #include <cstdio>
 #include <string_view>
 
-#include "engine/csv.h"
-#include "engine/quote.h"
 #include "engine/record/frame.h"
+#include "engine/words/csv.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 namespace {

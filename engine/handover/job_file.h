@@ -12,7 +12,7 @@
 
 #include "engine/handover/zip.h"
 #include "engine/record/merge.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -5,10 +5,10 @@
 #include <cstdio>
 #include <set>
 
-#include "engine/csv_row.h"
 #include "engine/handover/plain_names.h"
 #include "engine/handover/sheets.h"
-#include "engine/program_version.h"
+#include "engine/words/csv_row.h"
+#include "engine/words/program_version.h"
 #include "engine/work/procedure_words.h"
 
 namespace hemline {

@@ -4,7 +4,7 @@
 #include <functional>
 #include <string>
 
-#include "engine/text.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "engine/text.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/handover/svg.h"
-#include "engine/utf8.h"
+#include "engine/words/utf8.h"
 
 namespace hemline {
 

@@ -5,7 +5,7 @@
 #include <map>
 
 #include "engine/handover/readings_row.h"
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

@@ -12,10 +12,10 @@
 #include <variant>
 #include <vector>
 
-#include "engine/csv.h"
 #include "engine/measure/length_text.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/catalogue.h"
+#include "engine/words/csv.h"
 
 namespace hemline {
 

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "engine/measure/angle_text.h"
-#include "engine/quote.h"
 #include "engine/roof/edge_shape.h"
-#include "engine/shown_text.h"
+#include "engine/words/quote.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 

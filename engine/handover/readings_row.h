@@ -5,10 +5,10 @@
 #include <variant>
 #include <vector>
 
-#include "engine/csv.h"
 #include "engine/handover/readings_file.h"
 #include "engine/measure/length_text.h"
 #include "engine/trim/catalogue.h"
+#include "engine/words/csv.h"
 
 namespace hemline {
 

@@ -1,6 +1,6 @@
 #include "engine/handover/svg.h"
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 

@@ -7,7 +7,7 @@
 #include <optional>
 #include <string_view>
 
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 namespace {

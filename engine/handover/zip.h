@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -1,7 +1,7 @@
 #include "engine/measure/angle_text.h"
 
 #include "engine/measure/plain_notation.h"
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

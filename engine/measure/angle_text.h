@@ -11,7 +11,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -5,9 +5,9 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/measure/length.h"
 #include "engine/measure/length_tokens.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -19,9 +19,9 @@
 #include <optional>
 #include <string_view>
 
-#include "engine/measure/length.h"
-#include "engine/measure/length_print.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
+#include "engine/quantity/length_print.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

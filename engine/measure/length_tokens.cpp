@@ -4,7 +4,7 @@
 #include <optional>
 #include <utility>
 
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "engine/measure/plain_notation.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

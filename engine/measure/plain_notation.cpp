@@ -2,7 +2,7 @@
 
 #include <array>
 
-#include "engine/utf8.h"
+#include "engine/words/utf8.h"
 
 namespace hemline {
 

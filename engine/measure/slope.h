@@ -8,8 +8,8 @@
 
 #include <string_view>
 
-#include "engine/measure/slope_print.h"
-#include "engine/result.h"
+#include "engine/quantity/slope_print.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -8,7 +8,7 @@
 
 #include "engine/measure/plain_notation.h"
 #include "engine/measure/slope.h"
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

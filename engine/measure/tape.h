@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-#include "engine/measure/length.h"
+#include "engine/quantity/length.h"
 
 namespace hemline {
 

@@ -8,7 +8,7 @@
 #include <span>
 
 #include "engine/measure/slope.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -1,8 +1,8 @@
 // The runs of one edge: its main trim, then its wrap, then its cleat, around what is cut already.
 #include <algorithm>
 
+#include "engine/dividing/piece_bounds.h"
 #include "engine/measure/length_text.h"
-#include "engine/plan/piece_bounds.h"
 #include "engine/plan/plan_parts.h"
 
 namespace hemline {

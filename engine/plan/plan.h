@@ -8,12 +8,12 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan/choices.h"
-#include "engine/plan/cutting.h"
-#include "engine/plan/run.h"
+#include "engine/cutting/cutting.h"
+#include "engine/dividing/run.h"
+#include "engine/joint/joint.h"
 #include "engine/record/job.h"
-#include "engine/roof/pitch_check.h"
 #include "engine/trim/catalogue.h"
+#include "engine/trim/pitch_check.h"
 #include "engine/trim/practice.h"
 
 namespace hemline {

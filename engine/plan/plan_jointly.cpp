@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <map>
 
-#include "engine/plan/choices.h"
+#include "engine/joint/joint.h"
 #include "engine/plan/plan_parts.h"
 
 namespace hemline {

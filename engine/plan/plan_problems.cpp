@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "engine/plan/plan_parts.h"
-#include "engine/quote.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

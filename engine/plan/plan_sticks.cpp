@@ -3,7 +3,7 @@
 #include <map>
 #include <utility>
 
-#include "engine/plan/cutting.h"
+#include "engine/cutting/cutting.h"
 #include "engine/plan/plan_parts.h"
 
 namespace hemline {

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/text.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

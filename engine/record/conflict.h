@@ -13,7 +13,7 @@
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

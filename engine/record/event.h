@@ -12,9 +12,9 @@
 #include <variant>
 #include <vector>
 
-#include "engine/measure/length.h"
+#include "engine/dividing/run.h"
 #include "engine/measure/slope.h"
-#include "engine/plan/run.h"
+#include "engine/quantity/length.h"
 #include "engine/record/thing.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/catalogue.h"

@@ -10,7 +10,7 @@
 
 #include "engine/record/event_fields.h"
 #include "engine/record/frame.h"
-#include "engine/utf8.h"
+#include "engine/words/utf8.h"
 
 namespace hemline {
 namespace {

@@ -12,8 +12,8 @@
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/result.h"
-#include "engine/text.h"
+#include "engine/words/result.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

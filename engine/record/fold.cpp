@@ -5,7 +5,7 @@
 #include <optional>
 #include <utility>
 
-#include "engine/plan/piece_bounds.h"
+#include "engine/dividing/piece_bounds.h"
 #include "engine/record/job_metal.h"
 #include "engine/record/job_places.h"
 

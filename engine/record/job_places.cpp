@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/plan/piece_bounds.h"
+#include "engine/dividing/piece_bounds.h"
 #include "engine/record/about_thing.h"
 
 namespace hemline {

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "engine/plan/piece_bounds.h"
+#include "engine/dividing/piece_bounds.h"
 
 namespace hemline {
 

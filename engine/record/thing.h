@@ -6,8 +6,8 @@
 #include <string>
 #include <string_view>
 
-#include "engine/text.h"
 #include "engine/trim/catalogue.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

@@ -8,10 +8,10 @@
 //                |___________/       line, along eave
 #pragma once
 
-#include "engine/measure/length.h"
 #include "engine/measure/slope.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
 #include "engine/roof/hip.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

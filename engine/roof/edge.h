@@ -10,9 +10,9 @@
 #include <string>
 #include <string_view>
 
-#include "engine/measure/length.h"
 #include "engine/measure/slope.h"
-#include "engine/text.h"
+#include "engine/quantity/length.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

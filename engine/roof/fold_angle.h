@@ -11,8 +11,8 @@
 #include <string_view>
 
 #include "engine/measure/slope.h"
-#include "engine/result.h"
 #include "engine/roof/edge.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -11,9 +11,9 @@
 
 #include <cstdint>
 
-#include "engine/measure/length.h"
 #include "engine/measure/slope.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

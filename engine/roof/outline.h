@@ -14,9 +14,9 @@
 #include <vector>
 
 #include "engine/measure/tape.h"
-#include "engine/result.h"
 #include "engine/roof/outline_suspects.h"
 #include "engine/roof/outline_walk.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -14,8 +14,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/measure/length.h"
 #include "engine/measure/tape.h"
+#include "engine/quantity/length.h"
 #include "engine/roof/edge.h"
 
 namespace hemline {

@@ -5,9 +5,9 @@
 #include <span>
 #include <vector>
 
-#include "engine/measure/length.h"
 #include "engine/measure/tape.h"
-#include "engine/text.h"
+#include "engine/quantity/length.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

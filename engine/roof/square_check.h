@@ -11,11 +11,11 @@
 #include <optional>
 #include <string>
 
-#include "engine/measure/length.h"
 #include "engine/measure/slope.h"
 #include "engine/measure/tape.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
 #include "engine/roof/readings.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "engine/csv.h"
 #include "engine/measure/length_text.h"
-#include "engine/quote.h"
+#include "engine/words/csv.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

@@ -16,8 +16,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/result.h"
 #include "engine/trim/end_work.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

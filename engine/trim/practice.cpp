@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/csv.h"
 #include "engine/measure/length_text.h"
-#include "engine/quote.h"
+#include "engine/words/csv.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

@@ -19,11 +19,11 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/measure/length.h"
 #include "engine/measure/slope.h"
-#include "engine/result.h"
+#include "engine/quantity/length.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/catalogue.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

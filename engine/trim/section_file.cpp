@@ -2,11 +2,11 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/csv.h"
 #include "engine/measure/angle_text.h"
 #include "engine/measure/length_text.h"
-#include "engine/quote.h"
 #include "engine/trim/section.h"
+#include "engine/words/csv.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

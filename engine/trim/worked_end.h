@@ -6,8 +6,8 @@
 //      └────────────┘
 #pragma once
 
-#include "engine/result.h"
 #include "engine/trim/end_work.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -13,8 +13,8 @@
 #include <vector>
 
 #include "engine/plan/plan.h"
-#include "engine/result.h"
 #include "engine/trim/end_metal.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -9,7 +9,7 @@
 
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 
 namespace hemline {
 

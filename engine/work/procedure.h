@@ -6,12 +6,12 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/measure/length.h"
 #include "engine/measure/length_text.h"
 #include "engine/plan/plan.h"
+#include "engine/quantity/length.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -4,7 +4,7 @@
 #include <map>
 #include <set>
 
-#include "engine/csv.h"
+#include "engine/words/csv.h"
 #include "engine/work/procedure.h"
 #include "engine/work/procedure_words.h"
 

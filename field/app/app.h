@@ -10,10 +10,10 @@
 
 #include "field/app/crew.h"
 #include "field/app/left_off.h"
-#include "field/app/outside.h"
 #include "field/app/plan_search.h"
 #include "field/app/platform.h"
-#include "field/app/state.h"
+#include "field/state/outside.h"
+#include "field/state/state.h"
 #include "field/store/backup_note.h"
 #include "field/store/journal_file.h"
 #include "field/store/screen_scale.h"

@@ -18,7 +18,7 @@
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/crew_folder.h"
 #include "field/store/disk.h"
 

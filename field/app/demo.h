@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/result.h"
 #include "engine/roof/edge.h"
+#include "engine/words/result.h"
 #include "field/store/assets.h"
 
 namespace hemline {

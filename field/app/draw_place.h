@@ -1,7 +1,7 @@
 // Which screen draws which place.
 #pragma once
 
-#include "field/app/state.h"
+#include "field/state/state.h"
 #include "field/touch/ui.h"
 
 namespace hemline {

@@ -5,8 +5,8 @@
 #include "engine/handover/svg.h"
 #include "engine/work/piece_pattern.h"
 #include "field/app/app.h"
-#include "field/screens/edge_view.h"
-#include "field/screens/told.h"
+#include "field/state/edge_view.h"
+#include "field/state/told.h"
 #include "field/store/clock.h"
 #include "field/store/file_name.h"
 

@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "field/app/app.h"
-#include "field/screens/edge_view.h"
+#include "field/state/edge_view.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 

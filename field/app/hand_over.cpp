@@ -4,8 +4,8 @@
 
 #include "engine/plan/plan_changes.h"
 #include "field/app/app.h"
-#include "field/app/plan_news.h"
-#include "field/screens/frame.h"
+#include "field/screens/page/frame.h"
+#include "field/state/plan_news.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/writer.h"

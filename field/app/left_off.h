@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 
-#include "field/app/state.h"
+#include "field/state/state.h"
 
 namespace hemline {
 

@@ -7,7 +7,7 @@
 #include <memory>
 
 #include "engine/trim/practice.h"
-#include "field/app/outside.h"
+#include "field/state/outside.h"
 #include "field/store/disk.h"
 
 namespace hemline {

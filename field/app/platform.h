@@ -9,7 +9,7 @@
 #include <string_view>
 
 #include "engine/record/event_bytes.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

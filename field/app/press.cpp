@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "field/app/app.h"
-#include "field/app/length_draft.h"
-#include "field/screens/edge_view.h"
+#include "field/state/edge_view.h"
+#include "field/state/length_draft.h"
 
 namespace hemline {
 

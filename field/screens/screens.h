@@ -2,7 +2,7 @@
 // writes.
 #pragma once
 
-#include "field/app/state.h"
+#include "field/state/state.h"
 #include "field/touch/ui.h"
 
 namespace hemline {

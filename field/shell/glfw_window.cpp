@@ -4,7 +4,7 @@
 #include <atomic>
 #include <cstdio>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 #include "field/shell/glfw_events.h"
 #include "field/shell/painter.h"
 #include "field/shell/targets_file.h"

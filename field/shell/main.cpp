@@ -5,8 +5,8 @@
 #include <ctime>
 #include <iostream>
 
-#include "engine/program_version.h"
-#include "engine/shown_text.h"
+#include "engine/words/program_version.h"
+#include "engine/words/shown_text.h"
 #include "field/app/app.h"
 #include "field/app/native_hand_over.h"
 #include "field/shell/window.h"

@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <cstdio>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 #include "field/shell/sdl_events.h"
 #include "field/shell/sdl_surface.h"
 #include "field/shell/targets_file.h"

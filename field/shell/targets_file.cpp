@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <system_error>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 

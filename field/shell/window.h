@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/shell/stage.h"
 #include "field/theme/theme.h"
 

@@ -5,10 +5,10 @@
 #include <map>
 #include <vector>
 
-#include "engine/result.h"
 #include "engine/trim/catalogue.h"
 #include "engine/trim/practice.h"
 #include "engine/trim/section.h"
+#include "engine/words/result.h"
 #include "engine/work/procedure.h"
 #include "field/store/notices.h"
 #include "field/words/phrases.h"

@@ -20,7 +20,7 @@
 #include <vector>
 
 #include "engine/record/merge.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/crew_intake.h"
 #include "field/store/disk.h"
 #include "field/store/segment_file.h"

@@ -3,7 +3,7 @@
 #include <cerrno>
 #include <system_error>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 namespace {

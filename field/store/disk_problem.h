@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <string>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -1,7 +1,7 @@
 #include "field/store/file_name.h"
 
-#include "engine/shown_text.h"
-#include "engine/utf8.h"
+#include "engine/words/shown_text.h"
+#include "engine/words/utf8.h"
 
 namespace hemline {
 

@@ -10,7 +10,7 @@
 #include <optional>
 
 #include "engine/record/event_bytes.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -10,7 +10,7 @@
 #include <optional>
 #include <string_view>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

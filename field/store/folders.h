@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

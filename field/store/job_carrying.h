@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "engine/record/merge.h"
-#include "engine/result.h"
 #include "engine/trim/practice.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

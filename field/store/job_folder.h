@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "engine/record/event_bytes.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/listing.h"
 
 namespace hemline {

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "engine/record/merge.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

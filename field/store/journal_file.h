@@ -17,7 +17,7 @@
 
 #include "engine/record/event.h"
 #include "engine/record/seen.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 #include "field/store/job_folder.h"
 #include "field/store/own_journal.h"

@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

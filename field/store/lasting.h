@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -3,7 +3,7 @@
 #include <array>
 #include <sstream>
 
-#include "engine/csv.h"
+#include "engine/words/csv.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 

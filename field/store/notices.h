@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -6,7 +6,7 @@
 #include <optional>
 #include <span>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

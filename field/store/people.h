@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/text.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

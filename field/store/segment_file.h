@@ -11,7 +11,7 @@
 #include <sys/types.h>
 
 #include "engine/record/event_bytes.h"
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/segment_name.h"
 
 namespace hemline {

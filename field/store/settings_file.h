@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -4,7 +4,7 @@
 
 #include <filesystem>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/store/disk.h"
 #include "field/store/job_folder.h"
 

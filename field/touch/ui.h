@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "engine/measure/length_text.h"
-#include "engine/text.h"
+#include "engine/words/text.h"
 #include "field/theme/theme.h"
 #include "field/touch/box.h"
 #include "field/touch/touch_queue.h"

@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/result.h"
-#include "engine/text.h"
+#include "engine/words/result.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 

@@ -6,8 +6,8 @@
 #include <fstream>
 #include <sstream>
 
-#include "engine/csv.h"
-#include "engine/csv_row.h"
+#include "engine/words/csv.h"
+#include "engine/words/csv_row.h"
 #include "tests/cli/program.h"
 
 using namespace hemline::test;

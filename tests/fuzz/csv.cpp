@@ -3,10 +3,10 @@
 #include <cstdlib>
 #include <string_view>
 
-#include "engine/csv.h"
-#include "engine/csv_row.h"
-#include "engine/shown_text.h"
 #include "engine/trim/practice.h"
+#include "engine/words/csv.h"
+#include "engine/words/csv_row.h"
+#include "engine/words/shown_text.h"
 #include "engine/work/procedure.h"
 
 using namespace hemline;

@@ -9,7 +9,7 @@
 #include <set>
 #include <vector>
 
-#include "engine/plan/cutting.h"
+#include "engine/cutting/cutting.h"
 #include "tests/reference/linear_text.h"
 
 namespace reference {

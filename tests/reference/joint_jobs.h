@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <random>
 
-#include "engine/plan/choices.h"
-#include "tests/engine/plan/joint_checker.h"
+#include "engine/joint/joint.h"
+#include "tests/engine/joint/joint_checker.h"
 
 namespace reference {
 

@@ -5,7 +5,7 @@
 #include <functional>
 #include <set>
 
-#include "tests/engine/plan/joint_checker.h"
+#include "tests/engine/joint/joint_checker.h"
 #include "tests/reference/cutting_model.h"
 
 namespace reference {

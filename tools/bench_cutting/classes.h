@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan/cutting.h"
+#include "engine/cutting/cutting.h"
 
 namespace hemline {
 

@@ -7,7 +7,7 @@
 #include <sstream>
 #include <string>
 
-#include "engine/plan/choices.h"
+#include "engine/joint/joint.h"
 #include "tools/bench_cutting/timing.h"
 
 namespace hemline {

@@ -8,7 +8,7 @@
 #include <emscripten.h>
 #endif
 
-#include "tests/engine/plan/cutting_checker.h"
+#include "tests/engine/cutting/cutting_checker.h"
 #include "tests/reference/cutting_model.h"
 #include "tests/reference/general_solver.h"
 

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "tools/bench_event/figures.h"
 
 namespace hemline {

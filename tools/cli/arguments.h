@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "engine/handover/paper.h"
+#include "engine/joint/joint.h"
 #include "engine/measure/length_text.h"
-#include "engine/plan/choices.h"
 #include "engine/record/event.h"
 #include "engine/roof/edge.h"
 

@@ -2,7 +2,7 @@
 
 #include <filesystem>
 
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 #include "field/store/clock.h"
 #include "tools/cli/complaint.h"
 #include "tools/cli/print.h"

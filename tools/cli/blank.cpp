@@ -6,8 +6,8 @@
 #include <iostream>
 
 #include "engine/measure/angle_text.h"
-#include "engine/quote.h"
 #include "engine/trim/brake.h"
+#include "engine/words/quote.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"

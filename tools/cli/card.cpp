@@ -2,8 +2,8 @@
 #include <iostream>
 
 #include "engine/handover/piece_papers.h"
-#include "engine/quote.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/quote.h"
 #include "engine/work/card.h"
 #include "engine/work/piece_pattern.h"
 #include "tools/cli/asked_card.h"

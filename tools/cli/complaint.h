@@ -6,8 +6,8 @@
 
 #include <string_view>
 
-#include "engine/csv.h"
-#include "engine/result.h"
+#include "engine/words/csv.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

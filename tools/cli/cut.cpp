@@ -3,7 +3,7 @@
 #include <fstream>
 #include <iostream>
 
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/cut_print.h"
 #include "tools/cli/input_file.h"

@@ -1,7 +1,7 @@
 // A cutting plan as the desk reads it: JSON for programs, layouts for people, and the proof.
 #pragma once
 
-#include "engine/plan/cutting.h"
+#include "engine/cutting/cutting.h"
 #include "tools/cli/print.h"
 
 namespace hemline {

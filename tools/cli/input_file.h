@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

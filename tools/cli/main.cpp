@@ -5,8 +5,8 @@
 #include <map>
 #include <new>
 
-#include "engine/program_version.h"
-#include "engine/shown_text.h"
+#include "engine/words/program_version.h"
+#include "engine/words/shown_text.h"
 #include "field/words/shown_stream.h"
 #include "tools/cli/commands.h"
 

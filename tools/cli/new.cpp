@@ -3,7 +3,7 @@
 
 #include "engine/handover/readings_file.h"
 #include "engine/roof/readings.h"
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/new_job.h"

@@ -1,5 +1,5 @@
 #include "tools/cli/output_file.h"
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 #include <fstream>
 #include <iostream>

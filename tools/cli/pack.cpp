@@ -4,7 +4,7 @@
 
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/folders.h"

@@ -8,9 +8,9 @@
 #include <variant>
 #include <vector>
 
-#include "engine/csv.h"
+#include "engine/cutting/cutting.h"
 #include "engine/measure/length_text.h"
-#include "engine/plan/cutting.h"
+#include "engine/words/csv.h"
 
 namespace hemline {
 

@@ -2,9 +2,9 @@
 #include <algorithm>
 #include <iostream>
 
-#include "engine/quote.h"
 #include "engine/roof/fold_angle.h"
-#include "engine/roof/pitch_check.h"
+#include "engine/trim/pitch_check.h"
+#include "engine/words/quote.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"

@@ -7,9 +7,9 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/record/event.h"
-#include "engine/shown_text.h"
-#include "engine/text.h"
 #include "engine/trim/practice.h"
+#include "engine/words/shown_text.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 

@@ -3,7 +3,7 @@
 #include <iostream>
 
 #include "engine/plan/plan.h"
-#include "engine/quote.h"
+#include "engine/words/quote.h"
 #include "engine/work/hook_doubt.h"
 #include "engine/work/job_sections.h"
 #include "field/store/clock.h"

@@ -1,7 +1,7 @@
 // Why the page did not keep something: each kind with its own words and its own mend.
 #pragma once
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 namespace hemline {
 

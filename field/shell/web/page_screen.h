@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "engine/result.h"
+#include "engine/words/result.h"
 #include "field/theme/theme.h"
 
 namespace hemline {

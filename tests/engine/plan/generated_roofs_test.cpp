@@ -5,7 +5,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "tests/engine/plan/joint_checker.h"
+#include "tests/engine/joint/joint_checker.h"
 
 using namespace hemline;
 

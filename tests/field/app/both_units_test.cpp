@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <string>
 
-#include "field/screens/edge_view.h"
-#include "field/screens/mark_labels.h"
+#include "field/screens/card/mark_labels.h"
+#include "field/state/edge_view.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;

@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "field/screens/edge_view.h"
-#include "field/screens/mark_labels.h"
+#include "field/screens/card/mark_labels.h"
+#include "field/state/edge_view.h"
 #include "tests/field/app/journey.h"
 #include "tests/field/app/layout_walks.h"
 

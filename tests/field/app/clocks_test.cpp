@@ -6,7 +6,7 @@
 #include <fstream>
 
 #include "engine/record/job.h"
-#include "field/screens/told.h"
+#include "field/state/told.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/field/app/journey.h"
 

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "field/screens/frame.h"
+#include "field/screens/page/frame.h"
 #include "field/store/job_folder.h"
 #include "tests/field/app/journey.h"
 

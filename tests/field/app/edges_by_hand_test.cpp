@@ -8,7 +8,7 @@
 #include "engine/handover/readings_file.h"
 #include "engine/measure/angle_text.h"
 #include "engine/plan/plan.h"
-#include "field/screens/edge_question.h"
+#include "field/screens/edges/edge_question.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
 #include "tests/field/app/journey.h"

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "field/screens/roof_rows.h"
+#include "field/screens/roof/roof_rows.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;

@@ -17,7 +17,7 @@
 #include <vector>
 
 #include "field/app/app.h"
-#include "field/screens/edge_view.h"
+#include "field/state/edge_view.h"
 #include "tests/field/harness.h"
 #include "tests/field/store/temporary_folder.h"
 

@@ -7,7 +7,7 @@
 #include <chrono>
 
 #include "field/app/plan_search.h"
-#include "field/screens/pool_view.h"
+#include "field/state/pool_view.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;

@@ -5,7 +5,7 @@
 #include <ctime>
 #include <fstream>
 
-#include "field/screens/told.h"
+#include "field/state/told.h"
 #include "tests/engine/record/strikes_record.h"
 #include "tests/field/app/journey.h"
 

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "field/screens/roof_people.h"
+#include "field/screens/roof/roof_people.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;

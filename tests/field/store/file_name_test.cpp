@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 using namespace hemline;
 

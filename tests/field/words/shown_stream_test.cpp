@@ -8,7 +8,7 @@
 #include <sstream>
 #include <string>
 
-#include "engine/shown_text.h"
+#include "engine/words/shown_text.h"
 
 using namespace hemline;
 

@@ -1,0 +1,284 @@
+#include "field/screens/card/draw_piece.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <vector>
+
+#include "field/screens/card/mark_labels.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float tape_mm = 8;
+constexpr float metal_mm_most = 34, metal_mm_least = 13;
+constexpr float screw_mm = 0.9F;  // radius
+constexpr float above_metal_mm = 2, to_tape_mm = 3, below_tape_mm = 1;
+
+/// From a length along the piece to a pixel.
+struct Along {
+    float x0 = 0;
+    float px_per_nm = 0;
+
+    [[nodiscard]] float at(Length length) const {
+        return x0 + static_cast<float>(static_cast<double>(length.nm()) * px_per_nm);
+    }
+};
+
+float share_of(Length part, Length whole) {
+    return static_cast<float>(static_cast<double>(part.nm()) / static_cast<double>(whole.nm()));
+}
+
+Length girth_of(const Card& card) {
+    Length sum;
+    for (const Leg& leg : card.legs) {
+        sum += leg.width;
+    }
+    return sum;
+}
+
+float screw_line(const Card& card, Box metal);
+
+/// The middle of the widest room between screws for a name of that width, as near the middle of
+/// the piece as there is; nothing where it would lie on one.
+std::optional<float> clear_of_screws(const Card& card, const Along& along, float w) {
+    std::optional<float> best;
+    const float middle = along.at(card.cut) / 2 + along.x0 / 2;
+    for (std::size_t i = 1; i < card.screws.size(); ++i) {
+        const float from = along.at(card.screws[i - 1]);
+        const float to = along.at(card.screws[i]);
+        const float mid = (from + to) / 2;
+        if (to - from > w && (!best || std::abs(mid - middle) < std::abs(*best - middle))) {
+            best = mid;
+        }
+    }
+    return best;
+}
+
+/// Legs from the deck (top) outward, with their names.
+void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
+    const Length girth = girth_of(card);
+    const float right = along.at(card.cut);
+    const float line = ui.line_height(Size::small);
+    float y = metal.y;
+    for (const Leg& leg : card.legs) {
+        const float h = metal.h * share_of(leg.width, girth);
+        const Colour fill =
+            leg.name == LegName::flange ? ui.colours().metal : ui.colours().metal_low;
+        ui.ink()->AddRectFilled({metal.x, y}, {right, y + h}, fill);
+        ui.ink()->AddRect({metal.x, y}, {right, y + h}, ui.colours().ink, 0, 0, ui.mm(0.3F));
+        const float words_y = y + (h - line) / 2;
+        const float screws_y = screw_line(card, metal);
+        const float r = ui.mm(screw_mm + 0.5F);
+        const bool crossed =
+            !card.screws.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
+        const float w = ui.text_width(spoken(leg.name), Size::small) + 2 * r;
+        const std::optional<float> clear = clear_of_screws(card, along, w);
+        const float below = screws_y + r;
+        if (h > line && (!crossed || clear)) {
+            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, spoken(leg.name),
+                    Size::small, Align::centre);
+        } else if (h > line && below > y && below + line < y + h) {
+            ui.text((metal.x + right) / 2, below, spoken(leg.name), Size::small, Align::centre);
+        }
+        y += h;
+    }
+}
+
+/// Top and bottom of a leg inside the metal's box.
+Box leg_box(const Card& card, Box metal, LegName from, LegName to) {
+    const Length girth = girth_of(card);
+    float y = metal.y;
+    float top = metal.bottom();
+    float bottom = metal.y;
+    for (const Leg& leg : card.legs) {
+        const float h = metal.h * share_of(leg.width, girth);
+        if (leg.name >= from && leg.name <= to) {
+            top = std::min(top, y);
+            bottom = std::max(bottom, y + h);
+        }
+        y += h;
+    }
+    return {metal.x, top, metal.w, std::max(0.0F, bottom - top)};
+}
+
+/// Screws go through the flange near the deck, or through a cleat's middle.
+float screw_line(const Card& card, Box metal) {
+    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
+    return flange.h > 0 ? flange.y + flange.h * 0.28F : metal.mid_y();
+}
+
+void draw_beads(const Ui& ui, float x, Box band) {
+    const float step = ui.mm(1.6F);
+    for (float y = band.y + step / 2; y < band.bottom(); y += step) {
+        ui.ink()->AddCircleFilled({x, y}, ui.mm(0.55F), ui.colours().ink);
+    }
+}
+
+/// What is cut away of a leg or two between the mark and the end of the piece.
+void draw_waste(Ui& ui, const Card& card, const Along& along, Box metal, const Mark& mark) {
+    const float x = along.at(mark.at);
+    const float end = mark.toward == Side::right ? along.at(card.cut) : metal.x;
+    Box leg;
+    switch (mark.kind) {
+        case MarkKind::hem_notch:
+            leg = leg_box(card, metal, LegName::hem, LegName::hem);
+            break;
+        case MarkKind::flange_cut:
+            leg = leg_box(card, metal, LegName::flange, LegName::flange);
+            break;
+        case MarkKind::drip_clip_45:
+            leg = leg_box(card, metal, LegName::kick, LegName::hem);
+            break;
+        default:
+            return;
+    }
+    draw_hatching(ui, {std::min(x, end), leg.y, std::max(ui.mm(1), std::abs(end - x)), leg.h});
+}
+
+void draw_mitre(const Ui& ui, const Card& card, const Along& along, Box metal, const Mark& mark) {
+    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
+    Length corner = mark.toward == Side::right ? card.cut : Length();
+    for (const Mark& fold : card.marks) {
+        if (fold.kind == MarkKind::tab_fold && fold.toward == mark.toward) {
+            corner = fold.at;
+        }
+    }
+    ui.ink()->AddLine({along.at(mark.at), flange.y}, {along.at(corner), flange.bottom()},
+                      ui.colours().chalk, ui.mm(0.7F));
+}
+
+void draw_marks(Ui& ui, const Card& card, const Along& along, Box metal, float tape_top) {
+    for (const Mark& mark : card.marks) {
+        draw_waste(ui, card, along, metal, mark);
+    }
+    for (const Mark& mark : card.marks) {
+        const float x = along.at(mark.at);
+        if (mark.kind == MarkKind::bead) {
+            draw_beads(ui, x, leg_box(card, metal, LegName::flange, LegName::face));
+        } else if (mark.kind == MarkKind::flange_mitre) {
+            draw_mitre(ui, card, along, metal, mark);
+        } else {
+            ui.ink()->AddLine({x, metal.y - ui.mm(1.5F)}, {x, tape_top}, ui.colours().chalk,
+                              ui.mm(0.7F));
+        }
+    }
+    const float y = screw_line(card, metal);
+    for (const Length screw : card.screws) {
+        const float x = along.at(screw);
+        const float r = ui.mm(screw_mm);
+        ui.ink()->AddCircle({x, y}, r, ui.colours().ink, 0, ui.mm(0.3F));
+        ui.ink()->AddLine({x - r, y}, {x + r, y}, ui.colours().ink, ui.mm(0.3F));
+    }
+}
+
+/// The tape: ticks that are to scale, a figure at each foot (or half metre).
+void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
+    const float right = along.at(end);
+    ui.ink()->AddRectFilled({tape.x, tape.y}, {right, tape.bottom()}, ui.colours().tape,
+                            ui.mm(0.5F));
+    ui.ink()->AddRect({tape.x, tape.y}, {right, tape.bottom()}, IM_COL32(0, 0, 0, 255), ui.mm(0.5F),
+                      0, ui.mm(0.3F));
+    const bool metric = marks == Marks::millimetre;
+    const Length tick = metric ? millimetres(50) : inches(1);
+    const std::int64_t ticks_a_figure = metric ? 10 : 12;
+    const float figure_w = ui.text_width(metric ? "0000" : say("00 ft"), Size::small) + ui.mm(2);
+    const float figure_step = along.at(tick * ticks_a_figure) - along.at(Length());
+    // Each, or each second, third, …: so many that they stand apart.
+    const auto every = static_cast<std::int64_t>(std::ceil(figure_w / std::max(1.0F, figure_step)));
+    for (std::int64_t i = 1; tick * i < end; ++i) {
+        const float x = along.at(tick * i);
+        const bool whole = i % ticks_a_figure == 0;
+        const float h = whole ? tape.h * 0.5F : (i % 3 == 0 ? tape.h * 0.32F : tape.h * 0.2F);
+        ui.ink()->AddLine({x, tape.y}, {x, tape.y + h}, IM_COL32(0, 0, 0, 255),
+                          ui.mm(whole ? 0.5F : 0.2F));
+        const Text figure = metric ? std::to_string(i * 50) : say("{1} ft", i / ticks_a_figure);
+        if (i % (ticks_a_figure * every) == 0 && x + ui.text_width(figure, Size::small) < right) {
+            ui.text(x + ui.mm(0.8F), tape.bottom() - ui.line_height(Size::small), figure,
+                    Size::small, Align::left, IM_COL32(0, 0, 0, 255));
+        }
+    }
+}
+
+constexpr float beside_labels_mm = above_metal_mm + to_tape_mm + tape_mm + below_tape_mm;
+
+/// Where the piece's lengths come to lie on the screen.
+struct Laid {
+    Along along;
+    Length stick_left;
+    std::vector<MarkLabel> labels;
+    LabelsLaid below;
+
+    [[nodiscard]] float beside_metal(const Ui& ui) const {
+        return below.rows.height + ui.mm(beside_labels_mm);
+    }
+};
+
+Laid laid_out(const Ui& ui, const Card& card, Tapes tapes, Box box) {
+    Laid laid;
+    laid.stick_left = std::max(card.cut, card.stick_length - card.stick_from);
+    laid.along = {box.x, static_cast<float>(static_cast<double>(box.w) /
+                                            static_cast<double>(laid.stick_left.nm()))};
+    laid.labels = labels_of(card);
+    std::vector<float> places;
+    for (const MarkLabel& label : laid.labels) {
+        places.push_back(laid.along.at(label.at));
+    }
+    take_bottom(box, ui.mm(metal_mm_least + beside_labels_mm));
+    laid.below = lay_labels(ui, laid.labels, places, tapes, box);
+    return laid;
+}
+
+}  // namespace
+
+void draw_hatching(Ui& ui, Box box) {
+    ImDrawList* const ink = ui.ink();
+    ink->AddRectFilled({box.x, box.y}, {box.right(), box.bottom()}, ui.colours().waste_ground);
+    ink->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
+    const float step = ui.mm(2.2F);
+    for (float x = box.x - box.h; x < box.right(); x += step) {
+        ink->AddLine({x, box.bottom()}, {x + box.h, box.y}, ui.colours().waste, ui.mm(0.4F));
+    }
+    ink->PopClipRect();
+    ink->AddRect({box.x, box.y}, {box.right(), box.bottom()}, ui.colours().waste, 0, 0,
+                 ui.mm(0.3F));
+}
+
+float piece_height(const Ui& ui, const Card& card, Tapes tapes, Box box) {
+    return std::max(box.h, laid_out(ui, card, tapes, box).beside_metal(ui) + ui.mm(metal_mm_least));
+}
+
+void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box) {
+    Laid laid = laid_out(ui, card, tapes, box);
+    const auto& [along, stick_left, labels, below] = laid;
+    Box metal = box;
+    take_top(metal, ui.mm(above_metal_mm));
+    metal.h =
+        std::clamp(box.h - laid.beside_metal(ui), ui.mm(metal_mm_least), ui.mm(metal_mm_most));
+    const float cut_x = along.at(card.cut);
+    if (stick_left > card.cut) {
+        const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
+        draw_hatching(ui, rest);
+        const Text words = card.left_over >= inches(1) ? say("not this piece") : "";
+        if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
+            const float w = ui.text_width(words, Size::small) + ui.mm(3);
+            const float h = ui.line_height(Size::small) + ui.mm(1);
+            ui.ink()->AddRectFilled({rest.mid_x() - w / 2, rest.mid_y() - h / 2},
+                                    {rest.mid_x() + w / 2, rest.mid_y() + h / 2},
+                                    ui.colours().paper);
+            ui.text(rest.mid_x(), rest.mid_y() - h / 2 + ui.mm(0.5F), words, Size::small,
+                    Align::centre, ui.colours().ink);
+        }
+    }
+    draw_metal(ui, card, along, metal);
+    const Box tape{metal.x, metal.bottom() + ui.mm(to_tape_mm), metal.w, ui.mm(tape_mm)};
+    draw_marks(ui, card, along, metal, tape.y);
+    draw_tape(ui, along, stick_left, tapes.marks, tape);
+    laid.below.rows.move_down(tape.bottom() - box.y);
+    draw_labels(ui, labels, laid.below, tapes.marks);
+}
+
+}  // namespace hemline

@@ -1,0 +1,34 @@
+// Labels of the marks under the tape: what the tape reads there, and what the hand does.
+#pragma once
+
+#include <vector>
+
+#include "engine/work/card.h"
+#include "field/screens/card/label_rows.h"
+#include "field/screens/page/other_tape.h"
+#include "field/touch/ui.h"
+
+namespace hemline {
+
+struct MarkLabel {
+    Length at;
+    Side half = Side::left;  ///< which half of the piece it lies in
+    Text deed;               ///< what the hand does there
+};
+
+/// One label for each place on the tape; marks of one place share it.
+std::vector<MarkLabel> labels_of(const Card& card);
+
+struct LabelsLaid {
+    Size size = Size::title;  ///< of the values: title, or bold where the page is too low for it
+    bool both = false;        ///< on both tapes
+    LabelRows rows;
+};
+
+/// The values at 30′ and on the tapes asked for, where the box is so high; else on one tape; else
+/// at 22′, then higher than the box if need be. `places`: the pixel of each on the tape.
+LabelsLaid lay_labels(const Ui& ui, const std::vector<MarkLabel>& labels,
+                      const std::vector<float>& places, Tapes tapes, Box box);
+void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid, Marks marks);
+
+}  // namespace hemline

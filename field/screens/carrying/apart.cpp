@@ -1,0 +1,235 @@
+// What two tablets made of one thing apart: its sides with value, person, tablet and time, what
+// waits for it, and which is to stand.
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <utility>
+
+#include "field/screens/carrying/draw_side.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/screens.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float gap_mm = 3, columns_mm = 150;
+
+/// Those to be shown: of the edge, or all; those that nobody can pick come last.
+std::vector<const Conflict*> conflicts_shown(const State& state) {
+    std::vector<const Conflict*> shown;
+    const std::string& edge = state.where.edge;
+    for (const bool last : {false, true}) {
+        for (const Conflict& conflict : state.job.conflicts) {
+            if ((edge.empty() || conflict.holds(edge)) &&
+                last == (conflict.apart == Apart::number_twice)) {
+                shown.push_back(&conflict);
+            }
+        }
+    }
+    return shown;
+}
+
+constexpr std::size_t sides_most = 24;  ///< drawn; of more than a crew makes, the first
+
+/// One side on the screen.
+struct Shown {
+    std::optional<EventId> id;  ///< what is picked by a touch; none: it cannot be
+    SideView view;
+};
+
+/// All sides; a number used twice gives each of its events.
+std::vector<Shown> sides_of(const State& state, const Conflict& conflict) {
+    const std::size_t count = std::min(conflict.sides.size(), sides_most);
+    std::map<EventId, std::vector<const Event*>> events;
+    for (std::size_t i = 0; i < count; ++i) {
+        events[conflict.sides[i].id];
+        events[conflict.sides[i].says];
+    }
+    for (const Event& event : state.events) {
+        if (const auto found = events.find(event.id); found != events.end()) {
+            found->second.push_back(&event);
+        }
+    }
+    std::vector<Shown> sides;
+    std::set<std::pair<EventId, EventId>> told;
+    for (std::size_t i = 0; i < count; ++i) {
+        const Tip& side = conflict.sides[i];
+        if (!told.emplace(side.id, side.says).second) {
+            continue;  // its events are there already
+        }
+        const std::vector<const Event*>& values = events[side.says];
+        const bool can_be_picked = conflict.apart == Apart::values && values.size() == 1;
+        for (const Event* const value : values) {
+            if (sides.size() == sides_most) {
+                return sides;
+            }
+            Shown shown;
+            shown.id = can_be_picked ? std::optional(side.id) : std::nullopt;
+            shown.view.value = value;
+            if (side.id != side.says && !events[side.id].empty()) {
+                shown.view.picked = events[side.id].front();
+            }
+            sides.push_back(shown);
+        }
+    }
+    return sides;
+}
+
+Text waits_words(const Conflict& conflict) {
+    const Thing& thing = conflict.thing;
+    switch (thing.subject) {
+        case Subject::job:
+            return say("The job's name is one of them until then.");
+        case Subject::none:
+            return say("Measure again what looks wrong. Then put this away.");
+        case Subject::rule:
+            return say("Every edge waits until then: nothing is cut.");
+        case Subject::plan:
+            return say("Edges {1} wait until then: nothing is cut from them.",
+                       joined({conflict.edges.begin(), conflict.edges.end()}, ", "));
+        case Subject::finish:
+            return say("Edge {1} is not finished until then.", thing.name);
+        case Subject::step:
+            return say("The step is not done until then.");
+        case Subject::piece:
+            return say("Edge {1} waits until then. The other piece is spare metal: set it aside.",
+                       thing.name);
+        default:
+            return say("Edge {1} waits until then: nothing is cut from it.", thing.name);
+    }
+}
+
+bool can_measure_again(const Thing& thing) {
+    return thing.subject == Subject::reading || thing.subject == Subject::remainder ||
+           thing.subject == Subject::pitch;
+}
+
+Where where_measured(const Thing& thing) {
+    Where where{thing.subject == Subject::pitch ? Place::pitch : Place::reading, thing.name};
+    where.reading_of = thing.subject == Subject::remainder ? ReadingOf::remainder : ReadingOf::edge;
+    return where;
+}
+
+/// Nothing is apart any more: on with the edge, or back to the roof.
+Wish all_settled(const State& state) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    wish.go = work == nullptr ? Where{Place::roof, {}} : next_work_on(state, *work).where;
+    return wish;
+}
+
+/// The sides beside one another where there is room; a touch chooses one.
+void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, Drafts& drafts,
+                Box& list) {
+    const std::size_t wide = !ui.portrait() && list.w >= ui.mm(columns_mm) ? 2 : 1;
+    for (std::size_t i = 0; i < sides.size(); i += wide) {
+        std::vector<Box> places =
+            columns({list.x, list.y, list.w, 0}, static_cast<int>(wide), ui.mm(gap_mm));
+        const std::size_t count = std::min(wide, sides.size() - i);
+        float h = 0;
+        for (std::size_t j = 0; j < count; ++j) {
+            h = std::max(h, side_height(ui, state, sides[i + j].view, places[j].w));
+        }
+        for (std::size_t j = 0; j < count; ++j) {
+            const Shown& side = sides[i + j];
+            places[j].h = h;
+            const std::string name = side.id ? "side " + print_event_id(*side.id) : "";
+            const bool chosen = side.id && drafts.chosen == side.id;
+            if (draw_side(ui, state, side.view, name, chosen, places[j])) {
+                drafts.chosen = side.id;
+            }
+        }
+        take_top(list, h + ui.mm(gap_mm));
+    }
+}
+
+/// What the primary action says, and whether it can be done.
+Action stands_action(const Conflict& conflict, const Event* chosen) {
+    switch (conflict.apart) {
+        case Apart::values:
+            break;
+        case Apart::edge_back:
+            return {"stands", say("It stays on the job"), Look::primary};
+        case Apart::number_twice:
+            return {"stands", say("Put it away"), Look::primary};
+    }
+    if (chosen == nullptr) {
+        return {"stands", say("Touch one first"), Look::off};
+    }
+    const std::optional<Length> length = length_of(chosen->fact);
+    if (!length) {
+        return {"stands", say("The marked one stands"), Look::primary};
+    }
+    return {"stands",
+            conflict.thing.subject == Subject::piece ? say("{1} is fitted", *length)
+                                                     : say("{1} stands", *length),
+            Look::primary};
+}
+
+/// What the primary action asks for.
+void settle(const State& state, const Conflict& conflict, const Drafts& drafts, Wish& wish) {
+    switch (conflict.apart) {
+        case Apart::values:
+            wish.pick = drafts.chosen;
+            break;
+        case Apart::edge_back:
+            wish.pick = conflict.sides.back().id;
+            break;
+        case Apart::number_twice:
+            wish.fact = CopyNoted{conflict.sides.front().id,
+                                  static_cast<std::int64_t>(conflict.sides.size())};
+            wish.go = state.where;
+            break;
+    }
+}
+
+}  // namespace
+
+Wish draw_apart(Ui& ui, const State& state, Drafts& drafts) {
+    const std::vector<const Conflict*> all = conflicts_shown(state);
+    if (all.empty()) {
+        return all_settled(state);
+    }
+    Wish wish;
+    const std::size_t at = static_cast<std::size_t>(state.where.stick) % all.size();
+    const Conflict& conflict = *all[at];
+    const std::vector<Shown> sides = sides_of(state, conflict);
+    const auto chosen = std::find_if(sides.begin(), sides.end(), [&](const Shown& side) {
+        return side.id && side.id == drafts.chosen;
+    });
+    std::vector<Action> actions = {{"leave", say("Roof")}};
+    if (all.size() > 1) {
+        actions.push_back({"next apart", say("The next one")});
+    }
+    if (can_measure_again(conflict.thing)) {
+        actions.push_back({"measure again", say("Measure again")});
+    }
+    actions.push_back(
+        stands_action(conflict, chosen == sides.end() ? nullptr : chosen->view.value));
+    const Text title =
+        all.size() > 1 ? say("Made apart · {1} of {2}", at + 1, all.size()) : say("Made apart");
+    const Frame frame = open_frame(ui, state, title, actions);
+    Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);
+    const float top = list.y;
+    take_top(list, ui.paragraph(list.x, list.y, list.w, conflict.what(), Size::bold) + ui.mm(1));
+    take_top(list, ui.paragraph(list.x, list.y, list.w, waits_words(conflict)) + ui.mm(gap_mm));
+    draw_sides(ui, state, sides, drafts, list);
+    ui.end_scroll(list.y - top);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "next apart") {
+        wish.go = state.where;
+        wish.go->stick = static_cast<int>((at + 1) % all.size());
+    } else if (frame.tapped == "measure again") {
+        wish.go = where_measured(conflict.thing);
+    } else if (frame.tapped == "stands" &&
+               (chosen != sides.end() || conflict.apart != Apart::values)) {
+        settle(state, conflict, drafts, wish);
+    }
+    return wish;
+}
+
+}  // namespace hemline

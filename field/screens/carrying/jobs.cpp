@@ -1,0 +1,114 @@
+// Jobs on this tablet: open one, start one, or try the invented demo roof.
+#include "field/screens/carrying/promise.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/page/letters.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+void draw_welcome(Ui& ui, Box& page) {
+    take_top(page,
+             ui.paragraph(page.x, page.y, page.w, say("No job here yet."), Size::title) + ui.mm(2));
+    take_top(page, ui.paragraph(page.x, page.y, page.w,
+                                say("Start a job for your own roof, or try the demo roof: an "
+                                    "invented house with every kind of edge.")) +
+                       ui.mm(4));
+    take_top(page, ui.paragraph(
+                       page.x, page.y, page.w,
+                       say("This tool goes after local codes, the maker's printed instructions and "
+                           "a licensed professional, never before them. Tie off at 6 ft and more."),
+                       Size::body, ui.colours().soft));
+}
+
+/// Asked once: sizes are true only on a screen that was measured.
+void draw_scale_question(Ui& ui, Box& page, Wish& wish) {
+    take_top(page, ui.paragraph(page.x, page.y, page.w,
+                                say("Nobody measured this screen yet: buttons may be too small for "
+                                    "a glove. It takes a bank card.")) +
+                       ui.mm(2));
+    const std::vector<Box> places = columns(take_top(page, ui.mm(12)), 2, ui.mm(3));
+    if (ui.button("measure screen", say("Lay a card on it"), places[0])) {
+        wish.go = Where{Place::calibrate, {}};
+    }
+    if (ui.button("scale later", say("Not now"), places[1])) {
+        wish.put_off_scale = true;
+    }
+    take_top(page, ui.mm(4));
+}
+
+}  // namespace
+
+Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    std::vector<Action> actions = {
+        {"by", state.by.empty() ? say("Who holds it?") : say("Held by {1}", state.by)},
+        {"light", say("Day or night")},
+        {"screen size", say("Screen size")},
+        other_language(state)};
+    if (state.outside.there) {
+        actions.push_back({"hand over", say("Hand over")});
+    }
+    actions.push_back({"new job", say("New job")});
+    actions.push_back({"demo", say("Demo roof"), Look::primary});
+    const Frame frame = open_frame(ui, state, say("Hemline · jobs on this tablet"), actions);
+    const Box body = frame.body;
+    Box list = ui.begin_scroll("jobs", body);
+    const float top = list.y;
+    if (state.ask_scale) {
+        draw_scale_question(ui, list, wish);
+    }
+    if (state.promised == Promised::refused && !state.jobs.empty()) {
+        take_top(list, draw_band(ui, promise_words(state.promised), list));
+    }
+    if (state.jobs.empty()) {
+        draw_welcome(ui, list);
+    }
+    for (const std::filesystem::path& job : state.jobs) {
+        const std::string name = job.filename().string();
+        const bool elsewhere = job.parent_path() != state.jobs.front().parent_path();
+        std::string target = "job " + name;
+        Text label = name;
+        if (elsewhere) {
+            const std::string where = job.parent_path().string();
+            target += " in " + where;
+            label = glued(name, "\n", say("in {1}", where));
+        }
+        if (ui.button(target, label, take_top(list, ui.mm(16)))) {
+            wish.open_job = job;
+        }
+        take_top(list, ui.mm(3));
+    }
+    if (state.can.chooses_files &&
+        ui.button("choose file", say("Open a job file"), take_top(list, ui.mm(14)))) {
+        wish.errand = Errand::choose_file;
+    }
+    take_top(list, ui.mm(6));
+    if (ui.button("made of", say("What it is made of"), take_top(list, ui.mm(12)))) {
+        drafts.part.reset();
+        wish.go = Where{Place::notices, {}};
+    }
+    ui.end_scroll(list.y - top);
+    take_language(frame, wish);
+    if (frame.tapped == "demo") {
+        wish.start_demo = true;
+    } else if (frame.tapped == "new job") {
+        drafts.name.clear();
+        drafts.naming_job = true;
+        wish.go = Where{Place::person, {}};
+    } else if (frame.tapped == "by") {
+        drafts.name.clear();
+        drafts.naming_job = false;
+        wish.go = Where{Place::person, {}};
+    } else if (frame.tapped == "screen size") {
+        wish.go = Where{Place::calibrate, {}};
+    } else if (frame.tapped == "hand over") {
+        wish.go = Where{Place::hand_over, {}};
+    } else if (frame.tapped == "light") {
+        wish.toggle_light = true;
+    }
+    return wish;
+}
+
+}  // namespace hemline

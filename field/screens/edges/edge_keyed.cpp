@@ -1,0 +1,124 @@
+#include "field/screens/edges/edge_keyed.h"
+
+#include "engine/measure/angle_text.h"
+#include "field/screens/edges/edge_question.h"
+#include "field/screens/page/keypad.h"
+#include "field/screens/page/letters.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float above_keys_mm = 75, gap_mm = 3;
+constexpr std::size_t digits_most = 6;
+
+struct Notation {
+    SlopeNotation notation;
+    const char *words, *ending;
+};
+constexpr Notation notations[] = {{SlopeNotation::rise_in_12, phrase("in 12"), "/12"},
+                                  {SlopeNotation::degrees, phrase("degrees"), "deg"},
+                                  {SlopeNotation::percent, phrase("percent"), "%"}};
+
+const Notation& notation_of(const Drafts& drafts) {
+    return notations[static_cast<std::size_t>(drafts.pitch_notation)];
+}
+
+Result<Edge> with_corner(Edge edge, Side side, const std::string& number) {
+    const Result<std::int64_t> udeg = parse_degrees(number);
+    if (!udeg) {
+        return udeg.problem();
+    }
+    if (auto problem = check_corner(edge, side, *udeg)) {
+        return *problem;
+    }
+    (side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg) = *udeg;
+    return edge;
+}
+
+void key_number(std::string& number, char key) {
+    if (key == '\b') {
+        if (!number.empty()) {
+            number.pop_back();
+        }
+    } else if (key != 0 && number.size() < digits_most &&
+               (key != '.' || number.find('.') == std::string::npos)) {
+        number += key;
+    }
+}
+
+void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
+    const std::vector<Box> places = columns(strip, 3, ui.mm(gap_mm));
+    for (std::size_t i = 0; i < 3; ++i) {
+        if (ui.button(
+                std::string("notation ") + notations[i].words, say(notations[i].words), places[i],
+                drafts.pitch_notation == notations[i].notation ? Look::chosen : Look::plain)) {
+            drafts.pitch_notation = notations[i].notation;
+        }
+    }
+}
+
+}  // namespace
+
+KeysWanted keys_for(EdgeField field) {
+    const bool digits = is_keyed(field) && field != EdgeField::name;
+    return digits ? KeysWanted{digit_keys, above_keys_mm} : KeysWanted{};
+}
+
+Result<Edge> edge_keyed(EdgeField field, const State& state, const Drafts& drafts) {
+    Edge edge = drafts.edge.edge;
+    const std::string& number = drafts.pitch_number;
+    if (field == EdgeField::name) {
+        if (drafts.name.empty() || edge_of(state, drafts.name) != nullptr) {
+            return Problem{say("That name is taken."), say("Key in another one.")};
+        }
+        edge.id = drafts.name;
+        return edge;
+    }
+    if (field != EdgeField::other_pitch) {
+        return with_corner(edge, field == EdgeField::corner_left ? Side::left : Side::right,
+                           number);
+    }
+    const Result<Slope> pitch = parse_slope(number + notation_of(drafts).ending);
+    if (!pitch) {
+        return pitch.problem();
+    }
+    edge.pitch2 = *pitch;
+    return edge;
+}
+
+std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, Drafts& drafts,
+                                    const Frame& frame, Box body) {
+    const bool named = field == EdgeField::name;
+    if (!named) {
+        key_number(drafts.pitch_number, draw_digit_keys(ui, frame.keys, true));
+    }
+    if (field == EdgeField::other_pitch) {
+        draw_notations(ui, drafts, take_top(body, ui.mm(12)));
+        take_top(body, ui.mm(gap_mm));
+    }
+    const std::string& keyed = named ? drafts.name : drafts.pitch_number;
+    const Text unit = named                             ? Text()
+                      : field == EdgeField::other_pitch ? glued(" ", say(notation_of(drafts).words))
+                                                        : Text("°");
+    ui.text(body.x, body.y, glued(keyed.empty() ? "…" : keyed, unit), Size::title);
+    take_top(body, ui.line_height(Size::title) + ui.mm(1));
+    const Result<Edge> edge = edge_keyed(field, state, drafts);
+    if (!edge && !keyed.empty()) {
+        take_top(body, draw_band(ui, said(edge.problem()), body));
+    }
+    if (named) {
+        draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
+        return {};
+    }
+    const Text stands = answer_of(field, drafts.edge.edge, state.assets->catalogue);
+    std::vector<EdgeAnswer> answers = answers_to(field, drafts.edge.edge, state.assets->catalogue);
+    if (answers.size() == 1 && answers.front().words == stands) {
+        answers.clear();  // to leave it so has its own button
+    }
+    const EdgeAnswer* const touched = draw_edge_answers(ui, answers, stands, true, body);
+    return touched == nullptr ? std::nullopt : std::optional(touched->edge);
+}
+
+}  // namespace hemline

@@ -1,0 +1,94 @@
+#include "field/screens/edges/edge_page.h"
+
+#include <algorithm>
+
+#include "engine/roof/edge_shape.h"
+#include "field/screens/edges/draw_edge_sketch.h"
+#include "field/screens/edges/edge_question.h"
+#include "field/screens/page/frame.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 11, gap_mm = 3;
+constexpr float apart_mm = 13;  // of the list from what takes the edge off
+
+/// All that is said of it, in rows to touch.
+void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft, Box body) {
+    take_top(body, draw_band(ui, draft.refused, body));
+    if (has_run(draft.edge.kind) && body.h > ui.mm(edge_page_low_mm)) {
+        draw_edge_sketch(ui, {draft.edge}, take_top(body, ui.mm(edge_sketch_mm)));
+        take_top(body, ui.mm(gap_mm));
+    }
+    Box list = ui.begin_scroll("said of the edge", body);
+    const float top = list.y;
+    const std::vector<EdgeField> fields = fields_of(draft.edge, state.assets->catalogue);
+    const std::size_t wide = ui.portrait() ? 1 : 2;
+    for (std::size_t i = 0; i < fields.size(); i += wide) {
+        const auto places =
+            columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
+        for (std::size_t k = i; k < std::min(i + wide, fields.size()); ++k) {
+            const Text name = name_of(fields[k], draft.edge);
+            const Text words =
+                glued(name, ": ", answer_of(fields[k], draft.edge, state.assets->catalogue));
+            if (!ui.button("ask " + name.english(), words, places[k - i], Look::plain,
+                           Size::bold)) {
+                continue;
+            }
+            if (work != nullptr && fields[k] == EdgeField::name) {
+                draft.refused = say("An edge keeps its name: its readings and cuts are under it.");
+            } else {
+                draft.refused =
+                    work == nullptr ? Text() : held_by_metal(*work, state.plan, fields[k]);
+                draft.asked = draft.refused.empty() ? std::optional(fields[k]) : std::nullopt;
+            }
+        }
+        take_top(list, ui.mm(gap_mm));
+    }
+    ui.end_scroll(list.y - top - ui.mm(gap_mm));
+}
+
+}  // namespace
+
+Text edge_page_title(const State& state, const Edge& edge) {
+    return state.where.edge.empty() ? say("New edge · {1}", title_of(edge))
+                                    : say("Change · {1}", title_of(edge));
+}
+
+void draw_edge_page(Ui& ui, const State& state, Drafts& drafts, Wish& wish) {
+    EdgeDraft& draft = drafts.edge;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    std::vector<Action> actions = {{"leave", say("Roof")}};
+    if (work != nullptr) {
+        draft.edge.pitch = work->edge.pitch;  // said on screens of their own
+        draft.edge.looks = work->edge.looks;
+        const bool changed = !(draft.edge == work->edge);
+        actions.push_back({"take off", say("Take it off"), Look::plain, true});
+        actions.push_back({"keep edge", say("Keep it so"), changed ? Look::primary : Look::off});
+    } else {
+        actions.push_back(
+            {"keep edge", say("Add this {1}", spoken(draft.edge.kind)), Look::primary});
+    }
+    const Frame frame = open_frame(ui, state, edge_page_title(state, draft.edge), actions);
+    Box body = frame.body;
+    take_bottom(body, work == nullptr ? 0 : ui.mm(apart_mm - gap_mm));
+    draw_all(ui, state, work, draft, body);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "take off" && has_metal(state.job, *work)) {
+        draft.refused =
+            say("Metal is cut or counted for it, so it stays on the job. What is wrong can be "
+                "changed.");
+    } else if (frame.tapped == "take off") {
+        wish.fact = EdgeTakenOff{draft.edge.id};
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "keep edge") {
+        wish.fact = EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)};
+        const Place begins = has_run(draft.edge.kind) ? Place::reading : Place::steps;
+        wish.go = work == nullptr ? Where{begins, draft.edge.id} : Where{Place::roof, {}};
+    }
+}
+
+}  // namespace hemline

@@ -1,0 +1,123 @@
+#include "field/screens/page/keypad.h"
+
+#include <numeric>
+#include <string>
+
+namespace hemline {
+
+namespace {
+
+constexpr int inch_keys = 13, eighth_keys = 12;
+
+/// A key for so many sixteenths of an inch; true when tapped.
+bool fraction_key(Ui& ui, const std::string& name, Box place, int n, bool chosen) {
+    const bool tapped =
+        ui.button(name, n == 0 ? "0" : "", place, chosen ? Look::chosen : Look::key);
+    if (n > 0) {
+        const int common = std::gcd(n, 16);
+        ui.speak(name, say("{1}/{2} in", n / common, 16 / common));
+        ui.fraction(place, n / common, 16 / common,
+                    chosen ? ui.colours().chalk_ink : ui.colours().ink);
+    }
+    return tapped;
+}
+
+/// Eight keys for the eighths, and one for a sixteenth more or less.
+void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
+    const KeyGrid grid(ui, box, eighth_keys);
+    const int now = draft.sixteenths.value_or(0);
+    for (int n = 0; n < 16; n += 2) {
+        if (fraction_key(ui, "sixteenths " + std::to_string(n), grid.place(n / 2), n,
+                         draft.sixteenths && now - now % 2 == n)) {
+            press_sixteenths(draft, n);
+        }
+    }
+    const bool odd = now % 2 == 1;
+    if (ui.button("a sixteenth more", "and\n1/16", grid.place(8), odd ? Look::chosen : Look::key)) {
+        press_sixteenths(draft, odd ? now - 1 : now + 1);
+    }
+    if (ui.button("back", say("take back"), grid.last(), Look::key)) {
+        press_back(draft, false);
+    }
+}
+
+void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
+    if (!holds_keys(ui, box, sixteenth_keys)) {
+        draw_eighth_keys(ui, draft, box);
+        return;
+    }
+    const KeyGrid grid(ui, box, sixteenth_keys);
+    for (int n = 0; n < 16; ++n) {
+        if (fraction_key(ui, "sixteenths " + std::to_string(n), grid.place(n), n,
+                         draft.sixteenths == n)) {
+            press_sixteenths(draft, n);
+        }
+    }
+}
+
+/// Twelve keys, and one to take them back where there is room.
+void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
+    const bool has_back = holds_keys(ui, box, inch_keys);
+    const KeyGrid grid(ui, box, has_back ? inch_keys : inch_keys - 1);
+    for (int n = 0; n < 12; ++n) {
+        const Look look = draft.inches == n ? Look::chosen : Look::key;
+        if (ui.button("inches " + std::to_string(n), std::to_string(n), grid.place(n), look)) {
+            press_inches(draft, n);
+        }
+    }
+    if (has_back && ui.button("back", say("take back"), grid.last(), Look::key)) {
+        press_back(draft, false);
+    }
+}
+
+/// As drawn in key_grid.h.
+int place_of(int digit, bool low) {
+    if (digit == 0) {
+        return low ? 11 : 9;
+    }
+    const int row = (9 - digit) / 3;
+    const int column = (digit - 1) % 3;
+    return row * (low ? 4 : 3) + column;
+}
+
+}  // namespace
+
+char draw_digit_keys(Ui& ui, Box box, bool with_point) {
+    const KeyGrid grid(ui, box, digit_keys);
+    const bool low = grid.is_low();
+    char tapped = 0;
+    for (int digit = 0; digit < 10; ++digit) {
+        if (ui.button("digit " + std::to_string(digit), std::to_string(digit),
+                      grid.place(place_of(digit, low)), Look::key)) {
+            tapped = static_cast<char>('0' + digit);
+        }
+    }
+    if (with_point && ui.button("point", ".", grid.place(low ? 7 : 10), Look::key)) {
+        tapped = '.';
+    }
+    if (ui.button("back", say("take back"), grid.place(low ? 3 : 11), Look::key)) {
+        tapped = '\b';
+    }
+    return tapped;
+}
+
+void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric) {
+    if (!metric && draft.field == 2) {
+        draw_sixteenth_keys(ui, draft, box);
+        return;
+    }
+    if (!metric && draft.field == 1) {
+        draw_inch_keys(ui, draft, box);
+        return;
+    }
+    const char tapped = draw_digit_keys(ui, box, false);
+    if (tapped == '\b') {
+        press_back(draft, metric);
+    } else if (tapped != 0 && metric) {
+        press_millimetre_digit(draft, tapped - '0');
+    } else if (tapped != 0) {
+        press_feet_digit(draft, tapped - '0');
+    }
+}
+
+}  // namespace hemline

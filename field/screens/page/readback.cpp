@@ -1,0 +1,122 @@
+#include "field/screens/page/readback.h"
+
+#include <numeric>
+#include <string>
+
+#include "field/state/length_draft.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float gap_mm = 3, fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
+constexpr float words_below_mm = 12;  // what else is said of the length comes first
+constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
+
+void choose_field(LengthDraft& draft, int field) {
+    draft.field = field;
+    draft.refused = {};
+}
+
+std::string field_name(int field) {
+    return std::string("field ") + field_words[static_cast<std::size_t>(field)];
+}
+
+/// "31 ft" in the middle of a box; a dash for what is not keyed in.
+void draw_value(Ui& ui, const std::string& value, const char* unit, Box box, Colour colour) {
+    const std::string words = value.empty() ? "–" : value;
+    const float gap = ui.mm(1.2F);
+    const float w = ui.text_width(words, Size::title) + gap + ui.text_width(unit, Size::small);
+    const float x = box.mid_x() - w / 2;
+    const float y = box.mid_y() - ui.line_height(Size::title) / 2;
+    const float used = ui.text(x, y, words, Size::title, Align::left, colour);
+    ui.text(x + used + gap, y + (ui.line_height(Size::title) - ui.line_height(Size::small)) * 0.8F,
+            unit, Size::small, Align::left, colour);
+}
+
+Text spoken_field(int field) {
+    return field == 0 ? say("feet") : field == 1 ? say("inches") : say("sixteenths of an inch");
+}
+
+void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
+    const float gap = ui.mm(gap_mm);
+    const float w = strip.w - 2 * gap;
+    const float shares[] = {0.4F, 0.33F, 0.27F};
+    const int sixteenths = draft.sixteenths.value_or(0);
+    for (int field = 0; field < 3; ++field) {
+        Box place = take_left(strip, w * shares[static_cast<std::size_t>(field)]);
+        take_left(strip, gap);
+        const bool chosen = draft.field == field;
+        if (ui.button(field_name(field), "", place, chosen ? Look::chosen : Look::plain)) {
+            choose_field(draft, field);
+        }
+        ui.speak(field_name(field), spoken_field(field));
+        const Colour colour = chosen ? ui.colours().chalk_ink : ui.colours().ink;
+        if (field == 0) {
+            draw_value(ui, draft.feet, "ft", place, colour);
+        } else if (field == 1) {
+            draw_value(ui, draft.inches ? std::to_string(*draft.inches) : "", "in", place, colour);
+        } else if (sixteenths == 0) {
+            draw_value(ui, draft.sixteenths ? "0" : "", "/16", place, colour);
+        } else {
+            const int common = std::gcd(sixteenths, 16);
+            ui.fraction(place, sixteenths / common, 16 / common, colour);
+        }
+    }
+}
+
+void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool large) {
+    const float y = body.y + (ui.figure_height() - ui.line_height(Size::title)) / 2;
+    if (is_empty(draft)) {
+        ui.text(body.x, y, say("– nothing keyed in yet"), Size::title, Align::left,
+                ui.colours().soft);
+    } else if (!large) {
+        ui.text(body.x, y, print_length(shown_length(draft, metric), Marks::millimetre),
+                Size::title);
+    } else {
+        ui.figure(body.x, body.y, shown_length(draft, metric),
+                  metric ? Marks::millimetre : Marks::sixteenth);
+    }
+}
+
+/// The readback and its fields; the height used.
+float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
+    const bool large = body.w >= ui.mm(figure_w_mm) && body.h >= ui.mm(figure_h_mm);
+    if (!large && !metric) {
+        draw_fields_within(ui, draft, {body.x, body.y, body.w, ui.mm(length_fields_mm)});
+        return ui.mm(length_fields_mm);
+    }
+    draw_readback(ui, draft, body, metric, large);
+    float used = ui.figure_height() + ui.mm(2);
+    if (metric) {
+        return used;
+    }
+    const std::vector<Box> places =
+        columns({body.x, body.y + used, body.w, ui.mm(fields_mm)}, 3, ui.mm(gap_mm));
+    for (int field = 0; field < 3; ++field) {
+        const auto i = static_cast<std::size_t>(field);
+        if (ui.button(field_name(field), say(field_words[i]), places[i],
+                      draft.field == field ? Look::chosen : Look::plain)) {
+            choose_field(draft, field);
+        }
+    }
+    return used + ui.mm(fields_mm);
+}
+
+}  // namespace
+
+float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes) {
+    const bool metric = tapes.marks == Marks::millimetre;
+    const float used = draw_fields(ui, draft, body, metric);
+    const float line = ui.line_height(Size::body) + ui.mm(1);
+    if (!tapes.both || body.h < used + line + ui.mm(words_below_mm)) {
+        return used;
+    }
+    if (!is_empty(draft)) {
+        ui.text(body.x, body.y + used + ui.mm(1),
+                on_other_tape(shown_length(draft, metric), tapes));
+    }
+    return used + line;
+}
+
+}  // namespace hemline

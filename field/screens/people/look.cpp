@@ -1,0 +1,93 @@
+// The foreman looks at one edge: its values against practice, and from there ticks it off or sends
+// it back.
+#include <algorithm>
+
+#include "engine/work/order.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/people/values.h"
+#include "field/screens/screens.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+/// Where the edge stands, and what it waits for.
+Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
+    if (status == EdgeStatus::finished) {
+        return say("Finished, ticked off by {1} at {2}", work.finished_by,
+                   day_and_time(work.finished_clock));
+    }
+    if (status == EdgeStatus::undecided) {
+        return work.undecided.empty() ? Text() : work.undecided.front().why;
+    }
+    if (status == EdgeStatus::to_tick) {
+        return say("Fitted. It waits for your tick.");
+    }
+    const std::vector<EdgeNext> all =
+        whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
+    const auto next = std::find_if(all.begin(), all.end(),
+                                   [&](const EdgeNext& one) { return one.edge == work.edge.id; });
+    if (next == all.end()) {
+        return spoken(status);
+    }
+    return joined({say("Not ready to tick."), next->what, next->waits_for}, " ");
+}
+
+std::vector<Action> actions_on(EdgeStatus status) {
+    std::vector<Action> actions = {{"leave", say("Roof")}};
+    if (status == EdgeStatus::finished || status == EdgeStatus::to_tick) {
+        actions.push_back({"send back", say("Send it back")});
+    }
+    if (status == EdgeStatus::finished) {
+        std::swap(actions.front(), actions.back());
+        actions.back().label = say("Back to the roof");
+        actions.back().look = Look::primary;
+        return actions;
+    }
+    if (status != EdgeStatus::to_tick) {
+        actions.push_back({"work", say("The work")});
+    }
+    if (status == EdgeStatus::undecided) {
+        actions.push_back({"apart", say("Pick one"), Look::primary});
+        return actions;
+    }
+    const bool ready = status == EdgeStatus::to_tick;
+    actions.push_back({"tick", ready ? say("Tick this edge off") : say("Not ready to tick"),
+                       ready ? Look::primary : Look::off});
+    return actions;
+}
+
+}  // namespace
+
+Wish draw_look(Ui& ui, const State& state) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const std::string& id = work->edge.id;
+    const EdgeStatus status = status_on(state, *work);
+    const Frame frame =
+        open_frame(ui, state, say("{1} · its values", title_of(work->edge)), actions_on(status));
+    Box body = frame.body;
+    take_top(body,
+             ui.paragraph(body.x, body.y, body.w, standing(state, *work, status), Size::bold) +
+                 ui.mm(3));
+    draw_values(ui, state, *work, body);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "send back") {
+        wish.go = Where{Place::send_back, id};
+    } else if (frame.tapped == "tick") {
+        wish.fact = EdgeFinished{id, ""};
+    } else if (frame.tapped == "apart") {
+        wish.go = Where{Place::apart, id};
+    } else if (frame.tapped == "work") {
+        wish.go = next_work_on(state, *work).where;
+    }
+    return wish;
+}
+
+}  // namespace hemline

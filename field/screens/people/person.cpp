@@ -1,0 +1,129 @@
+// Who holds the tablet and what for, or what a new job is called: a name by letters, by keyboard,
+// or one used before.
+#include <algorithm>
+
+#include "field/screens/page/frame.h"
+#include "field/screens/page/letters.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float names_mm = 11;
+constexpr float low_mm = 60;
+
+/// Names already on the job's events, and the three who use the tool.
+std::vector<std::string> names_known(const State& state) {
+    std::vector<std::string> names = {"Installer", "Foreman", "Apprentice"};
+    for (const Event& event : state.events) {
+        if (!event.by.empty() && std::find(names.begin(), names.end(), event.by) == names.end()) {
+            names.push_back(event.by);
+        }
+    }
+    if (names.size() > 6) {
+        names.resize(6);
+    }
+    return names;
+}
+
+/// The names that fit beside one another; the one that was tapped, or empty.
+std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
+    const float gap = ui.mm(3);
+    std::size_t fit = 0;
+    float used = 0;
+    float widest = 0;
+    for (const std::string& name : names) {
+        widest = std::max({widest, ui.label_width(name), ui.mm(target_min)});
+        used = static_cast<float>(fit + 1) * (widest + gap) - gap;
+        if (used > row.w) {
+            break;
+        }
+        ++fit;
+    }
+    std::string tapped;
+    const std::vector<Box> places = columns(row, static_cast<int>(fit), gap);
+    for (std::size_t i = 0; i < fit; ++i) {
+        if (ui.button("name " + names[i], say(names[i]), places[i])) {
+            tapped = names[i];
+        }
+    }
+    return tapped;
+}
+
+/// What the person is to do.
+Way way_chosen(const State& state, const Drafts& drafts) {
+    if (drafts.way) {
+        return *drafts.way;
+    }
+    return drafts.name.empty() ? state.way : way_of(state.people, drafts.name);
+}
+
+/// The three ways, as buttons.
+void draw_ways(Ui& ui, const State& state, Drafts& drafts, Box row) {
+    const Way chosen = way_chosen(state, drafts);
+    const std::vector<Box> places = columns(row, static_cast<int>(ways.size()), ui.mm(3));
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        const std::string word(word_of(ways[i]));
+        if (ui.button("way " + word, spoken(ways[i]), places[i],
+                      ways[i] == chosen ? Look::chosen : Look::plain)) {
+            drafts.way = ways[i];
+        }
+    }
+}
+
+}  // namespace
+
+Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const bool ready = !drafts.name.empty() || (drafts.way && !state.by.empty());
+    const Text title =
+        drafts.naming_job ? say("New job · its name") : say("Who holds the tablet, and what for?");
+    const Frame frame =
+        open_frame(ui, state, title,
+                   {{"leave", say("Back")},
+                    {"hand", state.hand == Hand::right ? say("Left handed") : say("Right handed")},
+                    other_language(state),
+                    {"units", state.both_units ? say("One unit") : say("Both units")},
+                    {"keep name", drafts.naming_job ? say("Start the job") : say("It is me"),
+                     ready ? Look::primary : Look::off}});
+    Box body = frame.body;
+    const std::vector<std::string> names =
+        drafts.naming_job ? std::vector<std::string>() : names_known(state);
+    // On a low screen the name stands beside the names known.
+    Box shown = take_top(body, ui.mm(names_mm));
+    Box known = shown;
+    if (ui.portrait() || body.h > ui.mm(low_mm)) {
+        known = take_top(body, names.empty() ? 0 : ui.mm(names_mm));
+    } else {
+        take_left(known, known.w * 0.4F);
+    }
+    take_top(body, ui.mm(3));
+    const std::string name = drafts.way && drafts.name.empty() ? state.by : drafts.name;
+    ui.text(shown.x, shown.y + ui.mm(1), ready ? name : "…", Size::title);
+    if (const std::string tapped = draw_names(ui, names, known); !tapped.empty()) {
+        wish.hold = Person{tapped, drafts.way.value_or(way_of(state.people, tapped))};
+    }
+    if (!drafts.naming_job) {
+        draw_ways(ui, state, drafts, take_top(body, ui.mm(target_min)));
+        take_top(body, ui.mm(3));
+    }
+    draw_letter_keys(ui, drafts.name, drafts.digits_shown, body);
+    take_language(frame, wish);
+    if (frame.tapped == "leave") {
+        wish.go = Where{state.job.name.empty() ? Place::jobs : Place::roof, {}};
+    } else if (frame.tapped == "hand") {
+        wish.toggle_hand = true;
+    } else if (frame.tapped == "units") {
+        wish.toggle_units = true;
+    } else if (frame.tapped == "keep name" && ready) {
+        if (drafts.naming_job) {
+            wish.start_job = drafts.name;
+        } else {
+            wish.hold = Person{name, way_chosen(state, drafts)};
+        }
+    }
+    return wish;
+}
+
+}  // namespace hemline

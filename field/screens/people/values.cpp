@@ -1,0 +1,81 @@
+#include "field/screens/people/values.h"
+
+#include <algorithm>
+
+#include "field/screens/page/frame.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float mark_mm = 7, gap_mm = 2, band_gap_mm = 1;
+constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
+
+Text noted(const EdgeValue& value) {
+    return value.noted_by.empty() ? say("{1} Nobody noted it.", value.outside)
+                                  : say("{1} Noted by {2}.", value.outside, value.noted_by);
+}
+
+Text what_words(const Ui& ui, const EdgeValue& value) {
+    const std::string what = ui.in_words(value.what);
+    const bool has_stop = !what.empty() && what.back() == '.';
+    const Text sentence = has_stop ? Text(what) : Text(what + ".");
+    return value.wanted.empty() ? sentence : say("{1} Practice: {2}.", sentence, value.wanted);
+}
+
+/// The value, what it is of, and who said it: beside one another, or below.
+float draw_words(Ui& ui, const EdgeValue& value, Box words) {
+    const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.clock);
+    if (words.w < ui.mm(wide_mm)) {
+        float y = words.y + ui.paragraph(words.x, words.y, words.w, value.value, Size::bold);
+        y += ui.paragraph(words.x, y, words.w, what_words(ui, value), Size::small);
+        if (!who.empty()) {
+            y += ui.paragraph(words.x, y, words.w, who, Size::small, ui.colours().soft);
+        }
+        return y - words.y;
+    }
+    const Box left = take_left(words, ui.mm(value_mm)), right = take_right(words, ui.mm(who_mm));
+    const float small_y = words.y + ui.mm(0.8F);  // on the line of the larger letters
+    const float value_h = ui.paragraph(left.x, left.y, left.w, value.value, Size::bold);
+    const float what_h =
+        ui.paragraph(words.x, small_y, words.w, what_words(ui, value), Size::small);
+    ui.text(right.right(), small_y, ui.shortened(who, Size::small, right.w), Size::small,
+            Align::right, ui.colours().soft);
+    return std::max(value_h, what_h + ui.mm(0.8F));
+}
+
+/// Returns the height used.
+float draw_value(Ui& ui, const EdgeValue& value, Box row) {
+    const bool is_outside = !value.outside.empty();
+    Box words = row;
+    const Box mark = take_left(words, ui.mm(mark_mm));
+    if (is_outside || !value.wanted.empty()) {
+        ui.text(mark.x, row.y, is_outside ? "!" : "✓", Size::bold);
+    }
+    float h = draw_words(ui, value, words);
+    if (is_outside) {
+        h += ui.mm(band_gap_mm);
+        h += draw_band(ui, value.by.empty() ? value.outside : noted(value),
+                       {words.x, row.y + h, words.w, 0});
+    }
+    return h + ui.mm(gap_mm);
+}
+
+}  // namespace
+
+void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
+    std::vector<EdgeValue> values =
+        edge_values({state.job, state.plan, state.assets->catalogue, state.events}, work,
+                    steps_on(state, work));
+    std::stable_partition(values.begin(), values.end(),
+                          [](const EdgeValue& value) { return !value.outside.empty(); });
+    Box list = ui.begin_scroll("values " + work.edge.id, box);
+    const float top = list.y;
+    for (const EdgeValue& value : values) {
+        take_top(list, draw_value(ui, value, list));
+    }
+    ui.end_scroll(list.y - top);
+}
+
+}  // namespace hemline

@@ -1,0 +1,158 @@
+// The pitch: three ways to read it, the fold it asks for, and whether the trim and panels serve it.
+#include <imgui.h>
+
+#include <cstdio>
+
+#include "engine/roof/fold_angle.h"
+#include "engine/trim/pitch_check.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/page/keypad.h"
+#include "field/screens/screens.h"
+#include "field/screens/section/draw_section.h"
+#include "field/state/edge_view.h"
+#include "field/state/pool_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation::degrees,
+                                       SlopeNotation::percent};
+constexpr const char* notation_words[] = {phrase("in 12"), phrase("degrees"), phrase("percent")};
+constexpr std::size_t digits_most = 6;
+constexpr float picture_mm_least = 20;
+constexpr float above_keys_mm = 60;  // the verdict, in portrait
+
+Result<Slope> slope_of(const Drafts& drafts) {
+    static constexpr const char* endings[] = {"/12", "deg", "%"};
+    return parse_slope(drafts.pitch_number + endings[static_cast<int>(drafts.pitch_notation)]);
+}
+
+std::string one_decimal(double value) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f°", value);
+    return text;
+}
+
+void press(Drafts& drafts, char key) {
+    std::string& number = drafts.pitch_number;
+    if (key == '\b') {
+        if (!number.empty()) {
+            number.pop_back();
+        }
+    } else if (number.size() < digits_most &&
+               (key != '.' || number.find('.') == std::string::npos)) {
+        number += key;
+    }
+}
+
+/// Which trims serve, which do not and why; and the two folds. Returns the height used.
+float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
+    const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.assets->catalogue);
+    const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
+    const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
+    float y = box.y;
+    y += ui.paragraph(box.x, y, box.w,
+                      say("Plumb fascia: included {1}, bend {2}",
+                          one_decimal(plumb.included_degrees), one_decimal(plumb.bend_degrees)),
+                      Size::bold);
+    y += ui.paragraph(box.x, y, box.w,
+                      say("Square-cut fascia: included {1}, bend {2}",
+                          one_decimal(square.included_degrees), one_decimal(square.bend_degrees)),
+                      Size::small);
+    y += ui.mm(2);
+    for (const std::string& id : check.serves) {
+        y += ui.paragraph(box.x, y, box.w, say("✓ serves: {1}", trim_name(state, id)), Size::bold);
+    }
+    for (const Refusal& refusal : check.refused) {
+        y += ui.paragraph(box.x, y, box.w, glued("× ", refusal.reason), Size::small);
+    }
+    if (!check.measure_again.empty()) {
+        y += ui.paragraph(box.x, y + ui.mm(1), box.w, check.measure_again, Size::bold) + ui.mm(1);
+    }
+    y += ui.paragraph(box.x, y + ui.mm(2), box.w,
+                      say("The local code and the maker's printed limits go before this."),
+                      Size::small, ui.colours().soft);
+    return y - box.y;
+}
+
+void draw_notations(Ui& ui, Drafts& drafts, Box strip) {
+    const std::vector<Box> places = columns(strip, 3, ui.mm(3));
+    for (std::size_t i = 0; i < 3; ++i) {
+        if (ui.button(std::string("notation ") + notation_words[i], say(notation_words[i]),
+                      places[i],
+                      drafts.pitch_notation == notations[i] ? Look::chosen : Look::plain)) {
+            drafts.pitch_notation = notations[i];
+        }
+    }
+}
+
+/// What the pitch so far means, and the eave at that pitch where there is room.
+void draw_answer(Ui& ui, const State& state, const Edge& edge, const Drafts& drafts,
+                 const Result<Slope>& pitch, Box body) {
+    Box words = ui.begin_scroll("pitch words", body);
+    const float top = words.y;
+    float used = 0;
+    const Trim* const trim = state.assets->catalogue.of(edge);
+    if (pitch && trim != nullptr) {
+        take_top(words, draw_verdict(ui, state, edge, *pitch, words));
+        used = words.y - top;
+        take_top(words, ui.mm(2));
+        words.h = body.h - used - ui.mm(2);
+        if (words.h > ui.mm(picture_mm_least)) {
+            draw_eave_section(
+                ui, {.trim = fitted_to(*trim, edge), .pitch = *pitch, .fascia = edge.fascia},
+                words);
+        }
+    } else {
+        used = ui.paragraph(
+            words.x, words.y, words.w,
+            drafts.pitch_number.empty()
+                ? say("Hold a level on the deck: rise over 12 in, or what a digital level shows.")
+                : said(pitch.problem()));
+    }
+    ui.end_scroll(used);
+}
+
+}  // namespace
+
+Wish draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const Result<Slope> pitch = slope_of(drafts);
+    std::vector<Action> actions{
+        {"leave", say("Roof")},
+        {"keep", say("Keep this pitch"), pitch ? Look::primary : Look::off}};
+    if (state.tilt_there) {
+        actions.insert(actions.begin() + 1, {"lay down", say("Lay the tablet down")});
+    }
+    const Frame frame =
+        open_frame(ui, state, say("{1} · pitch of the roof behind it", title_of(work->edge)),
+                   actions, {digit_keys, above_keys_mm});
+    if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
+        press(drafts, key);
+    }
+    Box body = frame.body;
+    draw_notations(ui, drafts, take_top(body, ui.mm(12)));
+    take_top(body, ui.mm(2));
+    const Text unit = say(notation_words[static_cast<int>(drafts.pitch_notation)]);
+    ui.text(body.x, body.y,
+            glued(drafts.pitch_number.empty() ? "…" : drafts.pitch_number, " ", unit), Size::title);
+    take_top(body, ui.line_height(Size::title) + ui.mm(2));
+    draw_answer(ui, state, work->edge, drafts, pitch, body);
+    if (frame.tapped == "keep" && pitch) {
+        wish.fact = PitchTaken{work->edge.id, *pitch};
+    } else if (frame.tapped == "lay down") {
+        wish.go = state.where;
+        wish.go->place = Place::tilt;
+    } else if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

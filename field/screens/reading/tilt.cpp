@@ -1,0 +1,91 @@
+// The pitch from the tablet itself: laid on the deck, then turned end for end on the same spot.
+#include <cstdio>
+
+#include "field/screens/page/frame.h"
+#include "field/screens/screens.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+std::string tenths(double value) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f°", value);
+    return text;
+}
+
+/// "22.6°, 5.0 in 12".
+std::string words_of(Slope slope) {
+    char text[48];
+    std::snprintf(text, sizeof text, "%.1f°, %.1f in 12", degrees_of(slope), rise_in_12_of(slope));
+    return text;
+}
+
+Text advice(const TiltDraft& draft) {
+    if (draft.taking) {
+        return say("Hold still …");
+    }
+    if (draft.first.empty()) {
+        return say("Lay the tablet flat on the deck, screen up. Then take it.");
+    }
+    if (draft.turned.empty()) {
+        return say("Turn it end for end on the same spot. Then take it again.");
+    }
+    return {};
+}
+
+}  // namespace
+
+Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    TiltDraft& draft = drafts.tilt;
+    const bool both = !draft.first.empty() && !draft.turned.empty() && !draft.taking;
+    const Result<Tilt> tilt = tilt_of(draft.first, draft.turned);
+    const bool done = both && tilt;
+    const Frame frame = open_frame(
+        ui, state, say("{1} · pitch by the tablet's own sensor", title_of(work->edge)),
+        {{"leave", say("Key it in")},
+         {"start over", say("Start over"), draft.first.empty() ? Look::off : Look::plain},
+         {done ? "keep" : "take", done ? say("Keep this pitch") : say("Take it"),
+          draft.taking || (both && !done) ? Look::off : Look::primary}});
+    float y = frame.body.y;
+    const auto line = [&](const Text& words, Size size) {
+        y += ui.paragraph(frame.body.x, y, frame.body.w, words, size) + ui.mm(2);
+    };
+    if (done) {
+        line(words_of(slope_of(*tilt)), Size::title);
+        line(say("The readings spread by {1}; the sensor's own error of {2} has cancelled.",
+                 tenths(tilt->spread), tenths(tilt->own_error)),
+             Size::body);
+    } else if (both) {
+        y += draw_band(ui, said(tilt.problem()), frame.body);
+    } else {
+        line(advice(draft), Size::title);
+        if (!draft.first.empty() && !draft.taking) {
+            line(say("First reading taken; it spread by {1}.", tenths(spread_of(draft.first))),
+                 Size::body);
+        }
+    }
+    line(say("A tablet slides: hold it, and stay tied off."), Size::bold);
+    if (frame.tapped == "take") {
+        draft.taking = true;
+        draft.coming.clear();
+    } else if (frame.tapped == "start over") {
+        draft = {};
+    } else if (frame.tapped == "keep" && tilt) {
+        wish.fact = PitchTaken{work->edge.id, slope_of(*tilt)};
+    } else if (frame.tapped == "leave") {
+        Where where = state.where;
+        where.place = Place::pitch;
+        wish.go = where;
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,154 @@
+// The rules of this job, each a touch and its new length away: "the lap must be 8 in here".
+#include <algorithm>
+#include <iterator>
+
+#include "field/screens/page/frame.h"
+#include "field/screens/page/keypad.h"
+#include "field/screens/page/readback.h"
+#include "field/screens/rules/rule_meaning.h"
+#include "field/screens/screens.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 12, gap_mm = 3, above_keys_mm = 60;
+
+/// New sticks have a screen of their own, and the tape's class is no length.
+constexpr const char* rules_shown[] = {
+    "lap",           "lap_valley",   "cut_grid",      "kerf",
+    "sliver",        "offcut_kept",  "screw_spacing", "screw_margin",
+    "bead_gap",      "bead_width",   "hook_gap_most", "hem_notch_clear",
+    "cleat_clear",   "seam_spacing", "tab_gable",     "tab_corner_out",
+    "tab_corner_in", "tab_eave",     "tab_ridge",     "tab_hip",
+    "tab_valley",    "turn_up",      "kick_out",      "tab_wall",
+    "tab_open",
+};
+
+/// What cuts may lie on: the tape's own marks.
+struct Grid {
+    const char* value;
+    Length length;
+};
+constexpr Grid grids[] = {{"1/16 in", sixteenths(1)},
+                          {"1/32 in", nanometres(sixteenths(1).nm() / 2)},
+                          {"1 mm", millimetres(1)}};
+
+Text value_of(const State& state, const std::string& key) {
+    const auto length = rule_length(state.job.practice, key);
+    return length ? Text(CloseLength{*length}) : Text();
+}
+
+/// The edge whose own lap that practice leaves no room for, and why; empty: none.
+Text no_room_on(const Job& job, const Practice& practice) {
+    for (const EdgeWork& work : job.edges) {
+        const auto fits = with_lap(practice, work.edge.kind, lap_on(work.edge, practice));
+        if (work.edge.lap && !fits) {
+            return say("Edge {1} has its own lap: {2}", work.edge.id, said(fits.problem()));
+        }
+    }
+    return {};
+}
+
+Wish set_to(const State& state, Drafts& drafts, const std::string& key, const std::string& value) {
+    Wish wish;
+    const Result<Practice> changed = with_rule(state.job.practice, key, value);
+    if (!changed) {
+        drafts.length.refused = said(changed.problem());
+        return wish;
+    }
+    if (Text why = no_room_on(state.job, *changed); !why.empty()) {
+        drafts.length.refused = std::move(why);
+        return wish;
+    }
+    wish.fact = RuleSet{key, value};
+    wish.go = Where{Place::rules, {}};
+    return wish;
+}
+
+Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
+    const Frame frame = open_frame(ui, state, say("Rule · {1}", spoken_rule("cut_grid")),
+                                   {{"leave", say("Back to the rules"), Look::primary}});
+    Wish wish;
+    Box body = frame.body;
+    take_top(body, draw_rule_meaning(ui, state, "cut_grid", body) + ui.mm(gap_mm));
+    const std::vector<Box> places =
+        columns(take_top(body, ui.mm(row_mm)), static_cast<int>(std::size(grids)), ui.mm(gap_mm));
+    for (std::size_t i = 0; i < std::size(grids); ++i) {
+        const bool chosen = state.job.practice.cut_grid == grids[i].length;
+        if (ui.button("grid " + std::string(grids[i].value), grids[i].value, places[i],
+                      chosen ? Look::chosen : Look::plain)) {
+            wish = set_to(state, drafts, "cut_grid", grids[i].value);
+        }
+    }
+    take_top(body, ui.mm(gap_mm));
+    take_top(body, draw_band(ui, drafts.length.refused, body));
+    ui.paragraph(body.x, body.y, body.w,
+                 say("With 1 mm the whole job is keyed in and shown in millimetres."));
+    if (frame.tapped == "leave") {
+        drafts.rule.clear();
+    }
+    return wish;
+}
+
+Wish draw_rule(Ui& ui, const State& state, Drafts& drafts, const std::string& key) {
+    const bool metric = state.marks == Marks::millimetre;
+    take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+    const Frame frame = open_frame(
+        ui, state, say("Rule · {1}: {2} now", spoken_rule(key), value_of(state, key)),
+        {{"leave", say("Back to the rules")},
+         {"keep", say("So on this job"), is_empty(drafts.length) ? Look::off : Look::primary}},
+        {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    draw_length_keys(ui, drafts.length, frame.keys, metric);
+    Box body = frame.body;
+    take_top(body, draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
+    Box words = ui.begin_scroll("rule words", body);
+    const float top = words.y;
+    take_top(words, draw_band(ui, drafts.length.refused, words));
+    take_top(words, draw_rule_meaning(ui, state, key, words));
+    ui.end_scroll(words.y - top);
+    if (frame.tapped == "leave") {
+        drafts.rule.clear();
+        drafts.length = {};
+    } else if (frame.tapped == "keep" && !is_empty(drafts.length)) {
+        const Length length = shown_length(drafts.length, metric);
+        return set_to(state, drafts, key,
+                      print_length(length, metric ? Marks::millimetre : Marks::sixteenth));
+    }
+    return {};
+}
+
+}  // namespace
+
+Wish draw_rules(Ui& ui, const State& state, Drafts& drafts) {
+    if (!drafts.rule.empty()) {
+        return drafts.rule == "cut_grid" ? draw_grids(ui, state, drafts)
+                                         : draw_rule(ui, state, drafts, drafts.rule);
+    }
+    Wish wish;
+    const Frame frame = open_frame(ui, state, say("Rules of this job"),
+                                   {{"leave", say("Back to the roof"), Look::primary}});
+    Box list = ui.begin_scroll("rules", frame.body);
+    const float top = list.y;
+    const std::size_t wide = ui.portrait() ? 1 : 2;
+    for (std::size_t i = 0; i < std::size(rules_shown); i += wide) {
+        const auto places =
+            columns(take_top(list, ui.mm(row_mm)), static_cast<int>(wide), ui.mm(gap_mm));
+        for (std::size_t k = i; k < std::min(i + wide, std::size(rules_shown)); ++k) {
+            const std::string key = rules_shown[k];
+            if (ui.button("rule " + key, glued(spoken_rule(key), ": ", value_of(state, key)),
+                          places[k - i], Look::plain, Size::bold)) {
+                drafts.rule = key;
+                drafts.length.field = field_of(*rule_length(state.job.practice, key));
+            }
+        }
+        take_top(list, ui.mm(gap_mm));
+    }
+    ui.end_scroll(list.y - top - ui.mm(gap_mm));
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,290 @@
+// The trim's cross-section with its dimensions: a leg or a bend is touched, another value keyed in,
+// and drawing, girth, brake marks and the bends that cannot be made change at once.
+#include <cmath>
+#include <cstdio>
+
+#include "engine/measure/angle_text.h"
+#include "engine/trim/brake.h"
+#include "engine/work/job_sections.h"
+#include "engine/work/piece_pattern.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/page/keypad.h"
+#include "field/screens/page/readback.h"
+#include "field/screens/screens.h"
+#include "field/screens/section/draw_profile.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float row_mm = 12, gap_mm = 3, column_mm = 74, words_part = 0.34F, above_keys_mm = 60;
+constexpr std::size_t digits_most = 5;
+
+/// The section with what is keyed in so far put in its place.
+Section as_keyed(Section section, const Drafts& drafts, bool metric) {
+    const SectionDraft& draft = drafts.section;
+    if (draft.leg >= 0 && !is_empty(drafts.length)) {
+        const auto picked = static_cast<std::size_t>(draft.leg);
+        const LegName name = section.legs[picked].name;
+        for (SectionLeg& leg : section.legs) {  // both hems of a cap are one width
+            leg.width = leg.name == name ? shown_length(drafts.length, metric) : leg.width;
+        }
+    }
+    if (draft.bend >= 0 && !draft.degrees.empty()) {
+        const auto udeg = parse_degrees(draft.degrees);
+        if (udeg) {
+            section.legs[static_cast<std::size_t>(draft.bend) + 1].bend = {
+                std::nullopt, draft.up ? -*udeg : *udeg};
+        }
+    }
+    if (draft.hem_kind) {
+        for (SectionLeg& leg : section.legs) {  // both hems of a cap are of one kind
+            leg.hem = leg.hem == Hem::none ? Hem::none : *draft.hem_kind;
+        }
+    }
+    return section;
+}
+
+std::string degrees_words(double degrees) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f°", std::abs(degrees));
+    return text;
+}
+
+/// What is wrong with the section; else its girth and marks; then the bends that cannot be made.
+float draw_findings(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
+    const float top = box.y;
+    const auto wrong = check_section(section);
+    const Result<Blank> blank = blank_of(section, bends);
+    if (wrong || !blank) {
+        const Problem& problem = wrong ? *wrong : blank.problem();
+        return draw_band(ui, said(problem), box);
+    }
+    for (const BrakeStep& step : brake_order(section, bends, *blank)) {
+        if (!step.in_the_way.empty()) {
+            take_top(box, draw_band(ui,
+                                    say("The bend before the {1} cannot be made: {2}",
+                                        spoken(section.legs[step.bend + 1].name), step.in_the_way),
+                                    box));
+        }
+    }
+    const std::vector<Text> marks(blank->marks.begin(), blank->marks.end());
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Girth {1}", blank->girth), Size::bold));
+    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", joined(marks, ", ")),
+                               Size::small));
+    return box.y - top;
+}
+
+Text words_of(Hem hem) {
+    switch (hem) {
+        case Hem::open:
+            return say("open hem");
+        case Hem::closed:
+            return say("closed hem");
+        case Hem::tear_drop:
+            return say("tear-drop hem");
+        case Hem::none:
+            break;
+    }
+    return say("no hem");
+}
+
+Text bend_words(const SectionLeg& leg, double bend) {
+    const std::string degrees = degrees_words(bend);
+    if (leg.bend.fold_of) {
+        return bend < 0 ? say("bend {1} up, by the roof", degrees)
+                        : say("bend {1} down, by the roof", degrees);
+    }
+    return bend < 0 ? say("bend {1} up", degrees) : say("bend {1} down", degrees);
+}
+
+/// Every leg and bend as a row to touch.
+Touched draw_rows(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
+    Touched picked;
+    Box list = ui.begin_scroll("section rows", box);
+    const float top = list.y;
+    for (std::size_t i = 0; i < section.legs.size(); ++i) {
+        const SectionLeg& leg = section.legs[i];
+        if (i > 0 && std::abs(bends[i - 1]) >= 180) {
+            const std::size_t hem = leg.hem != Hem::none ? i : i - 1;
+            if (ui.button("hem " + std::to_string(hem), words_of(section.legs[hem].hem),
+                          take_top(list, ui.mm(row_mm)))) {
+                picked.hem = static_cast<int>(hem);
+            }
+            take_top(list, ui.mm(gap_mm));
+        } else if (i > 0) {
+            if (ui.button("bend " + std::to_string(i - 1), bend_words(leg, bends[i - 1]),
+                          take_top(list, ui.mm(row_mm)),
+                          leg.bend.fold_of ? Look::off : Look::plain)) {
+                picked.bend = static_cast<int>(i) - 1;
+            }
+            take_top(list, ui.mm(gap_mm));
+        }
+        if (ui.button("row leg " + std::to_string(i), glued(spoken(leg.name), " ", leg.width),
+                      take_top(list, ui.mm(row_mm)))) {
+            picked.leg = static_cast<int>(i);
+        }
+        take_top(list, ui.mm(gap_mm));
+    }
+    ui.end_scroll(list.y - top);
+    return picked;
+}
+
+void key_degrees(SectionDraft& draft, char key) {
+    if (key == '\b') {
+        if (!draft.degrees.empty()) {
+            draft.degrees.pop_back();
+        }
+    } else if (key != 0 && draft.degrees.size() < digits_most &&
+               (key != '.' || draft.degrees.find('.') == std::string::npos)) {
+        draft.degrees += key;
+    }
+}
+
+void pick(Drafts& drafts, const Touched& picked) {
+    if (picked.leg >= 0 || picked.bend >= 0 || picked.hem >= 0) {
+        drafts.section = {picked.leg, picked.bend, picked.hem, {}, "", picked.bend >= 0};
+        drafts.length = {};
+        drafts.length.field = 1;  // no leg is a foot wide
+    }
+}
+
+/// The three kinds of hem; a touch draws the section with it.
+void draw_hems(Ui& ui, const Section& section, SectionDraft& draft, Box row) {
+    const Hem now = section.legs[static_cast<std::size_t>(draft.hem)].hem;
+    constexpr Hem hems[] = {Hem::open, Hem::closed, Hem::tear_drop};
+    const auto places = columns(row, 3, ui.mm(gap_mm));
+    for (std::size_t i = 0; i < 3; ++i) {
+        if (ui.button(words_of(hems[i]).english(), words_of(hems[i]), places[i],
+                      now == hems[i] ? Look::chosen : Look::plain)) {
+            draft.hem_kind = hems[i];
+        }
+    }
+}
+
+/// The event that keeps it: the edge's own face or flange where it has one, else the trim's legs.
+Fact kept(const EdgeWork& work, const Section& section, int leg) {
+    if (leg >= 0) {
+        const SectionLeg& changed = section.legs[static_cast<std::size_t>(leg)];
+        Edge edge = work.edge;
+        if (changed.name == LegName::face && edge.face) {
+            edge.face = changed.width;
+            return EdgeAdded{said_anew(work, edge)};
+        }
+        if (changed.name == LegName::flange && edge.flange) {
+            edge.flange = changed.width;
+            return EdgeAdded{said_anew(work, edge)};
+        }
+    }
+    return SectionChosen{section.trim, legs_of(section)};
+}
+
+/// The draft's own actions while something is being keyed in.
+std::vector<Action> actions_for(const State& state, const Section& section, bool keying,
+                                bool good) {
+    if (keying) {
+        return {{"drop", say("Leave it as it was")},
+                {"keep", say("Keep it so"), good ? Look::primary : Look::off}};
+    }
+    const bool own = state.job.sections.count(section.trim) > 0;
+    return {{"leave", say("Roof")},
+            {"as catalogue", say("As the catalogue"), own ? Look::plain : Look::off},
+            {"done", say("Done"), Look::primary}};
+}
+
+Where back_from(const Where& where) {
+    Where back = where;
+    back.place = Place::folded;
+    return back;
+}
+
+double deck_fall(const Section& section, const Edge& edge) {
+    const bool on_deck = section.legs[deck_leg(section)].lies == LiesOn::deck;
+    const double pitch = degrees_of(edge.pitch.value_or(rise_in_12(6)));
+    const bool up = edge.kind == EdgeKind::ridge || edge.kind == EdgeKind::hip;
+    return !on_deck ? 90 : up ? -pitch : pitch;
+}
+
+}  // namespace
+
+Wish draw_section(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    const Result<Card> card = card_in_hand(state, state.where);
+    const auto standing =
+        card ? section_of(*card, state.assets->sections) : Result<Section>(card.problem());
+    if (work == nullptr || !standing) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    const Section section = as_keyed(*standing, drafts, metric);
+    const auto bends = bends_of(section, roof_at(work->edge));
+    const SectionDraft now = drafts.section;
+    const bool keying = now.leg >= 0 || now.bend >= 0 || now.hem >= 0;
+    const bool good =
+        bends && !check_section(section) && blank_of(section, *bends) && section != *standing;
+    const KeysWanted keys = !keying || now.hem >= 0 ? KeysWanted{}
+                            : now.bend >= 0
+                                ? KeysWanted{digit_keys, above_keys_mm}
+                                : KeysWanted{metric ? digit_keys : sixteenth_keys, above_keys_mm};
+    const Frame frame = open_frame(ui, state, say("{1} · section", card->trim_name),
+                                   actions_for(state, section, keying, good), keys);
+    Box body = frame.body;
+    if (now.leg >= 0) {
+        draw_length_keys(ui, drafts.length, frame.keys, metric);
+        take_top(body,
+                 draw_length_fields(ui, drafts.length, body, tapes_of(state)) + ui.mm(gap_mm));
+    } else if (now.bend >= 0) {
+        key_degrees(drafts.section, draw_digit_keys(ui, frame.keys, true));
+        const auto places = columns(take_top(body, ui.mm(row_mm)), 2, ui.mm(gap_mm));
+        for (const bool up : {true, false}) {
+            if (ui.button(up ? "turned up" : "turned down", up ? say("up") : say("down"),
+                          places[up ? 0 : 1], now.up == up ? Look::chosen : Look::plain)) {
+                drafts.section.up = up;
+            }
+        }
+        ui.text(body.x, body.y, say("{1}° bend", (now.degrees.empty() ? "…" : now.degrees)),
+                Size::title);
+        take_top(body, ui.line_height(Size::title) + ui.mm(gap_mm));
+    }
+    if (now.hem >= 0) {
+        draw_hems(ui, section, drafts.section, take_top(body, ui.mm(row_mm)));
+        take_top(body, ui.mm(gap_mm));
+    }
+    if (!bends) {
+        ui.paragraph(body.x, body.y, body.w, said(bends.problem()));
+    } else {
+        if (!keying) {
+            Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
+                                     : take_right(body, ui.mm(column_mm));
+            ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
+            pick(drafts, draw_rows(ui, section, *bends, rows));
+        }
+        const Box words = take_bottom(body, body.h * words_part);
+        const Touched picked =
+            draw_profile(ui,
+                         {section, *bends, deck_fall(section, work->edge),
+                          now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
+                         body);
+        pick(drafts, picked);
+        ui.end_scroll(draw_findings(ui, section, *bends, ui.begin_scroll("section words", words)));
+    }
+    if (frame.tapped == "keep" && good) {
+        wish.fact = kept(*work, section, now.leg);
+        wish.go = state.where;
+    } else if (frame.tapped == "drop") {
+        wish.go = state.where;
+    } else if (frame.tapped == "as catalogue") {
+        wish.fact = SectionChosen{section.trim, {}};
+        wish.go = state.where;
+    } else if (frame.tapped == "done") {
+        wish.go = back_from(state.where);
+    } else if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,217 @@
+#include "field/screens/steps/step_answer.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "engine/work/edge_values.h"
+#include "field/screens/page/keypad.h"
+#include "field/screens/page/readback.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr std::size_t count_digits_most = 4;
+constexpr float above_keys_mm = 50;  // caution, action and readback, in portrait
+
+std::int64_t count_of(const std::string& digits) {
+    std::int64_t count = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), count);
+    return count;
+}
+
+/// Who learns sees the whole step first, its keys when he has found the value.
+bool keys_wait(const State& state, const Step& step, const Drafts& drafts) {
+    const bool keyed = step.rule->asks == Asks::length || step.rule->asks == Asks::count;
+    return keyed && state.way == Way::learn && !drafts.keys_out;
+}
+
+/// A gap of 0 is what a good hook measures: only a value not keyed in at all is not ready.
+bool is_ready(const Step& step, const Drafts& drafts) {
+    if (step.rule->asks == Asks::length) {
+        return !is_empty(drafts.length);
+    }
+    return step.rule->asks != Asks::count || !drafts.count.empty();
+}
+
+Answer answer_of(const State& state, const Step& step, const Drafts& drafts, bool as_it_should_be) {
+    Answer answer;
+    switch (step.rule->asks) {
+        case Asks::length:
+            answer.kind = AnswerKind::length;
+            answer.length = shown_length(drafts.length, state.marks == Marks::millimetre);
+            break;
+        case Asks::count:
+            answer.kind = AnswerKind::count;
+            answer.count = count_of(drafts.count);
+            break;
+        case Asks::seen:
+            answer.kind = AnswerKind::seen;
+            answer.seen =
+                as_it_should_be ? phrase("as it should be") : phrase("not as it should be");
+            break;
+        default:
+            break;
+    }
+    return answer;
+}
+
+void press_count(Drafts& drafts, char key) {
+    if (key == '\b') {
+        if (!drafts.count.empty()) {
+            drafts.count.pop_back();
+        }
+    } else if (key != 0 && drafts.count.size() < count_digits_most) {
+        drafts.count = drafts.count == "0" ? std::string(1, key) : drafts.count + key;
+    }
+    if (key != 0) {
+        drafts.exception_asked = {};
+    }
+}
+
+/// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
+void open_field(const Step& step, Drafts& drafts) {
+    const std::optional<Length> limit = step.length_most ? step.length_most : step.length_least;
+    if (!drafts.field_opened && limit) {
+        drafts.length.field = *limit < inches(1) ? 2 : *limit < feet(1) ? 1 : 0;
+    }
+    drafts.field_opened = true;
+}
+
+}  // namespace
+
+AnswerActions answers_of(const State& state, const Step& step, const Drafts& drafts) {
+    const Look ready = is_ready(step, drafts) ? Look::primary : Look::off;
+    const bool noting = !drafts.exception_asked.empty();
+    const Text note = say("Note it, signed {1}", state.by);
+    if (keys_wait(state, step, drafts)) {
+        return {{{"key in", say("Key it in"), Look::primary}}};
+    }
+    switch (step.rule->asks) {
+        case Asks::length:
+            return {{{"answer", noting ? note : say("It measures this"), ready}}};
+        case Asks::count:
+            return {{{"answer", noting ? note : say("That many"), ready}}};
+        case Asks::seen:
+            if (noting) {
+                return {{{"look again", say("Look again")}, {"answer wrong", note, Look::primary}}};
+            }
+            return {{{"answer wrong", say("Not as it should be")},
+                     {"answer", say("It is as it should be"), Look::primary}}};
+        case Asks::side:
+            return {{{"answer left", say("Left"), Look::primary},
+                     {"answer right", say("Right"), Look::primary}}};
+        case Asks::cut:
+            return {{{"to card", say("To the cut card"), Look::primary}}};
+        case Asks::remainder:
+            return {{{"to reading", say("Key in the reading"), Look::primary}}};
+        case Asks::tick:
+            return {{{"send back", say("Send it back")},
+                     {"tick", say("Tick this edge off"), Look::primary}}};
+        case Asks::done:
+            break;
+    }
+    return {{{"answer", say("Done"), Look::primary}}};
+}
+
+KeysWanted keys_for(const State& state, const Step& step, const Drafts& drafts) {
+    if (keys_wait(state, step, drafts)) {
+        return {};
+    }
+    if (step.rule->asks == Asks::count) {
+        return {digit_keys, above_keys_mm};
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    return {step.rule->asks == Asks::length ? (metric ? digit_keys : sixteenth_keys) : 0,
+            above_keys_mm};
+}
+
+void draw_answer_keys(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box keys) {
+    drafts.keys_out = drafts.keys_out || !ui.typed().empty();
+    if (keys_wait(state, step, drafts)) {
+        return;
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    if (step.rule->asks == Asks::count) {
+        press_count(drafts, draw_digit_keys(ui, keys, false));
+    } else if (step.rule->asks == Asks::length) {
+        open_field(step, drafts);
+        const Length before = shown_length(drafts.length, metric);
+        take_typed(drafts.length, drafts.typed, ui.typed(), metric);
+        draw_length_keys(ui, drafts.length, keys, metric);
+        if (before != shown_length(drafts.length, metric)) {
+            drafts.exception_asked = {};
+        }
+    }
+}
+
+float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, Box body) {
+    if (keys_wait(state, step, drafts)) {
+        return 0;
+    }
+    if (step.rule->asks == Asks::count) {
+        ui.text(body.x, body.y, drafts.count.empty() ? "…" : drafts.count, Size::title);
+        return ui.line_height(Size::title);
+    }
+    return step.rule->asks == Asks::length
+               ? draw_length_fields(ui, drafts.length, body, tapes_of(state))
+               : 0;
+}
+
+bool is_refused(const Drafts& drafts) {
+    return !drafts.length.refused.empty() || !drafts.exception_asked.empty();
+}
+
+float draw_limits(Ui& ui, const Step& step, const Drafts& drafts, Box box) {
+    const Text& refused =
+        drafts.length.refused.empty() ? drafts.exception_asked : drafts.length.refused;
+    if (!refused.empty()) {  // it names the limit
+        return draw_band(ui, refused, box);
+    }
+    const Text limits = limits_of(step);
+    return limits.empty()
+               ? 0
+               : ui.paragraph(box.x, box.y, box.w, say("Practice: {1}.", limits)) + ui.mm(2);
+}
+
+Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& work,
+                 const Step& step, Drafts& drafts) {
+    Wish wish;
+    const std::string& id = work.edge.id;
+    if (tapped == "key in") {
+        drafts.keys_out = true;
+    } else if (tapped == "to card" || tapped == "to reading") {
+        wish.go = made_at(work, step);
+    } else if (tapped == "send back") {
+        wish.go = Where{Place::send_back, id};
+    } else if (tapped == "tick") {
+        wish.fact = EdgeFinished{id, ""};
+    } else if (tapped == "look again") {
+        drafts.exception_asked = {};
+    } else if (tapped == "answer left" || tapped == "answer right") {
+        const Side side = tapped == "answer left" ? Side::left : Side::right;
+        const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
+        wish.fact = StepDone{id, step.rule->id, step.piece, said, "", ""};
+    } else if (tapped == "answer" || tapped == "answer wrong") {
+        const Answer answer = answer_of(state, step, drafts, tapped == "answer");
+        const Text outside = tapped == "answer wrong"
+                                 ? say("Mend it and look again. If it must stay so, note it.")
+                                 : Text(outside_practice(step, answer));
+        if (!outside.empty() && drafts.exception_asked.empty()) {
+            drafts.exception_asked = outside;
+            return wish;
+        }
+        wish.fact = StepDone{id,
+                             step.rule->id,
+                             step.piece,
+                             answer,
+                             outside.english(state.marks),
+                             outside.empty() ? "" : state.by};
+    }
+    return wish;
+}
+
+}  // namespace hemline

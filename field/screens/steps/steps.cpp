@@ -1,0 +1,266 @@
+// The steps of an edge, one at a time: caution, action, and the value it is answered with.
+#include <imgui.h>
+
+#include <algorithm>
+
+#include "engine/roof/edge_shape.h"
+#include "engine/work/order.h"
+#include "engine/work/step_pictures.h"
+#include "field/screens/page/frame.h"
+#include "field/screens/page/readback.h"
+#include "field/screens/people/values.h"
+#include "field/screens/screens.h"
+#include "field/screens/section/draw_section.h"
+#include "field/screens/steps/draw_step_pictures.h"
+#include "field/screens/steps/step_answer.h"
+#include "field/state/edge_view.h"
+
+namespace hemline {
+
+namespace {
+
+constexpr float picture_mm_least = 20;
+constexpr float section_mm = 33, reasons_mm = 16;  // of who learns
+constexpr float low_mm = 45;                       // words as low are set smaller
+constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
+constexpr float count_w_mm = 30;  // of a number beside its keys
+
+void draw_caution(Ui& ui, const Text& caution, Box& body) {
+    if (caution.empty()) {
+        return;
+    }
+    const float height = ui.paragraph_height(body.w - ui.mm(16), caution, Size::bold) + ui.mm(4);
+    const Box band = take_top(body, height);
+    ui.ink()->AddRectFilled({band.x, band.y}, {band.right(), band.bottom()}, ui.colours().warn,
+                            ui.mm(1));
+    const float r = ui.mm(3.2F);
+    const ImVec2 centre(band.x + ui.mm(6), band.mid_y() + r * 0.2F);
+    ui.ink()->AddTriangleFilled({centre.x, centre.y - r * 1.2F},
+                                {centre.x - r * 1.2F, centre.y + r},
+                                {centre.x + r * 1.2F, centre.y + r}, IM_COL32(0, 0, 0, 255));
+    ui.text(centre.x, centre.y - ui.line_height(Size::bold) / 2 + ui.mm(0.4F), "!", Size::bold,
+            Align::centre, ui.colours().warn);
+    ui.paragraph(band.x + ui.mm(13), band.y + ui.mm(2), band.w - ui.mm(16), caution, Size::bold,
+                 IM_COL32(0, 0, 0, 255));
+    take_top(body, ui.mm(3));
+}
+
+/// Where the edge is: one tick a step, filled when done.
+void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now, Box strip) {
+    const float w = strip.w / static_cast<float>(steps.size());
+    float drawn_to = strip.x - 1;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const float x = strip.x + w * static_cast<float>(i);
+        if (x < drawn_to + 1 && i != now) {
+            continue;  // less than a pixel from the last one
+        }
+        drawn_to = x;
+        const ImVec2 from(x, strip.y);
+        const ImVec2 to(x + w - ui.mm(0.8F), strip.bottom());
+        if (steps[i].done) {
+            ui.ink()->AddRectFilled(from, to, ui.colours().ink);
+        } else if (i == now) {
+            ui.ink()->AddRectFilled(from, to, ui.colours().chalk);
+        } else {
+            ui.ink()->AddRect(from, to, ui.colours().ink, 0, 0, ui.mm(0.25F));
+        }
+    }
+}
+
+/// Why, and what goes wrong; returns the height used.
+float draw_reasons(Ui& ui, const Step& step, Box box) {
+    float y = box.y;
+    y += ui.paragraph(box.x, y, box.w, say("Why: {1}", say(step.rule->why))) + ui.mm(1);
+    y += ui.paragraph(box.x, y, box.w, say("What goes wrong: {1}", say(step.rule->wrong)),
+                      Size::body, ui.colours().soft);
+    return y - box.y;
+}
+
+EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
+    switch (step.rule->each) {
+        case Each::wrap_piece:
+            return EaveLayer::wrap;
+        case Each::cleat_piece:
+            return EaveLayer::cleat;
+        case Each::edge:
+        case Each::sent_back:
+            break;
+        default:
+            return EaveLayer::trim;
+    }
+    // A step of the whole edge shows what is on it by then.
+    EaveLayer layer = EaveLayer::wood;
+    for (const Step& before : steps) {
+        if (&before == &step) {
+            break;
+        }
+        if (before.rule->each != Each::edge && before.rule->each != Each::sent_back) {
+            layer = std::max(layer, layer_of(before, steps));
+        }
+    }
+    return layer;
+}
+
+/// An eave in section with what this step puts on it; of other edges the piece that the step is of.
+void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
+                  const std::vector<Step>& steps, Box box) {
+    const Trim* const trim = state.assets->catalogue.of(work.edge);
+    if (trim == nullptr || !work.edge.pitch || box.h < ui.mm(picture_mm_least)) {
+        return;
+    }
+    if (work.edge.kind != EdgeKind::eave) {
+        draw_finished_piece(ui, state, work, step, box);
+        return;
+    }
+    draw_eave_section(ui,
+                      {.trim = fitted_to(*trim, work.edge),
+                       .pitch = *work.edge.pitch,
+                       .fascia = work.edge.fascia,
+                       .wrap = work.edge.wrap,
+                       .up_to = layer_of(step, steps)},
+                      box);
+}
+
+/// For who learns: the pictures of this step's own metal, or the edge in section; returns the
+/// height used.
+float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                 const Step& step, float room, Box box) {
+    const auto pictures =
+        step_pictures({state.job, state.plan, state.assets->catalogue, state.assets->sections,
+                       state.outline ? &*state.outline : nullptr},
+                      step, work);
+    if (pictures) {
+        return draw_step_pictures(ui, state, *pictures, room, box);
+    }
+    if (work.edge.kind != EdgeKind::eave && step.piece == 0) {
+        return 0;
+    }
+    box.h = ui.mm(section_mm);
+    draw_picture(ui, state, work, step, steps, box);
+    return box.h + ui.mm(2);
+}
+
+/// The answer where it stands still, beside the keys or just above them; cuts its room off the
+/// body.
+void pin_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, const Frame& frame,
+                Box& body) {
+    const bool counts = step.rule->asks == Asks::count;
+    if (counts && frame.beside_keys.w >= ui.mm(count_w_mm)) {
+        draw_answer(ui, state, step, drafts, frame.beside_keys);
+    } else if (counts || step.rule->asks == Asks::length) {
+        const float h = counts ? ui.line_height(Size::title) : ui.mm(length_fields_mm);
+        draw_answer(ui, state, step, drafts, take_bottom(body, h));
+        take_bottom(body, ui.mm(3));
+    }
+}
+
+/// The caution, the action and its answer; then why. Where it is narrow, the answer stands still,
+/// and the words scroll.
+void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                std::size_t now, Drafts& drafts, const Frame& frame) {
+    const Step& step = steps[now];
+    Box body = frame.body;
+    draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
+    take_top(body, ui.mm(3));
+    const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
+    if (pinned && frame.keys.w > 0) {
+        pin_answer(ui, state, step, drafts, frame, body);
+    }
+    if (step.rule->asks == Asks::tick) {
+        draw_caution(ui, say(step.rule->caution), body);
+        take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
+        draw_values(ui, state, work, body);
+        return;
+    }
+    Box words = ui.begin_scroll(
+        "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
+    const float top = words.y;
+    if (pinned && is_refused(drafts)) {  // what was asked comes before all else
+        take_top(words, draw_limits(ui, step, drafts, words));
+    }
+    take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
+    draw_caution(ui, say(step.rule->caution), words);
+    const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
+    take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));
+    if (!pinned) {
+        const float used = draw_answer(ui, state, step, drafts, words);
+        take_top(words, used > 0 ? used + ui.mm(3) : 0);
+    }
+    if (!pinned || !is_refused(drafts)) {
+        take_top(words, draw_limits(ui, step, drafts, words));
+    }
+    const bool learns = state.way == Way::learn;
+    if (learns) {
+        const float room = body.h - (words.y - top) - ui.mm(reasons_mm);
+        take_top(words, draw_folds(ui, state, work, steps, step, room, words));
+    }
+    take_top(words, draw_reasons(ui, step, words));
+    const float used = words.y - top;
+    if (!learns) {
+        take_top(words, ui.mm(3));
+        words.h = body.h - used - ui.mm(3);
+        draw_picture(ui, state, work, step, steps, words);
+    }
+    ui.end_scroll(used);
+}
+
+Wish draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
+    Wish wish;
+    const Frame frame =
+        open_frame(ui, state, say("{1} · finished", title_of(work.edge)),
+                   {{"send back", say("Send it back")}, {"leave", say("Roof"), Look::primary}});
+    Box body = frame.body;
+    take_top(body, ui.paragraph(body.x, body.y, body.w,
+                                say("Finished, ticked off by {1} at {2}", work.finished_by,
+                                    clock_time(work.finished_clock)),
+                                Size::title) +
+                       ui.mm(3));
+    draw_values(ui, state, work, body);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "send back") {
+        wish.go = Where{Place::send_back, work.edge.id};
+    }
+    return wish;
+}
+
+}  // namespace
+
+Wish draw_steps(Ui& ui, const State& state, Drafts& drafts) {
+    Wish wish;
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (work == nullptr) {
+        wish.go = Where{Place::roof, {}};
+        return wish;
+    }
+    const std::vector<Step> steps = steps_on(state, *work);
+    const std::optional<std::size_t> now = next_step(steps);
+    if (!now) {
+        return draw_finished(ui, state, *work);
+    }
+    const Step& step = steps[*now];
+    const Text title = say("{1} · {2} · step {3} of {4}", title_of(work->edge),
+                           say(step.rule->part), *now + 1, steps.size());
+    const AnswerActions answers = answers_of(state, step, drafts);
+    const KeysWanted keys = keys_for(state, step, drafts);
+    std::vector<Action> actions = {{"leave", say("Roof")}};
+    if (has_run(work->edge.kind) &&
+        !keys_stand_aside(ui,
+                          keys)) {  // there the words need the room; the run is on the roof's way
+        actions.push_back({"run", say("The run")});
+    }
+    actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
+    const Frame frame = open_frame(ui, state, title, actions, keys);
+    draw_answer_keys(ui, state, step, drafts, frame.keys);
+    draw_words(ui, state, *work, steps, *now, drafts, frame);
+    if (frame.tapped == "leave") {
+        wish.go = Where{Place::roof, {}};
+    } else if (frame.tapped == "run") {
+        wish.go = Where{Place::run, work->edge.id};
+    } else if (!frame.tapped.empty()) {
+        wish = answer_with(frame.tapped, state, *work, step, drafts);
+    }
+    return wish;
+}
+
+}  // namespace hemline

@@ -1,0 +1,183 @@
+#include "field/state/edge_view.h"
+
+#include <algorithm>
+
+#include "engine/work/order.h"
+
+namespace hemline {
+
+namespace {
+
+Text cut_words(TrimRole role, int piece, const Text& edge) {
+    switch (role) {
+        case TrimRole::wrap:
+            return say("Cut fascia wrap piece {1} of {2}", piece, edge);
+        case TrimRole::cleat:
+            return say("Cut cleat piece {1} of {2}", piece, edge);
+        case TrimRole::main:
+            break;
+    }
+    return say("Cut piece {1} of {2}", piece, edge);
+}
+
+TrimRole role_of(Each each) {
+    if (each == Each::wrap_piece) {
+        return TrimRole::wrap;
+    }
+    return each == Each::cleat_piece ? TrimRole::cleat : TrimRole::main;
+}
+
+NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step) {
+    const Text name = title_of(work.edge);
+    NextWork next;
+    next.where = made_at(work, step);
+    if (step.rule->asks == Asks::cut) {
+        next.label = say("Next cut");
+        next.what = cut_words(next.where.role, step.piece, name);
+    } else if (step.rule->asks == Asks::remainder) {
+        next.label = say("Measure what is left");
+        next.what = say("{1}: measure for the last piece", name);
+    } else {
+        next.label = step.rule->asks == Asks::tick ? say("Tick off") : say("Next step");
+        next.what = glued(name, ": ", step.action);
+    }
+    if (state.way == Way::learn) {
+        next.where.place = Place::steps;
+        next.label = say("Show me how");
+    }
+    return next;
+}
+
+/// The foreman's next: an edge to look at, what was made apart, and when there is neither the day.
+NextWork next_to_tick(const State& state) {
+    for (const EdgeWork& work : state.job.edges) {
+        if (status_on(state, work) == EdgeStatus::to_tick) {
+            const Text name = title_of(work.edge);
+            return {{Place::look, work.edge.id},
+                    say("Look at it"),
+                    say("{1} waits for your tick", name)};
+        }
+    }
+    if (!state.job.conflicts.empty()) {
+        return {{Place::apart, {}}, say("Pick one"), say("Two tablets wrote one thing apart")};
+    }
+    return {{Place::day, {}}, say("Day sheet"), say("No edge waits for your tick")};
+}
+
+}  // namespace
+
+Where made_at(const EdgeWork& work, const Step& step) {
+    Where where{Place::steps, work.edge.id, TrimRole::main, step.piece, ReadingOf::edge};
+    if (step.rule->asks == Asks::cut) {
+        where.place = Place::card;
+        where.role = role_of(step.rule->each);
+    } else if (step.rule->asks == Asks::remainder) {
+        where.place = Place::reading;
+        where.reading_of = ReadingOf::remainder;
+    }
+    return where;
+}
+
+const EdgeWork* edge_of(const State& state, std::string_view edge) { return state.job.find(edge); }
+
+std::vector<Step> steps_on(const State& state, const EdgeWork& work) {
+    const auto procedure = state.assets->procedures.find(work.edge.kind);
+    if (procedure == state.assets->procedures.end()) {
+        return {};
+    }
+    return steps_of(work, state.plan, state.job.practice, procedure->second,
+                    state.assets->catalogue);
+}
+
+EdgeStatus status_on(const State& state, const EdgeWork& work) {
+    return status_of(work, steps_on(state, work), state.job.practice);
+}
+
+Result<Card> card_in_hand(const State& state, const Where& where) {
+    Result<Card> planned = make_card(state.job, state.plan, state.assets->catalogue, where.edge,
+                                     where.role, where.piece);
+    if (!planned) {
+        return planned;
+    }
+    Card card = *planned;
+    card.stick_from = Length();
+    card.left_over = card.stick_length - card.cut;
+    return card;
+}
+
+NextWork next_work_on(const State& state, const EdgeWork& work) {
+    const std::string& id = work.edge.id;
+    const Text name = title_of(work.edge);
+    const std::vector<Step> steps = steps_on(state, work);
+    switch (status_of(work, steps, state.job.practice)) {
+        case EdgeStatus::no_reading:
+            return {{Place::reading, id}, say("Read this edge"), say("{1}: first reading", name)};
+        case EdgeStatus::one_reading:
+            return {{Place::reading, id}, say("Read again"), say("{1}: second reading", name)};
+        case EdgeStatus::readings_disagree:
+            return {{Place::reading, id}, say("Read again"), say("{1}: a third reading", name)};
+        case EdgeStatus::pitch_missing:
+            return {{Place::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
+        case EdgeStatus::undecided:
+            return {{Place::apart, id}, say("Pick one"), say("{1}: made apart", name)};
+        default:
+            break;
+    }
+    const std::optional<std::size_t> next = next_step(steps);
+    if (!next) {
+        return {{Place::steps, id}, say("Look at it"), say("{1}: finished", name)};
+    }
+    return work_of_step(state, work, steps[*next]);
+}
+
+std::optional<NextWork> next_work(const State& state) {
+    if (state.way == Way::tick_off && !state.job.edges.empty()) {
+        return next_to_tick(state);
+    }
+    const std::vector<EdgeNext> all =
+        whats_next(state.job, state.plan, state.assets->procedures, state.assets->catalogue);
+    if (all.empty()) {
+        return std::nullopt;
+    }
+    const auto can_be_done = [](const EdgeNext& next) {
+        return next.waits_for.empty() && next.status != EdgeStatus::to_tick;
+    };
+    const auto first = std::find_if(all.begin(), all.end(), can_be_done);
+    const EdgeNext& chosen = first == all.end() ? all.front() : *first;
+    NextWork next = next_work_on(state, *state.job.find(chosen.edge));
+    next.waits_for = chosen.waits_for;
+    return next;
+}
+
+Where opened(const State& state, const EdgeWork& work) {
+    return state.way == Way::tick_off ? Where{Place::look, work.edge.id}
+                                      : next_work_on(state, work).where;
+}
+
+Text title_of(const Edge& edge) {
+    switch (edge.kind) {
+        case EdgeKind::gable:
+            return say("Gable {1}", edge.id);
+        case EdgeKind::ridge:
+            return say("Ridge {1}", edge.id);
+        case EdgeKind::hip:
+            return say("Hip {1}", edge.id);
+        case EdgeKind::valley:
+            return say("Valley {1}", edge.id);
+        case EdgeKind::sidewall:
+            return say("Sidewall {1}", edge.id);
+        case EdgeKind::headwall:
+            return say("Headwall {1}", edge.id);
+        case EdgeKind::transition:
+            return say("Transition {1}", edge.id);
+        case EdgeKind::high_eave:
+            return say("High eave {1}", edge.id);
+        case EdgeKind::penetration:
+            return say("Penetration {1}", edge.id);
+        case EdgeKind::eave:
+            break;
+    }
+    return say("Eave {1}", edge.id);
+}
+
+}  // namespace hemline

@@ -1,0 +1,15 @@
+// What planning again changed that the crew did not ask for themselves.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+#include "field/state/state.h"
+
+namespace hemline {
+
+/// "Planned again. Piece 2 of …": pieces that changed, and sticks to open; empty for nothing.
+/// `fact`: what was kept just now. `before`: the plan before it, with sticks_in_all() of it.
+Text plan_news(const State& now, const Fact& fact, const Plan& before, std::int64_t sticks_before);
+
+}  // namespace hemline

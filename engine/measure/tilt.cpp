@@ -4,11 +4,12 @@
 #include <array>
 #include <cmath>
 
+#include "engine/quantity/angle.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr double radians = 3.14159265358979323846 / 180;
 constexpr double spread_most = 0.5;     // degrees: more, and it was moving
 constexpr double own_error_most = 5.0;  // degrees: more, and it was not turned
 
@@ -16,8 +17,8 @@ constexpr double own_error_most = 5.0;  // degrees: more, and it was not turned
 using Up = std::array<double, 3>;
 
 Up up_of(TiltSample sample) {
-    const double beta = sample.beta * radians;
-    const double gamma = sample.gamma * radians;
+    const double beta = radians_of(sample.beta);
+    const double gamma = radians_of(sample.gamma);
     return {-std::cos(beta) * std::sin(gamma), std::sin(beta), std::cos(beta) * std::cos(gamma)};
 }
 
@@ -38,7 +39,7 @@ Up mean_of(std::span<const TiltSample> samples) {
 
 double angle_between(const Up& a, const Up& b) {
     const double chord = std::hypot(std::hypot(a[0] - b[0], a[1] - b[1]), a[2] - b[2]);
-    return 2 * std::asin(std::min(1.0, chord / 2)) / radians;
+    return degrees_in(2 * std::asin(std::min(1.0, chord / 2)));
 }
 
 }  // namespace
@@ -70,9 +71,9 @@ Result<Tilt> tilt_of(std::span<const TiltSample> first, std::span<const TiltSamp
     const Up one = mean_of(first);
     const Up two = mean_of(turned);
     tilt.degrees =
-        std::asin(std::min(1.0, std::hypot(one[0] - two[0], one[1] - two[1]) / 2)) / radians;
+        degrees_in(std::asin(std::min(1.0, std::hypot(one[0] - two[0], one[1] - two[1]) / 2)));
     tilt.own_error =
-        std::asin(std::min(1.0, std::hypot(one[0] + two[0], one[1] + two[1]) / 2)) / radians;
+        degrees_in(std::asin(std::min(1.0, std::hypot(one[0] + two[0], one[1] + two[1]) / 2)));
     if (tilt.own_error > own_error_most) {
         return Problem{say("The two readings do not mirror one another."),
                        say("Turn the tablet end for end on the same spot, then take it again.")};

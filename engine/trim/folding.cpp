@@ -1,7 +1,6 @@
 #include "engine/trim/folding.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace hemline {
 
@@ -11,7 +10,6 @@ constexpr double nm_in_mm = 1e6;
 constexpr double open_hem_degrees = 168;  // drawn open, so that the gap is seen
 constexpr double tear_drop_degrees = 160;
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 double mm(std::int64_t nm) { return static_cast<double>(nm) / nm_in_mm; }
 
 Space times(const Space& a, double f) { return {a.x * f, a.y * f, a.z * f}; }
@@ -21,8 +19,8 @@ Space minus(const Space& a, const Space& b) { return plus(a, times(b, -1)); }
 /// The panel beyond a bend at y, turned by degrees (+ away from the upper face).
 /// `down_page`: it lies beyond at larger y; else at smaller.
 Placing beyond_bend(const Placing& panel, std::int64_t y, double degrees, bool down_page) {
-    const double c = std::cos(radians(degrees));
-    const double s = std::sin(radians(degrees)) * (down_page ? 1 : -1);
+    const double c = std::cos(radians_of(degrees));
+    const double s = std::sin(radians_of(degrees)) * (down_page ? 1 : -1);
     Placing turned = panel;
     turned.across = minus(times(panel.across, c), times(panel.normal, s));
     turned.normal = plus(times(panel.normal, c), times(panel.across, s));
@@ -37,7 +35,7 @@ double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z 
 
 /// The vector turned about a unit axis (Rodrigues' formula).
 Space turned_about(const Space& v, const Space& axis, double degrees) {
-    const double c = std::cos(radians(degrees)), s = std::sin(radians(degrees));
+    const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
     return plus(plus(times(v, c), times(cross(axis, v), s)), times(axis, dot(axis, v) * (1 - c)));
 }
 
@@ -58,7 +56,7 @@ Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
 }
 
 /// What the section's bend is turned by when done: a hem keeps its kind's gap.
-double full_turn(const FlatPattern& pattern, std::size_t bend) {
+double turned_by(const FlatPattern& pattern, std::size_t bend) {
     const double degrees = pattern.legs.bends[bend];
     if (std::abs(degrees) < 180) {
         return degrees;
@@ -81,7 +79,7 @@ Face face_of(const FlatOutline& outline, const Placing& placing, std::size_t leg
 }
 
 Space turned_in_plan(const Space& v, double degrees) {
-    const double c = std::cos(radians(degrees)), s = std::sin(radians(degrees));
+    const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
     return {v.x * c - v.y * s, v.x * s + v.y * c, v.z};
 }
 
@@ -110,11 +108,11 @@ std::vector<Face> fold_up(const FlatPattern& pattern, const FoldProgress& progre
     std::vector<Placing> placings(pattern.panels.size(), root);
     for (std::size_t leg = pattern.root + 1; leg < placings.size(); ++leg) {
         placings[leg] = beyond_bend(placings[leg - 1], pattern.legs.edges[leg].nm(),
-                                    full_turn(pattern, leg - 1) * progress.bends, true);
+                                    turned_by(pattern, leg - 1) * progress.bends, true);
     }
     for (std::size_t leg = pattern.root; leg-- > 0;) {
         placings[leg] = beyond_bend(placings[leg + 1], pattern.legs.edges[leg + 1].nm(),
-                                    full_turn(pattern, leg) * progress.bends, false);
+                                    turned_by(pattern, leg) * progress.bends, false);
     }
     std::vector<Face> faces;
     for (std::size_t leg = 0; leg < placings.size(); ++leg) {
@@ -131,7 +129,7 @@ std::vector<Face> fold_up(const FlatPattern& pattern, const FoldProgress& progre
 }
 
 Placing resting(const FlatPattern& pattern, Slope pitch, Falls falls) {
-    const double slope = radians(degrees_of(pitch));
+    const double slope = radians_of(degrees_of(pitch));
     const double fall = falls == Falls::down_page ? std::sin(slope) : -std::sin(slope);
     Placing placing;
     placing.across = {0, -std::cos(slope), -fall};

@@ -263,8 +263,8 @@ Meeting corner_meeting(const FlatPattern& left, const FlatPattern& right, const 
     const Space corner{mm(left.length - joint.left_past), 0, 0};
     const Placing straight =
         shifted(resting(right, joint.pitch), {corner.x - mm(joint.right_past), 0, 0});
-    meeting.right =
-        fold_up(right, done, turned_in_plan(straight, corner, 180 - joint.corner_degrees));
+    meeting.right = fold_up(right, done,
+                            turned_in_plan(straight, corner, degrees_of(half_turn - joint.corner)));
     check_flanges(meeting, left, right, joint);
     check_corner_tabs(meeting, right, joint);
     return meeting;

@@ -70,11 +70,6 @@ Result<Neighbour> neighbour_of(const MeetingOf& of, const Card& card, Side side)
 
 double mm(Length length) { return static_cast<double>(length.nm()) / 1e6; }
 
-double corner_degrees(const Edge& edge, Side side) {
-    const auto udeg = side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-    return static_cast<double>(udeg.value_or(90'000'000)) / 1e6;
-}
-
 /// Away from the roof: the mean of the main legs' upper faces.
 Space outward(const FlatPattern& pattern, const std::vector<Face>& faces) {
     Space sum;
@@ -123,7 +118,7 @@ struct Pair {
     Slope pitch;
 };
 
-std::vector<FoldFault> put_round_corner(Pair& pair, double corner, const Practice& practice) {
+std::vector<FoldFault> put_round_corner(Pair& pair, Angle corner, const Practice& practice) {
     const auto past = [&](EndWork work) {
         return work == EndWork::corner_tab ? practice.tab_corner_out : Length();
     };
@@ -131,7 +126,7 @@ std::vector<FoldFault> put_round_corner(Pair& pair, double corner, const Practic
                       sixteenths(1)};
     const Space at{mm(pair.left.length - joint.left_past), 0, 0};
     pair.right_at = turned_in_plan(shifted(pair.right_at, {at.x - mm(joint.right_past), 0, 0}), at,
-                                   180 - corner);
+                                   degrees_of(half_turn - corner));
     return corner_meeting(pair.left, pair.right, joint).faults;
 }
 
@@ -182,7 +177,8 @@ Result<ShownMeeting> piece_meeting(const MeetingOf& of, const Card& card, Side s
     pair.right_at = resting(pair.right, pitch, falls);
     ShownMeeting meeting;
     meeting.faults = is_corner(work_at(card, side))
-                         ? put_round_corner(pair, corner_degrees(edge, side), of.job.practice)
+                         ? put_round_corner(pair, stated_corner(edge, side).value_or(square_out),
+                                            of.job.practice)
                          : put_in_lap(pair);
     std::vector<Facet> at_left = shown(met(pair.left, Side::right, reach), pair.left_at);
     std::vector<Facet> at_right = shown(met(pair.right, Side::left, reach), pair.right_at);

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "engine/quantity/space.h"
 #include "engine/roof/nearest.h"
 
 namespace hemline {
@@ -25,11 +26,10 @@ double bend_across_degrees(const RoofCorner& corner) {
     const Rise one = rise_of(corner.pitch1);
     const Rise two = rise_of(corner.pitch2);
     const double psi = radians_of(absolute(half_turn - corner.inside));
-    // atan2 of the normals' cross and dot products: acos would lose half its digits near 0°.
-    const double x = two.sin * std::cos(psi);
-    const double y = two.sin * std::sin(psi);
-    const double cross = std::hypot(one.cos * y, one.cos * x - one.sin * two.cos, one.sin * y);
-    return degrees_in(std::atan2(cross, one.cos * two.cos + one.sin * x));
+    const Space normal1{one.sin, 0, one.cos};
+    const Space normal2{two.sin * std::cos(psi), two.sin * std::sin(psi), two.cos};
+    // acos of the dot product alone would lose half its digits near 0°.
+    return degrees_in(std::atan2(length_of(cross(normal1, normal2)), dot(normal1, normal2)));
 }
 
 Result<HipLine> hip_line(const RoofCorner& corner) {

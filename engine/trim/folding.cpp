@@ -12,38 +12,28 @@ constexpr double tear_drop_degrees = 160;
 
 double mm(std::int64_t nm) { return static_cast<double>(nm) / nm_in_mm; }
 
-Space times(const Space& a, double f) { return {a.x * f, a.y * f, a.z * f}; }
-Space plus(const Space& a, const Space& b) { return {a.x + b.x, a.y + b.y, a.z + b.z}; }
-Space minus(const Space& a, const Space& b) { return plus(a, times(b, -1)); }
-
 /// The panel beyond a bend at y, turned by degrees (+ away from the upper face).
 /// `down_page`: it lies beyond at larger y; else at smaller.
 Placing beyond_bend(const Placing& panel, std::int64_t y, double degrees, bool down_page) {
     const double c = std::cos(radians_of(degrees));
     const double s = std::sin(radians_of(degrees)) * (down_page ? 1 : -1);
     Placing turned = panel;
-    turned.across = minus(times(panel.across, c), times(panel.normal, s));
-    turned.normal = plus(times(panel.normal, c), times(panel.across, s));
-    turned.origin = minus(panel.at({0, y}), times(turned.across, mm(y)));
+    turned.across = panel.across * c - panel.normal * s;
+    turned.normal = panel.normal * c + panel.across * s;
+    turned.origin = panel.at({0, y}) - turned.across * mm(y);
     return turned;
 }
-
-Space cross(const Space& a, const Space& b) {
-    return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
-}
-double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
 
 /// The vector turned about a unit axis (Rodrigues' formula).
 Space turned_about(const Space& v, const Space& axis, double degrees) {
     const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
-    return plus(plus(times(v, c), times(cross(axis, v), s)), times(axis, dot(axis, v) * (1 - c)));
+    return v * c + cross(axis, v) * s + axis * (dot(axis, v) * (1 - c));
 }
 
 /// The tab beyond its fold, + away from the upper face.
 Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
     const Space from = panel.at(tab.fold.a), to = panel.at(tab.fold.b);
-    const Space way = minus(to, from);
-    const Space axis = times(way, 1 / std::sqrt(dot(way, way)));
+    const Space axis = unit(to - from);
     // The fold runs down the page: a right tab then turns away from the upper face by the left
     // hand, a left one by the right hand.
     const double turn = tab.side == Side::left ? degrees : -degrees;
@@ -51,7 +41,7 @@ Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
     turned.along = turned_about(panel.along, axis, turn);
     turned.across = turned_about(panel.across, axis, turn);
     turned.normal = turned_about(panel.normal, axis, turn);
-    turned.origin = plus(from, turned_about(minus(panel.origin, from), axis, turn));
+    turned.origin = from + turned_about(panel.origin - from, axis, turn);
     return turned;
 }
 
@@ -85,9 +75,7 @@ Space turned_in_plan(const Space& v, double degrees) {
 
 }  // namespace
 
-Space Placing::at(FlatPoint p) const {
-    return plus(origin, plus(times(along, mm(p.x)), times(across, mm(p.y))));
-}
+Space Placing::at(FlatPoint p) const { return origin + along * mm(p.x) + across * mm(p.y); }
 
 FoldProgress step_of(FoldStep step) {
     switch (step) {
@@ -135,13 +123,13 @@ Placing resting(const FlatPattern& pattern, Slope pitch, Falls falls) {
     placing.across = {0, -std::cos(slope), -fall};
     placing.normal = {0, -fall, std::cos(slope)};
     const std::int64_t bend = pattern.legs.edges[pattern.main_bend + 1].nm();
-    placing.origin = times(placing.across, -mm(bend));
+    placing.origin = placing.across * -mm(bend);
     return placing;
 }
 
 Placing turned_in_plan(const Placing& placing, const Space& about, double degrees) {
     Placing turned;
-    turned.origin = plus(about, turned_in_plan(minus(placing.origin, about), degrees));
+    turned.origin = about + turned_in_plan(placing.origin - about, degrees);
     turned.along = turned_in_plan(placing.along, degrees);
     turned.across = turned_in_plan(placing.across, degrees);
     turned.normal = turned_in_plan(placing.normal, degrees);
@@ -149,7 +137,7 @@ Placing turned_in_plan(const Placing& placing, const Space& about, double degree
 }
 
 Placing shifted(Placing placing, const Space& by) {
-    placing.origin = plus(placing.origin, by);
+    placing.origin = placing.origin + by;
     return placing;
 }
 

@@ -76,12 +76,10 @@ Space outward(const FlatPattern& pattern, const std::vector<Face>& faces) {
     for (std::size_t leg = 0; leg < pattern.panels.size(); ++leg) {
         if (pattern.legs.names[leg] == LegName::flange ||
             pattern.legs.names[leg] == LegName::face) {
-            sum = {sum.x + faces[leg].normal.x, sum.y + faces[leg].normal.y,
-                   sum.z + faces[leg].normal.z};
+            sum = sum + faces[leg].normal;
         }
     }
-    const double size = std::sqrt(sum.x * sum.x + sum.y * sum.y + sum.z * sum.z);
-    return size > 0 ? Space{sum.x / size, sum.y / size, sum.z / size} : Space{0, 0, 1};
+    return length_of(sum) > 0 ? unit(sum) : Space{0, 0, 1};
 }
 
 /// One of the two pieces, near its end.
@@ -137,7 +135,7 @@ std::vector<FoldFault> put_in_lap(Pair& pair) {
     Placing& over = left_is_over ? pair.left_at : pair.right_at;
     const FlatPattern& above = left_is_over ? pair.left : pair.right;
     const Space out = outward(above, fold_up(above, step_of(FoldStep::finished), over));
-    over = shifted(over, {out.x * layer_mm, out.y * layer_mm, out.z * layer_mm});
+    over = shifted(over, out * layer_mm);
     // Seen from behind, left and right change places.
     return left_is_over
                ? lap_meeting(mirrored(pair.right), mirrored(pair.left), pair.pitch, lap).faults

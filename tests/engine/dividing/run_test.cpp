@@ -110,6 +110,20 @@ TEST_CASE("A balanced run has equal visible ends, so its end cuts differ by the 
     CHECK(is_balanced(*run, common(inches(400))));
 }
 
+TEST_CASE("Visible ends exactly 1/16 in apart are balanced, and a nanometre more are not") {
+    const auto ends_apart = [](Length by) {
+        const RunRule rule = common(inches(400));
+        const Length middle = rule.stock - rule.lap;
+        const std::vector<Division> run = {
+            {inches(93) + by, inches(86) + by}, {rule.stock, middle}, {inches(87), inches(86)}};
+        return is_balanced(run, rule);
+    };
+    for (const int sign : {1, -1}) {
+        CHECK(ends_apart(sign * sixteenths(1)));
+        CHECK_FALSE(ends_apart(sign * (sixteenths(1) + nanometres(1))));
+    }
+}
+
 TEST_CASE("An edge shorter than the stick is one piece, a sliver or not") {
     for (const Style style : styles) {
         const auto run = divide_run(common(inches(7)), style);

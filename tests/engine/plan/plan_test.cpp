@@ -160,6 +160,21 @@ TEST_CASE("The tab of an outside corner goes on the end of the side fitted first
     CHECK(run_rule(edge, cleat, inches(100), {}).lap == Length());
 }
 
+TEST_CASE("A slope is divided from its foot, though somebody said from its top") {
+    // Common practice, no published source: a lap that faces uphill takes in water.
+    Edge edge;
+    edge.kind = EdgeKind::gable;
+    edge.left = End::eave;
+    edge.right = End::wall;
+    edge.first = Side::right;
+    Practice practice;
+    practice.tab_eave = inches(2);
+    practice.turn_up = inches(3);
+    const RunRule rule = run_rule(edge, Trim(), inches(100), practice);
+    CHECK(rule.allowance_first == inches(2));
+    CHECK(rule.allowance_last == inches(3));
+}
+
 TEST_CASE("Pieces cut already keep their length and take no stick") {
     const Catalogue catalogue = invented_catalogue();
     Job job = job_of({read_twice("A", inches(400))});

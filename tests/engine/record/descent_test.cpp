@@ -1,4 +1,5 @@
-// What had seen what is found without a square: at sizes where one would take minutes.
+// What had seen what: by a device's own numbers, and without a square, at sizes where one would
+// take minutes.
 #include "engine/record/descent.h"
 
 #include <doctest/doctest.h>
@@ -37,6 +38,21 @@ std::vector<EventId> ids_of(std::span<const Event> events) {
         ids.push_back(event.id);
     }
     return ids;
+}
+
+TEST_CASE(
+    "A device's sequence is its own up to the number that was copied, and not from there on") {
+    std::vector<Event> events;
+    for (const std::uint32_t number : {1U, 2U, 3U, 3U, 4U, 5U}) {  // 3 on both, then each goes on
+        events.push_back(reading({7, number}, static_cast<std::int64_t>(events.size())));
+    }
+    const Descent descent(events, {0, 1, 2, 3, 4, 5}, first_numbers_twice(events));
+    CHECK_FALSE(descent.own_before(0));
+    CHECK(descent.own_before(1) == 0);
+    for (const std::size_t after : {2U, 3U, 4U, 5U}) {
+        CHECK(descent.own_before(after) == 1);
+    }
+    CHECK(descent.tips_among({0, 1, 2, 3, 4, 5}) == std::vector<std::size_t>{2, 3, 4, 5});
 }
 
 TEST_CASE("One event that supersedes all others of its thing is no work of a square") {

@@ -198,6 +198,18 @@ TEST_CASE("a tab that still hangs on its drip edge or flange would tear, and say
     CHECK_FALSE(short_cut.ok());
 }
 
+TEST_CASE("a tab beside a tab that was not parted from it would tear, whichever is above") {
+    const Section section = *sections_of_assets().find("eave_rolled");
+    const std::vector<EndStep> parted = {{EndDeed::drip_clip, inches(1), {}},
+                                         {EndDeed::flange_fold, inches(1), {}},
+                                         {EndDeed::tab, inches(1), {}}};
+    const auto beside = pattern_of(section, 5, parted, {});
+    REQUIRE_FALSE(beside.ok());
+    CHECK(beside.problem().what.english().find("tear") != std::string::npos);
+    const auto at_right = pattern_of(section, 5, {}, parted);
+    CHECK_FALSE(at_right.ok());
+}
+
 TEST_CASE("a slit is a cut line that takes no metal, and no fold crosses it") {
     const Section section = *sections_of_assets().find("sidewall");
     const auto pattern = pattern_of(section, 5, {{EndDeed::kick_out, inches(4), {}, 45}}, {});

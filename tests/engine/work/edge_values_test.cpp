@@ -130,6 +130,47 @@ TEST_CASE("A value that practice accepts no longer is outside it though nobody n
     CHECK(value.noted_by.empty());
 }
 
+TEST_CASE(
+    "A reading that was struck is no value, and the pitch is by whoever took the one that counts") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Cy", PitchTaken{"A", rise_in_12(5)});
+    const EventId wrong = tablet.keep("Dee", ReadingTaken{"A", ReadingOf::edge, feet(51)});
+    tablet.keep("Dee", Struck{wrong, "slip of the finger"});
+    tablet.keep("Dee", Struck{tablet.keep("Dee", PitchTaken{"A", rise_in_12(9)}), "not this one"});
+    const auto values = tablet.values();
+    CHECK(std::count_if(values.begin(), values.end(), [](const EdgeValue& value) {
+              return value.what == "Reading of the length";
+          }) == 2);
+    CHECK(std::none_of(values.begin(), values.end(),
+                       [](const EdgeValue& value) { return value.by == "Dee"; }));
+    CHECK(tablet.value_of("Pitch").by == "Cy");
+}
+
+TEST_CASE("What keeps the plan of the edge from working out is a value, and no other edge's") {
+    Tablet tablet;
+    tablet.read_twice();
+    const auto plan_values = [&] {
+        std::vector<Text> outside;
+        for (const EdgeValue& value : tablet.values()) {
+            if (value.what == "The plan") {
+                outside.push_back(value.outside);
+            }
+        }
+        return outside;
+    };
+    const auto problem = [](const std::string& edge, const std::string& field, Severity severity) {
+        return PlanProblem{edge, field, severity, "It is so.", "Mend it."};
+    };
+    tablet.plan.problems = {
+        problem("B", "lap", Severity::problem), problem("A", "pitch", Severity::problem),
+        problem("A", "lap", Severity::measure_again), problem("A", "pitch2", Severity::note)};
+    CHECK(plan_values().empty());
+    CHECK(tablet.value_of("Pitch").outside == "It is so.");
+    tablet.plan.problems.push_back(problem("A", "lap", Severity::problem));
+    CHECK(plan_values() == std::vector<Text>{"It is so."});
+}
+
 TEST_CASE("A pitch that nobody took is not shown as within practice") {
     Catalogue catalogue = invented_catalogue();
     Edge edge = eave("B", End::gable, End::gable);

@@ -162,6 +162,34 @@ TEST_CASE("Paper speaks as the tablet does") {
     CHECK_FALSE(has("Foreman: "));
 }
 
+TEST_CASE("Paper tells lengths on the job's marks, in both languages") {
+    Edge eave;
+    eave.id = "A";
+    Bytes journal;
+    std::vector<Event> events;
+    for (const Fact& fact :
+         std::vector<Fact>{JobStarted{"Invented shed", "common practice"}, EdgeAdded{eave},
+                           RuleSet{"cut_grid", "1 mm"},
+                           PieceCut{"A", TrimRole::main, 1, feet(5), {feet(10), {}}}}) {
+        Event event{{7, static_cast<std::uint32_t>(events.size() + 1)}, {}, "Ada", {}, fact};
+        stamp(event, events, 1'760'000'000'000);
+        const Bytes frame = frame_of(event);
+        journal.insert(journal.end(), frame.begin(), frame.end());
+        events.push_back(std::move(event));
+    }
+    for (const bool spanish : {false, true}) {
+        Tablet tablet;
+        if (spanish) {
+            tablet.screen->tap("language");
+        }
+        tablet.take(tablet.put("shed.zip", *pack_job({{{7, journal}}, {}}, {})));
+        tablet.screen->tap_all({"person Foreman", "day", "print day"});
+        REQUIRE(tablet.printed.size() == 1);
+        CHECK(tablet.printed.front().find("1524 mm") != std::string::npos);
+        CHECK(tablet.printed.front().find("5 ft") == std::string::npos);
+    }
+}
+
 TEST_CASE("The day sheet is printed where there is a printer") {
     Tablet tablet;
     tablet.screen->tap_all({"demo", "person Foreman", "day", "print day"});

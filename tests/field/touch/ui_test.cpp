@@ -124,6 +124,19 @@ TEST_CASE("What is on the screen can be heard: words, figures in full, and what 
     CHECK(harness.ui().targets().at(0).label == "Keep it");
 }
 
+TEST_CASE("A sentence tells its lengths on the marks of its reader") {
+    const Phrases english;
+    const auto heard = [&](Marks marks) {
+        Harness harness([&](Ui& ui) {
+            ui.speak(english, marks);
+            ui.text(ui.mm(10), ui.mm(10), say("{1} short", feet(5)));
+        });
+        return harness.ui().words().at(0).words;
+    };
+    CHECK(heard(Marks::millimetre) == "1524 mm short");
+    CHECK(heard(Marks::sixteenth) == "5 ft short");
+}
+
 TEST_CASE("Typed text is there for one frame") {
     std::vector<std::string> seen;
     Harness harness([&](Ui& ui) { seen.push_back(ui.typed()); });

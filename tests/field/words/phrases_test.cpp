@@ -31,6 +31,13 @@ TEST_CASE("a text and the texts in it are said in the language") {
           "alero es 1 in más corto");
 }
 
+TEST_CASE("the lengths in a text are told on the reader's marks, in the language") {
+    const Text text = say("{1} longer than {2}", millimetres(9650), feet(31) + sixteenths(5));
+    CHECK(spanish().of(text, Marks::millimetre) == "9457 mm es 9650 mm más corto");
+    CHECK(spanish().of(text, Marks::sixteenth) == "31 ft 0 5/16 in es 9650 mm más corto");
+    CHECK(Phrases().of(text, Marks::millimetre) == "9650 mm longer than 9457 mm");
+}
+
 TEST_CASE("one takes the first form, any other count the second") {
     const auto pieces = [](std::int64_t count) {
         return spanish().of(say_count("{1} piece", "{1} pieces", count));

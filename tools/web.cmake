@@ -37,8 +37,8 @@ set_tests_properties(engine_node PROPERTIES ENVIRONMENT
     "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
 
 # ---- The program ---------------------------------------------------------------------------------
-file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/state/*.cpp field/screens/*.cpp field/touch/*.cpp
-     field/theme/*.cpp)
+file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/update/*.cpp field/state/*.cpp
+     field/screens/*.cpp field/touch/*.cpp field/theme/*.cpp)
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)
 target_compile_options(hemline_field PRIVATE -Os)

@@ -18,38 +18,9 @@
 #include "field/store/job_carrying.h"
 #include "field/store/job_folder.h"
 #include "field/touch/keys.h"
+#include "field/update/opened_for.h"
 
 namespace hemline {
-
-/// What a job was opened for.
-namespace opened_for {
-
-struct Touch {};
-struct NewJob {
-    std::string name;
-};
-struct Demo {};
-/// This tablet writes on under another number.
-struct NewNumber {};
-struct OtherFolder {
-    WentOn went_on;
-};
-/// It was taken in, or is opened again since nothing was.
-struct TakenIn {
-    Result<hemline::TakenIn> taken;
-    std::string file = {};  ///< its name; empty: by hand, on the screen of handing over
-};
-/// The program was left there.
-struct GoingBack {
-    Where where;
-    std::shared_ptr<const Drafts> drafts;
-};
-
-}  // namespace opened_for
-
-using OpenedFor =
-    std::variant<opened_for::Touch, opened_for::NewJob, opened_for::Demo, opened_for::NewNumber,
-                 opened_for::OtherFolder, opened_for::TakenIn, opened_for::GoingBack>;
 
 /// `job`: OpenedJob::number. News of a job that is no longer the open one changes nothing.
 namespace news {

@@ -115,7 +115,7 @@ Wished draw_notices(Ui& ui, const State& state, Drafts& drafts) {
     if (frame.tapped == "parts") {
         draft.part.reset();
     }
-    return {};
+    return frame.wish;
 }
 
 }  // namespace hemline

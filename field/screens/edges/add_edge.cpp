@@ -90,6 +90,7 @@ void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     }
     const Frame frame =
         open_frame(ui, state, edge_page_title(state, draft.edge), actions, keys_for(field));
+    wish = frame.wish;
     Box body = frame.body;
     const Size size = keyed ? Size::bold : Size::title;
     take_top(body, ui.paragraph(body.x, body.y, body.w, question_of(field, draft.edge), size) +
@@ -122,6 +123,7 @@ void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
 void draw_which(Ui& ui, const State& state, Wished& wish) {
     const Frame frame =
         open_frame(ui, state, say("Change · which edge?"), {{"leave", say("Roof"), Look::primary}});
+    wish = frame.wish;
     Box list = ui.begin_scroll("which edge", frame.body);
     const float top = list.y;
     const int wide = ui.portrait() ? 2 : 3;

@@ -70,6 +70,7 @@ void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) 
             {"keep edge", say("Add this {1}", spoken(draft.edge.kind)), Look::primary});
     }
     const Frame frame = open_frame(ui, state, edge_page_title(state, draft.edge), actions);
+    wish = frame.wish;
     Box body = frame.body;
     take_bottom(body, work == nullptr ? 0 : ui.mm(apart_mm - gap_mm));
     draw_all(ui, state, work, draft, body);
@@ -82,9 +83,9 @@ void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) 
     } else if (frame.tapped == "take off") {
         wish = Keep{EdgeTakenOff{draft.edge.id}, Where{Screen::roof, {}}};
     } else if (frame.tapped == "keep edge") {
-        wish = Keep{EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)}};
         const Screen begins = has_run(draft.edge.kind) ? Screen::reading : Screen::steps;
-        wish = Go{work == nullptr ? Where{begins, draft.edge.id} : Where{Screen::roof, {}}};
+        wish = Keep{EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)},
+                    work == nullptr ? Where{begins, draft.edge.id} : Where{Screen::roof, {}}};
     }
 }
 

@@ -115,7 +115,7 @@ Wished draw_rule(Ui& ui, const State& state, RuleDraft& draft, const std::string
         return set_to(state, draft, key,
                       print_length(length, metric ? Marks::millimetre : Marks::sixteenth));
     }
-    return {};
+    return frame.wish;
 }
 
 }  // namespace

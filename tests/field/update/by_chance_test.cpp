@@ -80,8 +80,9 @@ class World {
             case 2:
                 return one_in(4) ? Wish(OpenJob{"/jobs/b"}) : Wish(StartJob{"Barn"});
             case 3:
-                return one_in(4) ? Wish(HoldTablet{{"Ada", ways[static_cast<std::size_t>(below(3))]}})
-                                 : Wish(LeaveFolder{});
+                return one_in(4)
+                           ? Wish(HoldTablet{{"Ada", ways[static_cast<std::size_t>(below(3))]}})
+                           : Wish(LeaveFolder{});
             case 4:
                 return static_cast<Toggle>(below(4));
             case 5:
@@ -113,8 +114,11 @@ class World {
             case 5:
                 return news::JobsListed{{"/jobs/a", "/jobs/b"}, {}};
             case 6:
-                return news::LeftThere{"b", 1'760'000'000'000, 1'760'000'000'000,
-                                       {any_screen(), any_edge()}, std::make_shared<Drafts>()};
+                return news::LeftThere{"b",
+                                       1'760'000'000'000,
+                                       1'760'000'000'000,
+                                       {any_screen(), any_edge()},
+                                       std::make_shared<Drafts>()};
             default:
                 return news::TimeIs{1'760'000'000'000};
         }
@@ -229,8 +233,8 @@ class World {
     Told told_;
     int job_ = 0;
     std::uint32_t sequence_ = 100;
-    std::vector<Event> stands_;        ///< in the journal, saved or under way
-    std::vector<EventId> under_way_;   ///< of them
+    std::vector<Event> stands_;       ///< in the journal, saved or under way
+    std::vector<EventId> under_way_;  ///< of them
     std::vector<EventId> saved_, refused_;
 };
 

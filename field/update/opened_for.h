@@ -1,0 +1,44 @@
+// What a job was opened for: it says what is shown and told once it is open.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <variant>
+
+#include "engine/words/result.h"
+#include "field/state/drafts.h"
+#include "field/state/where.h"
+#include "field/store/job_carrying.h"
+
+namespace hemline {
+
+namespace opened_for {
+
+struct Touch {};
+struct NewJob {
+    std::string name;
+};
+struct Demo {};
+/// This tablet writes on under another number.
+struct NewNumber {};
+struct OtherFolder {
+    WentOn went_on;
+};
+/// It was taken in, or is opened again since nothing was.
+struct TakenIn {
+    Result<hemline::TakenIn> taken;
+    std::string file = {};  ///< its name; empty: by hand, on the screen of handing over
+};
+/// The program was left there.
+struct GoingBack {
+    Where where;
+    std::shared_ptr<const Drafts> drafts;
+};
+
+}  // namespace opened_for
+
+using OpenedFor =
+    std::variant<opened_for::Touch, opened_for::NewJob, opened_for::Demo, opened_for::NewNumber,
+                 opened_for::OtherFolder, opened_for::TakenIn, opened_for::GoingBack>;
+
+}  // namespace hemline

@@ -205,17 +205,17 @@ void read_end(Row& row, Side side, Edge& edge) {
 }
 
 /// A corner angle as it is written, above 0; none where the cell is empty.
-std::optional<std::int64_t> read_angle(Row& row, std::string_view column) {
+std::optional<Angle> read_angle(Row& row, std::string_view column) {
     const std::string_view text = row.text(column);
     if (row.problem || text.empty()) {
         return {};
     }
-    const Result<std::int64_t> angle = parse_degrees(text);
+    const Result<Angle> angle = parse_degrees(text);
     if (!angle) {
         row.refuse(column, angle.problem().what.english(), angle.problem().mend.english());
         return {};
     }
-    if (*angle == 0) {
+    if (*angle == Angle()) {
         row.refuse(column, quoted(text) + " is no corner: both edges would lie on one another.",
                    "Write the plan angle inside the building, above 0 and below 360 degrees.");
         return {};
@@ -225,7 +225,7 @@ std::optional<std::int64_t> read_angle(Row& row, std::string_view column) {
 
 /// The angle of a corner that stands there, turning the way that the end says. A hip's and a
 /// valley's is that of the eaves at its foot; a valley's may be given from outside too.
-std::optional<std::int64_t> read_corner(Row& row, Side side, const Edge& edge) {
+std::optional<Angle> read_corner(Row& row, Side side, const Edge& edge) {
     const std::string_view column = side == Side::left ? "corner_left" : "corner_right";
     const auto angle = read_angle(row, column);
     if (!angle) {
@@ -238,10 +238,10 @@ std::optional<std::int64_t> read_corner(Row& row, Side side, const Edge& edge) {
     if (!hip && !valley && end != End::corner_out && end != End::corner_in) {
         row.refuse(column, quoted(row.text(column)) + " stands where the edge has no corner.",
                    "Leave the cell empty, or make that end a corner.");
-    } else if (*angle == 180'000'000) {
+    } else if (*angle == half_turn) {
         row.refuse(column, quoted(row.text(column)) + " is no corner: the wall runs straight on.",
                    "Write the angle inside the building, or leave the corner out.");
-    } else if (!valley && out != (*angle < 180'000'000)) {
+    } else if (!valley && out != (*angle < half_turn)) {
         row.refuse(
             column,
             quoted(row.text(column)) + (out ? " is no outside corner: that is under 180 degrees."
@@ -266,14 +266,14 @@ void read_ends(Row& row, Edge& edge) {
     if (row.rows_for == RowsFor::outline) {
         read_outline_end(row, "left", edge.left);
         read_outline_end(row, "right", edge.right);
-        edge.corner_left_udeg = read_angle(row, "corner_left");
-        edge.corner_right_udeg = read_angle(row, "corner_right");
+        edge.corner_left = read_angle(row, "corner_left");
+        edge.corner_right = read_angle(row, "corner_right");
         return;
     }
     read_end(row, Side::left, edge);
     read_end(row, Side::right, edge);
-    edge.corner_left_udeg = read_corner(row, Side::left, edge);
-    edge.corner_right_udeg = read_corner(row, Side::right, edge);
+    edge.corner_left = read_corner(row, Side::left, edge);
+    edge.corner_right = read_corner(row, Side::right, edge);
 }
 
 }  // namespace

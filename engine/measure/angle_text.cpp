@@ -25,7 +25,7 @@ bool is_unit(std::string_view text) {
 
 }  // namespace
 
-Result<std::int64_t> parse_degrees(std::string_view text) {
+Result<Angle> parse_degrees(std::string_view text) {
     const PlainNotation plain = plain_notation(text);
     const std::string_view from = plain.text;
     const auto refuse = [&](std::size_t at, Text what, Text mend) {
@@ -67,17 +67,7 @@ Result<std::int64_t> parse_degrees(std::string_view text) {
     if (!is_unit(unit)) {
         return refuse(at, say("{1} has a character that no angle has."), example());
     }
-    return angle;
-}
-
-std::string print_degrees(std::int64_t micro_degrees) {
-    const bool negative = micro_degrees < 0;
-    const auto size = negative ? 0 - static_cast<std::uint64_t>(micro_degrees)
-                               : static_cast<std::uint64_t>(micro_degrees);
-    std::string decimals = std::to_string(1'000'000 + size % 1'000'000).substr(1);
-    decimals.resize(decimals.find_last_not_of('0') + 1);  // npos + 1 is 0: nothing but zeros
-    return (negative ? "-" : "") + std::to_string(size / 1'000'000) +
-           (decimals.empty() ? "" : "." + decimals) + "°";
+    return microdegrees(angle);
 }
 
 }  // namespace hemline

@@ -1,13 +1,12 @@
 #include "engine/measure/slope.h"
 
 #include <cmath>
-#include <numbers>
+
+#include "engine/quantity/angle.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr double degrees_in_radian = 180.0 / std::numbers::pi;
 
 double amount_of(Slope slope) { return static_cast<double>(slope.millionths) / 1e6; }
 
@@ -17,7 +16,7 @@ double degrees_of(Slope slope) {
     if (slope.notation == SlopeNotation::degrees) {
         return amount_of(slope);
     }
-    return std::atan(rise_in_12_of(slope) / 12) * degrees_in_radian;
+    return degrees_in(std::atan(rise_in_12_of(slope) / 12));
 }
 
 double rise_in_12_of(Slope slope) {
@@ -25,7 +24,7 @@ double rise_in_12_of(Slope slope) {
         case SlopeNotation::rise_in_12:
             return amount_of(slope);
         case SlopeNotation::degrees:
-            return std::tan(amount_of(slope) / degrees_in_radian) * 12;
+            return std::tan(radians_of(amount_of(slope))) * 12;
         case SlopeNotation::percent:
             return amount_of(slope) * 12 / 100;
     }

@@ -1,44 +1,35 @@
 #include "engine/measure/tilt.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "engine/quantity/angle.h"
+#include "engine/quantity/space.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr double radians = 3.14159265358979323846 / 180;
 constexpr double spread_most = 0.5;     // degrees: more, and it was moving
 constexpr double own_error_most = 5.0;  // degrees: more, and it was not turned
 
 /// Up, in the tablet's own frame: x to its right edge, y to its top edge, z out of the screen.
-using Up = std::array<double, 3>;
-
-Up up_of(TiltSample sample) {
-    const double beta = sample.beta * radians;
-    const double gamma = sample.gamma * radians;
+Space up_of(TiltSample sample) {
+    const double beta = radians_of(sample.beta);
+    const double gamma = radians_of(sample.gamma);
     return {-std::cos(beta) * std::sin(gamma), std::sin(beta), std::cos(beta) * std::cos(gamma)};
 }
 
-Up mean_of(std::span<const TiltSample> samples) {
-    Up sum{};
+Space mean_of(std::span<const TiltSample> samples) {
+    Space sum;
     for (const TiltSample sample : samples) {
-        const Up up = up_of(sample);
-        for (std::size_t i = 0; i < sum.size(); ++i) {
-            sum[i] += up[i];
-        }
+        sum = sum + up_of(sample);
     }
-    const double length = std::hypot(std::hypot(sum[0], sum[1]), sum[2]);
-    for (double& part : sum) {
-        part = length > 0 ? part / length : 0;
-    }
-    return sum;
+    return unit(sum);
 }
 
-double angle_between(const Up& a, const Up& b) {
-    const double chord = std::hypot(std::hypot(a[0] - b[0], a[1] - b[1]), a[2] - b[2]);
-    return 2 * std::asin(std::min(1.0, chord / 2)) / radians;
+double angle_between(const Space& a, const Space& b) {
+    return degrees_in(2 * std::asin(std::min(1.0, length_of(a - b) / 2)));
 }
 
 }  // namespace
@@ -47,7 +38,7 @@ double spread_of(std::span<const TiltSample> samples) {
     if (samples.size() < 2) {
         return 0;
     }
-    const Up mean = mean_of(samples);
+    const Space mean = mean_of(samples);
     double squares = 0;
     for (const TiltSample sample : samples) {
         const double off = angle_between(up_of(sample), mean);
@@ -67,12 +58,12 @@ Result<Tilt> tilt_of(std::span<const TiltSample> first, std::span<const TiltSamp
         return Problem{say("The tablet moved while it was read."),
                        say("Lay it down and take it again.")};
     }
-    const Up one = mean_of(first);
-    const Up two = mean_of(turned);
+    const Space one = mean_of(first);
+    const Space two = mean_of(turned);
     tilt.degrees =
-        std::asin(std::min(1.0, std::hypot(one[0] - two[0], one[1] - two[1]) / 2)) / radians;
+        degrees_in(std::asin(std::min(1.0, std::hypot(one.x - two.x, one.y - two.y) / 2)));
     tilt.own_error =
-        std::asin(std::min(1.0, std::hypot(one[0] + two[0], one[1] + two[1]) / 2)) / radians;
+        degrees_in(std::asin(std::min(1.0, std::hypot(one.x + two.x, one.y + two.y) / 2)));
     if (tilt.own_error > own_error_most) {
         return Problem{say("The two readings do not mirror one another."),
                        say("Turn the tablet end for end on the same spot, then take it again.")};

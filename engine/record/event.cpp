@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <string_view>
 
-#include "engine/measure/angle_text.h"
 #include "engine/measure/length_text.h"
 #include "engine/record/exception_words.h"
 
@@ -74,9 +73,8 @@ Text words_of(Style style) {
 }
 
 Text leg_words(const LegChosen& leg) {
-    const Text bent = leg.bend_udeg
-                          ? say("bend {1} to {2}", print_degrees(*leg.bend_udeg), leg.width)
-                          : leg.width;
+    const Text bent =
+        leg.bend ? say("bend {1} to {2}", print_degrees(*leg.bend), leg.width) : leg.width;
     return leg.hem == Hem::none ? bent : say("{1} {2} hem", bent, spoken(leg.hem));
 }
 

@@ -253,7 +253,7 @@ struct LapChosen {
 struct LegChosen {
     Length width;
     Hem hem = Hem::none;
-    std::optional<std::int64_t> bend_udeg;  ///< from the leg before, + away from the upper face
+    std::optional<Angle> bend;  ///< from the leg before, + away from the upper face
 
     bool operator==(const LegChosen&) const = default;
 };

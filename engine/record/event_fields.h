@@ -156,6 +156,13 @@ void fields(Bytes& bytes, const char* name, EventId& id) {
 }
 
 template <class Bytes>
+void fields(Bytes& bytes, const char* name, Angle& angle, Angle least, Angle most) {
+    std::int64_t number = angle.microdegrees();
+    bytes.number(name, number, least.microdegrees(), most.microdegrees());
+    angle = microdegrees(number);
+}
+
+template <class Bytes>
 void fields(Bytes& bytes, const char* name, Slope& slope) {
     bytes.choice(name, slope.notation, SlopeNotation::percent);
     const bool in_degrees = slope.notation == SlopeNotation::degrees;
@@ -173,9 +180,7 @@ template <class Bytes>
 void fields(Bytes& bytes, Edge& edge) {
     const auto length = [&](Length& value) { bytes.length("edge size", value); };
     const auto slope = [&](Slope& value) { fields(bytes, "pitch", value); };
-    const auto corner = [&](std::int64_t& value) {
-        bytes.number("corner angle", value, std::int64_t{0}, std::int64_t{360'000'000});
-    };
+    const auto corner = [&](Angle& value) { fields(bytes, "corner angle", value, {}, full_turn); };
     bytes.text("edge", edge.id);
     bytes.choice("kind", edge.kind, EdgeKind::penetration);
     bytes.text("trim", edge.trim);
@@ -193,8 +198,8 @@ void fields(Bytes& bytes, Edge& edge) {
     bytes.text("colour", edge.colour);
     maybe(bytes, "thickness", edge.thickness, length);
     maybe(bytes, "pitch2", edge.pitch2, slope);
-    maybe(bytes, "corner_left", edge.corner_left_udeg, corner);
-    maybe(bytes, "corner_right", edge.corner_right_udeg, corner);
+    maybe(bytes, "corner_left", edge.corner_left, corner);
+    maybe(bytes, "corner_right", edge.corner_right, corner);
 }
 
 template <class Bytes>
@@ -328,14 +333,13 @@ void fields(Bytes& bytes, LooksChosen& fact) {
 }
 template <class Bytes>
 void fields(Bytes& bytes, SectionChosen& fact) {
-    constexpr std::int64_t half_turn = 180'000'000;
     bytes.text("trim", fact.trim);
     bytes.count("legs", fact.legs, sizeof(std::int64_t) + 2, AtMost<event_legs_most>());
     for (LegChosen& leg : fact.legs) {
         bytes.length("leg", leg.width);
         bytes.choice("hem", leg.hem, Hem::tear_drop);
-        maybe(bytes, "bend", leg.bend_udeg,
-              [&](std::int64_t& udeg) { bytes.number("bend", udeg, -half_turn, half_turn); });
+        maybe(bytes, "bend", leg.bend,
+              [&](Angle& bend) { fields(bytes, "bend", bend, -half_turn, half_turn); });
     }
 }
 template <class Bytes>

@@ -1,15 +1,12 @@
 #include "engine/roof/cut_offset.h"
 
 #include <cmath>
-#include <numbers>
 
 #include "engine/roof/nearest.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr double radians_in_degree = std::numbers::pi / 180.0;
 
 Result<Length> on_a_roof(double nm) {
     if (!(std::abs(nm) <= static_cast<double>(longest_readable().nm()))) {
@@ -24,18 +21,18 @@ Result<double> setback_of_one(const RoofCorner& corner) {
     const double cos = 1 / slope_factor_of(corner.pitch1);
     const bool flat = rise_in_12_of(corner.pitch1) <= 0 && rise_in_12_of(corner.pitch2) <= 0;
     if (flat) {  // no line rises, but the mitre halves the corner all the same
-        const RoofCorner tilted{rise_in_12(12), rise_in_12(12), corner.inside_udeg};
+        const RoofCorner tilted{rise_in_12(12), rise_in_12(12), corner.inside};
         const Result<HipLine> line = hip_line(tilted);
         if (!line) {
             return line.problem();
         }
-        return 1 / std::tan(line->from_eave1_degrees * radians_in_degree);
+        return 1 / std::tan(radians_of(line->from_eave1_degrees));
     }
     const Result<HipLine> line = hip_line(corner);
     if (!line) {
         return line.problem();
     }
-    return cos / std::tan(line->from_eave1_degrees * radians_in_degree);
+    return cos / std::tan(radians_of(line->from_eave1_degrees));
 }
 
 }  // namespace
@@ -57,7 +54,7 @@ Result<double> flange_mitre_degrees(const RoofCorner& corner) {
     if (!one) {
         return one.problem();
     }
-    return std::atan2(1.0, *one) / radians_in_degree;
+    return degrees_in(std::atan2(1.0, *one));
 }
 
 Result<Length> plumb_offset(Length face, Slope pitch) {

@@ -11,6 +11,7 @@
 #include <string_view>
 
 #include "engine/measure/slope.h"
+#include "engine/quantity/angle.h"
 #include "engine/quantity/length.h"
 #include "engine/words/text.h"
 
@@ -67,14 +68,20 @@ struct Edge {
     std::string metal, colour;     ///< with thickness: sticks are shared only within one pool
     std::optional<Length> thickness;
     std::optional<Slope> pitch2;  ///< the other roof's pitch (ridge, hip, valley, transition)
-    std::optional<std::int64_t> corner_left_udeg,
-        corner_right_udeg;  ///< interior plan angle, 1e-6 deg
+    std::optional<Angle> corner_left, corner_right;  ///< plan angle inside the building
 
     bool operator==(const Edge&) const = default;
 };
 
 constexpr End end_at(const Edge& edge, Side side) {
     return side == Side::left ? edge.left : edge.right;
+}
+/// The plan angle that was stated at that end.
+constexpr std::optional<Angle>& stated_corner(Edge& edge, Side side) {
+    return side == Side::left ? edge.corner_left : edge.corner_right;
+}
+constexpr std::optional<Angle> stated_corner(const Edge& edge, Side side) {
+    return side == Side::left ? edge.corner_left : edge.corner_right;
 }
 constexpr Side other(Side side) { return side == Side::left ? Side::right : Side::left; }
 

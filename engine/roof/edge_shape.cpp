@@ -24,19 +24,19 @@ constexpr End across_the_roof[] = {End::gable, End::corner_out, End::corner_in, 
                                    End::open,  End::hip,        End::valley};
 
 /// The plan angle inside the building at that end.
-std::optional<std::int64_t> corner_udeg(const Edge& edge, Side side) {
-    const auto stated = side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
+std::optional<Angle> corner_at(const Edge& edge, Side side) {
+    const auto stated = stated_corner(edge, side);
     if (edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley) {
         const bool hip = edge.kind == EdgeKind::hip;
-        const auto either = edge.corner_left_udeg ? edge.corner_left_udeg : edge.corner_right_udeg;
-        const std::int64_t angle = either.value_or(hip ? square_out_udeg : square_in_udeg);
-        return hip || angle > 180'000'000 ? angle : 360'000'000 - angle;
+        const auto either = edge.corner_left ? edge.corner_left : edge.corner_right;
+        const Angle angle = either.value_or(hip ? square_out : square_in);
+        return hip || angle > half_turn ? angle : full_turn - angle;
     }
     switch (end_at(edge, side)) {
         case End::corner_out:
-            return stated.value_or(square_out_udeg);
+            return stated.value_or(square_out);
         case End::corner_in:
-            return stated.value_or(square_in_udeg);
+            return stated.value_or(square_in);
         default:
             return {};
     }
@@ -75,7 +75,7 @@ bool can_end_at(EdgeKind kind, Side side, End end) {
 }
 
 std::optional<RoofCorner> roof_corner(const Edge& edge, Side side) {
-    const auto angle = corner_udeg(edge, side);
+    const auto angle = corner_at(edge, side);
     if (!edge.pitch || !angle) {
         return {};
     }
@@ -87,7 +87,7 @@ std::optional<FoldAngle> fold_at(const Edge& edge) {
         return {};
     }
     const bool in_line = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
-    const auto corner = in_line ? corner_udeg(edge, Side::left) : std::nullopt;
+    const auto corner = in_line ? corner_at(edge, Side::left) : std::nullopt;
     const auto fold = fold_of({edge.kind, *edge.pitch, edge.pitch2, corner, edge.fascia});
     return fold ? std::optional(*fold) : std::nullopt;
 }

@@ -2,7 +2,6 @@
 
 #include <cmath>
 
-#include "engine/measure/angle_text.h"
 #include "engine/roof/hip.h"
 
 namespace hemline {
@@ -29,10 +28,9 @@ Result<FoldAngle> transition_fold(const FoldAsked& asked) {
 Result<FoldAngle> hip_or_valley_fold(const FoldAsked& asked) {
     const bool hip = asked.kind == EdgeKind::hip;
     const RoofCorner corner{asked.pitch, asked.pitch2.value_or(asked.pitch),
-                            asked.corner_udeg.value_or(hip ? square_out_udeg : square_in_udeg)};
-    constexpr std::int64_t half_turn = 180'000'000;
-    const std::int64_t inside = corner.inside_udeg;
-    if (inside <= 0 || inside >= 2 * half_turn || inside == half_turn ||
+                            asked.corner.value_or(hip ? square_out : square_in)};
+    const Angle inside = corner.inside;
+    if (inside <= Angle() || inside >= full_turn || inside == half_turn ||
         (hip && inside > half_turn)) {
         return Problem{
             hip ? say("A hip does not stand at a corner of {1}.", print_degrees(inside))

@@ -28,11 +28,11 @@ struct FoldAngle {
 /// What decides a fold. Each kind reads what it needs and passes over the rest.
 struct FoldAsked {
     EdgeKind kind = EdgeKind::eave;
-    Slope pitch;                  ///< the roof behind the edge; at a transition the lower roof
-    std::optional<Slope> pitch2;  ///< ridge, hip, valley: the other roof (none: the same pitch);
-                                  ///< transition: the upper roof, which must be given
-    std::optional<std::int64_t> corner_udeg;  ///< hip, valley: plan angle inside the building
-    Fascia fascia = Fascia::plumb;            ///< eave, high eave
+    Slope pitch;                    ///< the roof behind the edge; at a transition the lower roof
+    std::optional<Slope> pitch2;    ///< ridge, hip, valley: the other roof (none: the same pitch);
+                                    ///< transition: the upper roof, which must be given
+    std::optional<Angle> corner;    ///< hip, valley: plan angle inside the building
+    Fascia fascia = Fascia::plumb;  ///< eave, high eave
 };
 
 /// Between flange and face at an eave: 90° + θ before a plumb fascia, 90° before a square-cut one.

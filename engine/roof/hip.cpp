@@ -1,16 +1,13 @@
 #include "engine/roof/hip.h"
 
 #include <cmath>
-#include <numbers>
 
-#include "engine/measure/angle_text.h"
+#include "engine/quantity/space.h"
 #include "engine/roof/nearest.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr double degrees_in_radian = 180.0 / std::numbers::pi;
 
 /// One roof's slope, taken apart.
 struct Rise {
@@ -23,28 +20,21 @@ Rise rise_of(Slope pitch) {
     return {tan, tan / factor, 1 / factor};
 }
 
-double radians_of(std::int64_t micro_degrees) {
-    return static_cast<double>(micro_degrees) / 1e6 / degrees_in_radian;
-}
-
-constexpr std::int64_t half_turn_udeg = 180'000'000;
-
 }  // namespace
 
 double bend_across_degrees(const RoofCorner& corner) {
     const Rise one = rise_of(corner.pitch1);
     const Rise two = rise_of(corner.pitch2);
-    const double psi = radians_of(std::abs(half_turn_udeg - corner.inside_udeg));
-    // atan2 of the normals' cross and dot products: acos would lose half its digits near 0°.
-    const double x = two.sin * std::cos(psi);
-    const double y = two.sin * std::sin(psi);
-    const double cross = std::hypot(one.cos * y, one.cos * x - one.sin * two.cos, one.sin * y);
-    return std::atan2(cross, one.cos * two.cos + one.sin * x) * degrees_in_radian;
+    const double psi = radians_of(absolute(half_turn - corner.inside));
+    const Space normal1{one.sin, 0, one.cos};
+    const Space normal2{two.sin * std::cos(psi), two.sin * std::sin(psi), two.cos};
+    // acos of the dot product alone would lose half its digits near 0°.
+    return degrees_in(std::atan2(length_of(cross(normal1, normal2)), dot(normal1, normal2)));
 }
 
 Result<HipLine> hip_line(const RoofCorner& corner) {
-    const std::int64_t inside = corner.inside_udeg;
-    if (inside <= 0 || inside >= 2 * half_turn_udeg || inside == half_turn_udeg) {
+    const Angle inside = corner.inside;
+    if (inside <= Angle() || inside >= full_turn || inside == half_turn) {
         return Problem{
             say("At a corner of {1} two roofs meet in no line.", print_degrees(inside)),
             say("Give the plan angle inside the building: under 180 at an outside corner, "
@@ -58,19 +48,19 @@ Result<HipLine> hip_line(const RoofCorner& corner) {
     }
     const double angle = radians_of(inside);
     // The line rises into the building: at an inside corner the other way from the eaves' own.
-    const double way = inside < half_turn_udeg ? 1 : -1;
+    const double way = inside < half_turn ? 1 : -1;
     const double along = way * (one.tan + two.tan * std::cos(angle));
     const double across = way * two.tan * std::sin(angle);
     const double from_eave1 = std::atan2(across, along);
     const double from_eave2 = angle - from_eave1;
     const double slope = std::atan(one.tan * std::sin(from_eave1));
     const auto backing = [&](double from_eave) {
-        return std::atan(std::sin(slope) / std::tan(from_eave)) * degrees_in_radian;
+        return degrees_in(std::atan(std::sin(slope) / std::tan(from_eave)));
     };
     HipLine line;
-    line.from_eave1_degrees = from_eave1 * degrees_in_radian;
-    line.from_eave2_degrees = from_eave2 * degrees_in_radian;
-    line.slope_degrees = slope * degrees_in_radian;
+    line.from_eave1_degrees = degrees_in(from_eave1);
+    line.from_eave2_degrees = degrees_in(from_eave2);
+    line.slope_degrees = degrees_in(slope);
     line.backing1_degrees = backing(from_eave1);
     line.backing2_degrees = backing(from_eave2);
     line.dihedral_degrees = 180 - bend_across_degrees(corner);
@@ -85,7 +75,7 @@ Result<Length> jack_difference(Length spacing, const RoofCorner& corner) {
         return line.problem();
     }
     const double nm = static_cast<double>(spacing.nm()) * slope_factor_of(corner.pitch1) *
-                      std::tan(line->from_eave1_degrees / degrees_in_radian);
+                      std::tan(radians_of(line->from_eave1_degrees));
     if (std::abs(nm) > static_cast<double>(longest_readable().nm())) {
         return Problem{say("The jacks of this corner are longer than any roof."),
                        say("Look at the pitches and the corner again.")};

@@ -9,22 +9,21 @@
 //     eave 1
 #pragma once
 
-#include <cstdint>
-
 #include "engine/measure/slope.h"
+#include "engine/quantity/angle.h"
 #include "engine/quantity/length.h"
 #include "engine/words/result.h"
 
 namespace hemline {
 
-constexpr std::int64_t square_out_udeg = 90'000'000;
-constexpr std::int64_t square_in_udeg = 270'000'000;
+constexpr Angle square_out = degrees(90);
+constexpr Angle square_in = degrees(270);
 
 /// Two eaves at one height that meet: the pitch behind each, and the plan angle inside the building
-/// in millionths of a degree (90 a square outside corner, 270 a square inside one).
+/// (90° a square outside corner, 270° a square inside one).
 struct RoofCorner {
     Slope pitch1, pitch2;
-    std::int64_t inside_udeg = square_out_udeg;
+    Angle inside = square_out;
 };
 
 struct HipLine {

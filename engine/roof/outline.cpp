@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/measure/angle_text.h"
 #include "engine/roof/nearest.h"
 #include "engine/roof/outline_adjust.h"
 
@@ -60,7 +59,7 @@ std::vector<OutlineLine> lines_of(const Walk& walk, const Closing& closing) {
         const WalkSide& side = walk.sides[i];
         line.edge = side.edge ? walk.edges[*side.edge].edge.id : "";
         line.kind = side.edge ? walk.edges[*side.edge].edge.kind : EdgeKind::gable;
-        line.inside_udeg = side.after.inside_udeg;
+        line.inside = side.after.inside;
         line.from = point(i);
         line.to = point(i + 1);
         line.plan =
@@ -78,14 +77,14 @@ const Edge& row_after(const Walk& walk, std::size_t i) {
 
 void add_corner_note(std::vector<OutlineNote>& notes, const Walk& walk, std::size_t i) {
     const WalkSide& side = walk.sides[i];
-    if (!side.edge || (side.after.inside_udeg && !side.after.against_udeg)) {
+    if (!side.edge || (side.after.inside && !side.after.against)) {
         return;
     }
     const Edge& edge = walk.edges[*side.edge].edge;
     const std::string end(word_of(finish_of(side)));
     const Text finish = end_spoken(finish_of(side));
     const std::string& next = row_after(walk, i).id;
-    if (!side.after.inside_udeg) {
+    if (!side.after.inside) {
         notes.push_back({edge.id, "corner_" + end,
                          say("The corner between {1}'s {2} and the start of {3} is not known.",
                              edge.id, finish, next),
@@ -95,20 +94,19 @@ void add_corner_note(std::vector<OutlineNote>& notes, const Walk& walk, std::siz
     notes.push_back({edge.id, end,
                      say("The rows contradict one another at the corner between {1}'s {2} and the "
                          "start of {3}: {4} against {5}.",
-                         edge.id, finish, next, print_degrees(*side.after.inside_udeg),
-                         print_degrees(*side.after.against_udeg)),
+                         edge.id, finish, next, print_degrees(*side.after.inside),
+                         print_degrees(*side.after.against)),
                      say("Look at that corner and write the same on both rows.")});
 }
 
 bool is_contradictory(const Walk& walk) {
     return std::any_of(walk.sides.begin(), walk.sides.end(),
-                       [](const WalkSide& side) { return side.after.against_udeg.has_value(); });
+                       [](const WalkSide& side) { return side.after.against.has_value(); });
 }
 
 /// Whether the rows fit one another when they are taken the other way round, and not as they are.
 bool goes_clockwise(const Walk& walk, const Closing& closing, Tape tape) {
-    constexpr std::int64_t turn = 360'000'000;
-    if (closing.turn_left_udeg == 2 * turn) {
+    if (closing.turn_left == full_turn + full_turn) {
         return true;
     }
     const Walk other = lay_walk(std::vector(walk.edges.rbegin(), walk.edges.rend()), tape);
@@ -128,23 +126,22 @@ std::vector<OutlineNote> notes_of(const Walk& walk, const Closing& closing, Tape
         }
         add_corner_note(notes, walk, i);
     }
-    constexpr std::int64_t turn = 360'000'000;
     const std::string& first = walk.edges.front().edge.id;
     if (goes_clockwise(walk, closing, tape)) {
         notes.push_back({first, "edge",
                          say("The rows go round clockwise, the building on the right."),
                          say("List the rows the other way, the building on the left.")});
-    } else if (closing.turn_left_udeg && !closing.turns_close) {
+    } else if (closing.turn_left && !closing.turns_close) {
         notes.push_back({first, "left",
                          say("The turns of the walk make {1}, not 360°.",
-                             print_degrees(turn - *closing.turn_left_udeg)),
+                             print_degrees(full_turn - *closing.turn_left)),
                          say("Look at each corner: outside or inside?")});
     }
     return notes;
 }
 
 OutlineState state_of(const Walk& walk, const Closing& closing) {
-    const bool corners_known = closing.turn_left_udeg.has_value();
+    const bool corners_known = closing.turn_left.has_value();
     if (is_contradictory(walk) ||
         (corners_known && !(closing.turns_close && closing.lies_within))) {
         return OutlineState::misses;
@@ -168,8 +165,8 @@ Result<Outline> trace_outline(std::span<const WalkedEdge> edges, Tape tape) {
     const Closing closing = close_walk(walk);
     Outline outline;
     outline.state = state_of(walk, closing);
-    outline.turn_left_udeg = closing.turn_left_udeg;
-    if (closing.turn_left_udeg) {
+    outline.turn_left = closing.turn_left;
+    if (closing.turn_left) {
         const double miss = std::hypot(closing.unexplained.x, closing.unexplained.y);
         outline.miss = nearest_nm(miss);
         outline.miss_ahead = nearest_nm(closing.unexplained.x);

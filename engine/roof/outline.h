@@ -46,7 +46,7 @@ struct OutlineLine {
     PlanPoint from, to;  ///< as walked, the building on the left
     Length plan;         ///< in plan, as read or implied; as guessed where nothing settles it
     LengthIs length = LengthIs::read;
-    std::optional<std::int64_t> inside_udeg;  ///< plan angle inside at `to`; none: not known
+    std::optional<Angle> inside;  ///< plan angle inside at `to`; none: not known
 };
 
 /// Something that a person should know about one row.
@@ -61,8 +61,8 @@ struct Outline {
     Length miss;  ///< from the walk's beginning to its end: what unread lengths cannot explain
     Length miss_ahead, miss_left;  ///< its parts, as the first edge is walked
     Length allowed;                ///< what the readings allow in the direction of the miss
-    /// 360° less all turns, millionths of a degree: not 0 when a turn is missing or too many.
-    std::optional<std::int64_t> turn_left_udeg;
+    /// 360° less all turns: not 0 when a turn is missing or too many.
+    std::optional<Angle> turn_left;
     std::vector<Suspect> suspects;  ///< most likely first
     std::vector<OutlineNote> notes;
     /// For drawing only, never for cutting: adjusted by least squares where the walk is whole and

@@ -2,7 +2,6 @@
 
 #define EIGEN_MPL2_ONLY  // what is under another license is an error
 #include <eigen3/Eigen/Dense>
-#include <numbers>
 
 #include "engine/require.h"
 
@@ -38,14 +37,9 @@ std::vector<Stroke> strokes_of(const Walk& walk, const Closing& closing) {
         const double nm = side.length ? static_cast<double>(side.length->nm()) * side.plan_of_one
                                       : implied[unread++];
         strokes.push_back({nm, heading});
-        const double inside = static_cast<double>(side.after.inside_udeg.value()) / 1e6;
-        heading += (180 - inside) * std::numbers::pi / 180;
+        heading += radians_of(half_turn - side.after.inside.value());
     }
     return strokes;
-}
-
-double radians(std::int64_t micro_degrees) {
-    return static_cast<double>(micro_degrees) / 1e6 * std::numbers::pi / 180;
 }
 
 /// How the walk's end (and the sum of its turns) moves with each length and each corner, and how
@@ -74,7 +68,7 @@ Linear linear_of(const Walk& walk, const std::vector<Stroke>& strokes) {
         linear.moves(0, sides + i) = -rest.y() / arm_nm;
         linear.moves(1, sides + i) = rest.x() / arm_nm;
         linear.moves(2, sides + i) = 1;
-        const double turn = radians(side.after.within_udeg) * arm_nm;
+        const double turn = radians_of(side.after.within) * arm_nm;
         linear.variance(sides + i) = turn * turn;
     }
     return linear;
@@ -103,7 +97,7 @@ void adjust(const Walk& walk, std::vector<Stroke>& strokes, double turn_left) {
 std::vector<PlanVector> adjusted_places(const Walk& walk, const Closing& closing) {
     std::vector<Stroke> strokes = strokes_of(walk, closing);
     // Turning is not linear: what the first step leaves, the next ones take.
-    double turn_left = radians(closing.turn_left_udeg.value());
+    double turn_left = radians_of(closing.turn_left.value());
     for (int step = 0; step < 4; ++step) {
         adjust(walk, strokes, turn_left);
         turn_left = 0;

@@ -2,7 +2,6 @@
 
 #include <cmath>
 #include <map>
-#include <numbers>
 
 #include "engine/roof/hip.h"
 
@@ -10,8 +9,6 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t straight_udeg = 180'000'000;
-constexpr std::int64_t turn_udeg = 360'000'000;
 constexpr double parallel = 1e-6;  // sine of an angle that counts as none
 
 double dot(PlanVector a, PlanVector b) { return a.x * b.x + a.y * b.y; }
@@ -19,10 +16,6 @@ double cross(PlanVector a, PlanVector b) { return a.x * b.y - a.y * b.x; }
 PlanVector left_of(PlanVector a) { return {-a.y, a.x}; }
 PlanVector times(PlanVector a, double n) { return {a.x * n, a.y * n}; }
 PlanVector sum(PlanVector a, PlanVector b) { return {a.x + b.x, a.y + b.y}; }
-
-double radians(std::int64_t micro_degrees) {
-    return static_cast<double>(micro_degrees) / 1e6 * std::numbers::pi / 180;
-}
 
 /// Each error's pull on the walk's end, at its largest: the end may lie off by any sum of these,
 /// each times -1 to 1.
@@ -39,10 +32,10 @@ std::vector<PlanVector> pulls_of(const Walk& walk, const Closing& closing) {
             PlanVector& shared = pitches[{pitch.notation, pitch.millionths}];
             shared = sum(shared, times(closing.ways[i], side.pitch_nm));
         }
-        if (side.after.within_udeg > 0) {
+        if (side.after.within > Angle()) {
             const PlanVector here = closing.places[i + 1];
             const PlanVector rest = sum(closing.places.back(), times(here, -1));
-            pulls.push_back(times(left_of(rest), radians(side.after.within_udeg)));
+            pulls.push_back(times(left_of(rest), radians_of(side.after.within)));
         }
     }
     for (const auto& [pitch, pull] : pitches) {
@@ -87,20 +80,19 @@ bool lies_in(const std::vector<PlanVector>& pulls, PlanVector point) {
 
 }  // namespace
 
-PlanVector direction_of(std::int64_t heading_udeg) {
-    const std::int64_t quarter = turn_udeg / 4;
-    const std::int64_t heading = ((heading_udeg % turn_udeg) + turn_udeg) % turn_udeg;
-    if (heading % quarter == 0) {
+PlanVector direction_of(Angle heading) {
+    const Angle way = within_a_turn(heading);
+    if (is_whole_number_of(way, degrees(90))) {
         constexpr PlanVector quarters[] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
-        return quarters[heading / quarter];
+        return quarters[way.microdegrees() / degrees(90).microdegrees()];
     }
-    return {std::cos(radians(heading)), std::sin(radians(heading))};
+    return {std::cos(radians_of(way)), std::sin(radians_of(way))};
 }
 
 Closing close_walk(const Walk& walk) {
     Closing closing;
     closing.places.push_back({});
-    std::int64_t heading = 0;
+    Angle heading;
     bool known = true;
     for (std::size_t i = 0; i < walk.sides.size(); ++i) {
         const WalkSide& side = walk.sides[i];
@@ -112,14 +104,14 @@ Closing close_walk(const Walk& walk) {
         if (!side.length) {
             closing.unread.push_back(i);
         }
-        known = known && side.after.inside_udeg.has_value();
-        heading += straight_udeg - side.after.inside_udeg.value_or(square_out_udeg);
-        closing.turn_within_udeg += side.after.within_udeg;
+        known = known && side.after.inside.has_value();
+        heading += half_turn - side.after.inside.value_or(square_out);
+        closing.turn_within += side.after.within;
     }
     closing.miss = closing.places.back();
     if (known) {
-        closing.turn_left_udeg = turn_udeg - heading;
-        closing.turns_close = std::abs(*closing.turn_left_udeg) <= closing.turn_within_udeg;
+        closing.turn_left = full_turn - heading;
+        closing.turns_close = absolute(*closing.turn_left) <= closing.turn_within;
     }
     const std::vector<PlanVector> pulls = pulls_of(walk, closing);
     switch (freedom_of(closing)) {
@@ -155,7 +147,7 @@ Freedom freedom_of(const Closing& closing) {
 }
 
 std::vector<double> implied_nm(const Closing& closing) {
-    if (!closing.turn_left_udeg) {
+    if (!closing.turn_left) {
         return {};
     }
     const auto way = [&](std::size_t n) { return closing.ways[closing.unread[n]]; };

@@ -14,13 +14,13 @@ struct PlanVector {
 };
 
 /// Exact for whole quarter turns, so that a square house closes to the nanometre.
-PlanVector direction_of(std::int64_t heading_udeg);
+PlanVector direction_of(Angle heading);
 
 struct Closing {
     /// What is wrong with the turns, 360° less all of them: 0 when they close. None where a corner
     /// is not known.
-    std::optional<std::int64_t> turn_left_udeg;
-    std::int64_t turn_within_udeg = 0;
+    std::optional<Angle> turn_left;
+    Angle turn_within;
     std::vector<PlanVector> places;   ///< one more than sides; sides without a length are stood on
     std::vector<PlanVector> ways;     ///< each side's direction, of length 1
     std::vector<std::size_t> unread;  ///< sides without a length

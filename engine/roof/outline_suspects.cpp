@@ -12,12 +12,9 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t straight_udeg = 180'000'000;
-constexpr std::int64_t turn_udeg = 360'000'000;
-
 bool has_contradiction(const Walk& walk) {
     return std::any_of(walk.sides.begin(), walk.sides.end(),
-                       [](const WalkSide& side) { return side.after.against_udeg.has_value(); });
+                       [](const WalkSide& side) { return side.after.against.has_value(); });
 }
 
 bool closes(const Walk& walk, const Closing& closing) {
@@ -143,7 +140,7 @@ Suspect turn_of(const Walk& walk, std::size_t i, CornerClaim claim, SuspectKind 
 
 void add_turns(std::vector<Ranked>& found, const Walk& walk) {
     Walk corrected = walk;
-    const auto try_turn = [&](Suspect suspect, std::size_t i, std::int64_t from, std::int64_t to) {
+    const auto try_turn = [&](Suspect suspect, std::size_t i, Angle from, Angle to) {
         suspect.corner_from = from;
         suspect.corner_to = to;
         if (auto ranked = ranked_when_closed(corrected, std::move(suspect), 1)) {
@@ -153,32 +150,32 @@ void add_turns(std::vector<Ranked>& found, const Walk& walk) {
     };
     for (std::size_t i = 0; i < walk.sides.size(); ++i) {
         const WalkCorner& corner = walk.sides[i].after;
-        if (!corner.inside_udeg || !corner.claim) {
+        if (!corner.inside || !corner.claim) {
             continue;
         }
         WalkCorner& mended = corrected.sides[i].after;
-        const std::int64_t taken = *corner.inside_udeg;
-        if (!corner.against_udeg) {
-            if (taken != straight_udeg) {
+        const Angle taken = *corner.inside;
+        if (!corner.against) {
+            if (taken != half_turn) {
                 Suspect wrong = turn_of(walk, i, *corner.claim, SuspectKind::wrong_turn);
                 if (corner.second) {
                     const Suspect also = turn_of(walk, i, *corner.second, wrong.kind);
                     wrong.also_edge = also.edge;
                     wrong.also_field = also.field;
                 }
-                mended.inside_udeg = turn_udeg - taken;
-                try_turn(wrong, i, taken, turn_udeg - taken);
+                mended.inside = full_turn - taken;
+                try_turn(wrong, i, taken, full_turn - taken);
             }
             continue;
         }
         // Either claim may be the wrong one.
-        mended.against_udeg.reset();
-        try_turn(turn_of(walk, i, corner.against, SuspectKind::contradiction), i,
-                 *corner.against_udeg, taken);
-        mended.against_udeg.reset();
-        mended.inside_udeg = corner.against_udeg;
+        mended.against.reset();
+        try_turn(turn_of(walk, i, corner.against_claim, SuspectKind::contradiction), i,
+                 *corner.against, taken);
+        mended.against.reset();
+        mended.inside = corner.against;
         try_turn(turn_of(walk, i, *corner.claim, SuspectKind::contradiction), i, taken,
-                 *corner.against_udeg);
+                 *corner.against);
     }
 }
 
@@ -186,7 +183,7 @@ void add_turns(std::vector<Ranked>& found, const Walk& walk) {
 
 std::vector<Suspect> find_suspects(const Walk& walk) {
     const Closing closing = close_walk(walk);
-    if (!closing.turn_left_udeg || closes(walk, closing)) {
+    if (!closing.turn_left || closes(walk, closing)) {
         return {};
     }
     std::vector<Ranked> found;

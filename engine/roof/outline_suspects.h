@@ -27,8 +27,8 @@ struct Suspect {
     std::string edge;   ///< id
     std::string field;  ///< column of the readings file: length, left, right, corner_left …
     SuspectKind kind = SuspectKind::misread_foot;
-    Length from, to;                                     ///< of a length
-    std::optional<std::int64_t> corner_from, corner_to;  ///< of a turn: inside, millionths of 1°
+    Length from, to;                              ///< of a length
+    std::optional<Angle> corner_from, corner_to;  ///< of a turn: inside
     /// A turn that the row on the other side of the corner states too: there it changes as well.
     std::string also_edge, also_field;
     Length miss;  ///< what is left of the miss after the correction

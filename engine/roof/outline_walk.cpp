@@ -2,7 +2,6 @@
 
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "engine/roof/hip.h"
 
@@ -10,101 +9,94 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t degree = 1'000'000;
-constexpr std::int64_t straight = 180 * degree;
-constexpr std::int64_t turn = 360 * degree;
-
-std::optional<std::int64_t> stated_at(const Edge& edge, Side side) {
-    return side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-}
-
 /// The corner that an end's own word speaks of.
-std::optional<std::int64_t> spoken_at(const Edge& edge, Side side) {
+std::optional<Angle> spoken_at(const Edge& edge, Side side) {
     const bool level = edge.kind != EdgeKind::gable;  // a hip at a gable's peak is no plan corner
     switch (end_at(edge, side)) {
         case End::corner_out:
-            return square_out_udeg;
+            return square_out;
         case End::corner_in:
-            return square_in_udeg;
+            return square_in;
         case End::hip:
-            return level ? std::optional(square_out_udeg) : std::nullopt;
+            return level ? std::optional(square_out) : std::nullopt;
         case End::valley:
-            return level ? std::optional(square_in_udeg) : std::nullopt;
+            return level ? std::optional(square_in) : std::nullopt;
         default:
             return {};
     }
 }
 
 /// Half the last decimal of a figure that is no builder's angle.
-std::int64_t within_of(std::int64_t stated) {
-    if (stated % (15 * degree) == 0 || stated % (degree * 45 / 2) == 0) {
-        return 0;
+Angle within_of(Angle stated) {
+    const Angle eighth = microdegrees(22'500'000);
+    if (is_whole_number_of(stated, degrees(15)) || is_whole_number_of(stated, eighth)) {
+        return {};
     }
-    std::int64_t last = degree;
-    while (last > 1 && stated % last != 0) {
+    std::int64_t last = degrees(1).microdegrees();
+    while (last > 1 && !is_whole_number_of(stated, microdegrees(last))) {
         last /= 10;
     }
-    return last / 2;
+    return microdegrees(last / 2);
 }
 
-bool same_sense(std::int64_t a, std::int64_t b) { return (a < straight) == (b < straight); }
+bool same_sense(Angle a, Angle b) { return (a < half_turn) == (b < half_turn); }
 
 /// An angle that a row claims, and how.
 struct Claimed {
-    std::optional<std::int64_t> angle;
+    std::optional<Angle> angle;
     CornerClaim claim;
 };
 
 /// Whether it contradicts the angle that was taken: another figure, or a word for the other turn.
-bool is_against(const Claimed& claimed, std::int64_t taken) {
+bool is_against(const Claimed& claimed, Angle taken) {
     if (!claimed.angle) {
         return false;
     }
     return claimed.claim.by == CornerClaim::By::angle
                ? *claimed.angle != taken
-               : taken == straight || !same_sense(*claimed.angle, taken);
+               : taken == half_turn || !same_sense(*claimed.angle, taken);
 }
 
-std::optional<std::int64_t> unspoken(const Edge& a, Side a_end, const Edge& b, Side b_start) {
+std::optional<Angle> unspoken(const Edge& a, Side a_end, const Edge& b, Side b_start) {
     const End ends[] = {end_at(a, a_end), end_at(b, b_start)};
     if (ends[0] == End::wall || ends[1] == End::wall) {
         return {};
     }
     const bool gables[] = {a.kind == EdgeKind::gable, b.kind == EdgeKind::gable};
     if (gables[0] != gables[1]) {
-        return square_out_udeg;
+        return square_out;
     }
     const bool joint = ends[0] == End::open && ends[1] == End::open;
-    return gables[0] || joint ? std::optional(straight) : std::nullopt;
+    return gables[0] || joint ? std::optional(half_turn) : std::nullopt;
 }
 
 WalkCorner corner_between(const Edge& a, Side a_end, const Edge& b, Side b_start) {
     using Row = CornerClaim::Row;
     using By = CornerClaim::By;
-    const std::array<Claimed, 4> all = {{{stated_at(a, a_end), {Row::before, By::angle}},
-                                         {stated_at(b, b_start), {Row::after, By::angle}},
+    const std::array<Claimed, 4> all = {{{stated_corner(a, a_end), {Row::before, By::angle}},
+                                         {stated_corner(b, b_start), {Row::after, By::angle}},
                                          {spoken_at(a, a_end), {Row::before, By::end_word}},
                                          {spoken_at(b, b_start), {Row::after, By::end_word}}}};
     WalkCorner corner;
     for (const Claimed& claimed : all) {
-        if (claimed.angle && !corner.inside_udeg) {
-            corner.inside_udeg = claimed.angle;
+        if (claimed.angle && !corner.inside) {
+            corner.inside = claimed.angle;
             corner.claim = claimed.claim;
         } else if (claimed.angle && claimed.claim.row != corner.claim->row && !corner.second) {
             corner.second = claimed.claim;
         }
     }
-    if (!corner.inside_udeg) {
-        corner.inside_udeg = unspoken(a, a_end, b, b_start);
+    if (!corner.inside) {
+        corner.inside = unspoken(a, a_end, b, b_start);
         return corner;
     }
-    const std::int64_t taken = *corner.inside_udeg;
-    corner.within_udeg = corner.claim->by == By::angle ? within_of(taken) : 0;
+    const Angle taken = *corner.inside;
+    corner.within = corner.claim->by == By::angle ? within_of(taken) : Angle();
     for (const Claimed& claimed : all) {
         if (is_against(claimed, taken)) {
             const bool figure = claimed.claim.by == By::angle;
-            corner.against_udeg = figure ? *claimed.angle : turn - taken;
-            corner.against = claimed.claim;
+            corner.against = figure ? *claimed.angle : full_turn - taken;
+            corner.against_claim = claimed.claim;
             break;
         }
     }
@@ -129,8 +121,8 @@ WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, T
         side.plan_of_one = 1 / slope_factor_of(pitch);
         side.tape_nm *= side.plan_of_one;
         const double sin = rise_in_12_of(pitch) / 12 * side.plan_of_one;
-        side.pitch_nm = static_cast<double>(side.length->nm()) * sin *
-                        reading_error_degrees(pitch) * std::numbers::pi / 180;
+        side.pitch_nm =
+            static_cast<double>(side.length->nm()) * sin * radians_of(reading_error_degrees(pitch));
     }
     return side;
 }
@@ -139,7 +131,7 @@ WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, T
 bool lacks_gable(const WalkedEdge& a, const WalkedEdge& b) {
     const bool level = a.edge.kind != EdgeKind::gable && b.edge.kind != EdgeKind::gable;
     return level && a.edge.right == End::gable && b.edge.left == End::gable &&
-           !a.edge.corner_right_udeg && !b.edge.corner_left_udeg;
+           !a.edge.corner_right && !b.edge.corner_left;
 }
 
 WalkedFrom way_of(std::span<const WalkedEdge> edges, std::size_t at, WalkedFrom before) {
@@ -183,10 +175,10 @@ Walk lay_walk(std::span<const WalkedEdge> edges, Tape tape) {
         const WalkedEdge& here = walk.edges[i];
         WalkSide side = side_of(here, i, ways[i], tape);
         if (lacks_gable(here, walk.edges[next])) {
-            side.after.inside_udeg = square_out_udeg;
+            side.after.inside = square_out;
             walk.sides.push_back(side);
             WalkSide gable;
-            gable.after.inside_udeg = square_out_udeg;
+            gable.after.inside = square_out;
             walk.sides.push_back(gable);
             continue;
         }

@@ -36,13 +36,13 @@ struct CornerClaim {
 };
 
 struct WalkCorner {
-    std::optional<std::int64_t> inside_udeg;  ///< plan angle inside the building; none: not known
-    std::int64_t within_udeg = 0;             ///< how far the stated figure may be off
-    std::optional<CornerClaim> claim;         ///< none: nobody said it, the kinds of edge did
-    std::optional<CornerClaim> second;        ///< the row on the other side claims it too
+    std::optional<Angle> inside;        ///< plan angle inside the building; none: not known
+    Angle within;                       ///< how far the stated figure may be off
+    std::optional<CornerClaim> claim;   ///< none: nobody said it, the kinds of edge did
+    std::optional<CornerClaim> second;  ///< the row on the other side claims it too
     /// Another angle that is claimed too: the rows contradict one another.
-    std::optional<std::int64_t> against_udeg;
-    CornerClaim against;
+    std::optional<Angle> against;
+    CornerClaim against_claim;
 };
 
 struct WalkSide {

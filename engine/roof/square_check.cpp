@@ -2,15 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "engine/quantity/angle.h"
 #include "engine/roof/nearest.h"
 
 namespace hemline {
 
 namespace {
-
-constexpr double degrees_in_radian = 180.0 / std::numbers::pi;
 
 double nm_of(Length length) { return static_cast<double>(length.nm()); }
 
@@ -44,7 +42,7 @@ Result<double> corner_of(Length a, Length b, Length across) {
     }
     const double cos = (nm_of(a) * nm_of(a) + nm_of(b) * nm_of(b) - nm_of(across) * nm_of(across)) /
                        (2 * nm_of(a) * nm_of(b));
-    return std::acos(std::clamp(cos, -1.0, 1.0)) * degrees_in_radian;
+    return degrees_in(std::acos(std::clamp(cos, -1.0, 1.0)));
 }
 
 std::optional<ThreeFourFive> three_four_five(Length side1, Length side2, Length unit) {
@@ -61,7 +59,7 @@ std::optional<ThreeFourFive> three_four_five(Length side1, Length side2, Length 
 ShapeCheck check_gable(Length slope, Length run, Slope pitch, Tape tape) {
     const double factor = slope_factor_of(pitch);
     const double tan = rise_in_12_of(pitch) / 12;
-    const double turn = reading_error_degrees(pitch) / degrees_in_radian;
+    const double turn = radians_of(reading_error_degrees(pitch));
     ShapeCheck check;
     check.off = slope - nearest_nm(nm_of(run) * factor);
     // d(run/cosθ) = run·tanθ/cosθ·dθ
@@ -87,7 +85,7 @@ Result<double> implied_pitch_degrees(Length slope, Length run) {
             say("A slope cannot be shorter than its run."),
             say("Read the slope along the roof and the run level, from the same two ends.")};
     }
-    return std::acos(nm_of(run) / nm_of(slope)) * degrees_in_radian;
+    return degrees_in(std::acos(nm_of(run) / nm_of(slope)));
 }
 
 ShapeCheck check_two_eaves(Length eave1, Length eave2, Tape tape) {

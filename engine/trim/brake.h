@@ -25,12 +25,12 @@ namespace hemline {
 /// The brake's bars; common practice, no published source: measure your own.
 struct Brake {
     Length jaw_foot = sixteenths(20);  ///< width of the jaw on the metal: 1 1/4 in
-    double jaw_lean_degrees = 45;      ///< back from upright
+    Angle jaw_lean = degrees(45);      ///< back from upright
     Length jaw_height = inches(6);     ///< along the jaw
     Length bed_depth = inches(2);
     Length leaf_depth = sixteenths(24);  ///< 1 1/2 in
     Length bars_height = inches(6);      ///< of bed and leaf, below the metal
-    double hem_degrees = 135;            ///< a hem is turned this far, then pressed
+    Angle hem_turn = degrees(135);       ///< a hem is turned this far, then pressed
 };
 
 enum class Clamped { first_legs, last_legs };  ///< which end of the strip is under the jaw

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 namespace hemline {
 
@@ -22,11 +21,10 @@ struct Stretch {
 };
 using Bar = std::array<Point, 4>;  // counter-clockwise
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 double nm_of(Length length) { return static_cast<double>(length.nm()); }
 
 Point turned(Point p, double degrees) {
-    const double c = std::cos(radians(degrees)), s = std::sin(radians(degrees));
+    const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
     return {p.x * c - p.y * s, p.x * s + p.y * c};
 }
 
@@ -41,8 +39,8 @@ std::vector<Stretch> side_of(const StripOnBrake& strip, std::size_t bend, Clampe
     while (true) {
         const double length =
             std::max(strip.stretches[leg] - (folded_over ? rolled_in_nm : 0), touch_nm);
-        const Point to{at.x + length * std::cos(radians(heading)),
-                       at.y + length * std::sin(radians(heading))};
+        const Point to{at.x + length * std::cos(radians_of(heading)),
+                       at.y + length * std::sin(radians_of(heading))};
         stretches.push_back({at, to, leg});
         at = to;
         if (side == Clamped::last_legs ? leg + 1 == strip.stretches.size() : leg == 0) {
@@ -97,8 +95,8 @@ struct Bars {
 
 Bars bars_of(const Brake& brake) {
     const double foot = nm_of(brake.jaw_foot), tall = nm_of(brake.jaw_height);
-    const double back = tall * std::sin(radians(brake.jaw_lean_degrees));
-    const double up = tall * std::cos(radians(brake.jaw_lean_degrees));
+    const double back = tall * std::sin(radians_of(brake.jaw_lean));
+    const double up = tall * std::cos(radians_of(brake.jaw_lean));
     const double low = -nm_of(brake.bars_height);
     const double bed = -nm_of(brake.bed_depth), leaf = nm_of(brake.leaf_depth);
     return {{Point{0, 0}, {-back, up}, {-foot - back, up}, {-foot, 0}},
@@ -144,7 +142,7 @@ Text in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped clamped,
         }
     }
     const double full = std::abs(strip.bends[bend]);
-    const double most = full >= 180 ? brake.hem_degrees : full;
+    const double most = full >= 180 ? degrees_of(brake.hem_turn) : full;
     for (double degrees = std::min(step_degrees, most);;
          degrees = std::min(degrees + step_degrees, most)) {
         for (const Stretch& at_rest : free) {

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace hemline {
 
@@ -194,7 +193,7 @@ void close_end(EndShape& shape, const FlatLegs& legs, Length in, double degrees)
             shape.slits.push_back({bend, in});
             continue;
         }
-        const double half = std::abs(legs.bends[bend]) / 2 * std::numbers::pi / 180;
+        const double half = radians_of(std::abs(legs.bends[bend]) / 2);
         const std::int64_t back =
             std::llround(static_cast<double>(in.nm()) * std::tan(std::min(half, 1.4)));
         const std::int64_t at = low_of(legs, bend);

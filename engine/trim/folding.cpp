@@ -1,7 +1,6 @@
 #include "engine/trim/folding.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace hemline {
 
@@ -11,41 +10,30 @@ constexpr double nm_in_mm = 1e6;
 constexpr double open_hem_degrees = 168;  // drawn open, so that the gap is seen
 constexpr double tear_drop_degrees = 160;
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 double mm(std::int64_t nm) { return static_cast<double>(nm) / nm_in_mm; }
-
-Space times(const Space& a, double f) { return {a.x * f, a.y * f, a.z * f}; }
-Space plus(const Space& a, const Space& b) { return {a.x + b.x, a.y + b.y, a.z + b.z}; }
-Space minus(const Space& a, const Space& b) { return plus(a, times(b, -1)); }
 
 /// The panel beyond a bend at y, turned by degrees (+ away from the upper face).
 /// `down_page`: it lies beyond at larger y; else at smaller.
 Placing beyond_bend(const Placing& panel, std::int64_t y, double degrees, bool down_page) {
-    const double c = std::cos(radians(degrees));
-    const double s = std::sin(radians(degrees)) * (down_page ? 1 : -1);
+    const double c = std::cos(radians_of(degrees));
+    const double s = std::sin(radians_of(degrees)) * (down_page ? 1 : -1);
     Placing turned = panel;
-    turned.across = minus(times(panel.across, c), times(panel.normal, s));
-    turned.normal = plus(times(panel.normal, c), times(panel.across, s));
-    turned.origin = minus(panel.at({0, y}), times(turned.across, mm(y)));
+    turned.across = panel.across * c - panel.normal * s;
+    turned.normal = panel.normal * c + panel.across * s;
+    turned.origin = panel.at({0, y}) - turned.across * mm(y);
     return turned;
 }
 
-Space cross(const Space& a, const Space& b) {
-    return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
-}
-double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
-
 /// The vector turned about a unit axis (Rodrigues' formula).
 Space turned_about(const Space& v, const Space& axis, double degrees) {
-    const double c = std::cos(radians(degrees)), s = std::sin(radians(degrees));
-    return plus(plus(times(v, c), times(cross(axis, v), s)), times(axis, dot(axis, v) * (1 - c)));
+    const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
+    return v * c + cross(axis, v) * s + axis * (dot(axis, v) * (1 - c));
 }
 
 /// The tab beyond its fold, + away from the upper face.
 Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
     const Space from = panel.at(tab.fold.a), to = panel.at(tab.fold.b);
-    const Space way = minus(to, from);
-    const Space axis = times(way, 1 / std::sqrt(dot(way, way)));
+    const Space axis = unit(to - from);
     // The fold runs down the page: a right tab then turns away from the upper face by the left
     // hand, a left one by the right hand.
     const double turn = tab.side == Side::left ? degrees : -degrees;
@@ -53,12 +41,12 @@ Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
     turned.along = turned_about(panel.along, axis, turn);
     turned.across = turned_about(panel.across, axis, turn);
     turned.normal = turned_about(panel.normal, axis, turn);
-    turned.origin = plus(from, turned_about(minus(panel.origin, from), axis, turn));
+    turned.origin = from + turned_about(panel.origin - from, axis, turn);
     return turned;
 }
 
 /// What the section's bend is turned by when done: a hem keeps its kind's gap.
-double full_turn(const FlatPattern& pattern, std::size_t bend) {
+double turned_by(const FlatPattern& pattern, std::size_t bend) {
     const double degrees = pattern.legs.bends[bend];
     if (std::abs(degrees) < 180) {
         return degrees;
@@ -81,15 +69,13 @@ Face face_of(const FlatOutline& outline, const Placing& placing, std::size_t leg
 }
 
 Space turned_in_plan(const Space& v, double degrees) {
-    const double c = std::cos(radians(degrees)), s = std::sin(radians(degrees));
+    const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
     return {v.x * c - v.y * s, v.x * s + v.y * c, v.z};
 }
 
 }  // namespace
 
-Space Placing::at(FlatPoint p) const {
-    return plus(origin, plus(times(along, mm(p.x)), times(across, mm(p.y))));
-}
+Space Placing::at(FlatPoint p) const { return origin + along * mm(p.x) + across * mm(p.y); }
 
 FoldProgress step_of(FoldStep step) {
     switch (step) {
@@ -110,11 +96,11 @@ std::vector<Face> fold_up(const FlatPattern& pattern, const FoldProgress& progre
     std::vector<Placing> placings(pattern.panels.size(), root);
     for (std::size_t leg = pattern.root + 1; leg < placings.size(); ++leg) {
         placings[leg] = beyond_bend(placings[leg - 1], pattern.legs.edges[leg].nm(),
-                                    full_turn(pattern, leg - 1) * progress.bends, true);
+                                    turned_by(pattern, leg - 1) * progress.bends, true);
     }
     for (std::size_t leg = pattern.root; leg-- > 0;) {
         placings[leg] = beyond_bend(placings[leg + 1], pattern.legs.edges[leg + 1].nm(),
-                                    full_turn(pattern, leg) * progress.bends, false);
+                                    turned_by(pattern, leg) * progress.bends, false);
     }
     std::vector<Face> faces;
     for (std::size_t leg = 0; leg < placings.size(); ++leg) {
@@ -131,19 +117,19 @@ std::vector<Face> fold_up(const FlatPattern& pattern, const FoldProgress& progre
 }
 
 Placing resting(const FlatPattern& pattern, Slope pitch, Falls falls) {
-    const double slope = radians(degrees_of(pitch));
+    const double slope = radians_of(degrees_of(pitch));
     const double fall = falls == Falls::down_page ? std::sin(slope) : -std::sin(slope);
     Placing placing;
     placing.across = {0, -std::cos(slope), -fall};
     placing.normal = {0, -fall, std::cos(slope)};
     const std::int64_t bend = pattern.legs.edges[pattern.main_bend + 1].nm();
-    placing.origin = times(placing.across, -mm(bend));
+    placing.origin = placing.across * -mm(bend);
     return placing;
 }
 
 Placing turned_in_plan(const Placing& placing, const Space& about, double degrees) {
     Placing turned;
-    turned.origin = plus(about, turned_in_plan(minus(placing.origin, about), degrees));
+    turned.origin = about + turned_in_plan(placing.origin - about, degrees);
     turned.along = turned_in_plan(placing.along, degrees);
     turned.across = turned_in_plan(placing.across, degrees);
     turned.normal = turned_in_plan(placing.normal, degrees);
@@ -151,7 +137,7 @@ Placing turned_in_plan(const Placing& placing, const Space& about, double degree
 }
 
 Placing shifted(Placing placing, const Space& by) {
-    placing.origin = plus(placing.origin, by);
+    placing.origin = placing.origin + by;
     return placing;
 }
 

@@ -13,17 +13,13 @@
 #include <vector>
 
 #include "engine/measure/slope.h"
+#include "engine/quantity/space.h"
 #include "engine/trim/pattern.h"
 
 namespace hemline {
 
-/// A place or direction in space; places in mm.
-struct Space {
-    double x = 0, y = 0, z = 0;
-};
-
-/// Where a flat panel lies: its own x and y run along these directions, `normal` is upward from its
-/// upper face.
+/// Where a flat panel lies, in mm: its own x and y run along these directions, `normal` is upward
+/// from its upper face.
 struct Placing {
     Space origin;
     Space along{1, 0, 0};    ///< of x

@@ -1,13 +1,10 @@
 #include "engine/trim/girth.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace hemline {
 
 namespace {
-
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 
 double nm_of(Length length) { return static_cast<double>(length.nm()); }
 Length length_of(double nm) { return Length::of_nm(std::llround(nm)); }
@@ -34,7 +31,7 @@ FoldAsked roof_at(const Edge& edge) {
     roof.pitch = edge.pitch.value_or(rise_in_12(6));
     roof.pitch2 = edge.pitch2;
     roof.fascia = edge.fascia;
-    roof.corner_udeg = edge.corner_left_udeg ? edge.corner_left_udeg : edge.corner_right_udeg;
+    roof.corner = edge.corner_left ? edge.corner_left : edge.corner_right;
     return roof;
 }
 
@@ -43,7 +40,7 @@ Result<std::vector<double>> bends_of(const Section& section, FoldAsked roof) {
     for (std::size_t i = 1; i < section.legs.size(); ++i) {
         const BendRule& rule = section.legs[i].bend;
         if (!rule.fold_of) {
-            bends.push_back(static_cast<double>(rule.udeg) / 1e6);
+            bends.push_back(degrees_of(rule.angle));
             continue;
         }
         roof.kind = *rule.fold_of;
@@ -61,7 +58,7 @@ double bend_allowance(double radius, double thickness, double degrees) {
 }
 
 double setback(double radius, double thickness, double degrees) {
-    return std::tan(radians(degrees) / 2) * (radius + thickness);
+    return std::tan(radians_of(degrees) / 2) * (radius + thickness);
 }
 
 Result<Blank> blank_of(const Section& section, const std::vector<double>& bends) {

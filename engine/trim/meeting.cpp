@@ -16,28 +16,13 @@ constexpr double one_plane_cos = 1e-6;  // 1 - cos of the angle between planes t
 constexpr double overlap_most_mm2 = 1;
 constexpr double least_sine = 1e-6;  // of the angle between planes that cross
 
-Space minus(const Space& a, const Space& b) { return {a.x - b.x, a.y - b.y, a.z - b.z}; }
-Space along(const Space& from, const Space& way, double t) {
-    return {from.x + way.x * t, from.y + way.y * t, from.z + way.z * t};
-}
-double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
-Space cross(const Space& a, const Space& b) {
-    return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
-}
-double size(const Space& a) { return std::sqrt(dot(a, a)); }
-double distance(const Space& a, const Space& b) { return size(minus(a, b)); }
-
-double off_plane(const Face& face, const Space& p) {
-    return dot(minus(p, face.corners[0]), face.normal);
-}
+double off_plane(const Face& face, const Space& p) { return dot(p - face.corners[0], face.normal); }
 
 /// The point in the face's own plane, in nm, so that flat_shape can work on it.
 FlatPoint in_plane(const Face& face, const Space& p) {
-    const Space side = minus(face.corners[1], face.corners[0]);
-    const double length = size(side);
-    const Space u = along({}, side, 1 / length);
+    const Space u = unit(face.corners[1] - face.corners[0]);
     const Space v = cross(face.normal, u);
-    const Space from = minus(p, face.corners[0]);
+    const Space from = p - face.corners[0];
     return {std::llround(dot(from, u) * 1e6), std::llround(dot(from, v) * 1e6)};
 }
 
@@ -65,14 +50,14 @@ bool inside(const FlatOutline& outline, FlatPoint p) {
 }
 
 double to_edge(const Space& p, const Space& a, const Space& b) {
-    const Space way = minus(b, a);
+    const Space way = b - a;
     const double square = dot(way, way);
-    const double t = square == 0 ? 0 : std::clamp(dot(minus(p, a), way) / square, 0.0, 1.0);
-    return distance(p, along(a, way, t));
+    const double t = square == 0 ? 0 : std::clamp(dot(p - a, way) / square, 0.0, 1.0);
+    return length_of(p - (a + way * t));
 }
 
 double to_edges(const Face& face, const Space& p) {
-    double least = distance(p, face.corners[0]);
+    double least = length_of(p - face.corners[0]);
     for (std::size_t i = 0; i < face.corners.size(); ++i) {
         least = std::min(least,
                          to_edge(p, face.corners[i], face.corners[(i + 1) % face.corners.size()]));
@@ -178,7 +163,7 @@ std::vector<std::pair<double, double>> stretches_through(const Face& face, const
                 const Space& q = face.corners[(i - (i - last - 1) / 2) % count];
                 const double from = off_plane(other, p), to = off_plane(other, q);
                 const double t = from == to ? 0 : from / (from - to);
-                places.push_back(dot(along(p, minus(q, p), std::clamp(t, 0.0, 1.0)), line));
+                places.push_back(dot(p + (q - p) * std::clamp(t, 0.0, 1.0), line));
             }
         }
         before = i;
@@ -205,11 +190,11 @@ double farthest_mm(const Face& face, const std::vector<Space>& points) {
 
 bool goes_through(const Face& a, const Face& b, double touch) {
     const Space line = cross(a.normal, b.normal);
-    if (size(line) < least_sine) {
+    if (length_of(line) < least_sine) {
         return false;
     }
-    const auto of_a = stretches_through(a, b, along({}, line, 1 / size(line)), touch);
-    const auto of_b = stretches_through(b, a, along({}, line, 1 / size(line)), touch);
+    const auto of_a = stretches_through(a, b, unit(line), touch);
+    const auto of_b = stretches_through(b, a, unit(line), touch);
     for (const auto& p : of_a) {
         for (const auto& q : of_b) {
             if (std::min(p.second, q.second) - std::max(p.first, q.first) > touch) {
@@ -263,8 +248,8 @@ Meeting corner_meeting(const FlatPattern& left, const FlatPattern& right, const 
     const Space corner{mm(left.length - joint.left_past), 0, 0};
     const Placing straight =
         shifted(resting(right, joint.pitch), {corner.x - mm(joint.right_past), 0, 0});
-    meeting.right =
-        fold_up(right, done, turned_in_plan(straight, corner, 180 - joint.corner_degrees));
+    meeting.right = fold_up(right, done,
+                            turned_in_plan(straight, corner, degrees_of(half_turn - joint.corner)));
     check_flanges(meeting, left, right, joint);
     check_corner_tabs(meeting, right, joint);
     return meeting;

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/roof/hip.h"
 #include "engine/trim/folding.h"
 
 namespace hemline {
@@ -40,9 +41,9 @@ std::vector<FoldFault> tab_faults(const FlatPattern& pattern);
 /// Where two pieces of one trim meet.
 struct Joint {
     Slope pitch;
-    double corner_degrees = 90;  ///< plan angle inside the building
-    Length left_past;            ///< of the left piece's metal, past the corner line (its tab)
-    Length right_past;           ///< of the right piece's
+    Angle corner = square_out;  ///< plan angle inside the building
+    Length left_past;           ///< of the left piece's metal, past the corner line (its tab)
+    Length right_past;          ///< of the right piece's
     Length gap_most = sixteenths(1);
 };
 

@@ -12,8 +12,7 @@ constexpr std::array<std::string_view, 4> hem_words = {"none", "open", "closed",
 constexpr std::array<std::string_view, 4> lies_words = {"nothing", "deck", "wall", "fascia"};
 constexpr std::array<std::string_view, 4> painted_words = {"upper", "under", "both", "none"};
 
-constexpr std::int64_t half_turn_udeg = 180'000'000;
-constexpr std::int64_t bend_most_udeg = 175'000'000;  // past it a setback grows without end
+constexpr Angle bend_most = degrees(175);  // past it a setback grows without end
 
 template <std::size_t N, class Word>
 std::string_view word_in(const std::array<std::string_view, N>& words, Word word) {
@@ -23,7 +22,7 @@ std::string_view word_in(const std::array<std::string_view, N>& words, Word word
 }
 
 bool is_half_turn(const BendRule& bend) {
-    return !bend.fold_of && (bend.udeg == half_turn_udeg || bend.udeg == -half_turn_udeg);
+    return !bend.fold_of && absolute(bend.angle) == half_turn;
 }
 
 std::optional<Problem> check_leg(const Section& section, std::size_t i) {
@@ -50,8 +49,7 @@ std::optional<Problem> check_leg(const Section& section, std::size_t i) {
                        say("Write a bend of 180 or -180.")};
     }
     if (!folds_hem && !leg.bend.fold_of &&
-        (leg.bend.udeg >= bend_most_udeg || leg.bend.udeg <= -bend_most_udeg ||
-         leg.bend.udeg == 0)) {
+        (absolute(leg.bend.angle) >= bend_most || leg.bend.angle == Angle())) {
         return Problem{say("The bend before the {1} is 0, or 175 degrees and more.", name),
                        say("Write a bend below 175; a leg folded over is a hem.")};
     }

@@ -34,7 +34,7 @@ enum class Painted : std::uint8_t { upper = 0, under = 1, both = 2, none = 3 };
 /// The bend before a leg: fixed, or the fold of a kind of edge, which the roof decides.
 struct BendRule {
     std::optional<EdgeKind> fold_of;
-    std::int64_t udeg = 0;  ///< 1e-6 degrees, signed; unused where fold_of is set
+    Angle angle;  ///< signed; unused where fold_of is set
 
     bool operator==(const BendRule&) const = default;
 };

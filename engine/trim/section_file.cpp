@@ -64,12 +64,12 @@ std::optional<Problem> read_bend(const Row& row, BendRule& bend) {
         return {};
     }
     const bool negative = !text.empty() && text.front() == '-';
-    const auto udeg = parse_degrees(std::string_view(text).substr(negative ? 1 : 0));
-    if (!udeg) {
+    const auto angle = parse_degrees(std::string_view(text).substr(negative ? 1 : 0));
+    if (!angle) {
         return row.problem("bend", quoted(text) + " is no bend.",
                            "Write degrees as 90 or -30, or the kind of edge whose fold it is.");
     }
-    bend.udeg = negative ? -*udeg : *udeg;
+    bend.angle = negative ? -*angle : *angle;
     return {};
 }
 

@@ -11,12 +11,6 @@ namespace {
 constexpr double touch_mm = 0.01;           // nearer a plane than this is on it
 constexpr double closed_hem_degrees = 173;  // drawn open, so that it is told from its leg
 
-double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
-
-Space between(const Space& a, const Space& b, double t) {
-    return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t, a.z + (b.z - a.z) * t};
-}
-
 /// Twice the area of a triangle, + where it turns as FlatOutline does on the page.
 double turn(const FlatPoint& a, const FlatPoint& b, const FlatPoint& c) {
     const auto d = [](std::int64_t p, std::int64_t q) { return static_cast<double>(p - q); };
@@ -116,7 +110,7 @@ Facet part(const Facet& facet, const Plane& plane, double side) {
             kept.rims.push_back(facet.rims[i]);
         }
         if ((a < 0) != (b < 0)) {
-            kept.corners.push_back(between(p, q, a / (a - b)));
+            kept.corners.push_back(p + (q - p) * (a / (a - b)));
             kept.rims.push_back(a < 0 ? facet.rims[i] : Rim::none);  // along the cut, or on from it
         }
     }

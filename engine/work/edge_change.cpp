@@ -9,8 +9,6 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t straight = 180'000'000, full_turn = 360'000'000;
-
 bool is_corner(End end) { return end == End::corner_out || end == End::corner_in; }
 
 /// Whether an angle can be stated there: of the corner, of the eaves at the foot of a hip or
@@ -150,8 +148,8 @@ Edge made_to(Edge edge, EdgeKind kind, const Catalogue& catalogue) {
     }
     edge.kind = kind;
     give_usual_ends(edge);
-    edge.corner_left_udeg.reset();
-    edge.corner_right_udeg.reset();
+    edge.corner_left.reset();
+    edge.corner_right.reset();
     edge.pitch2.reset();
     edge.trim.clear();
     edge.face.reset();
@@ -169,7 +167,7 @@ Edge with_end(Edge edge, Side side, End end) {
     (side == Side::left ? edge.left : edge.right) = end;
     const bool of_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
     if (!of_foot) {
-        (side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg).reset();
+        stated_corner(edge, side).reset();
     }
     return edge;
 }
@@ -184,8 +182,8 @@ std::vector<const Trim*> trims_for(EdgeKind kind, const Catalogue& catalogue) {
     return trims;
 }
 
-std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t udeg) {
-    if (udeg <= 0 || udeg >= full_turn) {
+std::optional<Problem> check_corner(const Edge& edge, Side side, Angle angle) {
+    if (angle <= Angle() || angle >= full_turn) {
         return Problem{say("That is no corner: both edges would lie on one another."),
                        say("Key in the angle inside the building, above 0 and below 360 degrees.")};
     }
@@ -194,12 +192,12 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t ud
     if (!hip && !valley && !is_corner(end)) {
         return {};
     }
-    if (udeg == straight) {
+    if (angle == half_turn) {
         return Problem{say("At 180 degrees there is no corner: the wall runs straight on."),
                        say("Key in the angle inside the building.")};
     }
     const bool out = hip || end == End::corner_out;
-    if (!valley && out != (udeg < straight)) {
+    if (!valley && out != (angle < half_turn)) {
         return out ? Problem{say("An outside corner is under 180 degrees inside the building."),
                              say("Key in that angle, or make it an inside corner.")}
                    : Problem{say("An inside corner is over 180 degrees inside the building."),

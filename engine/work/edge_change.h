@@ -41,7 +41,7 @@ std::vector<const Trim*> trims_for(EdgeKind kind, const Catalogue& catalogue);
 
 /// What is wrong with that plan angle inside the building there; none: it can stand. A wall or an
 /// open end of an eave or gable may have any: it closes the outline.
-std::optional<Problem> check_corner(const Edge& edge, Side side, std::int64_t udeg);
+std::optional<Problem> check_corner(const Edge& edge, Side side, Angle angle);
 
 /// Why the field may not change: one sentence that names the piece cut for it. Empty: it may. An
 /// end is held by the piece that carries it, all else by any piece.

@@ -149,9 +149,8 @@ Closures closures_of(const Edge& edge, Length length, const Practice& practice) 
         // Seams meet a hip on the skew: along it they stand spacing / (cos α·cos slope) apart.
         const Result<HipLine> hip = hip_line(*corner);
         const auto along = [&](double from_eave) {
-            const double deg = std::numbers::pi / 180;
             return static_cast<double>(practice.seam_spacing.nm()) /
-                   (std::cos(from_eave * deg) * std::cos(hip->slope_degrees * deg));
+                   (std::cos(radians_of(from_eave)) * std::cos(radians_of(hip->slope_degrees)));
         };
         if (hip) {
             const double nm =

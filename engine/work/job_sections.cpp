@@ -9,8 +9,8 @@ Section with_legs(Section section, const std::vector<LegChosen>& legs) {
     for (std::size_t i = 0; i < legs.size(); ++i) {
         section.legs[i].width = legs[i].width;
         section.legs[i].hem = legs[i].hem;
-        if (i > 0 && legs[i].bend_udeg) {
-            section.legs[i].bend = {std::nullopt, *legs[i].bend_udeg};
+        if (i > 0 && legs[i].bend) {
+            section.legs[i].bend = {std::nullopt, *legs[i].bend};
         }
     }
     return section;
@@ -22,7 +22,7 @@ std::vector<LegChosen> legs_of(const Section& section) {
         const SectionLeg& leg = section.legs[i];
         LegChosen chosen{leg.width, leg.hem, {}};
         if (i > 0 && !leg.bend.fold_of) {
-            chosen.bend_udeg = leg.bend.udeg;
+            chosen.bend = leg.bend.angle;
         }
         legs.push_back(chosen);
     }

@@ -70,23 +70,16 @@ Result<Neighbour> neighbour_of(const MeetingOf& of, const Card& card, Side side)
 
 double mm(Length length) { return static_cast<double>(length.nm()) / 1e6; }
 
-double corner_degrees(const Edge& edge, Side side) {
-    const auto udeg = side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-    return static_cast<double>(udeg.value_or(90'000'000)) / 1e6;
-}
-
 /// Away from the roof: the mean of the main legs' upper faces.
 Space outward(const FlatPattern& pattern, const std::vector<Face>& faces) {
     Space sum;
     for (std::size_t leg = 0; leg < pattern.panels.size(); ++leg) {
         if (pattern.legs.names[leg] == LegName::flange ||
             pattern.legs.names[leg] == LegName::face) {
-            sum = {sum.x + faces[leg].normal.x, sum.y + faces[leg].normal.y,
-                   sum.z + faces[leg].normal.z};
+            sum = sum + faces[leg].normal;
         }
     }
-    const double size = std::sqrt(sum.x * sum.x + sum.y * sum.y + sum.z * sum.z);
-    return size > 0 ? Space{sum.x / size, sum.y / size, sum.z / size} : Space{0, 0, 1};
+    return length_of(sum) > 0 ? unit(sum) : Space{0, 0, 1};
 }
 
 /// One of the two pieces, near its end.
@@ -123,7 +116,7 @@ struct Pair {
     Slope pitch;
 };
 
-std::vector<FoldFault> put_round_corner(Pair& pair, double corner, const Practice& practice) {
+std::vector<FoldFault> put_round_corner(Pair& pair, Angle corner, const Practice& practice) {
     const auto past = [&](EndWork work) {
         return work == EndWork::corner_tab ? practice.tab_corner_out : Length();
     };
@@ -131,7 +124,7 @@ std::vector<FoldFault> put_round_corner(Pair& pair, double corner, const Practic
                       sixteenths(1)};
     const Space at{mm(pair.left.length - joint.left_past), 0, 0};
     pair.right_at = turned_in_plan(shifted(pair.right_at, {at.x - mm(joint.right_past), 0, 0}), at,
-                                   180 - corner);
+                                   degrees_of(half_turn - corner));
     return corner_meeting(pair.left, pair.right, joint).faults;
 }
 
@@ -142,7 +135,7 @@ std::vector<FoldFault> put_in_lap(Pair& pair) {
     Placing& over = left_is_over ? pair.left_at : pair.right_at;
     const FlatPattern& above = left_is_over ? pair.left : pair.right;
     const Space out = outward(above, fold_up(above, step_of(FoldStep::finished), over));
-    over = shifted(over, {out.x * layer_mm, out.y * layer_mm, out.z * layer_mm});
+    over = shifted(over, out * layer_mm);
     // Seen from behind, left and right change places.
     return left_is_over
                ? lap_meeting(mirrored(pair.right), mirrored(pair.left), pair.pitch, lap).faults
@@ -182,7 +175,8 @@ Result<ShownMeeting> piece_meeting(const MeetingOf& of, const Card& card, Side s
     pair.right_at = resting(pair.right, pitch, falls);
     ShownMeeting meeting;
     meeting.faults = is_corner(work_at(card, side))
-                         ? put_round_corner(pair, corner_degrees(edge, side), of.job.practice)
+                         ? put_round_corner(pair, stated_corner(edge, side).value_or(square_out),
+                                            of.job.practice)
                          : put_in_lap(pair);
     std::vector<Facet> at_left = shown(met(pair.left, Side::right, reach), pair.left_at);
     std::vector<Facet> at_right = shown(met(pair.right, Side::left, reach), pair.right_at);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/roof/hip.h"
 #include "engine/words/quote.h"
 
 namespace hemline {
@@ -115,18 +116,13 @@ void add_face_cut(std::vector<EndStep>& steps, const EndMarks& marks) {
     }
 }
 
-double corner_at(const Edge& edge, Side side) {
-    const auto udeg = side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-    return udeg ? static_cast<double>(*udeg) / 1e6 : 90;
-}
-
 }  // namespace
 
 TabFolds tab_folds(const Card& card, const Edge& edge, Side side) {
     const EndWork work = side == Side::left ? card.left : card.right;
     TabFolds folds;
     if (work == EndWork::corner_tab) {
-        folds.tab = 180 - corner_at(edge, side);
+        folds.tab = degrees_of(half_turn - stated_corner(edge, side).value_or(square_out));
     }
     const Slope pitch = edge.pitch.value_or(rise_in_12(6));
     const double near = degrees_of(pitch), far = degrees_of(edge.pitch2.value_or(pitch));
@@ -150,7 +146,7 @@ std::vector<EndStep> end_steps(const Card& card, Side side, const TabFolds& fold
     add_tab(steps, marks, folds.tab, sizes);
     add_face_cut(steps, marks);
     if (const auto kick = marks.in(MarkKind::kick_fold)) {
-        steps.push_back({EndDeed::kick_out, *kick, {}, sizes.kick_out_degrees});
+        steps.push_back({EndDeed::kick_out, *kick, {}, degrees_of(sizes.kick_out)});
     }
     return steps;
 }

@@ -13,7 +13,7 @@ namespace hemline {
 struct SnipSizes {
     Length tab_clip = sixteenths(4);  ///< 45° off a tab's corners: 1/4 in
     Length relief = sixteenths(2);    ///< 1/8 in
-    double kick_out_degrees = 45;
+    Angle kick_out = degrees(45);
 };
 
 /// By how much the tabs of one end are folded, in degrees, which the marks do not say.

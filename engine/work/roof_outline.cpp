@@ -1,6 +1,6 @@
 #include "engine/work/roof_outline.h"
 
-#include "engine/measure/angle_text.h"
+#include "engine/roof/hip.h"
 
 namespace hemline {
 
@@ -22,7 +22,7 @@ std::optional<Length> length_so_far(const EdgeWork& work, const Practice& practi
 /// How many of the edges make a walk that comes full circle: as many as can, else all.
 std::size_t full_circle(std::span<const WalkedEdge> edges, Tape tape) {
     for (std::size_t n = edges.size(); n > 2; --n) {
-        if (close_walk(lay_walk(edges.first(n), tape)).turn_left_udeg == 0) {
+        if (close_walk(lay_walk(edges.first(n), tape)).turn_left == Angle()) {
             return n;
         }
     }
@@ -34,11 +34,11 @@ Text end_words(const std::string& field) {
     return end_spoken(field.find("left") != std::string::npos ? Side::left : Side::right);
 }
 
-Text corner_words(std::int64_t udeg) {
-    if (udeg == 90'000'000) {
+Text corner_words(Angle inside) {
+    if (inside == square_out) {
         return say("an outside corner");
     }
-    return udeg == 270'000'000 ? say("an inside corner") : say("{1} inside", print_degrees(udeg));
+    return inside == square_in ? say("an inside corner") : say("{1} inside", print_degrees(inside));
 }
 
 }  // namespace
@@ -66,16 +66,16 @@ std::optional<RoofOutline> outline_of(const Job& job) {
 }
 
 Text state_words(const Outline& outline) {
-    if (!outline.turn_left_udeg) {
+    if (!outline.turn_left) {
         return outline.state == OutlineState::misses
                    ? say("Two edges say different things of one corner.")
                    : say("A corner is not known yet.");
     }
-    if (*outline.turn_left_udeg != 0 && outline.state == OutlineState::misses) {
+    if (*outline.turn_left != Angle() && outline.state == OutlineState::misses) {
         return say(
             "These sides do not come full circle: their corners turn by {1}, not 360°. A "
             "side is not on this job, or a corner is not as said.",
-            print_degrees(360'000'000 - *outline.turn_left_udeg));
+            print_degrees(full_turn - *outline.turn_left));
     }
     const CloseLength miss{outline.miss}, allowed{outline.allowed};
     switch (outline.state) {

@@ -155,7 +155,7 @@ Exit show_blank(const BlankArguments& arguments) {
     roof.fascia = arguments.fascia;
     if (!read_option("--pitch", arguments.pitch, parse_slope, roof.pitch) ||
         !read_option("--pitch2", arguments.pitch2, parse_slope, roof.pitch2) ||
-        !read_option("--corner", arguments.corner, parse_degrees, roof.corner_udeg)) {
+        !read_option("--corner", arguments.corner, parse_degrees, roof.corner)) {
         return Exit::problem_in_input;
     }
     const std::optional<Assets> assets = assets_here();

@@ -30,12 +30,12 @@ std::optional<FoldAsked> read_fold(const FoldArguments& arguments) {
         asked.pitch2 = *pitch2;
     }
     if (arguments.corner) {
-        const Result<std::int64_t> corner = parse_degrees(*arguments.corner);
+        const Result<Angle> corner = parse_degrees(*arguments.corner);
         if (!corner) {
             complain("--corner", corner.problem());
             return {};
         }
-        asked.corner_udeg = *corner;
+        asked.corner = *corner;
     }
     return asked;
 }
@@ -45,11 +45,10 @@ std::optional<HipLine> line_of(const FoldAsked& asked) {
     if (asked.kind != EdgeKind::hip && asked.kind != EdgeKind::valley) {
         return {};
     }
-    constexpr std::int64_t turn = 360'000'000;
     const bool valley = asked.kind == EdgeKind::valley;
-    std::int64_t inside = asked.corner_udeg.value_or(valley ? square_in_udeg : square_out_udeg);
-    if (valley && inside < turn / 2) {
-        inside = turn - inside;
+    Angle inside = asked.corner.value_or(valley ? square_in : square_out);
+    if (valley && inside < half_turn) {
+        inside = full_turn - inside;
     }
     const Result<HipLine> line =
         hip_line({asked.pitch, asked.pitch2.value_or(asked.pitch), inside});

@@ -2,7 +2,6 @@
 #include <iostream>
 
 #include "engine/handover/readings_file.h"
-#include "engine/measure/angle_text.h"
 #include "engine/roof/outline.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/input_file.h"
@@ -31,13 +30,13 @@ std::optional<std::vector<WalkedEdge>> read_walk(const OutlineArguments& argumen
 }
 
 /// What stands, or should stand, in the suspect's cell.
-std::string cell_of(const Suspect& suspect, Length length, std::optional<std::int64_t> corner,
+std::string cell_of(const Suspect& suspect, Length length, std::optional<Angle> corner,
                     Marks marks) {
     if (!corner) {
         return print_length(length, marks);
     }
     const bool by_angle = suspect.field.rfind("corner_", 0) == 0;
-    const End word = *corner < 180'000'000 ? End::corner_out : End::corner_in;
+    const End word = *corner < half_turn ? End::corner_out : End::corner_in;
     return by_angle ? print_degrees(*corner) : std::string(word_of(word));
 }
 
@@ -49,8 +48,8 @@ Json suspect_json(const Suspect& suspect, Marks marks) {
     json["from"] = cell_of(suspect, suspect.from, suspect.corner_from, marks);
     json["to"] = cell_of(suspect, suspect.to, suspect.corner_to, marks);
     if (suspect.corner_from) {
-        json["from_deg"] = static_cast<double>(*suspect.corner_from) / 1e6;
-        json["to_deg"] = static_cast<double>(*suspect.corner_to) / 1e6;
+        json["from_deg"] = degrees_of(*suspect.corner_from);
+        json["to_deg"] = degrees_of(*suspect.corner_to);
     } else {
         json["from_nm"] = suspect.from.nm();
         json["to_nm"] = suspect.to.nm();
@@ -78,13 +77,12 @@ Json outline_json(const Outline& outline, Marks marks) {
     Json json;
     json["closes"] = outline.state == OutlineState::closes;
     json["state"] = word_of(outline.state);
-    const bool known = outline.turn_left_udeg.has_value();
+    const bool known = outline.turn_left.has_value();
     json["miss_nm"] = known ? Json(outline.miss.nm()) : Json();
     json["miss_ahead_nm"] = known ? Json(outline.miss_ahead.nm()) : Json();
     json["miss_left_nm"] = known ? Json(outline.miss_left.nm()) : Json();
     json["allowed_nm"] = known ? Json(outline.allowed.nm()) : Json();
-    json["turn_left_deg"] =
-        known ? Json(static_cast<double>(*outline.turn_left_udeg) / 1e6) : Json();
+    json["turn_left_deg"] = known ? Json(degrees_of(*outline.turn_left)) : Json();
     json["suspects"] = Json::array();
     for (const Suspect& suspect : outline.suspects) {
         json["suspects"].push_back(suspect_json(suspect, marks));
@@ -118,14 +116,14 @@ std::string direction_text(const Outline& outline, Marks marks) {
 }
 
 std::string state_text(const Outline& outline, const std::string& first, Marks marks) {
-    if (!outline.turn_left_udeg) {
+    if (!outline.turn_left) {
         return outline.state == OutlineState::misses
                    ? "It cannot be judged while its rows contradict one another.\n"
                    : "It is open: a corner is not known.\n";
     }
-    if (*outline.turn_left_udeg != 0 && outline.state == OutlineState::misses) {
+    if (*outline.turn_left != Angle() && outline.state == OutlineState::misses) {
         return "It does not close: its turns make " +
-               print_degrees(360'000'000 - *outline.turn_left_udeg) + ", not 360°.\n";
+               print_degrees(full_turn - *outline.turn_left) + ", not 360°.\n";
     }
     const std::string allowed = print_length(outline.allowed, marks);
     switch (outline.state) {

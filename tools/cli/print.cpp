@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <cstdio>
 #include <ctime>
 #include <iostream>
 
+#include "engine/quantity/angle.h"
 #include "engine/work/procedure_words.h"
 
 namespace hemline {
@@ -33,7 +33,7 @@ std::string rounded(double value, int decimals) {
     return text.data();
 }
 
-double micro_rounded(double degrees) { return std::round(degrees * 1e6) / 1e6; }
+double micro_rounded(double degrees) { return degrees_of(nearest_microdegree(degrees)); }
 
 Marks marks_for(std::optional<BareUnit> unit, const Practice& practice) {
     const Marks of_job = marks_of(practice);

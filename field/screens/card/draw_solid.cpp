@@ -19,13 +19,11 @@ struct Eye {
     [[nodiscard]] ImVec2 flat(const Space& p) const {
         return {static_cast<float>(dot(right, p)), -static_cast<float>(dot(up, p))};
     }
-    static double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
 };
 
 /// Seen from outside the building (from −y) when not turned.
 Eye eye_of(const SolidView& view) {
-    constexpr double degree = 3.14159265358979 / 180;
-    const double a = view.turned * degree, e = view.raised * degree;
+    const double a = radians_of(view.turned), e = radians_of(view.raised);
     Eye eye;
     eye.right = {std::cos(a), std::sin(a), 0};
     eye.toward = {std::sin(a) * std::cos(e), -std::cos(a) * std::cos(e), std::sin(e)};
@@ -109,7 +107,7 @@ void draw_facet(const Sheet& sheet, const Facet& facet, const SolidPart& part) {
     for (const Space& corner : facet.corners) {
         shape.push_back(sheet.at(corner));
     }
-    const double facing = Eye::dot(facet.normal, sheet.eye.toward);
+    const double facing = dot(facet.normal, sheet.eye.toward);
     const bool painted = is_painted(part.painted, facing > 0);
     // Light from above and from the left: level metal is the lightest.
     const auto shade =

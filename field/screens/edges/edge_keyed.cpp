@@ -26,14 +26,14 @@ const Notation& notation_of(const Drafts& drafts) {
 }
 
 Result<Edge> with_corner(Edge edge, Side side, const std::string& number) {
-    const Result<std::int64_t> udeg = parse_degrees(number);
-    if (!udeg) {
-        return udeg.problem();
+    const Result<Angle> angle = parse_degrees(number);
+    if (!angle) {
+        return angle.problem();
     }
-    if (auto problem = check_corner(edge, side, *udeg)) {
+    if (auto problem = check_corner(edge, side, *angle)) {
         return *problem;
     }
-    (side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg) = *udeg;
+    stated_corner(edge, side) = *angle;
     return edge;
 }
 

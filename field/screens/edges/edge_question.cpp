@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <initializer_list>
 
-#include "engine/measure/angle_text.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/roof/hip.h"
 
 namespace hemline {
 
@@ -21,14 +21,10 @@ Side side_of(EdgeField field) {
     return field == EdgeField::left || field == EdgeField::corner_left ? Side::left : Side::right;
 }
 
-constexpr const char* square_out = phrase("90° outside");
-constexpr const char* square_in = phrase("270°, square inside");
+constexpr const char* out_words = phrase("90° outside");
+constexpr const char* in_words = phrase("270°, square inside");
 constexpr const char* straight_on = phrase("180°, straight on");
 constexpr const char* not_said = phrase("not said");
-
-std::optional<std::int64_t> corner_of(const Edge& edge, Side side) {
-    return side == Side::left ? edge.corner_left_udeg : edge.corner_right_udeg;
-}
 
 Text trim_words(const Edge& edge, const Catalogue& catalogue) {
     const Trim* const trim = catalogue.of(edge);
@@ -37,14 +33,14 @@ Text trim_words(const Edge& edge, const Catalogue& catalogue) {
 
 /// One of the angles that need no keys, by its words; or the angle stated.
 Text corner_words(const Edge& edge, Side side) {
-    if (const auto stated = corner_of(edge, side)) {
+    if (const auto stated = stated_corner(edge, side)) {
         return print_degrees(*stated);
     }
     const End end = end_at(edge, side);
     if (edge.kind == EdgeKind::hip || end == End::corner_out) {
-        return say(square_out);
+        return say(out_words);
     }
-    return edge.kind == EdgeKind::valley || end == End::corner_in ? say(square_in) : say(not_said);
+    return edge.kind == EdgeKind::valley || end == End::corner_in ? say(in_words) : say(not_said);
 }
 
 /// The edge with one thing changed.
@@ -65,25 +61,23 @@ void add_ends(std::vector<EdgeAnswer>& answers, const Edge& edge, Side side) {
 /// The angles that need no keys: square as its end says; at a wall or an open end any of them.
 void add_corners(std::vector<EdgeAnswer>& answers, const Edge& edge, EdgeField field) {
     const Side side = side_of(field);
-    const auto add = [&](const char* words, std::optional<std::int64_t> udeg) {
-        answers.push_back({"corner " + std::string(words), say(words), with(edge, [&](Edge& one) {
-                               (side == Side::left ? one.corner_left_udeg : one.corner_right_udeg) =
-                                   udeg;
-                           })});
+    const auto add = [&](const char* words, std::optional<Angle> angle) {
+        answers.push_back({"corner " + std::string(words), say(words),
+                           with(edge, [&](Edge& one) { stated_corner(one, side) = angle; })});
     };
     Edge as_said = edge;
-    as_said.corner_left_udeg.reset();
-    as_said.corner_right_udeg.reset();
+    as_said.corner_left.reset();
+    as_said.corner_right.reset();
     const Text standing = corner_words(as_said, side);
-    for (const char* words : {not_said, square_out, square_in}) {
+    for (const char* words : {not_said, out_words, in_words}) {
         if (standing == words) {
             add(words, std::nullopt);
         }
     }
     if (standing == not_said) {
-        add(square_out, square_out_udeg);
-        add(square_in, square_in_udeg);
-        add(straight_on, 180'000'000);
+        add(out_words, square_out);
+        add(in_words, square_in);
+        add(straight_on, half_turn);
     }
 }
 

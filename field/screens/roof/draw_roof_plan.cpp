@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numeric>
 
-#include "engine/measure/angle_text.h"
+#include "engine/roof/hip.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/status_mark.h"
 #include "field/state/edge_view.h"
@@ -135,14 +135,14 @@ void draw_line(const Ui& ui, const Drawn& one) {
 void draw_corner(Plan2& plan, const Drawn& before, const Drawn& after) {
     Ui& ui = plan.ui;
     const ImVec2 at = before.to;
-    const auto inside = before.line->inside_udeg;
+    const auto inside = before.line->inside;
     const float side = ui.mm(corner_mm);
     const ImVec2 in{before.inside.x + after.inside.x, before.inside.y + after.inside.y};
-    if (inside == 180'000'000) {
+    if (inside == half_turn) {
         return;
     }
-    const bool outside_corner = inside == 90'000'000;
-    if (const bool inside_corner = inside == 270'000'000; outside_corner || inside_corner) {
+    const bool outside_corner = inside == square_out;
+    if (const bool inside_corner = inside == square_in; outside_corner || inside_corner) {
         const float way = outside_corner ? side : -side;  // along the two edges, or past them
         const ImVec2 a{at.x - before.along.x * way, at.y - before.along.y * way};
         const ImVec2 b{at.x + after.along.x * way, at.y + after.along.y * way};

@@ -17,7 +17,6 @@ double mm_of(Length length) { return static_cast<double>(length.nm()) / 1e6; }
 
 /// Corners of the path in mm, the building at the left; the deck's leg falls by `deck`.
 std::vector<ImVec2> path_of(const ProfileAsked& asked) {
-    constexpr double degree = 3.14159265358979 / 180;
     const auto& legs = asked.section.legs;
     std::vector<double> ways{0};
     for (std::size_t i = 0; i + 1 < legs.size(); ++i) {
@@ -28,7 +27,7 @@ std::vector<ImVec2> path_of(const ProfileAsked& asked) {
     const double turned = asked.deck_degrees - ways[deck_leg(asked.section)];
     std::vector<ImVec2> path{{0, 0}};
     for (std::size_t i = 0; i < legs.size(); ++i) {
-        const double way = (ways[i] + turned) * degree;
+        const double way = radians_of(ways[i] + turned);
         const double w = mm_of(legs[i].width);
         path.emplace_back(path.back().x + static_cast<float>(w * std::cos(way)),
                           path.back().y + static_cast<float>(w * std::sin(way)));

@@ -27,7 +27,7 @@ struct Point {
 };
 
 Point along(Point from, double degrees, double length) {
-    const double a = degrees * 3.14159265358979 / 180;
+    const double a = radians_of(degrees);
     return {from.x + length * std::cos(a), from.y + length * std::sin(a)};
 }
 

@@ -32,10 +32,10 @@ Section as_keyed(Section section, const Drafts& drafts, bool metric) {
         }
     }
     if (draft.bend >= 0 && !draft.degrees.empty()) {
-        const auto udeg = parse_degrees(draft.degrees);
-        if (udeg) {
+        const auto angle = parse_degrees(draft.degrees);
+        if (angle) {
             section.legs[static_cast<std::size_t>(draft.bend) + 1].bend = {
-                std::nullopt, draft.up ? -*udeg : *udeg};
+                std::nullopt, draft.up ? -*angle : *angle};
         }
     }
     if (draft.hem_kind) {

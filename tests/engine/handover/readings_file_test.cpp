@@ -75,8 +75,8 @@ TEST_CASE("Every optional column is read, in any order, and spaces around a word
     CHECK(edge.fascia == Fascia::square_cut);
     CHECK(edge.face == inches(6) + sixteenths(8));
     CHECK(edge.flange == inches(5));
-    CHECK(edge.corner_left_udeg == 90'000'000);
-    CHECK(edge.corner_right_udeg == 270'000'000);
+    CHECK(edge.corner_left == degrees(90));
+    CHECK(edge.corner_right == degrees(270));
     CHECK(readings[0].length == feet(31) + inches(7) + sixteenths(10));
 }
 
@@ -227,18 +227,18 @@ TEST_CASE(
                                             kind + ",,10 ft," + left + ",open,5/12," + angle + "\n",
                                         catalogue());
         const auto* readings = std::get_if<std::vector<EdgeReading>>(&read);
-        return readings == nullptr ? std::int64_t{-1} : *(*readings)[0].edge.corner_left_udeg;
+        return readings == nullptr ? -degrees(1) : *(*readings)[0].edge.corner_left;
     };
-    CHECK(corner("eave", "corner_out", "135") == 135'000'000);
-    CHECK(corner("eave", "corner_out", "135.25 deg") == 135'250'000);
-    CHECK(corner("eave", "corner_in", "225") == 225'000'000);
-    CHECK(corner("eave", "corner_in", "135") == -1);
-    CHECK(corner("hip", "eave", "120") == 120'000'000);
-    CHECK(corner("hip", "eave", "240") == -1);
-    CHECK(corner("valley", "eave", "240") == 240'000'000);
+    CHECK(corner("eave", "corner_out", "135") == degrees(135));
+    CHECK(corner("eave", "corner_out", "135.25 deg") == microdegrees(135'250'000));
+    CHECK(corner("eave", "corner_in", "225") == degrees(225));
+    CHECK(corner("eave", "corner_in", "135") == -degrees(1));
+    CHECK(corner("hip", "eave", "120") == degrees(120));
+    CHECK(corner("hip", "eave", "240") == -degrees(1));
+    CHECK(corner("valley", "eave", "240") == degrees(240));
     // Given from outside the building, a valley folds the same.
-    CHECK(corner("valley", "eave", "90") == 90'000'000);
-    CHECK(corner("ridge", "gable", "90") == -1);
+    CHECK(corner("valley", "eave", "90") == degrees(90));
+    CHECK(corner("ridge", "gable", "90") == -degrees(1));
 }
 
 TEST_CASE("A column that is missing is named") {

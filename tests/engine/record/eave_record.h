@@ -32,8 +32,8 @@ inline Edge invented_eave() {
     edge.colour = "gr\xC3\xBCn";
     edge.thickness = tenths_of_millimetre(6);
     edge.pitch2 = rise_in_12(4);
-    edge.corner_left_udeg = 90'000'000;
-    edge.corner_right_udeg = 135'000'000;
+    edge.corner_left = degrees(90);
+    edge.corner_right = degrees(135);
     return edge;
 }
 

@@ -112,7 +112,7 @@ TEST_CASE("The golden journal of sections gives its lines, its events, its bytes
     const std::vector<LegChosen>& legs = job.sections.at("eave_rolled");
     REQUIRE(legs.size() == 4);
     CHECK(legs[1].width == inches(6));
-    CHECK(legs[2].bend_udeg == -25'500'000);
+    CHECK(legs[2].bend == microdegrees(-25'500'000));
     CHECK(legs[3].hem == Hem::closed);
 }
 

@@ -21,13 +21,13 @@ inline std::vector<Event> sections_record() {
     const EventId first = add(SectionChosen{"eave_rolled",
                                             {{inches(4), Hem::none, {}},
                                              {inches(5), Hem::none, {}},
-                                             {sixteenths(10), Hem::none, -25'500'000},
-                                             {sixteenths(8), Hem::open, 180'000'000}}});
+                                             {sixteenths(10), Hem::none, microdegrees(-25'500'000)},
+                                             {sixteenths(8), Hem::open, half_turn}}});
     add(SectionChosen{"eave_rolled",
                       {{inches(4), Hem::none, {}},
                        {inches(6), Hem::none, {}},
-                       {sixteenths(10), Hem::none, -25'500'000},
-                       {sixteenths(8), Hem::closed, 180'000'000}}},
+                       {sixteenths(10), Hem::none, microdegrees(-25'500'000)},
+                       {sixteenths(8), Hem::closed, half_turn}}},
         {first});
     add(SectionChosen{"gable", {}});
     return events;

@@ -12,7 +12,7 @@ namespace {
 
 double in(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
 
-double setback(Length flange, Slope one, Slope two, std::int64_t inside) {
+double setback(Length flange, Slope one, Slope two, Angle inside) {
     const Result<Length> found = flange_mitre_setback(flange, {one, two, inside});
     REQUIRE(found.ok());
     return in(*found);
@@ -39,15 +39,14 @@ TEST_CASE("The flange mitre of a 12 in flange is the framing square's side cut o
         const Slope pitch = rise_in_12(row.rise);
         const Length plain = flange_mitre_setback(inches(12), pitch);
         CHECK(std::abs(in(plain)-row.inches) <= 0.005 + 1e-9);
-        CHECK(std::abs(setback(inches(12), pitch, pitch, square_out_udeg) - in(plain)) <= 1e-7);
+        CHECK(std::abs(setback(inches(12), pitch, pitch, square_out) - in(plain)) <= 1e-7);
     }
 }
 
 TEST_CASE("A 4 in flange at 6 in 12 is set back 3.578 in, at 48.19 degrees from the eave") {
     // By hand: 4 × cos 26.565° = 4 × 0.89443; atan(4 / 3.578).
     CHECK(std::abs(in(flange_mitre_setback(inches(4), rise_in_12(6))) - 3.578) <= 0.0005);
-    const Result<double> angle =
-        flange_mitre_degrees({rise_in_12(6), rise_in_12(6), square_out_udeg});
+    const Result<double> angle = flange_mitre_degrees({rise_in_12(6), rise_in_12(6), square_out});
     REQUIRE(angle.ok());
     CHECK(std::abs(*angle - 48.19) <= 0.005);
     CHECK(flange_mitre_setback(inches(4), rise_in_12(0)) == inches(4));
@@ -55,37 +54,35 @@ TEST_CASE("A 4 in flange at 6 in 12 is set back 3.578 in, at 48.19 degrees from 
 
 TEST_CASE("At a corner of 135 degrees the same flange is set back 1.482 in") {
     // By hand: 3.57771 × cot 67.5° = 3.57771 × 0.41421.
-    CHECK(std::abs(setback(inches(4), rise_in_12(6), rise_in_12(6), 135'000'000) - 1.482) <=
+    CHECK(std::abs(setback(inches(4), rise_in_12(6), rise_in_12(6), degrees(135)) - 1.482) <=
           0.0005);
 }
 
 TEST_CASE("At an inside corner the flange runs past the line by what an outside one is cut back") {
     for (const std::int64_t rise : {2, 6, 12}) {
         const Slope pitch = rise_in_12(rise);
-        const double out = setback(inches(5), pitch, pitch, square_out_udeg);
-        CHECK(setback(inches(5), pitch, pitch, square_in_udeg) == doctest::Approx(-out));
+        const double out = setback(inches(5), pitch, pitch, square_out);
+        CHECK(setback(inches(5), pitch, pitch, square_in) == doctest::Approx(-out));
     }
 }
 
 TEST_CASE("With unequal pitches the flatter run is cut back by less than the steeper gives it") {
     // By hand at a square corner: w·cosθ1·tanθ1/tanθ2. 4 in at 4 in 12 beside 8 in 12:
     // 4 × 0.94868 × 0.5 = 1.897; beside it 4 × 0.83205 × 2 = 6.656.
-    CHECK(std::abs(setback(inches(4), rise_in_12(4), rise_in_12(8), square_out_udeg) - 1.897) <=
-          0.0005);
-    CHECK(std::abs(setback(inches(4), rise_in_12(8), rise_in_12(4), square_out_udeg) - 6.656) <=
-          0.0005);
+    CHECK(std::abs(setback(inches(4), rise_in_12(4), rise_in_12(8), square_out) - 1.897) <= 0.0005);
+    CHECK(std::abs(setback(inches(4), rise_in_12(8), rise_in_12(4), square_out) - 6.656) <= 0.0005);
 }
 
 TEST_CASE("Two flat roofs meet in a mitre that halves the corner") {
-    CHECK(setback(inches(4), rise_in_12(0), rise_in_12(0), square_out_udeg) == doctest::Approx(4));
-    CHECK(!flange_mitre_setback(inches(4), {rise_in_12(0), rise_in_12(6), square_out_udeg}).ok());
+    CHECK(setback(inches(4), rise_in_12(0), rise_in_12(0), square_out) == doctest::Approx(4));
+    CHECK(!flange_mitre_setback(inches(4), {rise_in_12(0), rise_in_12(6), square_out}).ok());
 }
 
 TEST_CASE("A setback past any roof is refused, whatever the pitches") {
     const Slope hair{SlopeNotation::rise_in_12, 1};
     const Slope wall{SlopeNotation::degrees, 89'999'999};
-    CHECK(!flange_mitre_setback(longest_readable(), {wall, hair, square_out_udeg}).ok());
-    CHECK(!flange_mitre_setback(longest_readable(), {wall, wall, 1}).ok());
+    CHECK(!flange_mitre_setback(longest_readable(), {wall, hair, square_out}).ok());
+    CHECK(!flange_mitre_setback(longest_readable(), {wall, wall, microdegrees(1)}).ok());
     CHECK(!plumb_offset(longest_readable(), wall).ok());
 }
 

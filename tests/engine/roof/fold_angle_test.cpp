@@ -101,21 +101,21 @@ TEST_CASE("A headwall is a transition to an upright roof") {
 
 TEST_CASE("A hip over an outside corner of 135 degrees at 6 in 12 is folded to 160.29") {
     // cos δ = cos²θ + sin²θ·cos 45° by hand: 0.8 + 0.2 × 0.70711 = 0.94142, δ = 19.71°.
-    const FoldAngle found = fold({EdgeKind::hip, rise_in_12(6), {}, 135'000'000, Fascia::plumb});
+    const FoldAngle found = fold({EdgeKind::hip, rise_in_12(6), {}, degrees(135), Fascia::plumb});
     CHECK(std::abs(found.included_degrees - 160.29) <= 0.005);
 }
 
 TEST_CASE("A valley's corner stated from outside folds the same as from inside") {
-    const FoldAsked inside{EdgeKind::valley, rise_in_12(7), rise_in_12(9), 250'000'000, {}};
+    const FoldAsked inside{EdgeKind::valley, rise_in_12(7), rise_in_12(9), degrees(250), {}};
     FoldAsked outside = inside;
-    outside.corner_udeg = 110'000'000;
+    outside.corner = degrees(110);
     CHECK(fold(inside).bend_degrees == doctest::Approx(fold(outside).bend_degrees));
 }
 
 TEST_CASE("What a kind does not need is passed over") {
     const FoldAngle plain = fold({EdgeKind::gable, rise_in_12(6), {}, {}, Fascia::plumb});
     const FoldAngle full =
-        fold({EdgeKind::gable, rise_in_12(6), rise_in_12(9), 0, Fascia::square_cut});
+        fold({EdgeKind::gable, rise_in_12(6), rise_in_12(9), Angle(), Fascia::square_cut});
     CHECK(plain.included_degrees == full.included_degrees);
 }
 
@@ -124,14 +124,14 @@ TEST_CASE("A fold that cannot be is refused with what is missing") {
         fold_of({EdgeKind::transition, rise_in_12(6), {}, {}, Fascia::plumb});
     REQUIRE(!lonely.ok());
     CHECK(lonely.problem().what.english().find("upper roof") != std::string::npos);
-    for (const std::int64_t corner : {0LL, 180'000'000LL, 270'000'000LL, 360'000'000LL}) {
+    for (const Angle corner : {degrees(0), degrees(180), degrees(270), degrees(360)}) {
         const Result<FoldAngle> hip =
             fold_of({EdgeKind::hip, rise_in_12(6), {}, corner, Fascia::plumb});
         REQUIRE(!hip.ok());
         CHECK(hip.problem().what.english().find("hip") != std::string::npos);
         CHECK(!hip.problem().mend.empty());
     }
-    for (const std::int64_t corner : {0LL, 180'000'000LL}) {
+    for (const Angle corner : {degrees(0), degrees(180)}) {
         CHECK(!fold_of({EdgeKind::valley, rise_in_12(6), {}, corner, Fascia::plumb}).ok());
     }
 }

@@ -12,7 +12,7 @@ namespace {
 
 double in(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
 
-HipLine line(Slope one, Slope two, std::int64_t inside = square_out_udeg) {
+HipLine line(Slope one, Slope two, Angle inside = square_out) {
     const Result<HipLine> found = hip_line({one, two, inside});
     REQUIRE(found.ok());
     return *found;
@@ -111,16 +111,16 @@ TEST_CASE("Pitches of 8 and 10 make a hip of 27.50 degrees with backings of 20.2
 }
 
 TEST_CASE("Swapping the two roofs swaps the two sides of the hip and nothing else") {
-    const HipLine one = line(rise_in_12(4), rise_in_12(9), 112'500'000);
-    const HipLine two = line(rise_in_12(9), rise_in_12(4), 112'500'000);
+    const HipLine one = line(rise_in_12(4), rise_in_12(9), microdegrees(112'500'000));
+    const HipLine two = line(rise_in_12(9), rise_in_12(4), microdegrees(112'500'000));
     CHECK(one.slope_degrees == doctest::Approx(two.slope_degrees));
     CHECK(one.backing1_degrees == doctest::Approx(two.backing2_degrees));
     CHECK(one.from_eave1_degrees == doctest::Approx(two.from_eave2_degrees));
 }
 
 TEST_CASE("A valley lies as the hip of the same corner turned over") {
-    const HipLine hip = line(rise_in_12(7), rise_in_12(7), square_out_udeg);
-    const HipLine valley = line(rise_in_12(7), rise_in_12(7), square_in_udeg);
+    const HipLine hip = line(rise_in_12(7), rise_in_12(7), square_out);
+    const HipLine valley = line(rise_in_12(7), rise_in_12(7), square_in);
     CHECK(valley.slope_degrees == doctest::Approx(hip.slope_degrees));
     CHECK(valley.dihedral_degrees == doctest::Approx(hip.dihedral_degrees));
     CHECK(valley.backing1_degrees == doctest::Approx(-hip.backing1_degrees));
@@ -128,11 +128,12 @@ TEST_CASE("A valley lies as the hip of the same corner turned over") {
 }
 
 TEST_CASE("No line rises from a straight eave, a full turn or a flat roof") {
-    for (const std::int64_t inside : {0LL, 180'000'000LL, 360'000'000LL, -5LL, 400'000'000LL}) {
+    for (const Angle inside :
+         {degrees(0), degrees(180), degrees(360), microdegrees(-5), degrees(400)}) {
         const Result<HipLine> none = hip_line({rise_in_12(6), rise_in_12(6), inside});
         REQUIRE(!none.ok());
         CHECK(!none.problem().mend.empty());
     }
-    CHECK(!hip_line({rise_in_12(0), rise_in_12(6), square_out_udeg}).ok());
-    CHECK(!hip_line({rise_in_12(6), rise_in_12(0), square_out_udeg}).ok());
+    CHECK(!hip_line({rise_in_12(0), rise_in_12(6), square_out}).ok());
+    CHECK(!hip_line({rise_in_12(6), rise_in_12(0), square_out}).ok());
 }

@@ -61,9 +61,9 @@ Spoilt spoil(std::vector<WalkedEdge> house, Wrong wrong, Chance& chance) {
     };
     before.right = turned(before.right);
     after.left = turned(after.left);
-    if (before.corner_right_udeg) {
-        before.corner_right_udeg = 360'000'000 - *before.corner_right_udeg;
-        after.corner_left_udeg = before.corner_right_udeg;
+    if (before.corner_right) {
+        before.corner_right = degrees(360) - *before.corner_right;
+        after.corner_left = before.corner_right;
     }
     return {house, row, was, true};
 }

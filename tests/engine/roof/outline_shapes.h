@@ -136,23 +136,23 @@ inline std::vector<WalkedEdge> skew_house(Chance& chance) {
     const auto heading = [&](std::size_t i) {
         return std::atan2(ys[(i + 1) % n] - ys[i % n], xs[(i + 1) % n] - xs[i % n]);
     };
-    std::vector<std::int64_t> inside;  // at corner i
+    std::vector<Angle> inside;  // at corner i
     for (std::size_t i = 0; i < n; ++i) {
         double turn = (heading(i) - heading(i + n - 1)) * 180 / std::numbers::pi;
         turn += turn <= -180 ? 360 : turn > 180 ? -360 : 0;
-        inside.push_back(std::llround((180 - turn) * 1000) * 1000);
+        inside.push_back(microdegrees(std::llround((180 - turn) * 1000) * 1000));
     }
     std::vector<WalkedEdge> house;
     for (std::size_t i = 0; i < n; ++i) {
         const double nm = std::hypot(xs[(i + 1) % n] - xs[i], ys[(i + 1) % n] - ys[i]);
         const auto word = [&](std::size_t at) {
-            return inside[at] < 180'000'000 ? End::corner_out : End::corner_in;
+            return inside[at] < degrees(180) ? End::corner_out : End::corner_in;
         };
         WalkedEdge walked =
             eave("E" + std::to_string(i), nearest_on(nanometres(std::llround(nm)), sixteenths(1)),
                  word(i), word((i + 1) % n));
-        walked.edge.corner_left_udeg = inside[i];
-        walked.edge.corner_right_udeg = inside[(i + 1) % n];
+        walked.edge.corner_left = inside[i];
+        walked.edge.corner_right = inside[(i + 1) % n];
         house.push_back(walked);
     }
     return house;

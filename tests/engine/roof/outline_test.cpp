@@ -33,7 +33,7 @@ TEST_CASE("An L-shaped house walked round its eaves comes back to the nanometre"
     const Outline outline = trace(l_house());
     CHECK(outline.state == OutlineState::closes);
     CHECK(outline.miss == Length());
-    CHECK(outline.turn_left_udeg == 0);
+    CHECK(outline.turn_left == Angle());
     CHECK(outline.suspects.empty());
     CHECK(outline.notes.empty());
     REQUIRE(outline.lines.size() == 6);
@@ -100,13 +100,13 @@ TEST_CASE("An inside corner taken for an outside one is found, on both rows") {
     house[3].edge.left = End::corner_out;
     const Outline outline = trace(house);
     CHECK(outline.state == OutlineState::misses);
-    CHECK(outline.turn_left_udeg == -180'000'000);
+    CHECK(outline.turn_left == -degrees(180));
     CHECK(has_note(outline, "540°"));
     REQUIRE(outline.suspects.size() == 1);
     CHECK(outline.suspects[0].edge == "C");
     CHECK(outline.suspects[0].field == "right");
     CHECK(outline.suspects[0].kind == SuspectKind::wrong_turn);
-    CHECK(outline.suspects[0].corner_to == 270'000'000);
+    CHECK(outline.suspects[0].corner_to == degrees(270));
     CHECK(outline.suspects[0].also_edge == "D");
     CHECK(outline.suspects[0].also_field == "left");
 }
@@ -122,7 +122,7 @@ TEST_CASE("Two rows that contradict one another at a corner are told, and which 
         CHECK(outline.suspects[0].kind == SuspectKind::contradiction);
         CHECK(outline.suspects[0].edge == (first_is_wrong ? "C" : "D"));
         CHECK(outline.suspects[0].field == (first_is_wrong ? "right" : "left"));
-        CHECK(outline.suspects[0].corner_to == 270'000'000);
+        CHECK(outline.suspects[0].corner_to == degrees(270));
     }
 }
 
@@ -205,7 +205,7 @@ TEST_CASE("A stated corner wins over the word, and one row's statement serves bo
     std::vector<WalkedEdge> house = {eave("A", feet(30), out, out), eave("B", feet(30), out, out),
                                      eave("C", feet(30), out, out)};
     for (WalkedEdge& walked : house) {
-        walked.edge.corner_right_udeg = 60'000'000;
+        walked.edge.corner_right = degrees(60);
     }
     CHECK(trace(house).state == OutlineState::closes);
 }
@@ -261,10 +261,10 @@ TEST_CASE("A wall leaves a corner unknown until its angle is stated") {
     house[0].edge.left = End::wall;
     const Outline outline = trace(house);
     CHECK(outline.state == OutlineState::open);
-    CHECK(!outline.turn_left_udeg);
+    CHECK(!outline.turn_left);
     CHECK(has_note(outline, "not known"));
     CHECK(outline.lines.size() == 6);
-    house[5].edge.corner_right_udeg = 90'000'000;
+    house[5].edge.corner_right = degrees(90);
     CHECK(trace(house).state == OutlineState::closes);
 }
 
@@ -315,9 +315,9 @@ TEST_CASE("Any rows at all give an outline or a problem, never a crash") {
             row.edge.kind = static_cast<EdgeKind>(*rc::gen::inRange(0, 9));
             row.edge.left = static_cast<End>(*rc::gen::inRange(0, 9));
             row.edge.right = static_cast<End>(*rc::gen::inRange(0, 9));
-            const std::int64_t corner = *rc::gen::inRange<std::int64_t>(1, 720'000'000);
-            if (corner < 360'000'000) {
-                (i % 2 == 0 ? row.edge.corner_left_udeg : row.edge.corner_right_udeg) = corner;
+            const Angle corner = microdegrees(*rc::gen::inRange<std::int64_t>(1, 720'000'000));
+            if (corner < degrees(360)) {
+                (i % 2 == 0 ? row.edge.corner_left : row.edge.corner_right) = corner;
             }
             if (*rc::gen::inRange(0, 4) > 0) {
                 row.length = nanometres(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000'000));

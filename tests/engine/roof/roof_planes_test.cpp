@@ -17,11 +17,8 @@ namespace {
 
 using Vector = Eigen::Vector3d;
 
-double degrees(double radians) { return radians * 180 / std::numbers::pi; }
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
-
 double between(const Vector& a, const Vector& b) {
-    return degrees(std::atan2(a.cross(b).norm(), a.dot(b)));
+    return degrees_in(std::atan2(a.cross(b).norm(), a.dot(b)));
 }
 
 /// Two roofs over a corner at the origin. Eave 1 runs along x, eave 2 at the corner's angle from
@@ -30,15 +27,15 @@ struct Planes {
     Vector eave1, eave2, normal1, normal2, line;
 
     explicit Planes(const RoofCorner& corner) {
-        const double angle = radians(static_cast<double>(corner.inside_udeg) / 1e6);
+        const double angle = radians_of(corner.inside);
         eave1 = {1, 0, 0};
         eave2 = {std::cos(angle), std::sin(angle), 0};
         const Vector up = {0, 0, 1};
         // Inward of each eave: the building is left of eave 1 and right of eave 2.
         const Vector inward1 = up.cross(eave1);
         const Vector inward2 = -up.cross(eave2);
-        normal1 = up - inward1 * std::tan(radians(degrees_of(corner.pitch1)));
-        normal2 = up - inward2 * std::tan(radians(degrees_of(corner.pitch2)));
+        normal1 = up - inward1 * std::tan(radians_of(degrees_of(corner.pitch1)));
+        normal2 = up - inward2 * std::tan(radians_of(degrees_of(corner.pitch2)));
         normal1.normalize();
         normal2.normalize();
         line = normal1.cross(normal2);
@@ -51,8 +48,8 @@ Slope any_pitch() { return {SlopeNotation::rise_in_12, *rc::gen::inRange(500'000
 
 RoofCorner any_corner() {
     const bool inside = *rc::gen::element(0, 1) == 1;
-    const std::int64_t angle = *rc::gen::inRange(20'000'000, 170'000'000);
-    return {any_pitch(), any_pitch(), inside ? 360'000'000 - angle : angle};
+    const Angle angle = microdegrees(*rc::gen::inRange(20'000'000, 170'000'000));
+    return {any_pitch(), any_pitch(), inside ? degrees(360) - angle : angle};
 }
 
 bool near(double a, double b) { return std::abs(a - b) <= 1e-7 * std::max(1.0, std::abs(b)); }
@@ -136,10 +133,10 @@ TEST_CASE("Folds over two roofs are the angle between their planes") {
     CHECK(rc::check([] {
         const RoofCorner corner = any_corner();
         const Planes planes(corner);
-        const bool valley = corner.inside_udeg > 180'000'000;
+        const bool valley = corner.inside > degrees(180);
         const Result<FoldAngle> found =
             fold_of({valley ? EdgeKind::valley : EdgeKind::hip, corner.pitch1, corner.pitch2,
-                     corner.inside_udeg, Fascia::plumb});
+                     corner.inside, Fascia::plumb});
         RC_ASSERT(found.ok());
         RC_ASSERT(near(found->bend_degrees, between(planes.normal1, planes.normal2)));
     }));
@@ -149,8 +146,8 @@ TEST_CASE("Folds along a level edge are the angle between the legs' directions i
     CHECK(rc::check([] {
         const Slope one = any_pitch();
         const Slope two = any_pitch();
-        const double a = radians(degrees_of(one));
-        const double b = radians(degrees_of(two));
+        const double a = radians_of(degrees_of(one));
+        const double b = radians_of(degrees_of(two));
         const Vector up_roof(std::cos(a), std::sin(a), 0);
         const Vector down_roof(std::cos(a), -std::sin(a), 0);
         const Vector plumb_down(0, -1, 0);

@@ -16,8 +16,8 @@ Section channel(Length side, Length base, std::int64_t second_bend = 90) {
     section.legs[0].width = side;
     section.legs[1].width = base;
     section.legs[2].width = side;
-    section.legs[1].bend.udeg = 90'000'000;
-    section.legs[2].bend.udeg = second_bend * 1'000'000;
+    section.legs[1].bend.angle = degrees(90);
+    section.legs[2].bend.angle = degrees(second_bend);
     return section;
 }
 
@@ -90,9 +90,9 @@ TEST_CASE("a shallow channel, a wide one and a zee can be made") {
 TEST_CASE("a bend past what the jaw lets by is flagged, made alone or not") {
     Section sharp = channel(inches(3), inches(3));
     sharp.legs.pop_back();
-    sharp.legs[1].bend.udeg = 134'000'000;
+    sharp.legs[1].bend.angle = degrees(134);
     CHECK(blocked(order_of(sharp)) == 0);
-    sharp.legs[1].bend.udeg = 140'000'000;
+    sharp.legs[1].bend.angle = degrees(140);
     const auto order = order_of(sharp);
     CHECK(blocked(order) == 1);
     CHECK(order[0].in_the_way.english().find("jaw") != std::string::npos);
@@ -101,7 +101,7 @@ TEST_CASE("a bend past what the jaw lets by is flagged, made alone or not") {
 TEST_CASE("a hem wider than the leg beside it lies over the next bend line") {
     Section section = channel(sixteenths(8), inches(2));
     section.legs[2] = {
-        LegName::hem, sixteenths(40), {{}, 180'000'000}, {}, Hem::closed, LiesOn::nothing, ""};
+        LegName::hem, sixteenths(40), {{}, degrees(180)}, {}, Hem::closed, LiesOn::nothing, ""};
     const auto order = order_of(section);
     // Made before the hem, the other bend is free; hem first, it would be covered.
     CHECK(order[0].bend == 0);

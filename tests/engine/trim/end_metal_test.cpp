@@ -61,8 +61,8 @@ TEST_CASE("an outside corner is mitred by its angle, and an inside one runs past
     CHECK(left_of(eave, "eave_rolled").added() == inches(1));
     CHECK(right_of(eave, "eave_rolled").near_back == -sixteenths(3 * 16 + 9));
     CHECK(right_of(eave, "eave_rolled").added() == sixteenths(3 * 16 + 9));
-    eave.corner_left_udeg = 135'000'000;
-    eave.corner_right_udeg = 225'000'000;
+    eave.corner_left = degrees(135);
+    eave.corner_right = degrees(225);
     CHECK(left_of(eave, "eave_rolled").near_back == sixteenths(24));
     CHECK(right_of(eave, "eave_rolled").added() == sixteenths(24));
     eave.first = Side::right;
@@ -108,7 +108,7 @@ TEST_CASE("a valley's legs run past its corner at the foot and stop short at the
     CHECK(right_of(valley, "valley").near_back == run_past);
     CHECK(right_of(valley, "valley").added() == inches(1));
     Edge outside = valley;  // its corner given from outside the building
-    outside.corner_left_udeg = 90'000'000;
+    outside.corner_left = degrees(90);
     CHECK(left_of(outside, "valley").added() == inches(1) + run_past);
 }
 

@@ -11,7 +11,6 @@ using Vector = Eigen::Vector3d;
 
 namespace {
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 Vector vector_of(const Space& s) { return {s.x, s.y, s.z}; }
 
 FlatPattern made(const Section& section, std::int64_t rise, const std::vector<EndStep>& left,
@@ -178,7 +177,7 @@ TEST_CASE("flat, a pattern lies in one plane; half folded, its tabs stand at 45Â
     }
     const auto half = fold_up(pattern, step_of(FoldStep::tabs_half), {});
     const Vector tab = vector_of(half.back().normal);
-    CHECK(tab.dot(vector_of(half[1].normal)) == doctest::Approx(std::cos(radians(45))));
+    CHECK(tab.dot(vector_of(half[1].normal)) == doctest::Approx(std::cos(radians_of(45.0))));
 }
 
 TEST_CASE("open hems are drawn open, closed ones closed") {

@@ -11,11 +11,11 @@ namespace {
 
 double inches_of(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
 
-SectionLeg leg(LegName name, Length width, std::int64_t degrees, Hem hem = Hem::none) {
+SectionLeg leg(LegName name, Length width, std::int64_t bend, Hem hem = Hem::none) {
     SectionLeg leg;
     leg.name = name;
     leg.width = width;
-    leg.bend.udeg = degrees * 1'000'000;
+    leg.bend.angle = degrees(bend);
     leg.hem = hem;
     return leg;
 }

@@ -33,8 +33,8 @@ Corner corner(std::int64_t rise, double set_back, double tab_degrees) {
     return {*left, *right};
 }
 
-Joint joint(std::int64_t rise, double degrees) {
-    return {rise_in_12(rise), degrees, tab, {}, sixteenths(1)};
+Joint joint(std::int64_t rise, Angle corner) {
+    return {rise_in_12(rise), corner, tab, {}, sixteenths(1)};
 }
 
 double cosine(std::int64_t rise) { return 1 / std::hypot(1, static_cast<double>(rise) / 12); }
@@ -52,7 +52,7 @@ TEST_CASE("an outside corner mitred by w·cosθ closes, and its tab lies on the 
     CHECK(12 * cosine(8) == doctest::Approx(9.98).epsilon(0.001));
     for (std::int64_t rise = 1; rise <= 18; ++rise) {
         const Corner ends = corner(rise, cosine(rise), 90);
-        const Meeting meeting = corner_meeting(ends.left, ends.right, joint(rise, 90));
+        const Meeting meeting = corner_meeting(ends.left, ends.right, joint(rise, degrees(90)));
         CHECK(meeting.gap_mm < 1e-4);
         CHECK(meeting.faults.empty());
     }
@@ -62,7 +62,7 @@ TEST_CASE("a mitre cut at 45° leaves a gap that grows with the pitch, and is fo
     double before = 0;
     for (const std::int64_t rise : {4, 8, 12, 18}) {
         const Corner ends = corner(rise, 1, 90);
-        const Meeting meeting = corner_meeting(ends.left, ends.right, joint(rise, 90));
+        const Meeting meeting = corner_meeting(ends.left, ends.right, joint(rise, degrees(90)));
         CHECK(meeting.gap_mm > before);
         CHECK(says(meeting.faults, "stand apart"));
         before = meeting.gap_mm;
@@ -71,7 +71,7 @@ TEST_CASE("a mitre cut at 45° leaves a gap that grows with the pitch, and is fo
 
 TEST_CASE("flanges that were not mitred at all run through one another") {
     const Corner ends = corner(8, 0, 90);
-    const Meeting meeting = corner_meeting(ends.left, ends.right, joint(8, 90));
+    const Meeting meeting = corner_meeting(ends.left, ends.right, joint(8, degrees(90)));
     CHECK(says(meeting.faults, "run through"));
 }
 
@@ -79,9 +79,9 @@ TEST_CASE(
     "at a corner of 135° the tab is folded by 45°; folded by 90° it stands off, and is found") {
     const double back = cosine(6) * std::tan(3.14159265358979 / 8);  // cot(135°/2)
     const Corner good = corner(6, back, 45);
-    CHECK(corner_meeting(good.left, good.right, joint(6, 135)).faults.empty());
+    CHECK(corner_meeting(good.left, good.right, joint(6, degrees(135))).faults.empty());
     const Corner bad = corner(6, back, 90);
-    const Meeting meeting = corner_meeting(bad.left, bad.right, joint(6, 135));
+    const Meeting meeting = corner_meeting(bad.left, bad.right, joint(6, degrees(135)));
     CHECK(says(meeting.faults, "does not lie against"));
     // 1 in of tab, 45° off: it stands 1 in × sin 45° from the face.
     CHECK(meeting.gap_mm == doctest::Approx(25.4 * std::sqrt(0.5)).epsilon(1e-3));

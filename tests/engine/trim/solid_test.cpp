@@ -13,8 +13,6 @@ using namespace hemline;
 
 namespace {
 
-double dot(const Space& a, const Space& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
-
 struct Eye {
     Space right, up, toward;
 };

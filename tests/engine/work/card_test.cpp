@@ -140,7 +140,7 @@ TEST_CASE("a 12 in flange at 8 in 12 is mitred back 10 in, as the framing square
 TEST_CASE("at a corner of 135 degrees the flange is mitred back 1 1/2 in, not 3 9/16") {
     Planned planned;
     Edge edge = eave("A", End::wall, End::corner_out);
-    edge.corner_right_udeg = 135'000'000;
+    edge.corner_right = degrees(135);
     planned.add(edge, feet(9));
     CHECK(at(card_of(planned, 1), MarkKind::flange_mitre) == inches(108) - sixteenths(24));
 }

@@ -65,13 +65,13 @@ TEST_CASE(
     eave.wrap = true;
     eave.trim = "eave_two_part";
     eave.right = End::corner_out;
-    eave.corner_right_udeg = 135'000'000;
+    eave.corner_right = degrees(135);
     const Edge hip = made_to(eave, EdgeKind::hip, catalogue());
     CHECK(hip.id == "A");
     CHECK(hip.pitch == rise_in_12(5));
     CHECK_FALSE(hip.wrap);
     CHECK(hip.trim.empty());
-    CHECK_FALSE(hip.corner_right_udeg);
+    CHECK_FALSE(hip.corner_right);
     CHECK(made_to(eave, EdgeKind::eave, catalogue()) == eave);
 }
 
@@ -96,17 +96,17 @@ TEST_CASE("A corner's angle turns the way that its end says") {
     Edge eave;
     eave.left = End::corner_out;
     eave.right = End::corner_in;
-    CHECK_FALSE(check_corner(eave, Side::left, 135'000'000));
-    CHECK(check_corner(eave, Side::left, 225'000'000));
-    CHECK(check_corner(eave, Side::left, 180'000'000));
-    CHECK(check_corner(eave, Side::left, 0));
-    CHECK_FALSE(check_corner(eave, Side::right, 225'000'000));
-    CHECK(check_corner(eave, Side::right, 135'000'000));
+    CHECK_FALSE(check_corner(eave, Side::left, degrees(135)));
+    CHECK(check_corner(eave, Side::left, degrees(225)));
+    CHECK(check_corner(eave, Side::left, degrees(180)));
+    CHECK(check_corner(eave, Side::left, Angle()));
+    CHECK_FALSE(check_corner(eave, Side::right, degrees(225)));
+    CHECK(check_corner(eave, Side::right, degrees(135)));
     eave.left = End::wall;  // the outline alone asks, and may run straight on
-    CHECK_FALSE(check_corner(eave, Side::left, 180'000'000));
+    CHECK_FALSE(check_corner(eave, Side::left, degrees(180)));
     const Edge valley = edge_of_kind(EdgeKind::valley);  // from inside or outside
-    CHECK_FALSE(check_corner(valley, Side::left, 225'000'000));
-    CHECK_FALSE(check_corner(valley, Side::left, 135'000'000));
+    CHECK_FALSE(check_corner(valley, Side::left, degrees(225)));
+    CHECK_FALSE(check_corner(valley, Side::left, degrees(135)));
 }
 
 TEST_CASE("An end is held by the piece that carries it, and its kind by any") {

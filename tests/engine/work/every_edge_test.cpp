@@ -27,15 +27,15 @@ End random_end(EdgeKind kind, Side side) {
 }
 
 /// Any plan angle that turns the end's way, between sharp and nearly straight.
-std::optional<std::int64_t> random_corner(const Edge& edge, Side side) {
+std::optional<Angle> random_corner(const Edge& edge, Side side) {
     const End end = end_at(edge, side);
     const bool out = edge.kind == EdgeKind::hip || end == End::corner_out;
     const bool in = edge.kind == EdgeKind::valley || end == End::corner_in;
     if ((!out && !in) || *rc::gen::arbitrary<bool>()) {
         return {};
     }
-    const auto turn = *rc::gen::inRange<std::int64_t>(60'000'000, 170'000'001);
-    return out ? turn : 360'000'000 - turn;
+    const auto turn = microdegrees(*rc::gen::inRange<std::int64_t>(60'000'000, 170'000'001));
+    return out ? turn : degrees(360) - turn;
 }
 
 Edge random_edge(const Trim& trim) {
@@ -56,8 +56,8 @@ Edge random_edge(const Trim& trim) {
     edge.first = *rc::gen::element(Side::left, Side::right);
     edge.fascia = *rc::gen::element(Fascia::plumb, Fascia::square_cut);
     edge.wrap = trim.role == TrimRole::wrap;
-    edge.corner_left_udeg = random_corner(edge, Side::left);
-    edge.corner_right_udeg = random_corner(edge, Side::right);
+    edge.corner_left = random_corner(edge, Side::left);
+    edge.corner_right = random_corner(edge, Side::right);
     return edge;
 }
 
@@ -165,7 +165,7 @@ TEST_CASE("left and right hand of every level trim are exact mirrors, whatever p
             }
             Edge mirror = edge;
             std::swap(mirror.left, mirror.right);
-            std::swap(mirror.corner_left_udeg, mirror.corner_right_udeg);
+            std::swap(mirror.corner_left, mirror.corner_right);
             mirror.first = other(edge.first);
             const Length length = sixteenths(*rc::gen::inRange(576, 9600));
             const Job one = job_of(edge, length);

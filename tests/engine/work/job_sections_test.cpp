@@ -14,7 +14,7 @@ Job with_face(Length face) {
     const Sections sections = sections_of_assets();
     std::vector<LegChosen> legs = legs_of(*sections.find("eave_rolled"));
     legs[1].width = face;
-    legs[2].bend_udeg = -20'000'000;
+    legs[2].bend = -degrees(20);
     Job job;
     Event event;
     event.id = {1, 1};
@@ -34,7 +34,7 @@ TEST_CASE("A leg keyed in is the section's and the trim's, and the blank is as m
     const Section& after = *own.find("eave_rolled");
     CHECK(after.legs[1].width == inches(5));
     CHECK(after.legs[1].bend == before.legs[1].bend);  // the roof's still
-    CHECK(after.legs[2].bend.udeg == -20'000'000);
+    CHECK(after.legs[2].bend.angle == -degrees(20));
     const Catalogue own_trims = catalogue_on(catalogue, sections, job);
     const Trim& trim = *own_trims.find("eave_rolled");
     CHECK(leg_width(trim, LegName::face) == inches(5));

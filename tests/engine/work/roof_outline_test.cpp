@@ -83,5 +83,5 @@ TEST_CASE("A rectangle with one side read a foot too long says by how much it mi
     const auto& suspects = roof->outline.suspects;
     CHECK(std::any_of(suspects.begin(), suspects.end(), named));
     CHECK(roof->beside.empty());
-    CHECK(roof->outline.lines[0].inside_udeg == 90'000'000);
+    CHECK(roof->outline.lines[0].inside == degrees(90));
 }

@@ -6,7 +6,6 @@
 #include <map>
 
 #include "engine/handover/readings_file.h"
-#include "engine/measure/angle_text.h"
 #include "engine/plan/plan.h"
 #include "field/screens/edges/edge_question.h"
 #include "field/store/folders.h"
@@ -45,9 +44,9 @@ Job job_of(const std::vector<EdgeReading>& rows) {
     return replay(events, assets_read().practice);
 }
 
-/// Digits and a point: a pitch's number, or an angle's.
-void key_number(Journey& crew, std::int64_t millionths) {
-    std::string degrees = print_degrees(millionths);
+/// Digits and a point.
+void key_number(Journey& crew, Angle angle) {
+    const std::string degrees = print_degrees(angle);
     for (const char letter : degrees.substr(0, degrees.find("°"))) {
         crew.tap(letter == '.' ? std::string("point") : std::string("digit ") + letter);
     }
@@ -57,7 +56,7 @@ void key_slope(Journey& crew, Slope pitch) {
     if (pitch.notation == SlopeNotation::degrees) {
         crew.tap("notation degrees");
     }
-    key_number(crew, pitch.millionths);
+    key_number(crew, microdegrees(pitch.millionths));
 }
 
 /// Says on the edge's own page what stands there otherwise.
@@ -70,8 +69,7 @@ void state(Journey& crew, EdgeField field, const Edge& edge) {
             crew.tap("letter " + std::string(1, letter));
         }
     } else {
-        key_number(crew, field == EdgeField::corner_left ? *edge.corner_left_udeg
-                                                         : *edge.corner_right_udeg);
+        key_number(crew, field == EdgeField::corner_left ? *edge.corner_left : *edge.corner_right);
     }
     crew.tap("keep number");
 }
@@ -89,10 +87,10 @@ void add_by_hand(Journey& crew, const Edge& edge) {
     } else if (edge.pitch2) {
         state(crew, EdgeField::other_pitch, edge);
     }
-    if (edge.corner_left_udeg) {
+    if (edge.corner_left) {
         state(crew, EdgeField::corner_left, edge);
     }
-    if (edge.corner_right_udeg) {
+    if (edge.corner_right) {
         state(crew, EdgeField::corner_right, edge);
     }
     if (edge.first == Side::right) {

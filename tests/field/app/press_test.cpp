@@ -76,7 +76,7 @@ TEST_CASE("A key loses no bend angle that is keyed in") {
     crew.tap_all({"bend 1", "digit 2", "digit 5"});
     check_keys_lose_nothing(crew);
     crew.tap("keep");
-    CHECK(crew.last<SectionChosen>().legs[2].bend_udeg == -25'000'000);
+    CHECK(crew.last<SectionChosen>().legs[2].bend == -degrees(25));
 }
 
 TEST_CASE("A key loses no hem that is chosen, and only a leg, bend or hem touched holds nobody") {

@@ -87,8 +87,8 @@ TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
     CHECK(!crew.screen->has_target("bend 0"));
     crew.tap_all({"bend 1", "digit 2", "digit 5", "keep"});
     const auto& legs = crew.last<SectionChosen>().legs;
-    CHECK(legs[2].bend_udeg == -25'000'000);
-    CHECK(!legs[1].bend_udeg);
+    CHECK(legs[2].bend == -degrees(25));
+    CHECK(!legs[1].bend);
     crew.tap("done");
     CHECK(crew.where().place == Place::folded);
 }

@@ -7,8 +7,6 @@
 namespace hemline {
 namespace {
 
-constexpr std::int64_t degree = 1'000'000;
-
 Edge edge_of(EdgeKind kind, End left, End right) {
     Edge edge;
     edge.kind = kind;
@@ -18,38 +16,38 @@ Edge edge_of(EdgeKind kind, End left, End right) {
     return edge;
 }
 
-std::optional<std::int64_t> inside(const Edge& edge, Side side) {
+std::optional<Angle> inside(const Edge& edge, Side side) {
     const std::optional<RoofCorner> corner = roof_corner(edge, side);
-    return corner ? std::optional(corner->inside_udeg) : std::nullopt;
+    return corner ? std::optional(corner->inside) : std::nullopt;
 }
 
 TEST_CASE("A corner is square where nothing is stated, 90 outside and 270 inside") {
     const Edge eave = edge_of(EdgeKind::eave, End::corner_out, End::corner_in);
-    CHECK(inside(eave, Side::left) == 90 * degree);
-    CHECK(inside(eave, Side::right) == 270 * degree);
+    CHECK(inside(eave, Side::left) == degrees(90));
+    CHECK(inside(eave, Side::right) == degrees(270));
     CHECK_FALSE(inside(edge_of(EdgeKind::eave, End::gable, End::wall), Side::left));
 }
 
 TEST_CASE("A figure stated at one end is that end's") {
     Edge eave = edge_of(EdgeKind::eave, End::corner_out, End::corner_out);
-    eave.corner_right_udeg = 135 * degree;
-    CHECK(inside(eave, Side::left) == 90 * degree);
-    CHECK(inside(eave, Side::right) == 135 * degree);
-    eave.corner_left_udeg = 120 * degree;
-    CHECK(inside(eave, Side::left) == 120 * degree);
+    eave.corner_right = degrees(135);
+    CHECK(inside(eave, Side::left) == degrees(90));
+    CHECK(inside(eave, Side::right) == degrees(135));
+    eave.corner_left = degrees(120);
+    CHECK(inside(eave, Side::left) == degrees(120));
 }
 
 TEST_CASE("A valley's angle said from outside is the same corner; a hip's is never turned") {
     for (const auto& [said, is] : {std::pair(135, 225), {45, 315}, {90, 270}, {225, 225}}) {
         Edge valley = edge_of(EdgeKind::valley, End::eave, End::ridge);
-        valley.corner_left_udeg = said * degree;
-        CHECK(inside(valley, Side::left) == is * degree);
-        CHECK(inside(valley, Side::right) == is * degree);
+        valley.corner_left = degrees(said);
+        CHECK(inside(valley, Side::left) == degrees(is));
+        CHECK(inside(valley, Side::right) == degrees(is));
     }
     Edge hip = edge_of(EdgeKind::hip, End::eave, End::ridge);
-    CHECK(inside(hip, Side::left) == 90 * degree);
-    hip.corner_right_udeg = 135 * degree;
-    CHECK(inside(hip, Side::left) == 135 * degree);
+    CHECK(inside(hip, Side::left) == degrees(90));
+    hip.corner_right = degrees(135);
+    CHECK(inside(hip, Side::left) == degrees(135));
 }
 
 }  // namespace

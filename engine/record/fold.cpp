@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/dividing/piece_bounds.h"
+#include "engine/record/event.h"
 #include "engine/record/job_metal.h"
 #include "engine/record/job_places.h"
 
@@ -254,7 +255,7 @@ struct Fold {
             const std::pair key{fact.edge, fact.role};
             places.supplies.take_all(key);
             places.supplies.add(key, job.supplies.size());
-            job.supplies.push_back(fact);
+            job.supplies.push_back({fact.edge, fact.role, fact.supply});
         }
     }
     void operator()(const SectionChosen& fact) const {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/record/edge_back.h"
+#include "engine/record/event.h"
 #include "engine/record/fold.h"
 #include "engine/record/job_places.h"
 #include "engine/record/standing.h"

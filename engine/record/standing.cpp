@@ -5,6 +5,7 @@
 
 #include "engine/record/about_thing.h"
 #include "engine/record/descent.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/seen.h"
 
 namespace hemline {

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "engine/record/exception_words.h"
+#include "engine/record/fact_words.h"
 
 namespace hemline {
 namespace {

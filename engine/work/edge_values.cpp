@@ -6,7 +6,6 @@
 #include <string_view>
 #include <utility>
 
-#include "engine/record/about_edge.h"
 #include "engine/record/exception_words.h"
 #include "engine/work/readiness.h"
 

@@ -9,8 +9,8 @@
 #include "engine/measure/length_text.h"
 #include "engine/plan/plan.h"
 #include "engine/quantity/length.h"
-#include "engine/record/event.h"
 #include "engine/record/job.h"
+#include "engine/record/said_values.h"
 #include "engine/words/result.h"
 
 namespace hemline {

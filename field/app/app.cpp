@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
-#include "engine/record/about_edge.h"
+#include "engine/record/about_thing.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/procedure_words.h"
 #include "field/app/demo.h"

@@ -11,6 +11,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 
 namespace hemline {

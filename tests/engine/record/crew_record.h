@@ -11,6 +11,7 @@
 
 #include "engine/record/job.h"
 #include "engine/record/merge.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
 #include "tests/engine/record/eave_record.h"

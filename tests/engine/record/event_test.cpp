@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
+#include "engine/record/fact_words.h"
 #include "tests/engine/record/eave_record.h"
 
 namespace hemline {

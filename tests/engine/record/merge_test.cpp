@@ -6,6 +6,7 @@
 #include "engine/record/about_thing.h"
 #include "engine/record/merge.h"
 #include "engine/record/old_picks.h"
+#include "engine/record/pick.h"
 #include "tests/engine/record/crew_record.h"
 #include "tests/engine/record/same_event.h"
 

@@ -1,5 +1,6 @@
 // The foreman's table of one invented eave. Limits: common practice, no published source.
 #include "engine/work/edge_values.h"
+#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,6 @@
 // The trims as a job bends them: what plan, card and pattern then use.
 #include "engine/work/job_sections.h"
+#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,6 @@
 // The outline of a job: which edges it takes in, and what it says of them.
 #include "engine/work/roof_outline.h"
+#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 

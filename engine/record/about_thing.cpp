@@ -35,10 +35,10 @@ struct EdgeIn {
         return f.edge;
     }
     /// EdgeAdded too: until then the job may not have it.
-    template <AnyOf<JobStarted, EdgeAdded, RuleSet, PlanChosen, StockChosen, SectionChosen, Struck,
-                    CopyNoted, Unknown>
-                  One>
-    std::string operator()(const One& /*f*/) const {
+    template <class One>
+    requires AStrike<One> || AnyOf<One, JobStarted, EdgeAdded, RuleSet, PlanChosen, StockChosen,
+                                   SectionChosen, CopyNoted, Unknown>
+        std::string operator()(const One& /*f*/) const {
         return {};
     }
     std::string operator()(const Picked& f) const {
@@ -55,12 +55,12 @@ struct ValueIn {
     Said operator()(const LapChosen& f) const {
         return f.lap ? Said(ValueSaid{"lap", *f.lap}) : std::nullopt;
     }
-    template <AnyOf<JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
-                    StyleChosen, LooksChosen, EdgeFinished, EdgeSentBack, EdgeTakenOff,
-                    PieceSpoiled, MetalCounted, StickMeasured, StickSpoiled, SupplyChosen, StepDone,
-                    Struck, Picked, CopyNoted, Unknown>
-                  One>
-    Said operator()(const One& /*f*/) const {
+    template <class One>
+    requires AStep<One> || AStrike<One> ||
+        AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
+              StyleChosen, LooksChosen, EdgeFinished, EdgeSentBack, EdgeTakenOff, PieceSpoiled,
+              MetalCounted, StickMeasured, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+            Said operator()(const One& /*f*/) const {
         return {};
     }
 };
@@ -103,7 +103,8 @@ struct ThingOf {
     Thing operator()(const PieceSpoiled& f) const {
         return of_edge(Subject::loss, f.edge, f.role, f.piece);
     }
-    Thing operator()(const StepDone& f) const {
+    template <AStep One>
+    Thing operator()(const One& f) const {
         Thing thing = of_edge(Subject::step, f.edge, TrimRole::main, f.piece);
         thing.step = f.step;
         thing.by = is_personal(f.step) ? event.by : "";
@@ -128,9 +129,11 @@ struct ThingOf {
         return before == nullptr ? Thing() : of_metal(before->first, before->edge, before->role);
     }
     Thing operator()(const Picked& f) const { return f.about; }
-    Thing operator()(const Struck& /*f*/) const { return {}; }
-    Thing operator()(const CopyNoted& /*f*/) const { return {}; }
-    Thing operator()(const Unknown& /*f*/) const { return {}; }
+    template <class One>
+    requires AStrike<One> || AnyOf<One, CopyNoted, Unknown> Thing
+    operator()(const One& /*f*/) const {
+        return {};
+    }
 };
 
 const Things::Metal* Things::left_by(EventId id) const {
@@ -178,14 +181,13 @@ struct MetalLeft {
         const Metal* const before = things.one_of(f.metal);
         return before == nullptr ? Metal{event.id, f.edge, f.role} : *before;
     }
-    template <AnyOf<JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
-                    ReadingTaken, PitchTaken, StyleChosen, LooksChosen, LapChosen, EdgeFinished,
-                    EdgeSentBack, EdgeTakenOff, StickSpoiled, SupplyChosen, StepDone, Struck,
-                    Picked, CopyNoted, Unknown>
-                  One>
-    std::optional<Metal> operator()(const One& /*f*/) const {
-        return {};
-    }
+    template <class One>
+    requires AStep<One> || AStrike<One> ||
+        AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
+              ReadingTaken, PitchTaken, StyleChosen, LooksChosen, LapChosen, EdgeFinished,
+              EdgeSentBack, EdgeTakenOff, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+            std::optional<Metal>
+    operator()(const One& /*f*/) const { return {}; }
 };
 
 void Things::take_in(const Event& event) {

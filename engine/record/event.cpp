@@ -1,6 +1,30 @@
 #include "engine/record/event.h"
 
+#include <type_traits>
+
 namespace hemline {
+
+std::optional<EventId> struck_by(const Fact& fact) {
+    return std::visit(
+        [](const auto& one) -> std::optional<EventId> {
+            if constexpr (AStrike<std::decay_t<decltype(one)>>) {
+                return one.target;
+            }
+            return {};
+        },
+        fact);
+}
+
+std::optional<StepSaid> step_in(const Fact& fact) {
+    return std::visit(
+        [](const auto& one) -> std::optional<StepSaid> {
+            if constexpr (AStep<std::decay_t<decltype(one)>>) {
+                return one.said();
+            }
+            return {};
+        },
+        fact);
+}
 
 WallTime wall_time(const Event& event) {
     return event.moment ? event.moment->clock : WallTime{event.when.wall_ms};

@@ -18,6 +18,11 @@ namespace hemline {
 
 using Fact = OneOf<JobFacts, EdgeFacts, MetalFacts, StepFacts, RecordFacts>::Fact;
 
+/// What a strike takes back; none: it is no strike.
+std::optional<EventId> struck_by(const Fact& fact);
+/// What a fact answers to a step, if it is such an answer.
+std::optional<StepSaid> step_in(const Fact& fact);
+
 /// More than a crew makes apart of one thing.
 constexpr std::size_t supersedes_most = 4096;
 

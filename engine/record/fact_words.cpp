@@ -4,7 +4,6 @@
 #include <string_view>
 
 #include "engine/measure/length_text.h"
-#include "engine/record/exception_words.h"
 
 namespace hemline {
 namespace {
@@ -117,12 +116,14 @@ struct Words {
         return say("Edge {1}, {2} spoiled: {3} lost {4}", f.edge, piece_words(f.role, f.piece),
                    f.lost, metal_words(f.metal, names));
     }
-    Text operator()(const StepDone& f) const {
-        const Text answer = answer_words(f.answer);
-        const Text words = say("Edge {1}, {2}: {3}", f.edge, step_words(f, names), answer);
-        return f.exception.empty() ? words
-                                   : say("{1} (exception: {2}, accepted by {3})", words,
-                                         exception_words(f), f.exception_by);
+    template <AStep One>
+    Text operator()(const One& f) const {
+        const StepSaid said = f.said();
+        const Text words =
+            say("Edge {1}, {2}: {3}", f.edge, step_words(said, names), answer_words(said.answer));
+        return said.exception.empty() ? words
+                                      : say("{1} (exception: {2}, accepted by {3})", words,
+                                            said.exception, said.exception_by);
     }
     Text operator()(const EdgeSentBack& f) const {
         return say("Edge {1} sent back: {2}", f.edge, f.reason);
@@ -222,12 +223,12 @@ struct Words {
 
 }  // namespace
 
-Text step_words(const StepDone& done, const Names& names) {
+Text step_words(const StepSaid& said, const Names& names) {
     if (names.step) {
-        return glued("\"", names.step(done), "\"");
+        return glued("\"", names.step(said), "\"");
     }
-    return done.piece > 0 ? say("piece {1}, step {2}", done.piece, done.step)
-                          : say("step {1}", done.step);
+    return said.piece > 0 ? say("piece {1}, step {2}", said.piece, said.step)
+                          : say("step {1}", said.step);
 }
 
 Text describe(const Fact& fact, const Names& names) { return std::visit(Words{names}, fact); }

@@ -11,7 +11,7 @@ namespace hemline {
 
 /// What people call that which an event knows by its id; what is not given is named by the id.
 struct Names {
-    std::function<Text(const StepDone&)> step;
+    std::function<Text(const StepSaid&)> step;
     std::function<Text(const std::string&)> trim, rule;
     std::function<const Fact*(EventId)> event;  ///< null: not on this tablet
     std::function<Text(EventId)> offcut;        ///< the piece whose cut left it
@@ -21,6 +21,6 @@ struct Names {
 /// strike struck is said one level deep: strikes may strike each other, or themselves.
 Text describe(const Fact& fact, const Names& names = {});
 /// "piece 1, step hook", or its action in quotes.
-Text step_words(const StepDone& done, const Names& names);
+Text step_words(const StepSaid& said, const Names& names);
 
 }  // namespace hemline

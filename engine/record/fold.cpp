@@ -176,15 +176,17 @@ struct Fold {
             places.picked.insert(place_of(job, *work));
         }
     }
-    void operator()(const StepDone& fact) const {
+    template <AStep One>
+    void operator()(const One& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
         if (work == nullptr || fact.piece < 0) {
             return;
         }
-        const StepKey key = key_of(fact, event.by);
+        const StepSaid said = fact.said();
+        const StepKey key = key_of(said, event.by);
         on(*work).steps.take_all(key);
         on(*work).steps.add(key, work->steps.size());
-        work->steps.push_back({event.id, job.folded, event.by, fact, wall_time(event)});
+        work->steps.push_back({event.id, job.folded, event.by, said, wall_time(event)});
     }
     void operator()(const EdgeFinished& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
@@ -208,7 +210,10 @@ struct Fold {
             work->taken_off = event.id;
         }
     }
-    void operator()(const Struck& fact) const { job.struck.insert(fact.target); }
+    template <AStrike One>
+    void operator()(const One& fact) const {
+        job.struck.insert(fact.target);
+    }
     void operator()(const PlanChosen& fact) const {
         job.prefer = fact.prefer;
         for (const RunChosen& run : fact.runs) {

@@ -14,7 +14,7 @@
 #include "engine/record/conflict.h"
 #include "engine/record/left_out.h"
 #include "engine/record/moment.h"
-#include "engine/record/step_facts.h"
+#include "engine/record/step_said.h"
 #include "engine/roof/edge.h"
 #include "engine/roof/readings.h"
 #include "engine/trim/practice.h"
@@ -45,7 +45,7 @@ struct DoneStep {
     EventId id;
     std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
-    StepDone step;
+    StepSaid step;
     WallTime clock = {};
 };
 

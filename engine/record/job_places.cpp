@@ -11,7 +11,7 @@ PieceKey key_of(TrimRole role, int piece) {
     return {role, std::min(piece, static_cast<int>(pieces_most) + 1)};
 }
 
-StepKey key_of(const StepDone& step, const std::string& by) {
+StepKey key_of(const StepSaid& step, const std::string& by) {
     return {step.step, step.piece, is_personal(step.step) ? by : ""};
 }
 

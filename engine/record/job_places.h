@@ -42,6 +42,6 @@ struct JobPlaces {
 
 /// The key of a cut's piece: all numbers past any run are one.
 PieceKey key_of(TrimRole role, int piece);
-StepKey key_of(const StepDone& step, const std::string& by);
+StepKey key_of(const StepSaid& step, const std::string& by);
 
 }  // namespace hemline

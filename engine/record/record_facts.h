@@ -43,6 +43,10 @@ struct Unknown {
     bool operator==(const Unknown&) const = default;
 };
 
+/// A kind that takes its target back.
+template <class One>
+concept AStrike = AnyOf<One, Struck>;
+
 using RecordFacts = Kinds<Struck, Picked, CopyNoted, Unknown>;
 
 }  // namespace hemline

@@ -60,6 +60,19 @@ struct Answer {
     bool operator==(const Answer&) const = default;
 };
 
+/// What somebody who looked found: it is as it should be or not, or the side it is on.
+enum class Finding : std::uint8_t { good = 0, bad = 1, left = 2, right = 3 };
+
+/// What practice asked of an answer; what it did not ask is empty.
+struct PracticeLimits {
+    std::string rule = {};  ///< key of the rule a limit is of; empty: the procedure's own figure
+    std::optional<Length> length_least = {}, length_most = {};
+    std::optional<std::int64_t> count_least = {}, count_most = {};
+    std::vector<Finding> findings = {};  ///< each of which would do
+
+    bool operator==(const PracticeLimits&) const = default;
+};
+
 /// Id of the step that answers an edge sent back, in every procedure.
 constexpr std::string_view mend_step = "mend";
 

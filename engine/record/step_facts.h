@@ -6,6 +6,7 @@
 
 #include "engine/record/kinds.h"
 #include "engine/record/said_values.h"
+#include "engine/record/step_said.h"
 
 namespace hemline {
 
@@ -18,6 +19,7 @@ struct StepDone {
     std::string exception;  ///< why a value outside practice was accepted; empty: within practice
     std::string exception_by;  ///< who accepted it
 
+    [[nodiscard]] StepSaid said() const;
     bool operator==(const StepDone&) const = default;
 };
 

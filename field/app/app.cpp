@@ -177,7 +177,7 @@ const Phrases& App::phrases() const {
 
 void App::after(const Fact& fact) {
     const EdgeWork* const work = edge_of(state_, edge_in(fact));
-    if (std::holds_alternative<Struck>(fact)) {
+    if (struck_by(fact)) {
         go(state_.where);
     } else if (work == nullptr || std::holds_alternative<EdgeFinished>(fact)) {
         go({Place::roof, {}});

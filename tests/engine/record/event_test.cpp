@@ -47,7 +47,7 @@ TEST_CASE("Every fact is described on one line with its values") {
 
 TEST_CASE("What an event knows by its id is called what the crew calls it") {
     Names names;
-    names.step = [](const StepDone& done) {
+    names.step = [](const StepSaid& done) {
         return Text("Hook piece " + std::to_string(done.piece));
     };
     names.trim = [](const std::string&) { return Text("ridge cap"); };

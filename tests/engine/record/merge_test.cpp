@@ -246,9 +246,10 @@ struct Holds {
         return std::any_of(on(f.edge).cut.begin(), on(f.edge).cut.end(),
                            [&](const CutPiece& cut) { return cut.id == event.id; });
     }
-    bool operator()(const StepDone& f) const {
+    template <AStep One>
+    bool operator()(const One& f) const {
         return std::any_of(on(f.edge).steps.begin(), on(f.edge).steps.end(),
-                           [&](const DoneStep& done) { return done.step == f; });
+                           [&](const DoneStep& done) { return done.step == f.said(); });
     }
     bool operator()(const EdgeFinished& f) const { return on(f.edge).finished.has_value(); }
     bool operator()(const EdgeSentBack& f) const { return on(f.edge).sent_back.has_value(); }
@@ -262,9 +263,9 @@ struct Holds {
 std::map<Thing, std::vector<const Event*>> said_in(const std::vector<Event>& events) {
     std::set<EventId> undone;
     for (const Event& event : events) {
-        const auto* const strike = std::get_if<Struck>(&event.fact);
-        if (strike != nullptr && !let_stand(event)) {
-            undone.insert(strike->target);
+        const std::optional<EventId> target = struck_by(event.fact);
+        if (target && !let_stand(event)) {
+            undone.insert(*target);
         }
     }
     std::map<Thing, std::vector<const Event*>> said;

@@ -23,7 +23,7 @@ struct AtStep : Journey {
     std::size_t before = 0;
 };
 
-const StepDone& done_on(const Journey& crew, std::string_view step) {
+const StepSaid& done_on(const Journey& crew, std::string_view step) {
     const auto& steps = crew.work("C").steps;
     const auto found = std::find_if(steps.begin(), steps.end(),
                                     [&](const DoneStep& done) { return done.step.step == step; });

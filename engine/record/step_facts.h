@@ -10,6 +10,7 @@
 
 namespace hemline {
 
+/// As programs wrote it that kept the exception as an English sentence.
 struct StepDone {
     static constexpr std::uint16_t kind_number = 9;
     std::string edge;
@@ -23,6 +24,23 @@ struct StepDone {
     bool operator==(const StepDone&) const = default;
 };
 
-using StepFacts = Kinds<StepDone>;
+/// With what practice asked then, so that the exception is told in any language and on any marks.
+struct StepAnswered {
+    static constexpr std::uint16_t kind_number = 45;
+    std::string edge;
+    std::string step;  ///< id in the procedure
+    int piece = 0;     ///< 0 when the step is of the whole edge
+    AnswerKind kind = AnswerKind::done;
+    Length length = {};
+    std::int64_t count = 0;
+    Finding finding = Finding::good;
+    PracticeLimits limits = {};
+    std::string accepted_by = {};  ///< outside those limits; empty: within them
+
+    [[nodiscard]] StepSaid said() const;
+    bool operator==(const StepAnswered&) const = default;
+};
+
+using StepFacts = Kinds<StepDone, StepAnswered>;
 
 }  // namespace hemline

@@ -246,7 +246,7 @@ TEST_CASE("A pitch or looks said on one tablet outlive a change of the edge made
 }
 
 TEST_CASE("Every kind of event has its thing, or none for a reason") {
-    static_assert(std::variant_size_v<Fact> == 25, "say here what the new kind is about");
+    static_assert(std::variant_size_v<Fact> == 26, "say here what the new kind is about");
     Edge edge;
     edge.id = "A";
     const MetalTaken offcut{feet(3), EventId{7, 7}};
@@ -268,6 +268,7 @@ TEST_CASE("Every kind of event has its thing, or none for a reason") {
         {PieceCut{"A", {}, 1, {}, {}}, Subject::piece},
         {PieceSpoiled{"A", {}, 1, {}, {}}, Subject::loss},
         {StepDone{"A", "hook", 1, {}, "", ""}, Subject::step},
+        {StepAnswered{"A", "hook", 1}, Subject::step},
         {EdgeFinished{"A", ""}, Subject::finish},
         {EdgeSentBack{"A", ""}, Subject::finish},
         {MetalCounted{"A", {}, {}, 1}, Subject::metal},

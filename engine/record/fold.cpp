@@ -24,24 +24,6 @@ EdgeWork* work_on(Job& job, std::string_view edge) {
 
 std::string rule_named(std::string_view key) { return "rule " + std::string(key); }
 
-/// A rule that divides runs has changed: runs not begun are divided anew.
-void divide_anew(Job& job, JobPlaces& places, const Practice& before) {
-    // What only marks, fastens and keeps metal divides nothing.
-    Practice now = job.practice;
-    for (const auto field :
-         {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
-          &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
-          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
-        now.*field = before.*field;
-    }
-    if (before != now) {
-        for (const std::size_t edge : places.picked) {
-            job.edges[edge].chosen.clear();
-        }
-        places.picked.clear();
-    }
-}
-
 /// Folds one fact in. Each says what it does to the job, and nothing when it makes no sense there.
 struct Fold {
     Job& job;
@@ -129,7 +111,7 @@ struct Fold {
         if (job.practice.stock != before.stock) {
             job.stock_shorter.clear();
         }
-        divide_anew(job, places, before);
+        places.divide_anew(job, before);
     }
     void operator()(const PieceCut& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
@@ -253,7 +235,7 @@ struct Fold {
     void operator()(const StockChosen& fact) const {
         const Practice before = job.practice;
         choose_stock(job, fact);
-        divide_anew(job, places, before);
+        places.divide_anew(job, before);
     }
     void operator()(const SupplyChosen& fact) const {
         if (work_on(job, fact.edge) != nullptr) {

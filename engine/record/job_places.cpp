@@ -47,4 +47,21 @@ void JobPlaces::sweep(Job& job) {
     supplies.sweep(job.supplies);
 }
 
+void JobPlaces::divide_anew(Job& job, const Practice& before) {
+    // What only marks, fastens and keeps metal divides nothing.
+    Practice now = job.practice;
+    for (const auto field :
+         {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
+          &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
+          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
+        now.*field = before.*field;
+    }
+    if (before != now) {
+        for (const std::size_t edge : picked) {
+            job.edges[edge].chosen.clear();
+        }
+        picked.clear();
+    }
+}
+
 }  // namespace hemline

@@ -36,6 +36,8 @@ struct JobPlaces {
     std::set<std::string> edges_left_out;
     std::string first_left_out;
 
+    /// A rule may have changed: if it divides runs, those picked and not begun are divided anew.
+    void divide_anew(Job& job, const Practice& before);
     /// Takes what is gone out of the job's lists.
     void sweep(Job& job);
 };

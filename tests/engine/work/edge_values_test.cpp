@@ -1,12 +1,12 @@
 // The foreman's table of one invented eave. Limits: common practice, no published source.
 #include "engine/work/edge_values.h"
-#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
 #include "eave_job.h"
+#include "engine/record/event.h"
 
 using namespace hemline_test;
 

@@ -1,9 +1,9 @@
 // The trims as a job bends them: what plan, card and pattern then use.
 #include "engine/work/job_sections.h"
-#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 
+#include "engine/record/event.h"
 #include "engine/trim/girth.h"
 #include "tests/engine/trim/sections.h"
 

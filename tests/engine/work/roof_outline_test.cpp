@@ -1,6 +1,5 @@
 // The outline of a job: which edges it takes in, and what it says of them.
 #include "engine/work/roof_outline.h"
-#include "engine/record/event.h"
 
 #include <doctest/doctest.h>
 
@@ -8,6 +7,7 @@
 
 #include "eave_job.h"
 #include "engine/handover/readings_file.h"
+#include "engine/record/event.h"
 
 using namespace hemline_test;
 

@@ -71,6 +71,18 @@ Text words_of(Style style) {
     return say_of("run", "balanced");
 }
 
+Text words_of(StrikeReason reason) {
+    switch (reason) {
+        case StrikeReason::undone:
+            break;
+        case StrikeReason::by_hand:
+            return say("struck by hand");
+        case StrikeReason::disk_failed:
+            return say("the disk failed while this was being saved");
+    }
+    return say("undone");
+}
+
 Text leg_words(const LegChosen& leg) {
     const Text bent =
         leg.bend ? say("bend {1} to {2}", print_degrees(*leg.bend), leg.width) : leg.width;
@@ -134,6 +146,9 @@ struct Words {
     Text operator()(const EdgeFinished& f) const {
         return f.remark.empty() ? say("Edge {1} finished", f.edge)
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
+    }
+    Text operator()(const StruckFor& f) const {
+        return say("Struck {1}: {2}", quoted(f.target), words_of(f.reason));
     }
     Text operator()(const Struck& f) const {
         const Text what = quoted(f.target);

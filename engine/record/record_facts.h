@@ -11,7 +11,7 @@
 
 namespace hemline {
 
-/// Undo: the target no longer counts; it stays in the record, shown as struck.
+/// As programs wrote it that kept the reason as English words.
 struct Struck {
     static constexpr std::uint16_t kind_number = 11;
     EventId target;
@@ -43,10 +43,21 @@ struct Unknown {
     bool operator==(const Unknown&) const = default;
 };
 
+/// Why an event no longer counts.
+enum class StrikeReason : std::uint8_t { undone = 0, by_hand = 1, disk_failed = 2 };
+/// Undo: the target no longer counts; it stays in the record, shown as struck.
+struct StruckFor {
+    static constexpr std::uint16_t kind_number = 46;
+    EventId target;
+    StrikeReason reason = StrikeReason::undone;
+
+    bool operator==(const StruckFor&) const = default;
+};
+
 /// A kind that takes its target back.
 template <class One>
-concept AStrike = AnyOf<One, Struck>;
+concept AStrike = AnyOf<One, Struck, StruckFor>;
 
-using RecordFacts = Kinds<Struck, Picked, CopyNoted, Unknown>;
+using RecordFacts = Kinds<Struck, Picked, CopyNoted, StruckFor, Unknown>;
 
 }  // namespace hemline

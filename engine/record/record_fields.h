@@ -35,6 +35,11 @@ void fields(Bytes& bytes, CopyNoted& fact) {
 }
 
 template <class Bytes>
+void fields(Bytes& bytes, StruckFor& fact) {
+    fields(bytes, "target", fact.target);
+    bytes.choice("reason", fact.reason, StrikeReason::disk_failed);
+}
+template <class Bytes>
 void fields(Bytes& bytes, Unknown& fact) {
     bytes.rest(fact.payload);
 }

@@ -185,7 +185,11 @@ inline void undo_last(Crew& crew, Tablet& tablet) {
                                                 std::holds_alternative<PieceSpoiled>(event->fact));
     const bool is_first = last && last->device == crew.tablets[0].device && last->sequence <= 2;
     if (event != held.end() && !is_first && !(tablet.is_old && is_cut)) {
-        write(crew, tablet, Struck{*last, "undone"}, {*last});
+        if (tablet.is_old) {
+            write(crew, tablet, Struck{*last, "undone"}, {*last});
+        } else {
+            write(crew, tablet, StruckFor{*last, StrikeReason::undone}, {*last});
+        }
     }
 }
 

@@ -17,6 +17,7 @@
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
 #include "tests/engine/record/sticks_record.h"
+#include "tests/engine/record/struck_for_record.h"
 #include "tests/engine/record/taken_off_record.h"
 
 namespace hemline {
@@ -114,7 +115,7 @@ TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
     for (const auto& more :
          {sticks_record(), sections_record(), sent_back_record(), taken_off_record(),
-          edge_lap_record(), picked_record(), answered_record()}) {
+          edge_lap_record(), picked_record(), answered_record(), struck_for_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {

@@ -108,8 +108,8 @@ struct Oracle {
             const Event& event = crew.written[i];
             by_id[event.id] = i;
             of_thing[Things().of(event)].push_back(i);
-            if (const auto* const strike = std::get_if<Struck>(&event.fact)) {
-                struck.insert(strike->target);
+            if (const auto target = struck_by(event.fact)) {
+                struck.insert(*target);
             }
         }
         of_thing.erase(Thing());

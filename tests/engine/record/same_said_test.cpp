@@ -246,7 +246,7 @@ TEST_CASE("A pitch or looks said on one tablet outlive a change of the edge made
 }
 
 TEST_CASE("Every kind of event has its thing, or none for a reason") {
-    static_assert(std::variant_size_v<Fact> == 26, "say here what the new kind is about");
+    static_assert(std::variant_size_v<Fact> == 27, "say here what the new kind is about");
     Edge edge;
     edge.id = "A";
     const MetalTaken offcut{feet(3), EventId{7, 7}};
@@ -275,6 +275,7 @@ TEST_CASE("Every kind of event has its thing, or none for a reason") {
         {StickMeasured{"A", {}, {}, {}}, Subject::metal},
         {StickSpoiled{"A", {}, offcut}, Subject::none},  // it is not there
         {Picked{{1, 1}, {Subject::lap, "A", {}, 0, "", ""}}, Subject::lap},
+        {StruckFor{{1, 1}}, Subject::none},
         {Struck{{1, 1}, ""}, Subject::none},
         {CopyNoted{{1, 1}, 2}, Subject::none},
         {Unknown{99, {}}, Subject::none},

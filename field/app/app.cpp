@@ -444,7 +444,7 @@ bool App::settle() {
 
 void App::undo() {
     const std::optional<EventId> target = undo_target(state_.events, state_.job.struck, writer());
-    if (target && append(Struck{*target, "undone"}, {*target})) {
+    if (target && append(StruckFor{*target, StrikeReason::undone}, {*target})) {
         go({Place::history, {}});
     }
 }

@@ -4,6 +4,7 @@
 #include <cstdint>
 
 #include "eave_job.h"
+#include "engine/record/event.h"
 #include "engine/work/card.h"
 #include "engine/work/procedure.h"
 

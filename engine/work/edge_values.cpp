@@ -6,8 +6,7 @@
 #include <string_view>
 #include <utility>
 
-#include "engine/record/about_edge.h"
-#include "engine/record/exception_words.h"
+#include "engine/record/event.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
@@ -160,7 +159,7 @@ void Reader::add_pieces() {
         value.what = cuts_of(run.role);
         const auto cut = std::count_if(work.cut.begin(), work.cut.end(),
                                        [&](const CutPiece& one) { return one.role == run.role; });
-        value.value = std::to_string(cut);
+        value.value = Text(std::to_string(cut));
         value.wanted = say("{1} planned", run.pieces.size());
         values.push_back(value);
         for (const CutPiece& one : work.cut) {
@@ -172,7 +171,7 @@ void Reader::add_pieces() {
     if (work.spoiled > 0) {
         EdgeValue value;
         value.what = say("Pieces spoiled");
-        value.value = std::to_string(work.spoiled);
+        value.value = Text(std::to_string(work.spoiled));
         values.push_back(value);
     }
 }
@@ -183,14 +182,14 @@ void Reader::add_answers() {
         asked.emplace(std::pair<std::string_view, int>(step.rule->id, step.piece), &step);
     }
     for (const DoneStep& done : work.steps) {
-        const StepDone& said = done.step;
+        const StepSaid& said = done.step;
         if (said.answer.kind == AnswerKind::done && said.exception.empty()) {
             continue;
         }
         EdgeValue value;
-        value.what = said.step;
+        value.what = Text(said.step);
         value.value = answer_words(said.answer);
-        value.outside = exception_words(said);
+        value.outside = said.exception;
         value.noted_by = said.exception_by;
         value.by = done.by;
         value.clock = done.clock;
@@ -258,7 +257,7 @@ Text answer_words(const Answer& answer) {
         case AnswerKind::length:
             return answer.length;
         case AnswerKind::count:
-            return std::to_string(answer.count);
+            return Text(std::to_string(answer.count));
         case AnswerKind::seen:
             return say(answer.seen);
         case AnswerKind::done:

@@ -85,10 +85,10 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
     const PlannedPiece* planned = find_piece(run, piece);
     const Trim* trim = ground.catalogue.find(run.trim);
     if (word == "edge") {
-        return ground.work.edge.id;
+        return Text(ground.work.edge.id);
     }
     if (word == "pieces") {
-        return std::to_string(run.pieces.size());
+        return Text(std::to_string(run.pieces.size()));
     }
     if (word == "lap") {
         return run.lap;
@@ -97,7 +97,7 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
         return ground.practice.screw_spacing;
     }
     if (word == "beads") {
-        return std::to_string(bead_offsets(run.lap, ground.practice).size());
+        return Text(std::to_string(bead_offsets(run.lap, ground.practice).size()));
     }
     if (word == "fold" || word == "toward") {
         const auto fold = fold_at(ground.work.edge);
@@ -106,7 +106,7 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
                                 : spoken(fold->toward);
     }
     if (word == "closures") {
-        return std::to_string(ground.closures.count);
+        return Text(std::to_string(ground.closures.count));
     }
     if (word == "closure") {
         return ground.closures.each;
@@ -115,19 +115,19 @@ std::optional<Text> number_for(std::string_view word, const Ground& ground, cons
         return trim != nullptr ? say(trim->name) : Text(run.trim);
     }
     if (word == "reason" && ground.work.sent_back) {
-        return ground.work.sent_back->reason;
+        return Text(ground.work.sent_back->reason);
     }
     if (word == "piece") {
-        return std::to_string(piece);
+        return Text(std::to_string(piece));
     }
     if (word == "neighbour") {
-        return std::to_string(piece - 1);
+        return Text(std::to_string(piece - 1));
     }
     if (word == "cut" && planned != nullptr) {
         return planned->cut;
     }
     if (word == "screws") {
-        return std::to_string(screws_planned_on(run, piece, ground));
+        return Text(std::to_string(screws_planned_on(run, piece, ground)));
     }
     return {};
 }
@@ -172,7 +172,6 @@ Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& r
     Step step;
     step.rule = &rule;
     step.piece = piece;
-    step.marks = marks_of(ground.practice);
     step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
         const Practice practice = practice_on(ground.work.edge, ground.practice);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <chrono>
 
+#include "engine/record/event.h"
+
 namespace hemline {
 
 void PlanSearch::start(const Job& job, std::span<const Event> /*events*/,

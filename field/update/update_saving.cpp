@@ -3,7 +3,8 @@
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
-#include "engine/record/about_edge.h"
+#include "engine/record/about_thing.h"
+#include "engine/record/pick.h"
 #include "field/state/edge_view.h"
 #include "field/state/plan_news.h"
 #include "field/state/told.h"
@@ -28,7 +29,7 @@ void go_after(Turn turn, const UnderWay& kept) {
     const EdgeWork* const work = edge_of(turn.state, edge_in(kept.fact));
     if (kept.then) {
         go(turn, *kept.then);
-    } else if (std::holds_alternative<Struck>(kept.fact)) {
+    } else if (struck_by(kept.fact)) {
         go(turn, turn.state.where);
     } else if (work == nullptr || std::holds_alternative<EdgeFinished>(kept.fact)) {
         go(turn, {Screen::roof, {}});
@@ -104,7 +105,9 @@ void on(Turn turn, const PickSide& wish) {
 
 void on(Turn turn, const UndoLast& /*wish*/) {
     if (const std::optional<EventId> target = turn.state.undo_target) {
-        keep_quietly(turn, {Struck{*target, "undone"}, Where{Screen::history, {}}, {*target}});
+        keep_quietly(
+            turn,
+            {StruckFor{*target, StrikeReason::undone}, Where{Screen::history, {}}, {*target}});
     }
 }
 

@@ -9,9 +9,10 @@
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "engine/plan/plan.h"
-#include "engine/record/about_edge.h"
 #include "engine/record/clock_doubt.h"
+#include "engine/record/last_on_edges.h"
 #include "engine/record/merge.h"
+#include "engine/record/pick.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_values.h"
 #include "engine/work/hook_doubt.h"
@@ -140,7 +141,7 @@ void tell(const Job& job, const std::vector<Event>& events) {
     undo_target(events, job.struck, 1);
     const DaySheet sheet = day_sheet(job, events, {0, wall_ms_most + 1});
     must(!day_page(
-              sheet, "today", Paper::a4, [](WallTime) { return std::string("9:41"); }, names)
+              sheet, Text("today"), Paper::a4, [](WallTime) { return std::string("9:41"); }, names)
               .empty());
 }
 

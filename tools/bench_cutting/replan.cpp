@@ -5,6 +5,7 @@
 #include <random>
 
 #include "engine/plan/plan.h"
+#include "engine/record/event.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"
 #include "tools/bench_cutting/timing.h"

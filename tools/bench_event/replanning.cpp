@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/plan/plan.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 
 namespace hemline {

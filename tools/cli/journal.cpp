@@ -1,6 +1,7 @@
 // `journal`: what happened on a job, one event a line.
 #include <iostream>
 
+#include "engine/record/fact_words.h"
 #include "engine/record/old_picks.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/job_folder.h"

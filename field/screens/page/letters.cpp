@@ -74,7 +74,7 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     };
     for (const char letter : letters) {
         const std::string label(1, letter);
-        if (key(label, label) && name.size() < name_letters_most) {
+        if (key(label, Text(label)) && name.size() < name_letters_most) {
             add(name, letter);
         }
     }
@@ -86,7 +86,7 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     if (key("back", say_of("key", "back"))) {
         take_back(name);
     }
-    if (!whole && key("page", draft.digits_shown ? "A–Z" : "0–9")) {
+    if (!whole && key("page", Text(draft.digits_shown ? "A–Z" : "0–9"))) {
         draft.digits_shown = !draft.digits_shown;
     }
     ui.end_scroll();

@@ -130,7 +130,7 @@ Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraf
                  say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
                      last.by, clock_time(last.clock)));
     if (frame.tapped == "strike") {
-        wish = Keep{Struck{last.id, "struck by hand"}};
+        wish = Keep{StruckFor{last.id, StrikeReason::by_hand}};
     } else if (frame.tapped == "stays") {
         draft.striking = false;
     }

@@ -151,7 +151,7 @@ void draw_body(Ui& ui, const State& state, const std::optional<NextWork>& next, 
 Wished draw_roof(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::optional<NextWork> next = next_work(state);
     const Frame frame =
-        open_frame(ui, state, state.job.name,
+        open_frame(ui, state, Text(state.job.name),
                    {{"jobs", say("Jobs")},
                     {"add edge", say("Add, change an edge")},
                     {"history", say("Record, undo")},

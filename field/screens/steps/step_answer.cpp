@@ -37,9 +37,11 @@ bool is_ready(const Step& step, const StepDraft& draft) {
     return step.rule->asks != Asks::count || !draft.count.empty();
 }
 
-Answer answer_of(const State& state, const Step& step, const StepDraft& draft,
-                 bool as_it_should_be) {
-    Answer answer;
+/// `finding`: of what is looked at.
+StepAnswered answer_of(const State& state, const std::string& edge, const Step& step,
+                       const StepDraft& draft, Finding finding) {
+    StepAnswered answer{edge, step.rule->id, step.piece};
+    answer.limits = limits_asked(step);
     switch (step.rule->asks) {
         case Asks::length:
             answer.kind = AnswerKind::length;
@@ -50,9 +52,9 @@ Answer answer_of(const State& state, const Step& step, const StepDraft& draft,
             answer.count = count_of(draft.count);
             break;
         case Asks::seen:
+        case Asks::side:
             answer.kind = AnswerKind::seen;
-            answer.seen =
-                as_it_should_be ? phrase("as it should be") : phrase("not as it should be");
+            answer.finding = finding;
             break;
         default:
             break;
@@ -154,7 +156,7 @@ float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft
         return 0;
     }
     if (step.rule->asks == Asks::count) {
-        ui.text(body.x, body.y, draft.count.empty() ? "…" : draft.count, Size::title);
+        ui.text(body.x, body.y, Text(draft.count.empty() ? "…" : draft.count), Size::title);
         return ui.line_height(Size::title);
     }
     return step.rule->asks == Asks::length
@@ -193,20 +195,20 @@ Wished answer_with(const std::string& tapped, const State& state, const EdgeWork
     } else if (tapped == "look again") {
         draft.exception_asked = {};
     } else if (tapped == "answer left" || tapped == "answer right") {
-        const Side side = tapped == "answer left" ? Side::left : Side::right;
-        const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
-        wish = Keep{StepDone{id, step.rule->id, step.piece, said, "", ""}};
+        wish = Keep{answer_of(state, id, step, draft,
+                              tapped == "answer left" ? Finding::left : Finding::right)};
     } else if (tapped == "answer" || tapped == "answer wrong") {
-        const Answer answer = answer_of(state, step, draft, tapped == "answer");
-        const Text outside = tapped == "answer wrong"
-                                 ? say("Mend it and look again. If it must stay so, note it.")
-                                 : Text(outside_practice(step, answer));
+        const bool wrong = tapped == "answer wrong";
+        StepAnswered answer =
+            answer_of(state, id, step, draft, wrong ? Finding::bad : Finding::good);
+        const Text outside = wrong ? say("Mend it and look again. If it must stay so, note it.")
+                                   : outside_practice(step, answer.said().answer);
         if (!outside.empty() && draft.exception_asked.empty()) {
             draft.exception_asked = outside;
             return wish;
         }
-        wish = Keep{StepDone{id, step.rule->id, step.piece, answer, outside.english(state.marks),
-                             outside.empty() ? "" : state.by}};
+        answer.accepted_by = outside.empty() ? "" : state.by;
+        wish = Keep{answer};
     }
     return wish;
 }

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "engine/plan/plan.h"
+#include "engine/record/event.h"
 #include "tests/engine/work/eave_job.h"
 
 using namespace hemline;

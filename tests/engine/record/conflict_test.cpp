@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
 #include "engine/work/procedure.h"
@@ -96,6 +97,22 @@ TEST_CASE("A pick crosses out the other side with all that led to it alone, and 
     CHECK(job.edges[0].length(job.practice) == read);
     CHECK_FALSE(pick(job, in_order(pen.events), ada));
     CHECK_FALSE(pick(job, in_order(pen.events), EventId{9, 9}));
+}
+
+TEST_CASE("A rule made apart holds every edge, a plan those it divides, all else its own") {
+    Conflict conflict;
+    conflict.thing.name = "A";
+    const auto holds = [&](Subject subject, const char* edge) {
+        conflict.thing.subject = subject;
+        return conflict.holds(edge);
+    };
+    CHECK(holds(Subject::rule, "B"));
+    CHECK(holds(Subject::reading, "A"));
+    CHECK_FALSE(holds(Subject::reading, "B"));
+    CHECK_FALSE(holds(Subject::job, "A"));
+    conflict.edges = {"B"};
+    CHECK(holds(Subject::plan, "B"));
+    CHECK_FALSE(holds(Subject::plan, "A"));
 }
 
 TEST_CASE("Striking the reading that settled it brings the conflict back") {

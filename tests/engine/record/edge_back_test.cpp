@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "engine/record/pick.h"
 #include "engine/work/readiness.h"
 #include "tests/engine/record/apart.h"
 
@@ -59,6 +60,17 @@ TEST_CASE("The cut undone, the edge is off; the taking off undone, it stays") {
     other.undo(1, back.off);
     CHECK(other.job().find("A") != nullptr);
     CHECK(other.job().conflicts.empty());
+}
+
+TEST_CASE("Metal that was struck since does not stand against the taking off") {
+    ApartCrew crew = crew_with_edge();
+    crew.write(1, EdgeTakenOff{"A"});
+    const EventId counted = crew.write(2, MetalCounted{"A", TrimRole::main, feet(7), 2});
+    const EventId struck = crew.write(2, MetalCounted{"A", TrimRole::main, feet(6), 1});
+    crew.undo(2, struck);
+    const Job job = crew.job();
+    REQUIRE(job.conflicts.size() == 1);
+    CHECK(job.conflicts[0].sides[1].id == counted);
 }
 
 TEST_CASE("That metal is cut for it cannot be picked away") {

@@ -7,6 +7,7 @@
 
 #include "eave_job.h"
 #include "engine/handover/readings_file.h"
+#include "engine/record/event.h"
 #include "engine/work/card.h"
 #include "engine/work/order.h"
 
@@ -26,7 +27,7 @@ struct House {
             const auto kind = static_cast<EdgeKind>(k);
             const auto read =
                 read_procedure(assets_file("procedures/" + std::string(word_of(kind)) + ".csv"));
-            REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+            REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
             procedures[kind] = *read;
         }
     }

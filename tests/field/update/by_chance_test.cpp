@@ -65,7 +65,7 @@ class World {
             case 3:
                 return EdgeTakenOff{any_edge()};
             case 4:
-                return Struck{{1, static_cast<std::uint32_t>(below(40))}, "struck by hand"};
+                return StruckFor{{1, static_cast<std::uint32_t>(below(40))}, StrikeReason::by_hand};
             default:
                 return LapChosen{any_edge(), inches(2 + below(4))};
         }
@@ -110,7 +110,7 @@ class World {
             case 3:
                 return news::KeptWhole{};
             case 4:
-                return news::Taken{Problem{"It was put away.", "Do it again."}};
+                return news::Taken{Problem{Text("It was put away."), Text("Do it again.")}};
             case 5:
                 return news::JobsListed{{"/jobs/a", "/jobs/b"}, {}};
             case 6:
@@ -182,7 +182,7 @@ class World {
         tell(news::Opened{job_, record, 1, {}, what_for});
     }
 
-    static Problem problem() { return {"The disk is full.", "Make room."}; }
+    static Problem problem() { return {Text("The disk is full."), Text("Make room.")}; }
 
     void saves_return_all() {
         if (!under_way_.empty()) {

@@ -41,7 +41,8 @@ TEST_CASE("A fact that is not saved goes back to its draft, with the reason") {
     Told told = keeping_a_reading();
     told.tell(news::HandedOver{1, {event_of(9, reading)}});
     told.tell(Wish{Go{{Screen::roof, {}}}});  // the crew has gone on meanwhile
-    told.tell(news::SavesReturned{1, 0, Problem{"The disk is full.", "Make room."}, job_of(1)});
+    told.tell(news::SavesReturned{1, 0, Problem{Text("The disk is full."), Text("Make room.")},
+                                  job_of(1)});
     CHECK(told.session.state.saving == Saving::failed);
     CHECK(told.session.state.where.screen == Screen::reading);
     CHECK(told.session.drafts.reading.length.feet == "31");
@@ -55,7 +56,8 @@ TEST_CASE("What was kept after a fact that is not saved is not saved either, and
     told.tell(news::HandedOver{1, {event_of(9, reading)}});
     told.tell(Wish{Keep{PitchTaken{"A", rise_in_12(6)}}});
     told.tell(news::HandedOver{1, {event_of(10, PitchTaken{"A", rise_in_12(6)})}});
-    told.tell(news::SavesReturned{1, 0, Problem{"The disk is full.", "Make room."}, job_of(1)});
+    told.tell(news::SavesReturned{1, 0, Problem{Text("The disk is full."), Text("Make room.")},
+                                  job_of(1)});
     CHECK(told.session.state.notice.english().find("Not saved either: ") != std::string::npos);
     CHECK(told.session.open->under_way.empty());
 }
@@ -71,7 +73,7 @@ TEST_CASE("A save that returns after another job was opened changes nothing") {
         const State before = told.session.state;
         news::SavesReturned late{1, 1};
         if (!is_saved) {
-            late = {1, 0, Problem{"The disk is full.", "Make room."}, job_of(1)};
+            late = {1, 0, Problem{Text("The disk is full."), Text("Make room.")}, job_of(1)};
         }
         told.tell(late);
         CHECK(told.deeds.empty());
@@ -143,7 +145,8 @@ TEST_CASE("A job whose beginning is not saved is closed again, and its name stay
     REQUIRE(told.wants<deed::Append>() != nullptr);
     told.tell(news::HandedOver{1, {event_of(1, JobStarted{"Barn", "common practice"})}});
     CHECK(told.session.state.where.screen == Screen::add_edge);
-    told.tell(news::SavesReturned{1, 0, Problem{"The disk is full.", "Make room."}, {}});
+    told.tell(
+        news::SavesReturned{1, 0, Problem{Text("The disk is full."), Text("Make room.")}, {}});
     CHECK(told.wants<deed::Close>() != nullptr);
     CHECK_FALSE(told.session.open);
     CHECK(told.session.state.where.screen == Screen::person);

@@ -10,7 +10,6 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
-#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {
@@ -129,8 +128,8 @@ std::optional<EventId> undo_target(std::span<const Event> events, const std::set
                                    std::uint64_t device) {
     std::optional<EventId> last;
     for (const Event& event : events) {
-        if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&
-            struck.count(event.id) == 0 && (!last || last->sequence < event.id.sequence)) {
+        if (event.id.device == device && !struck_by(event.fact) && struck.count(event.id) == 0 &&
+            (!last || last->sequence < event.id.sequence)) {
             last = event.id;
         }
     }

@@ -48,7 +48,7 @@ int main(int count, char** words) {
     }
     const Result<std::filesystem::path> assets_in = assets_folder();
     const Result<Assets> assets = assets_in ? read_assets(*assets_in) : assets_in.problem();
-    const Result<DemoRoof> demo = assets ? read_demo(*assets) : assets.problem();
+    const Result<DemoRoof> demo = assets ? read_demo(assets->catalogue) : assets.problem();
     if (!demo) {
         return fail(demo.problem());
     }

@@ -97,3 +97,48 @@ TEST_CASE("What was left is read again as it was printed, and other texts are no
         CHECK_FALSE(left_off_in(text));
     }
 }
+
+TEST_CASE("A bend, a hem, a tilt and a half described edge are kept as they were keyed in") {
+    LeftOff left;
+    left.job = "A roof";
+    Drafts& drafts = left.drafts;
+    drafts.section.bend = 2;
+    drafts.section.degrees = "13.5";
+    drafts.section.hem_kind = Hem::tear_drop;
+    drafts.tilt.first = {{1.5, -0.25}, {1.75, 0.5}};
+    drafts.edge.edge.id = "C2";
+    drafts.edge.edge.kind = EdgeKind::gable;
+    drafts.edge.edge.left = End::corner_out;
+    drafts.edge.edge.corner_left_udeg = 91'500'000;
+    drafts.edge.asked = EdgeField::right;
+    drafts.edge.name.letters = "Dormer";
+    drafts.send_back.reason.letters = "bead missing";
+    drafts.on_hand.corrects = EventId{7, 12};
+    drafts.on_hand.sticks = 4;
+    drafts.folded.end = Side::right;
+    const std::optional<LeftOff> back = left_off_in(print_left_off(left));
+    REQUIRE(back);
+    CHECK(back->drafts.section.bend == 2);
+    CHECK(back->drafts.section.degrees == "13.5");
+    CHECK(back->drafts.section.hem_kind == Hem::tear_drop);
+    REQUIRE(back->drafts.tilt.first.size() == 2);
+    CHECK(back->drafts.tilt.first[0].gamma == -0.25);
+    CHECK(back->drafts.edge.edge == drafts.edge.edge);
+    CHECK(back->drafts.edge.asked == EdgeField::right);
+    CHECK(back->drafts.edge.name.letters == "Dormer");
+    CHECK(back->drafts.send_back.reason.letters == "bead missing");
+    CHECK(back->drafts.on_hand.corrects == EventId{7, 12});
+    CHECK(back->drafts.on_hand.sticks == 4);
+    CHECK(back->drafts.folded.end == Side::right);
+}
+
+TEST_CASE("A draft that says what no section or edge has is as if nothing were keyed in") {
+    const std::string begin = "format 1\nplace 23\nrole 0\nreading_of 0\n";
+    const std::optional<LeftOff> left = left_off_in(
+        begin + "section.leg 65\nsection.hem_kind 9\nedge zz\nedge.asked 99\ntilt.first x\n");
+    REQUIRE(left);
+    CHECK(left->drafts.section.leg == -1);
+    CHECK_FALSE(left->drafts.section.hem_kind);
+    CHECK(left->drafts.edge.edge == Edge());
+    CHECK(left->drafts.tilt.first.empty());
+}

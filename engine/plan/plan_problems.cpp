@@ -88,7 +88,7 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
         }
         return;
     }
-    const bool transition = edge.kind == EdgeKind::transition;
+    const bool transition = facts_of(edge.kind).fold == FoldFrom::change_of_pitch;
     plan.problems.push_back(
         {edge.id, "pitch2", transition ? Severity::problem : Severity::note,
          transition ? say("The pitch of the upper roof is not known, and the fold depends on it.")

@@ -111,7 +111,7 @@ void cut_legs(const Ground& at, EndMetal& metal) {
 /// Hip and valley: at the foot both legs are cut along the two eaves, at a ridge the valley's are.
 EndMetal up_the_corner(const Ground& at) {
     const Edge& edge = at.edge;
-    const bool valley = edge.kind == EdgeKind::valley;
+    const bool valley = !turns_out(edge.kind);
     EndMetal metal = at.with(EndWork::folded, at.tab());
     if (at.end() == End::open) {
         metal.work = EndWork::square;
@@ -143,7 +143,7 @@ EndMetal across_the_roof(const Ground& at) {
         case End::corner_in:
             return at.with(at.fitted_first() ? EndWork::corner_tab : EndWork::square, at.tab());
         case End::eave:
-            if (at.edge.kind == EdgeKind::sidewall && at.side == Side::left) {
+            if (is_sloped(at.edge.kind) && at.side == Side::left) {
                 return at.with(EndWork::kick_out, at.practice.kick_out);
             }
             break;
@@ -160,24 +160,19 @@ EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice
     if (trim.role == TrimRole::cleat) {
         return {};
     }
-    switch (edge.kind) {
-        case EdgeKind::eave:
-        case EdgeKind::high_eave:
+    switch (facts_of(edge.kind).ends) {
+        case EndsLike::eave:
             return along_the_house(at);
-        case EdgeKind::gable:
+        case EndsLike::gable:
             return up_the_gable(at);
-        case EdgeKind::hip:
-        case EdgeKind::valley:
+        case EndsLike::valley:
             return up_the_corner(at);
-        case EdgeKind::penetration:
-            return {};
-        case EdgeKind::ridge:
-        case EdgeKind::sidewall:
-        case EdgeKind::headwall:
-        case EdgeKind::transition:
+        case EndsLike::wall:
+            return across_the_roof(at);
+        case EndsLike::nothing:
             break;
     }
-    return across_the_roof(at);
+    return {};
 }
 
 }  // namespace hemline

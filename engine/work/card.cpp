@@ -142,9 +142,8 @@ Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& rig
                             end.work == EndWork::corner_in || end.work == EndWork::eave_foot;
         return corner && !end.near_back;
     };
-    const EdgeKind kind = found.work->edge.kind;
-    const bool mitred = kind == EdgeKind::eave || kind == EdgeKind::high_eave ||
-                        kind == EdgeKind::hip || kind == EdgeKind::valley;
+    const EndsLike ends = facts_of(found.work->edge.kind).ends;
+    const bool mitred = ends == EndsLike::eave || ends == EndsLike::valley;
     const bool main = found.run->role == TrimRole::main;
     const bool flange = leg_width(found.trim, LegName::flange) > Length();
     if (!mitred || !main || !flange || found.piece->is_cut || (!missing(left) && !missing(right))) {

@@ -104,9 +104,7 @@ std::vector<Facet> shown(const Met& one, const Placing& placing) {
                      one.broken_at);
 }
 
-Falls falls_on(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
-}
+Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
 
 /// The two pieces as they lie beside one another: the one that ends there, and the one that begins.
 struct Pair {

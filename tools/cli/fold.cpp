@@ -2,7 +2,7 @@
 #include <iostream>
 
 #include "engine/measure/angle_text.h"
-#include "engine/roof/fold_angle.h"
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
@@ -42,10 +42,10 @@ std::optional<FoldAsked> read_fold(const FoldArguments& arguments) {
 
 /// The line that two roofs meet in, for a hip or a valley over eaves; none where no line rises.
 std::optional<HipLine> line_of(const FoldAsked& asked) {
-    if (asked.kind != EdgeKind::hip && asked.kind != EdgeKind::valley) {
+    if (!stands_over_corner(asked.kind)) {
         return {};
     }
-    const bool valley = asked.kind == EdgeKind::valley;
+    const bool valley = !turns_out(asked.kind);
     Angle inside = asked.corner.value_or(valley ? square_in : square_out);
     if (valley && inside < half_turn) {
         inside = full_turn - inside;
@@ -71,17 +71,12 @@ Json fold_json(const FoldAsked& asked, const FoldAngle& fold) {
     return json;
 }
 
-bool has_two_pitches(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::transition || kind == EdgeKind::hip ||
-           kind == EdgeKind::valley;
-}
-
 std::string fold_text(const FoldAsked& asked, const FoldAngle& fold) {
     std::string name = spoken(asked.kind).english();
     name.front() = static_cast<char>(name.front() - 'a' + 'A');
     std::string text =
         name + " fold, " + print_slope(asked.pitch) +
-        (asked.pitch2 && has_two_pitches(asked.kind) ? " and " + print_slope(*asked.pitch2) : "") +
+        (asked.pitch2 && joins_two_roofs(asked.kind) ? " and " + print_slope(*asked.pitch2) : "") +
         ": " + rounded(fold.included_degrees, 2) + " deg included on the metal, bend " +
         rounded(fold.bend_degrees, 2) + " deg on the brake, turned " +
         std::string(word_of(fold.toward)) + '\n';
@@ -102,7 +97,7 @@ Exit print_fold(const FoldArguments& arguments) {
     }
     const Result<FoldAngle> fold = fold_of(*asked);
     if (!fold) {
-        const bool transition = asked->kind == EdgeKind::transition;
+        const bool transition = facts_of(asked->kind).fold == FoldFrom::change_of_pitch;
         complain(transition ? "--pitch2" : "--corner", fold.problem());
         return transition ? Exit::wrong_usage : Exit::problem_in_input;
     }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/status_mark.h"
@@ -257,7 +258,7 @@ std::optional<Box> words_place(const Plan2& plan, const Drawn& one, ImVec2 mark,
 void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
     Ui& ui = plan.ui;
     const std::string status = ui.in_words(spoken(one.status));
-    const bool sloped = one.work->edge.kind == EdgeKind::gable;
+    const bool sloped = is_sloped(one.work->edge.kind);
     const std::string length = one.line->length == LengthIs::read && !sloped
                                    ? print_length(one.line->plan, plan.state.marks)
                                    : std::string();

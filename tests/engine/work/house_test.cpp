@@ -22,12 +22,11 @@ struct House {
     Plan plan;
 
     House() {
-        for (int k = 0; k <= static_cast<int>(EdgeKind::high_eave); ++k) {
-            const auto kind = static_cast<EdgeKind>(k);
+        for (const KindOfEdge& one : kinds_of_edge()) {
             const auto read =
-                read_procedure(assets_file("procedures/" + std::string(word_of(kind)) + ".csv"));
+                read_procedure(assets_file("procedures/" + std::string(one.word) + ".csv"));
             REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
-            procedures[kind] = *read;
+            procedures[one.kind] = *read;
         }
     }
 

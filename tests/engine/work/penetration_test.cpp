@@ -97,7 +97,7 @@ TEST_CASE("a penetration is written and read back, and the kind after the last i
     REQUIRE(read.events.size() == 1);
     CHECK(std::get<EdgeAdded>(read.events[0].fact).edge == penetration());
     auto& edge = std::get<EdgeAdded>(event.fact).edge;
-    edge.kind = static_cast<EdgeKind>(static_cast<int>(EdgeKind::penetration) + 1);
+    edge.kind = static_cast<EdgeKind>(static_cast<int>(edge_kind_last) + 1);
     const JournalRead beyond = read_journal(journal_of({event}));
     CHECK(beyond.events.empty());
     CHECK(beyond.set_aside.size() == 1);

@@ -24,6 +24,8 @@ constexpr End top_of_sidewall[] = {End::corner_out, End::corner_in, End::wall, E
 constexpr End across_the_roof[] = {End::gable, End::corner_out, End::corner_in, End::wall,
                                    End::open,  End::hip,        End::valley};
 
+constexpr End of_curb[] = {End::corner_out, End::wall, End::open};
+
 constexpr KindOfEdge kinds[] = {
     {.kind = EdgeKind::eave,
      .word = "eave",
@@ -144,6 +146,20 @@ constexpr KindOfEdge kinds[] = {
      .met_as = End::eave,
      .turn = 4,
      .closed = Closed::one_side},
+    {.kind = EdgeKind::curb_head,
+     .word = "curb_head",
+     .spoken = phrase("curb head"),
+     .title = phrase("Curb head {1}"),
+     .toward = Toward::up,
+     .tilt = 1,
+     .ends = EndsLike::curb,
+     .left = of_curb,
+     .right = of_curb,
+     .left_usual = End::corner_out,
+     .right_usual = End::corner_out,
+     .turn = 3,
+     .after = EdgeKind::sidewall,
+     .in_water = true},
     {.kind = EdgeKind::penetration,
      .word = "penetration",
      .spoken = phrase("penetration"),

@@ -22,8 +22,9 @@ enum class EdgeKind : std::uint8_t {
     transition = 7,
     high_eave = 8,
     penetration = 9,  ///< a pipe or curb through the roof: no line, and no run
+    curb_head = 10,   ///< the uphill side of a curb or chimney
 };
-constexpr EdgeKind edge_kind_last = EdgeKind::penetration;
+constexpr EdgeKind edge_kind_last = EdgeKind::curb_head;
 
 /// What stands at an end of an edge.
 enum class End : std::uint8_t {
@@ -53,7 +54,7 @@ enum class FoldFrom : std::uint8_t {
 };
 
 /// How the metal at an end is worked out.
-enum class EndsLike : std::uint8_t { eave, gable, valley, wall, nothing };
+enum class EndsLike : std::uint8_t { eave, gable, valley, wall, curb, nothing };
 
 /// Which panels end at the edge with a closure.
 enum class Closed : std::uint8_t { no_side, one_side, both_sides };
@@ -71,8 +72,9 @@ struct KindOfEdge {
     EndsLike ends = EndsLike::wall;
     std::span<const End> left, right;  ///< the ends it can have
     End left_usual = End::open, right_usual = End::open;
-    std::optional<End> met_as = {};  ///< the end of another edge that meets it
-    int turn = 0;                    ///< fitted in this order
+    std::optional<End> met_as = {};      ///< the end of another edge that meets it
+    int turn = 0;                        ///< fitted in this order
+    std::optional<EdgeKind> after = {};  ///< goes on over those of that kind, whatever its ends
     bool under_panels = false;
     Closed closed = Closed::no_side;
     int screw_lines = 1;

@@ -153,6 +153,18 @@ EndMetal across_the_roof(const Ground& at) {
     return at.with(EndWork::folded, at.tab());
 }
 
+/// The head of a curb: both corners are wrapped, since the sides lie under it.
+EndMetal round_the_curb(const Ground& at) {
+    switch (at.end()) {
+        case End::corner_out:
+            return at.with(EndWork::corner_tab, at.practice.tab_corner_out);
+        case End::wall:
+            return at.with(EndWork::turn_up, at.practice.turn_up);
+        default:
+            return at.with(EndWork::square, at.tab());
+    }
+}
+
 }  // namespace
 
 EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice& practice) {
@@ -169,6 +181,8 @@ EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice
             return up_the_corner(at);
         case EndsLike::wall:
             return across_the_roof(at);
+        case EndsLike::curb:
+            return round_the_curb(at);
         case EndsLike::nothing:
             break;
     }

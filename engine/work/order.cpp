@@ -20,6 +20,9 @@ bool is_on_before(const Edge& other, const Edge& edge) {
     if (!lies_under_panels(edge.kind) && lies_under_panels(other.kind)) {
         return true;
     }
+    if (facts_of(edge.kind).after == other.kind) {
+        return true;
+    }
     for (const End end : {edge.left, edge.right}) {
         if (facts_of(other.kind).met_as == end) {
             return true;

@@ -295,7 +295,7 @@ TEST_CASE("The demo's file cut off at any byte is read or refused, and never gai
     }
 }
 
-TEST_CASE("The demo house has every kind of edge and every end, on the tape's marks") {
+TEST_CASE("The demo house has every kind of edge but a curb, and every end, on the tape's marks") {
     const auto readings = readings_of(asset("demo/readings.csv"));
     CHECK(readings.size() == 27);
     for (const EdgeReading& reading : readings) {

@@ -157,6 +157,7 @@ TEST_CASE("Folds along a level edge are the angle between the legs' directions i
         RC_ASSERT(near(included(EdgeKind::eave), between(up_roof, plumb_down)));
         RC_ASSERT(near(included(EdgeKind::high_eave), between(down_roof, plumb_down)));
         RC_ASSERT(near(included(EdgeKind::headwall), between(down_roof, -plumb_down)));
+        RC_ASSERT(near(included(EdgeKind::curb_head), between(up_roof, -plumb_down)));
         RC_ASSERT(near(included(EdgeKind::ridge),
                        between(down_roof, Vector(-std::cos(b), -std::sin(b), 0))));
         RC_ASSERT(near(included(EdgeKind::transition),

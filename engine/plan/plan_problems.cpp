@@ -3,6 +3,7 @@
 
 #include "engine/plan/plan_parts.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/trim/pitch_check.h"
 #include "engine/words/quote.h"
 
 namespace hemline {

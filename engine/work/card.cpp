@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card_marks.h"
 #include "engine/work/fixing.h"

@@ -3,6 +3,7 @@
 //   left end: at = in                       right end: at = cut − in
 //   |<-in->|_________________________________|<-in->|
 #include "engine/work/card_marks.h"
+#include "engine/plan/plan.h"
 
 #include <algorithm>
 

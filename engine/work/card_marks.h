@@ -7,6 +7,8 @@
 
 namespace hemline {
 
+struct Run;
+
 /// Whether the stick is cut through at the piece's right end; not where the piece takes it whole.
 enum class EndCut { needed, none };
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/outline_walk.h"
 

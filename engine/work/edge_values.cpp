@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/plan/plan.h"
 #include "engine/record/about_edge.h"
 #include "engine/record/exception_words.h"
 #include "engine/work/readiness.h"

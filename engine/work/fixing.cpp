@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/end_metal.h"
 

@@ -1,11 +1,16 @@
 // Fixing a run: where its screws go, how many, and how much sealant the laps take.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
-#include "engine/plan/plan.h"
+#include "engine/trim/catalogue.h"
 
 namespace hemline {
+
+struct PlannedPiece;
+struct Practice;
+struct Run;
 
 /// Screw centres between two limits: the first `margin` in, then every `spacing`, the last `margin`
 /// before the end, none further apart than `spacing`. A last gap under a quarter of the spacing is

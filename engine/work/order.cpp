@@ -4,6 +4,8 @@
 #include <map>
 #include <string_view>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/readiness.h"
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 
 namespace hemline {

@@ -7,6 +7,8 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/fixing.h"
 #include "engine/work/procedure_words.h"

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan_changes.h"
 #include "engine/record/about_edge.h"
 #include "engine/work/job_sections.h"

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "engine/handover/readings_file.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/job.h"
 #include "field/store/assets.h"
 #include "tools/cli/arguments.h"

@@ -1,7 +1,9 @@
 // `journal`: what happened on a job, one event a line.
 #include <iostream>
 
+#include "engine/record/job.h"
 #include "engine/record/old_picks.h"
+#include "engine/roof/readings.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/assets_here.h"

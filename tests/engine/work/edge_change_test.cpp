@@ -1,6 +1,8 @@
 // What may be said of an edge of each kind, and what cut metal holds. Common practice, no published
 // source, save where one is named.
 #include "engine/work/edge_change.h"
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 
 #include <doctest/doctest.h>
 

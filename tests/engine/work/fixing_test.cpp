@@ -1,4 +1,5 @@
 #include "engine/work/fixing.h"
+#include "engine/trim/practice.h"
 
 #include <rapidcheck.h>
 

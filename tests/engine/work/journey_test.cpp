@@ -4,6 +4,8 @@
 #include <cstdint>
 
 #include "eave_job.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 #include "engine/work/card.h"
 #include "engine/work/procedure.h"
 

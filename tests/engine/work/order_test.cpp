@@ -1,4 +1,6 @@
 #include "engine/work/order.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include "eave_job.h"
 

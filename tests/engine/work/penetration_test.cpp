@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "eave_job.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/event_bytes.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/order.h"
 #include "tests/engine/record/eave_record.h"

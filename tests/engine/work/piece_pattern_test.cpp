@@ -1,5 +1,7 @@
 // Every trim on every edge that can have it: the card's marks are places of the flat pattern.
 #include "engine/work/piece_pattern.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include <algorithm>
 #include <map>

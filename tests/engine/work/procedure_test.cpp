@@ -1,4 +1,5 @@
 #include "engine/work/procedure.h"
+#include "engine/record/job.h"
 
 #include <rapidcheck.h>
 

@@ -213,8 +213,8 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     card.hand = hand_of(found);
     card.legs = found.trim.legs;
     const bool end_cut = take_stick(card, plan, *found.piece, practice.kerf);
-    card.marks = marks_of(left, right, *found.run, found.trim, card.cut,
-                          end_cut ? EndCut::needed : EndCut::none, practice);
+    card.marks = card_marks(left, right, *found.run, found.trim, card.cut,
+                            end_cut ? EndCut::needed : EndCut::none, practice);
     const auto free = [&](const EndMetal& end) { return laps(end) ? found.run->lap : end.added(); };
     card.screws =
         screws_of(card.cut, {free(left), laps(left)}, {free(right), laps(right)}, practice);

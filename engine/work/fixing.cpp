@@ -49,16 +49,6 @@ Length lap_margin(Length lap, const Practice& practice) {
 
 }  // namespace
 
-std::vector<Length> screw_centres(Length from, Length to, Length margin, Length spacing) {
-    if (to <= from) {
-        return {};
-    }
-    if (to - from <= margin * 2) {
-        return {middle_of(from, to)};
-    }
-    return centres_between(from + margin, to - margin, spacing);
-}
-
 std::vector<Length> screws_of(Length cut, FreeEnd left, FreeEnd right, const Practice& practice) {
     // From the cut end the margin counts the tab in, but a screw stays half a margin off the fold.
     const Length half_margin = Length::of_nm(practice.screw_margin.nm() / 2);

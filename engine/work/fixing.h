@@ -12,18 +12,15 @@ struct PlannedPiece;
 struct Practice;
 struct Run;
 
-/// Screw centres between two limits: the first `margin` in, then every `spacing`, the last `margin`
-/// before the end, none further apart than `spacing`. A last gap under a quarter of the spacing is
-/// shared with the gap before it. One screw in the middle where there is no room.
-std::vector<Length> screw_centres(Length from, Length to, Length margin, Length spacing);
-
 /// What a piece's end holds free of screws: a lap, or a tab and what runs past the edge with it.
 struct FreeEnd {
     Length length;
     bool laps = false;
 };
 
-/// Screws of a piece `cut` long, from its left end, none in a lap (common practice: the joint must
+/// Screws of a piece `cut` long, from its left end: a margin in, then every spacing, the last a
+/// margin before the end; a last gap under a quarter of the spacing is shared with the gap before
+/// it; one in the middle where there is no room. None in a lap (common practice: the joint must
 /// move), none in a tab. Beside a lap the margin gives way, to 1/2 in at least, so that the gap
 /// across the lap keeps the spacing: laps up to spacing − 1 in.
 std::vector<Length> screws_of(Length cut, FreeEnd left, FreeEnd right, const Practice& practice);

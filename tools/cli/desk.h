@@ -42,9 +42,9 @@ PlanOptions options_of(const DeskArguments& arguments);
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);
 
 /// Line and column of a field of an edge's row; the row's first cell where the field has no column.
-struct Place {
+struct TablePlace {
     int line = 0, column = 0;
 };
-Place place_of(const Table& table, std::string_view edge, std::string_view field);
+TablePlace place_of(const Table& table, std::string_view edge, std::string_view field);
 
 }  // namespace hemline

@@ -204,6 +204,11 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     pitch.add_option("PITCH", asked.pitch.pitch, "as 5/12, 22.6deg or 41%")->required();
     pitch.add_option("--trim", asked.pitch.trim, "say whether this trim serves");
     add_words(pitch, "--seam", asked.pitch.seam, seam_words, "seam of the panels (each is judged)");
+    auto* slope = pitch.add_option("--slope", asked.pitch.slope, "a gable's slope length, as read");
+    auto* run = pitch.add_option("--run", asked.pitch.run, "its level run, as read");
+    slope->needs(run);
+    run->needs(slope);
+    add_unit(pitch, asked.pitch.unit);
     add_json(pitch, asked.pitch.output);
     pitch.final_callback([&asked] { asked.exit = check_pitch_text(asked.pitch); });
 

@@ -56,6 +56,22 @@ TEST_CASE("A piece cut long shortens the last, which never becomes a sliver") {
     CHECK(covered(*run) == rule.edge);
 }
 
+TEST_CASE("Metal to spare makes the last lap longer, and the one before it only past that") {
+    // By hand: three full sticks cover 114 + 114 + 120 in.
+    RunRule rule = common(inches(340));
+    rule.allowance_first = rule.allowance_last = Length();
+    const Cuts full(3, feet(10));
+    auto run = divide_again(rule, Style::full, full);
+    REQUIRE(run);
+    CHECK(*run == std::vector<Division>{
+                      {feet(10), inches(114)}, {feet(10), inches(106)}, {feet(10), inches(120)}});
+    rule.edge = inches(200);
+    run = divide_again(rule, Style::full, full);
+    REQUIRE(run);
+    CHECK(*run == std::vector<Division>{
+                      {feet(10), inches(80)}, {feet(10), Length()}, {feet(10), inches(120)}});
+}
+
 TEST_CASE("A cut piece that its lap and tab use up is a problem that names it") {
     const auto run = divide_again(common(inches(300)), Style::full, Cuts{inches(5)});
     REQUIRE(!run.ok());

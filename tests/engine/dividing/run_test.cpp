@@ -124,6 +124,15 @@ TEST_CASE("Visible ends exactly 1/16 in apart are balanced, and a nanometre more
     }
 }
 
+TEST_CASE("A lap as long as the stick is the lap's problem, whatever the ends add") {
+    RunRule rule = common(inches(400));
+    rule.lap = rule.stock;
+    const auto run = divide_run(rule, Style::full);
+    REQUIRE_FALSE(run.ok());
+    CHECK(run.problem().what.english() ==
+          "The lap of 10 ft is not shorter than the stick of 10 ft.");
+}
+
 TEST_CASE("An edge shorter than the stick is one piece, a sliver or not") {
     for (const Style style : styles) {
         const auto run = divide_run(common(inches(7)), style);

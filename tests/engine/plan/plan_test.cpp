@@ -192,6 +192,54 @@ TEST_CASE("Pieces cut already keep their length and take no stick") {
     CHECK(wrong_sticks(plan, job, catalogue) == "");
 }
 
+TEST_CASE("Edges share sticks only of one trim, face, flange, metal, thickness and colour") {
+    const Catalogue catalogue = invented_catalogue();
+    const Trim& trim = *catalogue.find("eave_rolled");
+    Edge edge;
+    std::set<std::string> pools = {pool_of(edge, trim)};
+    edge.metal = "steel";
+    pools.insert(pool_of(edge, trim));
+    edge.thickness = sixteenths(1);
+    pools.insert(pool_of(edge, trim));
+    edge.thickness = sixteenths(1) + nanometres(1);
+    pools.insert(pool_of(edge, trim));
+    edge.colour = "red";
+    pools.insert(pool_of(edge, trim));
+    edge.face = inches(5);
+    pools.insert(pool_of(edge, trim));
+    edge.flange = inches(5);
+    pools.insert(pool_of(edge, trim));
+    pools.insert(pool_of(edge, *catalogue.find("eave_two_part")));
+    CHECK(pools.size() == 8);
+    edge.id = "another";
+    CHECK(pools.count(pool_of(edge, trim)) == 1);
+}
+
+TEST_CASE("Only what slopes is doubted when it is fitted from the right") {
+    Job job = job_of({read_twice("A", inches(400))});
+    job.edges[0].edge.first = Side::right;
+    CHECK(find_problem(make_plan(job, invented_catalogue()), "first") == nullptr);
+}
+
+TEST_CASE("The last word on what can be had of a pool holds, on whichever edge it was said") {
+    Job job = job_of({read_twice("A", inches(400)), read_twice("B", inches(400))});
+    job.supplies = {{"A", TrimRole::main, Supply::as_wanted},
+                    {"B", TrimRole::main, Supply::on_hand_only}};
+    CHECK(make_plan(job, invented_catalogue(), trim_only).sticks.empty());
+    std::swap(job.supplies[0], job.supplies[1]);
+    CHECK_FALSE(make_plan(job, invented_catalogue(), trim_only).sticks.empty());
+}
+
+TEST_CASE("What is cut of the wrap is not cut of the trim") {
+    const Catalogue catalogue = invented_catalogue();
+    Job job = job_of({read_twice("A", inches(400))});
+    job.edges[0].edge.wrap = true;
+    cut(job.edges[0], 1, inches(83), TrimRole::wrap);
+    const Plan plan = make_plan(job, catalogue);
+    CHECK_FALSE(find_run(plan, "A", TrimRole::main)->pieces[0].is_cut);
+    CHECK(find_run(plan, "A", TrimRole::wrap)->pieces[0].cut == inches(83));
+}
+
 TEST_CASE("The last piece is cut to what is left beside its fixed neighbour") {
     const Catalogue catalogue = invented_catalogue();
     Job job = job_of({read_twice("A", inches(400))});  // 93, 120, 120, 87

@@ -98,6 +98,22 @@ TEST_CASE("A pick crosses out the other side with all that led to it alone, and 
     CHECK_FALSE(pick(job, in_order(pen.events), EventId{9, 9}));
 }
 
+TEST_CASE("A rule made apart holds every edge, a plan those it divides, all else its own") {
+    Conflict conflict;
+    conflict.thing.name = "A";
+    const auto holds = [&](Subject subject, const char* edge) {
+        conflict.thing.subject = subject;
+        return conflict.holds(edge);
+    };
+    CHECK(holds(Subject::rule, "B"));
+    CHECK(holds(Subject::reading, "A"));
+    CHECK_FALSE(holds(Subject::reading, "B"));
+    CHECK_FALSE(holds(Subject::job, "A"));
+    conflict.edges = {"B"};
+    CHECK(holds(Subject::plan, "B"));
+    CHECK_FALSE(holds(Subject::plan, "A"));
+}
+
 TEST_CASE("Striking the reading that settled it brings the conflict back") {
     Pen pen = edge_read_once();
     const EventId first = pen.events.back().id;

@@ -55,6 +55,17 @@ TEST_CASE(
     CHECK(descent.tips_among({0, 1, 2, 3, 4, 5}) == std::vector<std::size_t>{2, 3, 4, 5});
 }
 
+TEST_CASE("Who took an offcut up had seen the event that left it") {
+    const MetalTaken offcut{{}, EventId{7, 1}};
+    for (const Fact& fact : {Fact(StickMeasured{"A", TrimRole::main, offcut, feet(2)}),
+                             Fact(StickSpoiled{"A", TrimRole::main, offcut})}) {
+        const std::vector<Event> events = {
+            {{7, 1}, {1, 0}, "", {}, MetalCounted{"A", TrimRole::main, feet(3), 1}},
+            {{8, 1}, {2, 0}, "", {}, fact}};
+        CHECK(Descent(events, {0, 1}, {}).named_at(1) == std::vector<std::size_t>{0});
+    }
+}
+
 TEST_CASE("One event that supersedes all others of its thing is no work of a square") {
     std::vector<Event> events = all_apart();
     CHECK(standing_of(events).conflicts.at(0).sides.size() == many);

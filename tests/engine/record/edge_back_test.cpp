@@ -61,6 +61,17 @@ TEST_CASE("The cut undone, the edge is off; the taking off undone, it stays") {
     CHECK(other.job().conflicts.empty());
 }
 
+TEST_CASE("Metal that was struck since does not stand against the taking off") {
+    ApartCrew crew = crew_with_edge();
+    crew.write(1, EdgeTakenOff{"A"});
+    const EventId counted = crew.write(2, MetalCounted{"A", TrimRole::main, feet(7), 2});
+    const EventId struck = crew.write(2, MetalCounted{"A", TrimRole::main, feet(6), 1});
+    crew.undo(2, struck);
+    const Job job = crew.job();
+    REQUIRE(job.conflicts.size() == 1);
+    CHECK(job.conflicts[0].sides[1].id == counted);
+}
+
 TEST_CASE("That metal is cut for it cannot be picked away") {
     Back back;
     const std::vector<Event> held = back.crew.held_by(1);

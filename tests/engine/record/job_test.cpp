@@ -328,6 +328,14 @@ TEST_CASE("The longest stock divides the edges, and a rule that sets one length 
     CHECK(job.stock_shorter.empty());
 }
 
+TEST_CASE("How an edge shall look takes back the style that was chosen for it") {
+    Record record = record_of_edge_a();
+    record.add(StyleChosen{"A", Style::full});
+    CHECK(record.job().find("A")->style == Style::full);
+    record.add(LooksChosen{"A", Looks::balanced});
+    CHECK_FALSE(record.job().find("A")->style);
+}
+
 TEST_CASE("A plan picked stays until style, looks, the edge or a rule of division is chosen") {
     const auto chosen_after = [](Fact fact) {
         Record record = record_of_edge_a();
@@ -339,7 +347,11 @@ TEST_CASE("A plan picked stays until style, looks, the edge or a rule of divisio
         return job.find("A")->chosen.size();
     };
     CHECK(chosen_after(ReadingTaken{"A", ReadingOf::edge, feet(13)}) == 1);
-    CHECK(chosen_after(RuleSet{"offcut_kept", "18 in"}) == 1);
+    for (const char* divides_nothing :
+         {"offcut_kept", "cleat_clear", "hem_notch_clear", "bead_gap", "bead_width",
+          "screw_spacing", "screw_margin", "hook_gap_most", "seam_spacing"}) {
+        CHECK(chosen_after(RuleSet{divides_nothing, "1 5/8 in"}) == 1);
+    }
     CHECK(chosen_after(RuleSet{"lap", "6 in"}) == 1);  // as it was
     CHECK(chosen_after(RuleSet{"lap", "8 in"}) == 0);
     CHECK(chosen_after(StockChosen{{feet(12)}}) == 0);

@@ -57,6 +57,47 @@ TEST_CASE("Two different picks of two readings, made apart, are a conflict with 
     CHECK(after.edges[0].verdict(after.practice).agreement == Agreement::once);
 }
 
+TEST_CASE("A pick that names another pick chooses nothing") {
+    TwoReadings two;
+    const EventId picked = two.crew.pick(1, two.ada);
+    two.crew.undo(1, picked);
+    Thing about;
+    about.subject = Subject::reading;
+    about.name = "A";
+    two.crew.write(1, Picked{picked, about}, "Ada", {two.ada, two.ben});
+    CHECK(two.crew.job().conflicts.size() == 1);
+}
+
+TEST_CASE("A pick falls with a cut that was undone, though somebody had lost it before") {
+    ApartCrew crew = crew_with_edge();
+    const EventId ada = crew.write(1, cut(feet(6))), ben = crew.write(2, cut(feet(5)));
+    crew.meet({1, 2, 3});
+    crew.pick(3, ada);
+    crew.write(3, PieceSpoiled{"A", TrimRole::main, 1, feet(6), new_stick}, "Cy", {ada});
+    CHECK(crew.job().edges[0].cut.empty());
+    crew.meet({1, 3});
+    crew.undo(1, ada);
+    const Job job = crew.job();
+    REQUIRE(job.edges[0].cut.size() == 1);
+    CHECK(job.edges[0].cut[0].id == ben);
+}
+
+TEST_CASE("A number that stands for two events is not crossed out by a pick: one may be right") {
+    TwoReadings two;
+    std::vector<Event> events = two.crew.events;
+    const auto copied = std::find_if(events.begin(), events.end(),
+                                     [&](const Event& event) { return event.id == two.ben; });
+    Event copy = *copied;
+    copy.fact = reading(feet(9));
+    events.push_back(copy);
+    Thing about;
+    about.subject = Subject::reading;
+    about.name = "A";
+    events.push_back(
+        {{3, 9}, {9'000, 0}, "Cy", {two.ada, two.ben, two.ben}, Picked{two.ada, about}});
+    CHECK(standing_of(in_order(events)).struck.count(two.ben) == 0);
+}
+
 TEST_CASE("Two equal picks made apart agree, and count as no reading") {
     TwoReadings two;
     two.crew.pick(1, two.ben);

@@ -74,6 +74,27 @@ TEST_CASE("across a lap the margin gives way so that the spacing holds") {
     CHECK(screws.back() == inches(109));
 }
 
+TEST_CASE("however long the lap, a screw stays half an inch off its line") {
+    Practice practice;
+    practice.screw_spacing = inches(6);
+    const auto screws = screws_of(feet(10), lapped(inches(6)), lapped(inches(6)), practice);
+    REQUIRE_FALSE(screws.empty());
+    CHECK(screws.front() == inches(6) + sixteenths(8));
+    CHECK(screws.back() == feet(10) - inches(6) - sixteenths(8));
+}
+
+TEST_CASE("metal on two roofs is screwed along both its legs, all else and every wrap along one") {
+    for (const auto& [kind, lines] : {std::pair(EdgeKind::ridge, 2),
+                                      {EdgeKind::hip, 2},
+                                      {EdgeKind::valley, 2},
+                                      {EdgeKind::eave, 1},
+                                      {EdgeKind::headwall, 1},
+                                      {EdgeKind::gable, 1}}) {
+        CHECK(screw_lines(kind, TrimRole::main) == lines);
+        CHECK(screw_lines(kind, TrimRole::wrap) == 1);
+    }
+}
+
 TEST_CASE("screws keep the spacing, the laps free and the order, whatever the piece") {
     CHECK(rc::check([] {
         Practice practice;

@@ -175,6 +175,23 @@ TEST_CASE("the other hand of an eave's end has the mirrored pattern, exactly") {
     CHECK(compared > 200);
 }
 
+TEST_CASE("each leg's tab is folded by its own roof: plumb at a foot, over the ridge at a top") {
+    Card card;
+    Edge edge;
+    edge.kind = EdgeKind::hip;
+    edge.pitch = {SlopeNotation::degrees, 40'000'000};
+    edge.pitch2 = {SlopeNotation::degrees, 25'000'000};
+    card.left = EndWork::eave_foot;
+    CHECK(tab_folds(card, edge, Side::left).near == doctest::Approx(50));
+    CHECK(tab_folds(card, edge, Side::left).far == doctest::Approx(65));
+    card.right = EndWork::top_mitre;
+    CHECK(tab_folds(card, edge, Side::right).near == doctest::Approx(80));
+    CHECK(tab_folds(card, edge, Side::right).far == doctest::Approx(50));
+    edge.corner_left = degrees(135);
+    card.left = EndWork::corner_tab;
+    CHECK(tab_folds(card, edge, Side::left).tab == doctest::Approx(45));
+}
+
 TEST_CASE("a trim without a section is a problem that says so") {
     Card card;
     card.trim = "gutter";

@@ -334,6 +334,53 @@ TEST_CASE("a step for an end comes only on an edge that has it") {
     CHECK(!has(plain, "Outside corner"));
 }
 
+TEST_CASE("a step that two tablets made apart is not done, and waits until one is picked") {
+    const auto procedure = eave_procedure();
+    Planned planned = two_pieces();
+    const auto all = steps(planned, procedure);
+    const auto of_edge = std::find_if(all.begin(), all.end(), [](const Step& step) {
+        return step.piece == 0 && step.rule->asks == Asks::done;
+    });
+    REQUIRE(of_edge != all.end());
+    const std::string id = of_edge->rule->id;
+    EdgeWork& work = planned.job.edges[0];
+    DoneStep done;
+    done.step.step = id;
+    work.steps.push_back(done);
+    CHECK(find(steps(planned, procedure), id, 0).done);
+    Thing thing;
+    thing.subject = Subject::step;
+    thing.step = id;
+    work.undecided.push_back({thing, "Pick one."});
+    const auto apart = steps(planned, procedure);
+    CHECK_FALSE(find(apart, id, 0).done);
+    CHECK(find(apart, id, 0).waits_for == "Pick one.");
+}
+
+TEST_CASE("an edge's own lap is what its pieces are slid under, not the job's") {
+    const auto procedure = eave_procedure();
+    Planned planned;
+    Edge edge = eave("A", End::wall, End::wall);
+    edge.lap = inches(4);
+    planned.add(edge, inches(200));
+    CHECK(find(steps(planned, procedure), "slide", 2).length_least == inches(4));
+    planned.job.edges[0].edge.lap.reset();
+    CHECK(find(steps(planned, procedure), "slide", 2).length_least == planned.job.practice.lap);
+}
+
+TEST_CASE("a hip between two pitches has closures for the side where seams stand further apart") {
+    // By hand, 12 and 6 in 12 over a square corner: the hip lies 26.57° from one eave and 63.43°
+    // from the other, at 24.09°: 1/(cos 63.43° · cos 24.09°) = √6, so 16 in apart are 39.19 along
+    // it.
+    Edge edge = eave("A", End::eave, End::ridge);
+    edge.kind = EdgeKind::hip;
+    edge.pitch = rise_in_12(12);
+    edge.pitch2 = rise_in_12(6);
+    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(39 * 16 + 4));
+    std::swap(edge.pitch, edge.pitch2);
+    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(39 * 16 + 4));
+}
+
 TEST_CASE("closures are counted: one a pan on both sides of a ridge, a hip's on the skew") {
     // Common practice, no published source: 16 in pans. A hip over a square corner at 5 in 12 is
     // 17.69 in for each 12 of run (framing square): 16 in apart along the eave they stand

@@ -9,6 +9,8 @@
 
 namespace hemline {
 
+struct Event;
+
 /// "job.html" (edges, readings, cuts, ticks, what was made apart, and every event), "readings.csv"
 /// and "events.csv" (RFC 4180, UTF-8). `events` are in_order(); times are UTC. `practice`: the
 /// defaults the job starts from.

@@ -31,8 +31,7 @@ Text event_words(EventId id, const Names& names) {
     if (fact == nullptr) {
         return say("something that is not here");
     }
-    return std::holds_alternative<Struck>(*fact) ? say("something crossed out before")
-                                                 : describe(*fact, names);
+    return struck_by(*fact) ? say("something crossed out before") : describe(*fact, names);
 }
 
 constexpr std::size_t device_digits = 16;
@@ -57,7 +56,7 @@ Names plain_names(std::span<const Event> events) {
         by_id->emplace(event.id, &event);
     }
     Names names;
-    names.step = [](const StepDone& done) {
+    names.step = [](const StepSaid& done) {
         return done.piece > 0 ? glued(spaced(done.step), " ", done.piece) : spaced(done.step);
     };
     names.trim = [](const std::string& trim) { return spaced(trim); };

@@ -6,7 +6,7 @@
 #include <string>
 
 #include "engine/handover/page_words.h"
-#include "engine/record/event.h"
+#include "engine/record/fact_words.h"
 
 namespace hemline {
 

@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "engine/dividing/run.h"
-#include "engine/record/event.h"
+#include "engine/record/event_id.h"
 #include "engine/trim/catalogue.h"
 
 namespace hemline {

@@ -86,7 +86,7 @@ Stocks::Stocks(const Job& job, const Catalogue& catalogue) : job_(job) {
                          [](const Offcut* a, const Offcut* b) { return a->length < b->length; });
     }
     // The last that was said of anything in the pool holds.
-    for (const SupplyChosen& said : job.supplies) {
+    for (const SupplySaid& said : job.supplies) {
         if (const std::string& pool = names.of(said.edge, said.role); !pool.empty()) {
             supplies_[pool] = said.supply;
         }

@@ -1,6 +1,7 @@
 #include "engine/record/about_thing.h"
 
 #include <algorithm>
+#include <type_traits>
 
 namespace hemline {
 
@@ -27,7 +28,48 @@ Thing of_metal(EventId first, const std::string& edge, TrimRole role) {
     return thing;
 }
 
+struct EdgeIn {
+    template <class One>
+    requires std::is_same_v<decltype(One::edge), std::string> std::string operator()(
+        const One& f) const {
+        return f.edge;
+    }
+    /// EdgeAdded too: until then the job may not have it.
+    template <class One>
+    requires AStrike<One> || AnyOf<One, JobStarted, EdgeAdded, RuleSet, PlanChosen, StockChosen,
+                                   SectionChosen, CopyNoted, Unknown>
+        std::string operator()(const One& /*f*/) const {
+        return {};
+    }
+    std::string operator()(const Picked& f) const {
+        return is_on_edge(f.about) ? f.about.name : std::string();
+    }
+};
+
+struct ValueIn {
+    using Said = std::optional<ValueSaid>;
+
+    Said operator()(const ReadingTaken& f) const { return ValueSaid{"length", f.length}; }
+    Said operator()(const PieceCut& f) const { return ValueSaid{"cut", f.cut}; }
+    Said operator()(const PitchTaken& f) const { return ValueSaid{"pitch", f.pitch}; }
+    Said operator()(const LapChosen& f) const {
+        return f.lap ? Said(ValueSaid{"lap", *f.lap}) : std::nullopt;
+    }
+    template <class One>
+    requires AStep<One> || AStrike<One> ||
+        AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
+              StyleChosen, LooksChosen, EdgeFinished, EdgeSentBack, EdgeTakenOff, PieceSpoiled,
+              MetalCounted, StickMeasured, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+            Said operator()(const One& /*f*/) const {
+        return {};
+    }
+};
+
 }  // namespace
+
+std::string edge_in(const Fact& fact) { return std::visit(EdgeIn{}, fact); }
+
+std::optional<ValueSaid> value_in(const Fact& fact) { return std::visit(ValueIn{}, fact); }
 
 bool is_personal(std::string_view step) { return step == "tie_off" || step == "ground"; }
 
@@ -61,7 +103,8 @@ struct ThingOf {
     Thing operator()(const PieceSpoiled& f) const {
         return of_edge(Subject::loss, f.edge, f.role, f.piece);
     }
-    Thing operator()(const StepDone& f) const {
+    template <AStep One>
+    Thing operator()(const One& f) const {
         Thing thing = of_edge(Subject::step, f.edge, TrimRole::main, f.piece);
         thing.step = f.step;
         thing.by = is_personal(f.step) ? event.by : "";
@@ -86,9 +129,11 @@ struct ThingOf {
         return before == nullptr ? Thing() : of_metal(before->first, before->edge, before->role);
     }
     Thing operator()(const Picked& f) const { return f.about; }
-    Thing operator()(const Struck& /*f*/) const { return {}; }
-    Thing operator()(const CopyNoted& /*f*/) const { return {}; }
-    Thing operator()(const Unknown& /*f*/) const { return {}; }
+    template <class One>
+    requires AStrike<One> || AnyOf<One, CopyNoted, Unknown> Thing
+    operator()(const One& /*f*/) const {
+        return {};
+    }
 };
 
 const Things::Metal* Things::left_by(EventId id) const {
@@ -112,22 +157,42 @@ const Things::Metal* Things::one_of(const MetalTaken& metal) const {
 
 Thing Things::of(const Event& event) const { return std::visit(ThingOf{*this, event}, event.fact); }
 
+/// What an event leaves lying there: nothing, or metal that later ones are about.
+struct MetalLeft {
+    const Things& things;
+    const Event& event;
+    using Metal = Things::Metal;
+
+    std::optional<Metal> operator()(const PieceCut& f) const {
+        return Metal{event.id, f.edge, f.role};
+    }
+    /// What its stick had left; else its cut left it.
+    std::optional<Metal> operator()(const PieceSpoiled& f) const {
+        return event.supersedes.empty() ? std::optional(Metal{event.id, f.edge, f.role})
+                                        : std::nullopt;
+    }
+    std::optional<Metal> operator()(const MetalCounted& f) const {
+        const Metal* const before = things.corrected_by(event);
+        Metal metal = before == nullptr ? Metal{event.id, f.edge, f.role} : *before;
+        metal.one = f.count == 1;
+        return metal;
+    }
+    std::optional<Metal> operator()(const StickMeasured& f) const {
+        const Metal* const before = things.one_of(f.metal);
+        return before == nullptr ? Metal{event.id, f.edge, f.role} : *before;
+    }
+    template <class One>
+    requires AStep<One> || AStrike<One> ||
+        AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
+              ReadingTaken, PitchTaken, StyleChosen, LooksChosen, LapChosen, EdgeFinished,
+              EdgeSentBack, EdgeTakenOff, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+            std::optional<Metal>
+    operator()(const One& /*f*/) const { return {}; }
+};
+
 void Things::take_in(const Event& event) {
-    if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
-        metal_[event.id] = {event.id, cut->edge, cut->role, true};
-    } else if (const auto* spoiled = std::get_if<PieceSpoiled>(&event.fact)) {
-        if (event.supersedes.empty()) {  // what its stick had left; else its cut left it
-            metal_[event.id] = {event.id, spoiled->edge, spoiled->role, true};
-        }
-    } else if (const auto* counted = std::get_if<MetalCounted>(&event.fact)) {
-        const Metal* const before = corrected_by(event);
-        Metal metal = before == nullptr ? Metal{event.id, counted->edge, counted->role} : *before;
-        metal.one = counted->count == 1;
-        metal_[event.id] = metal;
-    } else if (const auto* measured = std::get_if<StickMeasured>(&event.fact)) {
-        const Metal* const before = one_of(measured->metal);
-        metal_[event.id] =
-            before == nullptr ? Metal{event.id, measured->edge, measured->role} : *before;
+    if (const std::optional<Metal> left = std::visit(MetalLeft{*this, event}, event.fact)) {
+        metal_[event.id] = *left;
     }
 }
 

@@ -2,11 +2,25 @@
 #pragma once
 
 #include <map>
+#include <optional>
+#include <string>
 #include <string_view>
+#include <variant>
 
 #include "engine/record/event.h"
 
 namespace hemline {
+
+/// The edge that a fact is about; empty when it is about the job.
+std::string edge_in(const Fact& fact);
+
+/// The one value that a fact says, under the name that `conflicts` gives it in JSON.
+struct ValueSaid {
+    const char* name;
+    std::variant<Length, Slope> value;
+};
+/// None: what it says takes words (describe()).
+std::optional<ValueSaid> value_in(const Fact& fact);
 
 /// Whether everybody answers that step for himself, in every procedure: two answers are two
 /// people's.
@@ -22,6 +36,7 @@ class Things {
 
   private:
     friend struct ThingOf;
+    friend struct MetalLeft;
 
     /// What an event left or counted.
     struct Metal {

@@ -7,13 +7,12 @@
 #pragma once
 
 #include <cstdint>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "engine/record/event.h"
-#include "engine/words/result.h"
+#include "engine/record/event_id.h"
+#include "engine/record/thing.h"
 
 namespace hemline {
 
@@ -42,21 +41,5 @@ struct Conflict {
     /// Whether the edge waits for it.
     [[nodiscard]] bool holds(std::string_view edge) const;
 };
-
-struct Job;
-
-/// An event to write, and what it supersedes besides what was seen of its thing.
-struct ToWrite {
-    Fact fact;
-    std::vector<EventId> supersedes;
-};
-
-/// What to write so that of a conflict only `chosen` stands, which is a side or what a side says;
-/// an edge that is back stays by what was done for it. Problem: it is in no conflict, or its number
-/// stands for two events (measure again, then).
-Result<ToWrite> pick(const Job& job, std::span<const Event> events, EventId chosen);
-
-/// What to write so that the notice of that number goes. Problem: there is none.
-Result<ToWrite> put_away(const Job& job, EventId number);
 
 }  // namespace hemline

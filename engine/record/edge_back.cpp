@@ -4,7 +4,7 @@
 #include <map>
 #include <set>
 
-#include "engine/record/about_edge.h"
+#include "engine/record/about_thing.h"
 
 namespace hemline {
 namespace {

@@ -155,14 +155,6 @@ class Reader {
     cereal::PortableBinaryInputArchive archive_;
 };
 
-struct KindOf {
-    template <class T>
-    std::uint16_t operator()(const T&) const {
-        return kind_number<T>;
-    }
-    std::uint16_t operator()(const Unknown& fact) const { return fact.kind; }
-};
-
 }  // namespace
 
 Bytes frame_of(const Event& event) {
@@ -172,7 +164,7 @@ Bytes frame_of(const Event& event) {
     all_fields(writer, fields_in_order);
     const std::string written = out.str();
     return frame_around(
-        {event.moment ? frame_version : frame_version_before, std::visit(KindOf{}, event.fact)},
+        {event.moment ? frame_version : frame_version_before, std::visit(KindNumber{}, event.fact)},
         Bytes(written.begin(), written.end()));
 }
 

@@ -11,13 +11,12 @@
 #include <variant>
 #include <vector>
 
+#include "engine/record/bytes.h"
 #include "engine/record/event.h"
 #include "engine/words/result.h"
 #include "engine/words/text.h"
 
 namespace hemline {
-
-using Bytes = std::vector<std::uint8_t>;
 
 constexpr std::size_t frame_header_size = 16;
 constexpr std::uint32_t frame_payload_most = 1U << 20U;
@@ -58,8 +57,5 @@ struct JournalRead {
 /// Reads any bytes: total, never throws, allocates no more than a small multiple of the input.
 /// After damage it looks for the next frame that checks out.
 JournalRead read_journal(std::span<const std::uint8_t> bytes);
-
-/// CRC-32/ISO-HDLC (the CRC of zip and PNG); check value of "123456789" is 0xCBF43926.
-std::uint32_t crc32_of(std::span<const std::uint8_t> bytes, std::uint32_t so_far = 0);
 
 }  // namespace hemline

@@ -1,7 +1,4 @@
-// The numbers of devices and events as people and file names write them.
-#include <string_view>
-
-#include "engine/record/event.h"
+#include "engine/record/event_id.h"
 
 namespace hemline {
 namespace {

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/dividing/piece_bounds.h"
+#include "engine/record/event.h"
 #include "engine/record/job_metal.h"
 #include "engine/record/job_places.h"
 
@@ -22,24 +23,6 @@ EdgeWork* work_on(Job& job, std::string_view edge) {
 }
 
 std::string rule_named(std::string_view key) { return "rule " + std::string(key); }
-
-/// A rule that divides runs has changed: runs not begun are divided anew.
-void divide_anew(Job& job, JobPlaces& places, const Practice& before) {
-    // What only marks, fastens and keeps metal divides nothing.
-    Practice now = job.practice;
-    for (const auto field :
-         {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
-          &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
-          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
-        now.*field = before.*field;
-    }
-    if (before != now) {
-        for (const std::size_t edge : places.picked) {
-            job.edges[edge].chosen.clear();
-        }
-        places.picked.clear();
-    }
-}
 
 /// Folds one fact in. Each says what it does to the job, and nothing when it makes no sense there.
 struct Fold {
@@ -128,7 +111,7 @@ struct Fold {
         if (job.practice.stock != before.stock) {
             job.stock_shorter.clear();
         }
-        divide_anew(job, places, before);
+        places.divide_anew(job, before);
     }
     void operator()(const PieceCut& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
@@ -175,15 +158,17 @@ struct Fold {
             places.picked.insert(place_of(job, *work));
         }
     }
-    void operator()(const StepDone& fact) const {
+    template <AStep One>
+    void operator()(const One& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
         if (work == nullptr || fact.piece < 0) {
             return;
         }
-        const StepKey key = key_of(fact, event.by);
+        const StepSaid said = fact.said();
+        const StepKey key = key_of(said, event.by);
         on(*work).steps.take_all(key);
         on(*work).steps.add(key, work->steps.size());
-        work->steps.push_back({event.id, job.folded, event.by, fact, wall_time(event)});
+        work->steps.push_back({event.id, job.folded, event.by, said, wall_time(event)});
     }
     void operator()(const EdgeFinished& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
@@ -207,7 +192,10 @@ struct Fold {
             work->taken_off = event.id;
         }
     }
-    void operator()(const Struck& fact) const { job.struck.insert(fact.target); }
+    template <AStrike One>
+    void operator()(const One& fact) const {
+        job.struck.insert(fact.target);
+    }
     void operator()(const PlanChosen& fact) const {
         job.prefer = fact.prefer;
         for (const RunChosen& run : fact.runs) {
@@ -247,14 +235,14 @@ struct Fold {
     void operator()(const StockChosen& fact) const {
         const Practice before = job.practice;
         choose_stock(job, fact);
-        divide_anew(job, places, before);
+        places.divide_anew(job, before);
     }
     void operator()(const SupplyChosen& fact) const {
         if (work_on(job, fact.edge) != nullptr) {
             const std::pair key{fact.edge, fact.role};
             places.supplies.take_all(key);
             places.supplies.add(key, job.supplies.size());
-            job.supplies.push_back(fact);
+            job.supplies.push_back({fact.edge, fact.role, fact.supply});
         }
     }
     void operator()(const SectionChosen& fact) const {

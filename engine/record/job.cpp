@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/record/edge_back.h"
+#include "engine/record/event.h"
 #include "engine/record/fold.h"
 #include "engine/record/job_places.h"
 #include "engine/record/standing.h"
@@ -121,7 +122,7 @@ Job replay(std::span<const Event> events, const Practice& practice) {
     JobPlaces places(job);
     places.taken_off = edges_that_go(job, events);
     for (const Event& event : events) {
-        if (!std::holds_alternative<Struck>(event.fact)) {  // those that count are heard
+        if (!struck_by(event.fact)) {  // those that count are heard
             fold_in(job, places, event);
         }
     }

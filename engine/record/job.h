@@ -10,13 +10,18 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/dividing/run.h"
 #include "engine/record/conflict.h"
-#include "engine/record/event.h"
 #include "engine/record/left_out.h"
+#include "engine/record/moment.h"
+#include "engine/record/step_said.h"
+#include "engine/roof/edge.h"
 #include "engine/roof/readings.h"
 #include "engine/trim/practice.h"
 
 namespace hemline {
+
+struct Event;
 
 struct RecordedReading {
     EventId id;
@@ -40,7 +45,7 @@ struct DoneStep {
     EventId id;
     std::int64_t place = 0;  ///< in the one order: later is more
     std::string by;
-    StepDone step;
+    StepSaid step;
     WallTime clock = {};
 };
 
@@ -91,15 +96,22 @@ struct Offcut {
     std::int64_t count = 1;  ///< so many alike, counted as lying there
 };
 
+/// Whether new sticks can be had for a trim of an edge, and for what shares its sticks.
+struct SupplySaid {
+    std::string edge;
+    TrimRole role = TrimRole::main;
+    Supply supply = Supply::as_wanted;
+};
+
 struct Job {
     std::string name;
     std::string practice_name;
     Practice practice;
     std::vector<EdgeWork> edges;  ///< in the order added
     std::vector<Offcut> offcuts;
-    std::vector<Length> stock_shorter;   ///< new sticks come in these too, beside practice.stock
-    std::vector<SupplyChosen> supplies;  ///< one for each trim of an edge; the last one of what
-                                         ///< shares sticks holds
+    std::vector<Length> stock_shorter;  ///< new sticks come in these too, beside practice.stock
+    std::vector<SupplySaid> supplies;   ///< one for each trim of an edge; the last one of what
+                                        ///< shares sticks holds
     std::map<std::string, std::vector<LegChosen>> sections;  ///< trims bent otherwise, by id
     Prefer prefer = Prefer::looks;
     std::int64_t sticks_opened = 0;

@@ -2,6 +2,7 @@
 // it.
 #pragma once
 
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "engine/record/places.h"
 

@@ -11,7 +11,7 @@ PieceKey key_of(TrimRole role, int piece) {
     return {role, std::min(piece, static_cast<int>(pieces_most) + 1)};
 }
 
-StepKey key_of(const StepDone& step, const std::string& by) {
+StepKey key_of(const StepSaid& step, const std::string& by) {
     return {step.step, step.piece, is_personal(step.step) ? by : ""};
 }
 
@@ -45,6 +45,23 @@ void JobPlaces::sweep(Job& job) {
     }
     offcuts.sweep(job.offcuts);
     supplies.sweep(job.supplies);
+}
+
+void JobPlaces::divide_anew(Job& job, const Practice& before) {
+    // What only marks, fastens and keeps metal divides nothing.
+    Practice now = job.practice;
+    for (const auto field :
+         {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
+          &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
+          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
+        now.*field = before.*field;
+    }
+    if (before != now) {
+        for (const std::size_t edge : picked) {
+            job.edges[edge].chosen.clear();
+        }
+        picked.clear();
+    }
 }
 
 }  // namespace hemline

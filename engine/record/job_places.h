@@ -36,12 +36,14 @@ struct JobPlaces {
     std::set<std::string> edges_left_out;
     std::string first_left_out;
 
+    /// A rule may have changed: if it divides runs, those picked and not begun are divided anew.
+    void divide_anew(Job& job, const Practice& before);
     /// Takes what is gone out of the job's lists.
     void sweep(Job& job);
 };
 
 /// The key of a cut's piece: all numbers past any run are one.
 PieceKey key_of(TrimRole role, int piece);
-StepKey key_of(const StepDone& step, const std::string& by);
+StepKey key_of(const StepSaid& step, const std::string& by);
 
 }  // namespace hemline

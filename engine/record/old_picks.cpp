@@ -97,12 +97,12 @@ Strikes strikes_in(std::span<const Event> events) {
     std::vector<StrikePick> maybe;
     const std::set<EventId> taken_back = strikes_taken_back(events);
     for (std::size_t i = 0; i < events.size(); ++i) {
-        const auto* const strike = std::get_if<Struck>(&events[i].fact);
-        if (strike != nullptr && taken_back.count(events[i].id) == 0) {
+        const std::optional<EventId> target = struck_by(events[i].fact);
+        if (target && taken_back.count(events[i].id) == 0) {
             if (const auto chosen = let_stand(events[i])) {
-                maybe.push_back({i, strike->target, *chosen});
+                maybe.push_back({i, *target, *chosen});
             } else {
-                strikes.struck.insert(strike->target);
+                strikes.struck.insert(*target);
             }
         }
     }

@@ -129,8 +129,8 @@ std::optional<EventId> undo_target(std::span<const Event> events, const std::set
                                    std::uint64_t device) {
     std::optional<EventId> last;
     for (const Event& event : events) {
-        if (event.id.device == device && !std::holds_alternative<Struck>(event.fact) &&
-            struck.count(event.id) == 0 && (!last || last->sequence < event.id.sequence)) {
+        if (event.id.device == device && !struck_by(event.fact) && struck.count(event.id) == 0 &&
+            (!last || last->sequence < event.id.sequence)) {
             last = event.id;
         }
     }

@@ -5,10 +5,17 @@
 
 #include "engine/record/about_thing.h"
 #include "engine/record/descent.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/seen.h"
 
 namespace hemline {
 namespace {
+
+/// Answers to a step are the same whatever their kind.
+bool say_the_same(const Fact& a, const Fact& b) {
+    const std::optional<StepSaid> step = step_in(a);
+    return step ? step == step_in(b) : a == b;
+}
 
 /// What the events of one thing say, each by its place in `of_thing`.
 struct Said {
@@ -25,7 +32,7 @@ struct Said {
     /// Cuts are metal: the same length cut twice is two pieces. All else that is the same agrees.
     [[nodiscard]] bool same(std::size_t a, std::size_t b) const {
         return thing.subject == Subject::piece ? *says[a] == *says[b]
-                                               : at(*says[a]).fact == at(*says[b]).fact;
+                                               : say_the_same(at(*says[a]).fact, at(*says[b]).fact);
     }
 };
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/record/conflict.h"
+#include "engine/record/event.h"
 
 namespace hemline {
 

@@ -7,8 +7,8 @@ namespace hemline {
 std::set<EventId> strikes_taken_back(std::span<const Event> events) {
     std::multimap<EventId, EventId> targets;  // of strikes
     for (const Event& event : events) {
-        if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-            targets.emplace(event.id, strike->target);
+        if (const auto target = struck_by(event.fact)) {
+            targets.emplace(event.id, *target);
         }
     }
     std::set<EventId> taken_back;

@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/record/event.h"
+#include "engine/record/event_id.h"
 #include "engine/trim/end_metal.h"
 #include "engine/words/result.h"
 

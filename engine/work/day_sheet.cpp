@@ -5,7 +5,7 @@
 #include <map>
 #include <set>
 
-#include "engine/record/exception_words.h"
+#include "engine/record/fact_words.h"
 
 namespace hemline {
 namespace {
@@ -37,10 +37,10 @@ struct Sorter {
     std::set<EventId> steps = {};  ///< that stand
 
     void take(const Event& event);
-    void take_step(const Event& event, const StepDone& done, PersonDay& person);
+    void take_step(const Event& event, const StepSaid& done, PersonDay& person);
 };
 
-void Sorter::take_step(const Event& event, const StepDone& done, PersonDay& person) {
+void Sorter::take_step(const Event& event, const StepSaid& done, PersonDay& person) {
     ++person.steps;
     if (steps.count(event.id) > 0 && !done.exception.empty()) {
         ++person.exceptions;
@@ -62,7 +62,7 @@ void Sorter::take(const Event& event) {
         sheet.spoiled.push_back(event);
     } else if (std::holds_alternative<ReadingTaken>(event.fact)) {
         ++person.readings;
-    } else if (const auto* done = std::get_if<StepDone>(&event.fact)) {
+    } else if (const auto done = step_in(event.fact)) {
         take_step(event, *done, person);
     } else if (std::holds_alternative<EdgeSentBack>(event.fact)) {
         ++person.sent_back;
@@ -99,9 +99,9 @@ Text words_of(const PersonDay& person) {
 
 DayLine line_of(const Event& event, const Names& names) {
     DayLine line{describe(event.fact, names), event.by, wall_time(event)};
-    if (const auto* done = std::get_if<StepDone>(&event.fact)) {
+    if (const auto done = step_in(event.fact)) {
         line.words = say("Edge {1}, {2}: {3} Noted by {4}.", done->edge, step_words(*done, names),
-                         exception_words(*done), done->exception_by);
+                         done->exception, done->exception_by);
     }
     return line;
 }

@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 
 namespace hemline {

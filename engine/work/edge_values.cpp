@@ -7,8 +7,8 @@
 #include <utility>
 
 #include "engine/plan/plan.h"
-#include "engine/record/about_edge.h"
-#include "engine/record/exception_words.h"
+#include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
@@ -184,14 +184,14 @@ void Reader::add_answers() {
         asked.emplace(std::pair<std::string_view, int>(step.rule->id, step.piece), &step);
     }
     for (const DoneStep& done : work.steps) {
-        const StepDone& said = done.step;
+        const StepSaid& said = done.step;
         if (said.answer.kind == AnswerKind::done && said.exception.empty()) {
             continue;
         }
         EdgeValue value;
         value.what = said.step;
         value.value = answer_words(said.answer);
-        value.outside = exception_words(said);
+        value.outside = said.exception;
         value.noted_by = said.exception_by;
         value.by = done.by;
         value.clock = done.clock;

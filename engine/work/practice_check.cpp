@@ -1,61 +1,41 @@
 // Is a step's answer within practice, and if not, which limit does it miss and why does that
 // matter?
-#include "engine/measure/length_text.h"
-#include "engine/record/exception_words.h"
+#include "engine/record/outside_words.h"
 #include "engine/work/procedure.h"
+#include "engine/work/procedure_words.h"
 
 namespace hemline {
-namespace {
 
-struct Missed {
-    Text value, limit, why;
-    bool reads_alike;  ///< value and limit, on the job's marks
-};
-
-Text said_under(const Missed& missed) {
-    return missed.reads_alike ? say(a_little_under_least, missed.value, missed.limit, missed.why)
-                              : say(under_least, missed.value, missed.limit, missed.why);
-}
-
-Text said_over(const Missed& missed) {
-    return missed.reads_alike ? say(a_little_over_most, missed.value, missed.limit, missed.why)
-                              : say(over_most, missed.value, missed.limit, missed.why);
-}
-
-Text length_outside(const Step& step, Length length) {
-    const auto missed = [&](Length limit) {
-        const bool alike = tell_closely(length, step.marks) == tell_closely(limit, step.marks);
-        return Missed{CloseLength{length}, CloseLength{limit}, say(step.rule->why), alike};
-    };
-    if (step.length_least && length < *step.length_least) {
-        return said_under(missed(*step.length_least));
+PracticeLimits limits_asked(const Step& step) {
+    PracticeLimits limits;
+    for (const std::string& word : {step.rule->least, step.rule->most}) {
+        if (limits.rule.empty() && practice_length({}, word)) {
+            limits.rule = word;
+        }
     }
-    if (step.length_most && length > *step.length_most) {
-        return said_over(missed(*step.length_most));
+    limits.length_least = step.length_least;
+    limits.length_most = step.length_most;
+    limits.count_least = step.count_least;
+    limits.count_most = step.count_most;
+    if (step.rule->asks == Asks::seen) {
+        limits.findings = {Finding::good};
+    } else if (step.rule->asks == Asks::side) {
+        limits.findings = {Finding::left, Finding::right};
     }
-    return {};
+    return limits;
 }
-
-Text count_outside(const Step& step, std::int64_t count) {
-    const Text why = say(step.rule->why);
-    if (step.count_least && count < *step.count_least) {
-        return said_under({as_text(count), as_text(*step.count_least), why, false});
-    }
-    if (step.count_most && count > *step.count_most) {
-        return said_over({as_text(count), as_text(*step.count_most), why, false});
-    }
-    return {};
-}
-
-}  // namespace
 
 Text outside_practice(const Step& step, const Answer& answer) {
+    const auto told = [&] {
+        const Text sentence = outside_words(answer, limits_asked(step));
+        return sentence.empty() ? Text() : joined({sentence, say(step.rule->why)}, " ");
+    };
     switch (step.rule->asks) {
         case Asks::length:
-            return answer.kind == AnswerKind::length ? length_outside(step, answer.length)
+            return answer.kind == AnswerKind::length ? told()
                                                      : say("No length was given: measure it.");
         case Asks::count:
-            return answer.kind == AnswerKind::count ? count_outside(step, answer.count)
+            return answer.kind == AnswerKind::count ? told()
                                                     : say("No number was given: count them.");
         default:
             return {};

@@ -174,7 +174,6 @@ Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Ru
     Step step;
     step.rule = &rule;
     step.piece = piece;
-    step.marks = marks_of(ground.practice);
     step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
         const Practice practice = practice_on(ground.work.edge, ground.practice);

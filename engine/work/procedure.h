@@ -9,6 +9,7 @@
 #include "engine/measure/length_text.h"
 #include "engine/quantity/length.h"
 #include "engine/record/event.h"
+#include "engine/record/said_values.h"
 #include "engine/words/result.h"
 
 namespace hemline {
@@ -48,7 +49,6 @@ struct Step {
     Text action;
     std::optional<Length> length_least, length_most;
     std::optional<std::int64_t> count_least, count_most;
-    Marks marks = Marks::sixteenth;  ///< what the job's lengths are printed on
     bool done = false;
     Text waits_for;  ///< empty, or what must be there first
 };
@@ -60,6 +60,8 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
 /// The first step not done; nullopt when the edge is finished.
 std::optional<std::size_t> next_step(const std::vector<Step>& steps);
 
+/// What practice asks of the step's answer, to be kept with it.
+PracticeLimits limits_asked(const Step& step);
 /// Empty when the answer is within practice, else one sentence: which value, which limit, and why.
 Text outside_practice(const Step& step, const Answer& answer);
 

@@ -4,7 +4,7 @@
 
 #include "engine/plan/make_plan.h"
 #include "engine/plan/plan_changes.h"
-#include "engine/record/about_edge.h"
+#include "engine/record/about_thing.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/procedure_words.h"
 #include "field/app/demo.h"
@@ -178,7 +178,7 @@ const Phrases& App::phrases() const {
 
 void App::after(const Fact& fact) {
     const EdgeWork* const work = edge_of(state_, edge_in(fact));
-    if (std::holds_alternative<Struck>(fact)) {
+    if (struck_by(fact)) {
         go(state_.where);
     } else if (work == nullptr || std::holds_alternative<EdgeFinished>(fact)) {
         go({Place::roof, {}});
@@ -445,7 +445,7 @@ bool App::settle() {
 
 void App::undo() {
     const std::optional<EventId> target = undo_target(state_.events, state_.job.struck, writer());
-    if (target && append(Struck{*target, "undone"}, {*target})) {
+    if (target && append(StruckFor{*target, StrikeReason::undone}, {*target})) {
         go({Place::history, {}});
     }
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
+#include "engine/record/pick.h"
 #include "field/app/app.h"
 #include "field/screens/page/frame.h"
 #include "field/state/plan_news.h"

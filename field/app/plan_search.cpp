@@ -5,6 +5,8 @@
 #include "engine/plan/make_plan.h"
 #include "engine/record/job.h"
 
+#include "engine/record/event.h"
+
 namespace hemline {
 
 void PlanSearch::start(const Job& job, std::span<const Event> /*events*/,

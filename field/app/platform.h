@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/record/event_bytes.h"
+#include "engine/record/bytes.h"
 #include "engine/words/result.h"
 
 namespace hemline {

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/record/event.h"
+#include "engine/record/event_id.h"
 #include "engine/words/result.h"
 #include "field/store/folder_view.h"
 #include "field/store/job_carrying.h"

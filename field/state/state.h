@@ -10,6 +10,7 @@
 #include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
 #include "engine/record/clock_doubt.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "engine/trim/section.h"
 #include "engine/work/edge_change.h"

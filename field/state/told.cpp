@@ -47,7 +47,7 @@ class LookedUp {
 };
 
 /// A step that the edge no longer has is named by its id.
-Text name_of_step(const State& state, LookedUp& looked_up, const StepDone& done) {
+Text name_of_step(const State& state, LookedUp& looked_up, const StepSaid& done) {
     if (const EdgeWork* const work = edge_of(state, done.edge)) {
         for (const Step& step : looked_up.steps(*work)) {
             if (step.rule->id == done.step && step.piece == done.piece) {
@@ -70,7 +70,7 @@ Text name_of_offcut(LookedUp& looked_up, EventId id) {
 Names names_on(const State& state) {
     Names names;
     const auto looked_up = std::make_shared<LookedUp>(state);
-    names.step = [&state, looked_up](const StepDone& done) {
+    names.step = [&state, looked_up](const StepSaid& done) {
         return name_of_step(state, *looked_up, done);
     };
     names.trim = [&state](const std::string& trim) { return trim_name(state, trim); };

@@ -2,6 +2,7 @@
 // was struck by what it said.
 #pragma once
 
+#include "engine/record/fact_words.h"
 #include "field/state/state.h"
 
 namespace hemline {

@@ -99,7 +99,7 @@ Event strike_of(const Event& refused) {
     stamp(strike, {&refused, 1}, wall_time(refused).ms);
     strike.by.clear();
     strike.supersedes = {refused.id};
-    strike.fact = Struck{refused.id, phrase("the disk failed while this was being saved")};
+    strike.fact = StruckFor{refused.id, StrikeReason::disk_failed};
     return strike;
 }
 

@@ -17,7 +17,7 @@
 #include <thread>
 #include <vector>
 
-#include "engine/record/event_bytes.h"
+#include "engine/record/bytes.h"
 #include "field/store/own_journal.h"
 
 namespace hemline {

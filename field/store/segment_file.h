@@ -10,7 +10,7 @@
 
 #include <sys/types.h>
 
-#include "engine/record/event_bytes.h"
+#include "engine/record/bytes.h"
 #include "engine/words/result.h"
 #include "field/store/segment_name.h"
 

@@ -9,7 +9,7 @@
 
 #include <sys/stat.h>
 
-#include "engine/record/event_bytes.h"
+#include "engine/record/bytes.h"
 #include "engine/words/result.h"
 #include "field/store/disk.h"
 

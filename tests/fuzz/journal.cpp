@@ -2,8 +2,10 @@
 // merge and the job it makes hold together.
 #include <cstdlib>
 
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "engine/record/merge.h"
+#include "engine/record/pick.h"
 
 using namespace hemline;
 

@@ -6,6 +6,7 @@
 
 #include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"

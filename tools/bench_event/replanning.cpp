@@ -7,6 +7,7 @@
 
 #include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 
 namespace hemline {

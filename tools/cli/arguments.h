@@ -8,7 +8,7 @@
 #include "engine/handover/paper.h"
 #include "engine/joint/joint.h"
 #include "engine/measure/length_text.h"
-#include "engine/record/event.h"
+#include "engine/record/said_values.h"
 #include "engine/roof/edge.h"
 
 namespace hemline {

@@ -4,6 +4,9 @@
 #include <set>
 #include <utility>
 
+#include "engine/record/about_thing.h"
+#include "engine/record/fact_words.h"
+
 namespace hemline {
 namespace {
 
@@ -94,14 +97,12 @@ Json side_json(const SideEvents& side, Marks marks) {
         json["said_by"] = event.by;
     }
     json["value"] = describe(event.fact).english(marks);
-    if (const auto* reading = std::get_if<ReadingTaken>(&event.fact)) {
-        put_length(json, "length", reading->length, marks);
-    } else if (const auto* cut = std::get_if<PieceCut>(&event.fact)) {
-        put_length(json, "cut", cut->cut, marks);
-    } else if (const auto* lap = std::get_if<LapChosen>(&event.fact); lap != nullptr && lap->lap) {
-        put_length(json, "lap", *lap->lap, marks);
-    } else if (const auto* pitch = std::get_if<PitchTaken>(&event.fact)) {
-        json["pitch"] = print_slope(pitch->pitch);
+    if (const std::optional<ValueSaid> said = value_in(event.fact)) {
+        if (const auto* const length = std::get_if<Length>(&said->value)) {
+            put_length(json, said->name, *length, marks);
+        } else {
+            json[said->name] = print_slope(std::get<Slope>(said->value));
+        }
     }
     return json;
 }

@@ -9,6 +9,7 @@
 
 #include "engine/handover/readings_file.h"
 #include "engine/plan/make_plan.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "field/store/assets.h"
 #include "tools/cli/arguments.h"

@@ -1,6 +1,7 @@
 // `journal`: what happened on a job, one event a line.
 #include <iostream>
 
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "engine/record/old_picks.h"
 #include "engine/roof/readings.h"

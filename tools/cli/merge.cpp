@@ -2,6 +2,7 @@
 #include <filesystem>
 #include <iostream>
 
+#include "engine/record/pick.h"
 #include "engine/words/shown_text.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/clock.h"

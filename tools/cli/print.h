@@ -6,7 +6,7 @@
 #include <string_view>
 
 #include "engine/measure/length_text.h"
-#include "engine/record/event.h"
+#include "engine/record/moment.h"
 #include "engine/trim/practice.h"
 #include "engine/words/shown_text.h"
 #include "engine/words/text.h"

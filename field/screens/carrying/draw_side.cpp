@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include "engine/record/about_thing.h"
 #include "field/screens/page/frame.h"
 #include "field/state/told.h"
 
@@ -39,16 +40,9 @@ float picked_height(const Ui& ui, const SideView& side, float w) {
 }  // namespace
 
 std::optional<Length> length_of(const Fact& fact) {
-    if (const auto* reading = std::get_if<ReadingTaken>(&fact)) {
-        return reading->length;
-    }
-    if (const auto* cut = std::get_if<PieceCut>(&fact)) {
-        return cut->cut;
-    }
-    if (const auto* lap = std::get_if<LapChosen>(&fact)) {
-        return lap->lap;
-    }
-    return std::nullopt;
+    const std::optional<ValueSaid> said = value_in(fact);
+    const auto* const length = said ? std::get_if<Length>(&said->value) : nullptr;
+    return length == nullptr ? std::nullopt : std::optional(*length);
 }
 
 float side_height(const Ui& ui, const State& state, const SideView& side, float w) {

@@ -130,7 +130,7 @@ Wish draw_strike(Ui& ui, const State& state, const EdgeWork& work, Drafts& draft
                  say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
                      last.by, clock_time(last.clock)));
     if (frame.tapped == "strike") {
-        wish.fact = Struck{last.id, "struck by hand"};
+        wish.fact = StruckFor{last.id, StrikeReason::by_hand};
     } else if (frame.tapped == "stays") {
         drafts.striking = false;
     }

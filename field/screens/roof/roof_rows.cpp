@@ -8,7 +8,7 @@
 #include <string_view>
 #include <utility>
 
-#include "engine/record/about_edge.h"
+#include "engine/record/last_on_edges.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/edge_values.h"
 #include "engine/work/order.h"

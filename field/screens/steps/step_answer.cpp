@@ -37,8 +37,11 @@ bool is_ready(const Step& step, const Drafts& drafts) {
     return step.rule->asks != Asks::count || !drafts.count.empty();
 }
 
-Answer answer_of(const State& state, const Step& step, const Drafts& drafts, bool as_it_should_be) {
-    Answer answer;
+/// `finding`: of what is looked at.
+StepAnswered answer_of(const State& state, const std::string& edge, const Step& step,
+                       const Drafts& drafts, Finding finding) {
+    StepAnswered answer{edge, step.rule->id, step.piece};
+    answer.limits = limits_asked(step);
     switch (step.rule->asks) {
         case Asks::length:
             answer.kind = AnswerKind::length;
@@ -49,9 +52,9 @@ Answer answer_of(const State& state, const Step& step, const Drafts& drafts, boo
             answer.count = count_of(drafts.count);
             break;
         case Asks::seen:
+        case Asks::side:
             answer.kind = AnswerKind::seen;
-            answer.seen =
-                as_it_should_be ? phrase("as it should be") : phrase("not as it should be");
+            answer.finding = finding;
             break;
         default:
             break;
@@ -192,24 +195,20 @@ Wish answer_with(const std::string& tapped, const State& state, const EdgeWork& 
     } else if (tapped == "look again") {
         drafts.exception_asked = {};
     } else if (tapped == "answer left" || tapped == "answer right") {
-        const Side side = tapped == "answer left" ? Side::left : Side::right;
-        const Answer said{AnswerKind::seen, {}, 0, std::string(word_of(side))};
-        wish.fact = StepDone{id, step.rule->id, step.piece, said, "", ""};
+        wish.fact = answer_of(state, id, step, drafts,
+                              tapped == "answer left" ? Finding::left : Finding::right);
     } else if (tapped == "answer" || tapped == "answer wrong") {
-        const Answer answer = answer_of(state, step, drafts, tapped == "answer");
-        const Text outside = tapped == "answer wrong"
-                                 ? say("Mend it and look again. If it must stay so, note it.")
-                                 : Text(outside_practice(step, answer));
+        const bool wrong = tapped == "answer wrong";
+        StepAnswered answer =
+            answer_of(state, id, step, drafts, wrong ? Finding::bad : Finding::good);
+        const Text outside = wrong ? say("Mend it and look again. If it must stay so, note it.")
+                                   : outside_practice(step, answer.said().answer);
         if (!outside.empty() && drafts.exception_asked.empty()) {
             drafts.exception_asked = outside;
             return wish;
         }
-        wish.fact = StepDone{id,
-                             step.rule->id,
-                             step.piece,
-                             answer,
-                             outside.english(state.marks),
-                             outside.empty() ? "" : state.by};
+        answer.accepted_by = outside.empty() ? "" : state.by;
+        wish.fact = answer;
     }
     return wish;
 }

@@ -11,7 +11,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/record/event_bytes.h"
+#include "engine/record/bytes.h"
 #include "field/store/disk.h"
 
 namespace hemline {

@@ -11,6 +11,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 
 namespace hemline {
@@ -55,7 +56,7 @@ struct ApartCrew {
         return write(device, picked->fact, "Picker " + std::to_string(device), picked->supersedes);
     }
     EventId undo(std::uint64_t device, EventId id) {
-        return write(device, Struck{id, "undone"}, "Ada", {id});
+        return write(device, StruckFor{id, StrikeReason::undone}, "Ada", {id});
     }
     /// As a program before there was Picked wrote it.
     void strike_as_pick(std::uint64_t device, EventId struck, EventId chosen) {

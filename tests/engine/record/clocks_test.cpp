@@ -6,6 +6,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "engine/record/fact_words.h"
 #include "engine/record/frame.h"
 #include "engine/record/merge.h"
 #include "tests/engine/record/clocks_record.h"

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
 #include "engine/work/procedure.h"

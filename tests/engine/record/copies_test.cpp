@@ -2,6 +2,8 @@
 // says, how it is put away, and what such a tablet's sequence no longer tells.
 #include <doctest/doctest.h>
 
+#include "engine/record/fact_words.h"
+#include "engine/record/pick.h"
 #include "engine/record/standing.h"
 #include "tests/engine/record/apart.h"
 

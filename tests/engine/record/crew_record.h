@@ -11,6 +11,7 @@
 
 #include "engine/record/job.h"
 #include "engine/record/merge.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
 #include "tests/engine/record/eave_record.h"
@@ -90,6 +91,17 @@ inline Fact some_change(const Crew& crew, const Tablet& tablet, const std::strin
     return EdgeAdded{said_anew(*work, changed)};
 }
 
+/// By the kind of event that the tablet's program knows.
+inline Fact answer_from(const Tablet& tablet, const std::string& edge) {
+    if (tablet.is_old) {
+        return StepDone{edge, "fasten", 1, {AnswerKind::count, {}, few(2), ""}, "", ""};
+    }
+    StepAnswered step{edge, "fasten", 1, AnswerKind::count};
+    step.count = few(2);
+    step.limits.count_least = 1;
+    return step;
+}
+
 /// A fact about one of two edges, so that tablets meet.
 inline Fact some_fact(const Crew& crew, const Tablet& tablet) {
     const std::string edge = few(2) == 0 ? "A" : "B";
@@ -97,7 +109,7 @@ inline Fact some_fact(const Crew& crew, const Tablet& tablet) {
         case 0:
             return PitchTaken{edge, rise_in_12(4 + few(3))};
         case 1:
-            return StepDone{edge, "fasten", 1, {AnswerKind::count, {}, few(2), ""}, "", ""};
+            return answer_from(tablet, edge);
         case 2:
             return EdgeFinished{edge, ""};
         case 3:
@@ -173,7 +185,11 @@ inline void undo_last(Crew& crew, Tablet& tablet) {
                                                 std::holds_alternative<PieceSpoiled>(event->fact));
     const bool is_first = last && last->device == crew.tablets[0].device && last->sequence <= 2;
     if (event != held.end() && !is_first && !(tablet.is_old && is_cut)) {
-        write(crew, tablet, Struck{*last, "undone"}, {*last});
+        if (tablet.is_old) {
+            write(crew, tablet, Struck{*last, "undone"}, {*last});
+        } else {
+            write(crew, tablet, StruckFor{*last, StrikeReason::undone}, {*last});
+        }
     }
 }
 

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
 

@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "engine/record/pick.h"
 #include "engine/work/readiness.h"
 #include "tests/engine/record/apart.h"
 

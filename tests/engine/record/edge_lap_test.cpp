@@ -7,7 +7,9 @@
 #include <iterator>
 
 #include "engine/record/event_bytes.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "tests/engine/record/edge_lap_record.h"
 #include "tests/engine/record/same_event.h"
 

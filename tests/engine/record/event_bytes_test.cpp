@@ -9,6 +9,7 @@
 
 #include "engine/record/crc32.h"
 #include "engine/record/frame.h"
+#include "tests/engine/record/answered_record.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/edge_lap_record.h"
 #include "tests/engine/record/picked_record.h"
@@ -16,6 +17,7 @@
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sent_back_record.h"
 #include "tests/engine/record/sticks_record.h"
+#include "tests/engine/record/struck_for_record.h"
 #include "tests/engine/record/taken_off_record.h"
 
 namespace hemline {
@@ -111,8 +113,9 @@ TEST_CASE("An event laid out by another program is read, and written to the same
 
 TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
-    for (const auto& more : {sticks_record(), sections_record(), sent_back_record(),
-                             taken_off_record(), edge_lap_record(), picked_record()}) {
+    for (const auto& more :
+         {sticks_record(), sections_record(), sent_back_record(), taken_off_record(),
+          edge_lap_record(), picked_record(), answered_record(), struck_for_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
     for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {

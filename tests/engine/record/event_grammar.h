@@ -15,6 +15,7 @@
 
 #include "engine/record/event_fields.h"
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/record/seen.h"
 
 namespace hemline {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
+#include "engine/record/fact_words.h"
 #include "tests/engine/record/eave_record.h"
 
 namespace hemline {
@@ -46,7 +47,7 @@ TEST_CASE("Every fact is described on one line with its values") {
 
 TEST_CASE("What an event knows by its id is called what the crew calls it") {
     Names names;
-    names.step = [](const StepDone& done) {
+    names.step = [](const StepSaid& done) {
         return Text("Hook piece " + std::to_string(done.piece));
     };
     names.trim = [](const std::string&) { return Text("ridge cap"); };

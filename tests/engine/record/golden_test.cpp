@@ -9,6 +9,7 @@
 #include <string>
 
 #include "engine/record/event_bytes.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"

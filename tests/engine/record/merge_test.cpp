@@ -6,6 +6,7 @@
 #include "engine/record/about_thing.h"
 #include "engine/record/merge.h"
 #include "engine/record/old_picks.h"
+#include "engine/record/pick.h"
 #include "tests/engine/record/crew_record.h"
 #include "tests/engine/record/same_event.h"
 
@@ -107,8 +108,8 @@ struct Oracle {
             const Event& event = crew.written[i];
             by_id[event.id] = i;
             of_thing[Things().of(event)].push_back(i);
-            if (const auto* const strike = std::get_if<Struck>(&event.fact)) {
-                struck.insert(strike->target);
+            if (const auto target = struck_by(event.fact)) {
+                struck.insert(*target);
             }
         }
         of_thing.erase(Thing());
@@ -245,9 +246,10 @@ struct Holds {
         return std::any_of(on(f.edge).cut.begin(), on(f.edge).cut.end(),
                            [&](const CutPiece& cut) { return cut.id == event.id; });
     }
-    bool operator()(const StepDone& f) const {
+    template <AStep One>
+    bool operator()(const One& f) const {
         return std::any_of(on(f.edge).steps.begin(), on(f.edge).steps.end(),
-                           [&](const DoneStep& done) { return done.step == f; });
+                           [&](const DoneStep& done) { return done.step == f.said(); });
     }
     bool operator()(const EdgeFinished& f) const { return on(f.edge).finished.has_value(); }
     bool operator()(const EdgeSentBack& f) const { return on(f.edge).sent_back.has_value(); }
@@ -261,9 +263,9 @@ struct Holds {
 std::map<Thing, std::vector<const Event*>> said_in(const std::vector<Event>& events) {
     std::set<EventId> undone;
     for (const Event& event : events) {
-        const auto* const strike = std::get_if<Struck>(&event.fact);
-        if (strike != nullptr && !let_stand(event)) {
-            undone.insert(strike->target);
+        const std::optional<EventId> target = struck_by(event.fact);
+        if (target && !let_stand(event)) {
+            undone.insert(*target);
         }
     }
     std::map<Thing, std::vector<const Event*>> said;

@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "engine/record/event_bytes.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "tests/engine/record/picked_record.h"
 #include "tests/engine/record/same_event.h"

@@ -7,6 +7,7 @@
 
 #include "engine/handover/job_pages.h"
 #include "engine/record/job.h"
+#include "engine/record/pick.h"
 #include "engine/work/day_sheet.h"
 #include "tests/engine/record/strikes_record.h"
 

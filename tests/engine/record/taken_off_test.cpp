@@ -7,6 +7,7 @@
 #include <iterator>
 
 #include "engine/record/event_bytes.h"
+#include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/taken_off_record.h"

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "eave_job.h"
+#include "engine/record/event.h"
 
 using namespace hemline_test;
 

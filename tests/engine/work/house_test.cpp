@@ -8,6 +8,7 @@
 #include "eave_job.h"
 #include "engine/handover/readings_file.h"
 #include "engine/plan/make_plan.h"
+#include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "engine/work/card.h"
 #include "engine/work/order.h"

@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "engine/record/event.h"
 #include "engine/trim/girth.h"
 #include "tests/engine/trim/sections.h"
 

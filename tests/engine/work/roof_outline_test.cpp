@@ -7,6 +7,7 @@
 
 #include "eave_job.h"
 #include "engine/handover/readings_file.h"
+#include "engine/record/event.h"
 
 using namespace hemline_test;
 

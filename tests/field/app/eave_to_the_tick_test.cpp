@@ -118,9 +118,10 @@ TEST_CASE("An eave goes from nothing to the foreman's tick by touches alone") {
                        ? 0U
                        : 1U;
     }
-    CHECK(facts<StepDone>(events).size() == answers);
-    for (const StepDone& done : facts<StepDone>(events)) {
-        CHECK_MESSAGE(done.exception.empty(), done.step << ": " << done.exception);
+    CHECK(facts<StepAnswered>(events).size() == answers);
+    for (const StepAnswered& answer : facts<StepAnswered>(events)) {
+        const Text exception = answer.said().exception;
+        CHECK_MESSAGE(exception.empty(), answer.step << ": " << exception);
     }
     std::size_t pieces = 0;
     for (const Run& run : crew.state().plan.runs) {

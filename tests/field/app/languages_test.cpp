@@ -10,6 +10,7 @@
 #include <optional>
 #include <sstream>
 
+#include "engine/record/fact_words.h"
 #include "field/store/folders.h"
 #include "field/words/po_file.h"
 #include "tests/field/app/layout_walks.h"

@@ -96,8 +96,8 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     tap_in_vain(crew, "answer");
     check_not_saved(crew, before);
     crew.tap("answer");
-    CHECK(crew.last<StepDone>().answer.count == crew.work("A").steps.back().step.answer.count);
-    CHECK(crew.last<StepDone>().exception.empty());
+    CHECK(crew.last<StepAnswered>().count == crew.work("A").steps.back().step.answer.count);
+    CHECK(crew.last<StepAnswered>().said().exception.empty());
 }
 
 TEST_CASE("An undo that the disk does not take undoes nothing") {

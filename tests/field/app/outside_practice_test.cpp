@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "field/state/told.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;
@@ -23,7 +24,7 @@ struct AtStep : Journey {
     std::size_t before = 0;
 };
 
-const StepDone& done_on(const Journey& crew, std::string_view step) {
+const StepSaid& done_on(const Journey& crew, std::string_view step) {
     const auto& steps = crew.work("C").steps;
     const auto found = std::find_if(steps.begin(), steps.end(),
                                     [&](const DoneStep& done) { return done.step.step == step; });
@@ -41,9 +42,9 @@ TEST_CASE("A gap over practice is refused first and then noted by the name of th
     CHECK(crew.where().place == Place::steps);
     crew.tap("answer");
     REQUIRE(crew.kept());
-    const StepDone done = crew.last<StepDone>();
+    const StepSaid done = crew.last<StepAnswered>().said();
     CHECK(done.answer.length == sixteenths(2));
-    CHECK(done.exception.find("1/8 in is over the most, 1/16 in") != std::string::npos);
+    CHECK(done.exception == "1/8 in is over the most, 1/16 in. The rule: gap of a hook, most.");
     CHECK(done.exception_by == "Foreman");
 
     crew.finish_edge("C");
@@ -60,9 +61,9 @@ TEST_CASE("A refused value that is mended is kept as no exception") {
     crew.tap("sixteenths 1");
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepDone>().answer.length == sixteenths(1));
-    CHECK(crew.last<StepDone>().exception.empty());
-    CHECK(crew.last<StepDone>().exception_by.empty());
+    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(1));
+    CHECK(crew.last<StepAnswered>().said().exception.empty());
+    CHECK(crew.last<StepAnswered>().said().exception_by.empty());
 }
 
 TEST_CASE("A refused value that is changed to another one outside practice is refused again") {
@@ -74,8 +75,9 @@ TEST_CASE("A refused value that is changed to another one outside practice is re
     CHECK_FALSE(crew.kept());
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepDone>().answer.length == sixteenths(3));
-    CHECK(crew.last<StepDone>().exception.find("3/16 in") != std::string::npos);
+    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(3));
+    CHECK(crew.last<StepAnswered>().said().exception.english().find("3/16 in") !=
+          std::string::npos);
 }
 
 TEST_CASE("Too few screws are refused, and noted only when asked again") {
@@ -87,9 +89,10 @@ TEST_CASE("Too few screws are refused, and noted only when asked again") {
     CHECK_FALSE(crew.kept());
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepDone>().answer.count == least - 1);
-    CHECK(crew.last<StepDone>().exception.find("under the least") != std::string::npos);
-    CHECK(crew.last<StepDone>().exception_by == "Foreman");
+    CHECK(crew.last<StepAnswered>().said().answer.count == least - 1);
+    CHECK(crew.last<StepAnswered>().said().exception.english().find("under the least") !=
+          std::string::npos);
+    CHECK(crew.last<StepAnswered>().said().exception_by == "Foreman");
 }
 
 TEST_CASE("What is not as it should be is looked at again or noted by name") {
@@ -99,9 +102,9 @@ TEST_CASE("What is not as it should be is looked at again or noted by name") {
     CHECK(crew.screen->has_target("answer"));
     crew.tap_all({"answer wrong", "answer wrong"});
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepDone>().answer.seen == "not as it should be");
-    CHECK_FALSE(crew.last<StepDone>().exception.empty());
-    CHECK(crew.last<StepDone>().exception_by == "Foreman");
+    CHECK(crew.last<StepAnswered>().finding == Finding::bad);
+    CHECK_FALSE(crew.last<StepAnswered>().said().exception.empty());
+    CHECK(crew.last<StepAnswered>().said().exception_by == "Foreman");
 }
 
 TEST_CASE("A gap of nothing is an answer, and nothing keyed in is none") {
@@ -110,5 +113,20 @@ TEST_CASE("A gap of nothing is an answer, and nothing keyed in is none") {
     crew.tap_all({"field inches", "inches 0"});
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepDone>().answer.length == Length());
+    CHECK(crew.last<StepAnswered>().said().answer.length == Length());
+}
+
+TEST_CASE("What was noted is told in the reader's language and on his marks, and so is an undo") {
+    AtStep crew("hook");
+    crew.key_in(sixteenths(2));
+    crew.tap_all({"answer", "answer"});
+    REQUIRE(crew.kept());
+    const Event& noted = crew.state().events.back();
+    const Phrases& spanish = crew.state().assets->spanish;
+    const Text exception = told(crew.state(), noted.fact);
+    CHECK(exception.english().find("1/8 in is over the most, 1/16 in.") != std::string::npos);
+    CHECK(spanish.of(exception, Marks::millimetre).find("3 mm pasa del máximo, 2 mm. La regla: ") !=
+          std::string::npos);
+    const Text undo = told(crew.state(), StruckFor{noted.id, StrikeReason::undone});
+    CHECK(spanish.of(undo).find("se deshizo") != std::string::npos);
 }

@@ -158,7 +158,8 @@ TEST_CASE("An undo that was not saved and cannot be cut off undoes nothing") {
     REQUIRE(kept);
     bench.disk->syncs_left = 0;
     bench.disk->truncates_left = 0;
-    REQUIRE_FALSE(bench.journal->append(Struck{kept->id, "undone"}, "Ada", {kept->id}, 1));
+    REQUIRE_FALSE(
+        bench.journal->append(StruckFor{kept->id, StrikeReason::undone}, "Ada", {kept->id}, 1));
     CHECK(readings_that_count(bench.found()) == 1);
 }
 

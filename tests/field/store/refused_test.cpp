@@ -57,14 +57,14 @@ std::string wrong_in(const std::vector<Event>& events, const Said& said) {
     std::set<EventId> may_be_struck;
     for (const std::vector<Event>* some : {&said.saved, &said.unsure, &said.open}) {
         for (const Event& event : *some) {
-            if (const auto* strike = std::get_if<Struck>(&event.fact)) {
-                may_be_struck.insert(strike->target);
+            if (const auto target = struck_by(event.fact)) {
+                may_be_struck.insert(*target);
             }
         }
     }
     for (const Event& event : said.saved) {
-        const auto* strike = std::get_if<Struck>(&event.fact);
-        if (strike != nullptr && struck.count(strike->target) == 0) {
+        const std::optional<EventId> target = struck_by(event.fact);
+        if (target && struck.count(*target) == 0) {
             return "a saved strike does not count: " + print_event_id(event.id);
         }
         if (struck.count(event.id) > 0 && may_be_struck.count(event.id) == 0) {
@@ -157,9 +157,8 @@ class Trial {
             said_.refused.push_back(*handed);
             ++counts_.refused;
             const std::vector<Event>& events = journal_->record().events;
-            const auto* strike =
-                events.empty() ? nullptr : std::get_if<Struck>(&events.back().fact);
-            counts_.struck += strike != nullptr && strike->target == handed->id ? 1 : 0;
+            const bool is_struck = !events.empty() && struck_by(events.back().fact) == handed->id;
+            counts_.struck += is_struck ? 1 : 0;
         }
         look(back[0].problem.has_value());
     }
@@ -271,9 +270,8 @@ TEST_CASE("A journal whose sync fails at opening is written anew, or why not is 
 
 /// What undo would strike: the last that was saved and is no strike itself.
 std::optional<EventId> last_to_undo(const std::vector<Event>& saved) {
-    const auto last = std::find_if(saved.rbegin(), saved.rend(), [](const Event& event) {
-        return !std::holds_alternative<Struck>(event.fact);
-    });
+    const auto last = std::find_if(saved.rbegin(), saved.rend(),
+                                   [](const Event& event) { return !struck_by(event.fact); });
     return last == saved.rend() ? std::nullopt : std::optional(last->id);
 }
 
@@ -281,7 +279,7 @@ void run_script(Trial& trial, int events) {
     trial.append(edge_a());
     for (int n = 1; n < events; ++n) {
         const auto undone = n % 4 == 3 ? last_to_undo(trial.said().saved) : std::nullopt;
-        trial.append(undone ? Fact(Struck{*undone, "undone"}) : Fact(reading(n)));
+        trial.append(undone ? Fact(StruckFor{*undone, StrikeReason::undone}) : Fact(reading(n)));
     }
 }
 

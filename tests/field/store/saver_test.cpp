@@ -148,7 +148,7 @@ TEST_CASE(
     CHECK_FALSE(bench.journal->refused());
     const std::vector<Event>& events = bench.journal->record().events;
     REQUIRE(events.size() == 3);
-    CHECK(std::get<Struck>(events[1].fact).target == refused);
+    CHECK(struck_by(events[1].fact) == refused);
     CHECK(std::is_sorted(events.begin(), events.end(),
                          [](const Event& a, const Event& b) { return a.when < b.when; }));
 }

@@ -1,4 +1,4 @@
-// The edge that a fact is about, and what was done last on each edge.
+// What was done last on each edge.
 #pragma once
 
 #include <map>
@@ -9,9 +9,6 @@
 #include "engine/record/job.h"
 
 namespace hemline {
-
-/// Empty when it is about the job.
-std::string edge_in(const Fact& fact);
 
 /// The latest event about each edge that is not struck, by the edge's id; they point into `events`,
 /// which are in_order().

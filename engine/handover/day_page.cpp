@@ -10,12 +10,13 @@ std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
                      const PageWords& words) {
     Sheets sheets(paper, {sheet.job, day}, say("Day sheet"), 12, without_ids(words, names));
     sheets.title(say("Day sheet, {1}", day), 20);
-    sheets.paragraph(sheet.job);
+    sheets.paragraph(Text(sheet.job));
     for (const DayPart& part : parts_of(sheet, names)) {
         sheets.heading(part.heading);
-        sheets.table({{"", 136}, {"", 50, ColumnLook::right}});
+        sheets.table({{{}, 136}, {{}, 50, ColumnLook::right}});
         for (const DayLine& line : part.lines) {
-            sheets.row({line.words, line.by.empty() ? "" : line.by + " " + clock(line.clock)});
+            sheets.row(
+                {line.words, Text(line.by.empty() ? "" : line.by + " " + clock(line.clock))});
         }
     }
     sheets.note(

@@ -32,37 +32,42 @@ class Tablets {
 };
 
 void add_edges(Sheets& sheets, const Job& job) {
-    sheets.heading("Edges");
-    sheets.table(
-        {{"edge", 18}, {"kind", 26}, {"agreed length", 38}, {"pieces cut", 60}, {"finished", 44}});
+    sheets.heading(Text("Edges"));
+    sheets.table({{say("edge"), 18},
+                  {say("kind"), 26},
+                  {say("agreed length"), 38},
+                  {say("pieces cut"), 60},
+                  {say("finished"), 44}});
     for (const EdgeWork& work : job.edges) {
         const auto length = work.length(job.practice);
         std::vector<Text> cuts;
         for (const CutPiece& cut : work.cut) {
             cuts.push_back(glued(cut.piece, ": ", cut.cut));
         }
-        sheets.row(
-            {work.edge.id, spoken(work.edge.kind),
-             length && work.undecided.empty() ? Text(*length) : Text("none"), joined(cuts, ", "),
-             work.finished ? print_minute(work.finished_clock) + " UTC by " + work.finished_by
-                           : ""});
+        sheets.row({Text(work.edge.id), spoken(work.edge.kind),
+                    length && work.undecided.empty() ? Text(*length) : say("none"),
+                    joined(cuts, ", "),
+                    work.finished
+                        ? say("{1} UTC by {2}", print_minute(work.finished_clock), work.finished_by)
+                        : Text()});
     }
 }
 
 void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
-    sheets.heading("Readings");
-    sheets.table({{"edge", 18},
-                  {"of", 25},
-                  {"length", 38},
-                  {"by", 31},
-                  {"tablet", 18},
-                  {"time (UTC)", 39},
-                  {"", 17}});
+    sheets.heading(Text("Readings"));
+    sheets.table({{say("edge"), 18},
+                  {say("of"), 25},
+                  {say("length"), 38},
+                  {say("by"), 31},
+                  {say("tablet"), 18},
+                  {say("time (UTC)"), 39},
+                  {{}, 17}});
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
-            sheets.row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
-                        reading.length, reading.by, tablets.name(reading.id),
-                        print_minute(reading.clock), reading.struck ? "struck" : ""});
+            sheets.row(
+                {Text(work.edge.id), reading.of == ReadingOf::edge ? say("edge") : say("remainder"),
+                 reading.length, Text(reading.by), Text(tablets.name(reading.id)),
+                 Text(print_minute(reading.clock)), reading.struck ? say("struck") : Text()});
         }
     }
 }
@@ -76,16 +81,17 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
     for (const Event& event : events) {
         by_id.emplace(event.id, &event);
     }
-    sheets.heading("Made apart, not decided");
+    sheets.heading(Text("Made apart, not decided"));
     for (const Conflict& conflict : job.conflicts) {
         sheets.paragraph(conflict.what());
-        sheets.table({{"time (UTC)", 39}, {"by", 35}, {"what", 112}});
+        sheets.table({{say("time (UTC)"), 39}, {say("by"), 35}, {say("what"), 112}});
         std::set<EventId> told;
         for (const Tip& side : conflict.sides) {
             const auto [first, last] = by_id.equal_range(side.id);
             for (auto it = first; it != last && told.count(side.id) == 0; ++it) {
                 const Event& event = *it->second;
-                sheets.row({print_minute(wall_time(event)), event.by, describe(event.fact, names)});
+                sheets.row({Text(print_minute(wall_time(event))), Text(event.by),
+                            describe(event.fact, names)});
             }
             told.insert(side.id);
         }
@@ -97,15 +103,16 @@ void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& ta
     // So that the page never keeps a job from being packed.
     constexpr std::size_t listed_most = 10'000;
     const std::size_t left_out = events.size() - std::min(events.size(), listed_most);
-    sheets.heading("Everything that happened");
+    sheets.heading(Text("Everything that happened"));
     if (left_out > 0) {
-        sheets.paragraph(std::to_string(left_out) +
-                         " earlier events are left out here. The file events.csv has all.");
+        sheets.paragraph(
+            say("{1} earlier events are left out here. The file events.csv has all.", left_out));
     }
-    sheets.table({{"time (UTC)", 39}, {"by", 31}, {"tablet", 18}, {"what", 98}});
+    sheets.table(
+        {{say("time (UTC)"), 39}, {say("by"), 31}, {say("tablet"), 18}, {say("what"), 98}});
     for (const Event& event : events.subspan(left_out)) {
-        sheets.row({print_minute(wall_time(event)), event.by, tablets.name(event.id),
-                    describe(event.fact, names)});
+        sheets.row({Text(print_minute(wall_time(event))), Text(event.by),
+                    Text(tablets.name(event.id)), describe(event.fact, names)});
     }
 }
 
@@ -115,23 +122,23 @@ Text day_of(std::span<const Event> events) {
     for (const Event& event : events) {
         newest = std::max(newest, wall_time(event));
     }
-    return "as of " + print_minute(newest).substr(0, 10);
+    return say("as of {1}", print_minute(newest).substr(0, 10));
 }
 
 std::string job_html(const Job& job, std::span<const Event> events) {
     const Tablets tablets(events);
     const Names names = plain_names(events);
-    Sheets sheets(Paper::letter, {job.name, day_of(events)}, "", 10,
+    Sheets sheets(Paper::letter, {job.name, day_of(events)}, {}, 10,
                   without_ids(english_on(marks_of(job.practice)), names));
-    sheets.title(job.name, 20);
+    sheets.title(Text(job.name), 20);
     add_conflicts(sheets, job, events, names);
     add_edges(sheets, job);
     add_readings(sheets, job, tablets);
     add_events(sheets, events, tablets, names);
-    sheets.note(
+    sheets.note(say(
         "Read from the job's journals, which are in this file. The local code, the engineer and "
-        "the maker's printed instructions decide, not this page.");
-    sheets.note(words_of(program_version()).english() + ".");
+        "the maker's printed instructions decide, not this page."));
+    sheets.note(Text(words_of(program_version()).english() + "."));
     return sheets.html();
 }
 
@@ -140,7 +147,8 @@ std::string readings_csv(const Job& job) {
         csv_row({"edge", "of", "length", "length_nm", "by", "device", "time", "struck"});
     for (const EdgeWork& work : job.edges) {
         for (const RecordedReading& reading : work.readings) {
-            csv += csv_row({work.edge.id, reading.of == ReadingOf::edge ? "edge" : "remainder",
+            csv += csv_row({Text(work.edge.id),
+                            reading.of == ReadingOf::edge ? say("edge") : say("remainder"),
                             Text(reading.length).english(marks_of(job.practice)),
                             reading.length.nm(), reading.by, print_device(reading.id.device),
                             print_minute(reading.clock), reading.struck ? "yes" : "no"});

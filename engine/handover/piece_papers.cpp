@@ -89,15 +89,15 @@ Text waste_words(const Card& card, const Mark& mark) {
 }
 
 void add_marks(Sheets& sheets, const Card& card, Marks marks) {
-    sheets.table({{"", 8},
+    sheets.table({{{}, 8},
                   {say("on the tape"), 38, ColumnLook::strong},
                   {say_of("tape", "mark"), 29},
                   {say("do"), 84},
                   {say("waste"), 27}});
     for (std::size_t i = 0; i < card.marks.size(); ++i) {
         const Mark& mark = card.marks[i];
-        sheets.row({std::to_string(i + 1), print_length(mark.at, marks), spoken(mark.kind),
-                    deed_of(mark.kind), waste_words(card, mark)});
+        sheets.row({Text(std::to_string(i + 1)), Text(print_length(mark.at, marks)),
+                    spoken(mark.kind), deed_of(mark.kind), waste_words(card, mark)});
     }
 }
 

@@ -14,7 +14,7 @@ using ById = std::map<EventId, const Event*>;
 
 Text spaced(std::string id) {
     std::replace(id.begin(), id.end(), '_', ' ');
-    return id;
+    return Text(id);
 }
 
 Text offcut_words(const ById& by_id, EventId id) {

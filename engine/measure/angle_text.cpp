@@ -29,7 +29,7 @@ Result<Angle> parse_degrees(std::string_view text) {
     const PlainNotation plain = plain_notation(text);
     const std::string_view from = plain.text;
     const auto refuse = [&](std::size_t at, Text what, Text mend) {
-        what.values.insert(what.values.begin(), quoted(text));
+        what.values.insert(what.values.begin(), Text(quoted(text)));
         return Problem{std::move(what), std::move(mend), plain.from[at]};
     };
     std::size_t at = 0;

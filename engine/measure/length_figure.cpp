@@ -9,7 +9,7 @@
 namespace hemline {
 
 Problem LengthReader::refuse(int at, Text what, Text mend) const {
-    what.values.insert(what.values.begin(), quoted(text));
+    what.values.insert(what.values.begin(), Text(quoted(text)));
     return {std::move(what), std::move(mend), at};
 }
 

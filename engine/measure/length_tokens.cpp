@@ -53,7 +53,7 @@ struct Place {
 
 /// `what` gets the text as its {1}.
 Problem refused(const Place& place, int at, Text what, Text mend) {
-    what.values.insert(what.values.begin(), quoted(place.original));
+    what.values.insert(what.values.begin(), Text(quoted(place.original)));
     return {std::move(what), std::move(mend), at};
 }
 

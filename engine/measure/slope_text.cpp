@@ -30,7 +30,7 @@ struct Source {
 
     /// `what` gets the text as its {1}.
     [[nodiscard]] Problem refuse(const Stretch& stretch, Text what, Text mend) const {
-        what.values.insert(what.values.begin(), quoted(original));
+        what.values.insert(what.values.begin(), Text(quoted(original)));
         return {std::move(what), std::move(mend), plain.from[stretch.from]};
     }
 };

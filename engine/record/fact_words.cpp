@@ -42,7 +42,7 @@ Text part_words(const std::string& edge, TrimRole role) {
         case TrimRole::cleat:
             return say("{1}, cleat", edge);
     }
-    return edge;
+    return Text(edge);
 }
 
 Text answer_words(const Answer& answer) {
@@ -52,7 +52,7 @@ Text answer_words(const Answer& answer) {
         case AnswerKind::length:
             return answer.length;
         case AnswerKind::count:
-            return std::to_string(answer.count);
+            return Text(std::to_string(answer.count));
         case AnswerKind::seen:
             return say("seen: {1}", say(answer.seen));
     }
@@ -228,7 +228,7 @@ struct Words {
     [[nodiscard]] Text quoted(EventId id) const {
         const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return print_event_id(id);
+            return Text(print_event_id(id));
         }
         Names below = names;
         below.event = nullptr;

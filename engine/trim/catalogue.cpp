@@ -33,22 +33,22 @@ struct Row {
     [[nodiscard]] Problem problem(std::string_view name, const std::string& what,
                                   std::string mend) const {
         const Cell& at = cell(name);
-        return {"Line " + std::to_string(at.line) + ", column " + std::to_string(at.column) + ": " +
-                    std::string(name) + " " + what,
-                std::move(mend)};
+        return said_of(
+            TableProblem{at.line, at.column, std::string(name) + " " + what, std::move(mend)});
     }
 };
 
 std::optional<Problem> check_columns(const Table& table) {
     for (const std::string_view name : columns) {
         if (!table.column(name)) {
-            return Problem{"Line 1: the catalogue has no column " + quoted(name) + ".",
-                           "Add the column to the header and to every row."};
+            return Problem{Text("Line 1: the catalogue has no column " + quoted(name) + "."),
+                           Text("Add the column to the header and to every row.")};
         }
     }
     if (table.header.size() != columns.size()) {
-        return Problem{"Line 1: the catalogue has a column it does not know.",
-                       "Keep to id,name,kind,role,flange,face,kick,hem,least,most,seams,source."};
+        return Problem{
+            Text("Line 1: the catalogue has a column it does not know."),
+            Text("Keep to id,name,kind,role,flange,face,kick,hem,least,most,seams,source.")};
     }
     return {};
 }
@@ -179,9 +179,7 @@ Result<Trim> read_trim(const Row& row) {
 Result<Catalogue> Catalogue::read(std::string_view csv) {
     const auto read = read_table(csv);
     if (const auto* problem = std::get_if<TableProblem>(&read)) {
-        return Problem{"Line " + std::to_string(problem->line) + ", column " +
-                           std::to_string(problem->column) + ": " + problem->what,
-                       problem->mend};
+        return said_of(*problem);
     }
     const Table& table = *std::get_if<Table>(&read);
     if (auto problem = check_columns(table)) {

@@ -223,9 +223,7 @@ Result<Practice> practice_of(const std::vector<PracticeRule>& rules) {
 Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
     const auto read = read_table(csv);
     if (const auto* problem = std::get_if<TableProblem>(&read)) {
-        return Problem{"Line " + std::to_string(problem->line) + ", column " +
-                           std::to_string(problem->column) + ": " + problem->what,
-                       problem->mend};
+        return said_of(*problem);
     }
     const Table& table = *std::get_if<Table>(&read);
     const auto key = table.column("key");
@@ -233,8 +231,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
     const auto source = table.column("source");
     const auto meaning = table.column("meaning");
     if (!key || !value || !source || !meaning || table.header.size() != 4) {
-        return Problem{"Line 1: the practice file has other columns than it should.",
-                       "Write the header key,value,source,meaning."};
+        return Problem{Text("Line 1: the practice file has other columns than it should."),
+                       Text("Write the header key,value,source,meaning.")};
     }
     std::vector<PracticeRule> rules;
     for (const auto& row : table.rows) {
@@ -242,8 +240,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
         const std::string& name = row[*key].text;
         for (const PracticeRule& before : rules) {
             if (before.key == name) {
-                return Problem{at + "the rule " + quoted(name) + " stands there twice.",
-                               "Keep one of the two."};
+                return Problem{Text(at + "the rule " + quoted(name) + " stands there twice."),
+                               Text("Keep one of the two.")};
             }
         }
         Practice trial;

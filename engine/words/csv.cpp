@@ -173,6 +173,12 @@ std::optional<TableProblem> check_row(const Table& table, const std::vector<Cell
 
 }  // namespace
 
+Problem said_of(const TableProblem& problem) {
+    return {Text("Line " + std::to_string(problem.line) + ", column " +
+                 std::to_string(problem.column) + ": " + problem.what),
+            Text(problem.mend)};
+}
+
 std::optional<std::size_t> Table::column(std::string_view name) const {
     for (std::size_t i = 0; i < header.size(); ++i) {
         if (header[i].text == name) {

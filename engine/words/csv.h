@@ -31,6 +31,10 @@ struct TableProblem {
     std::string what, mend;
 };
 
+/// The same with its place first, "Line 3, column 5: …". In English, as the columns of files and
+/// the words in them are.
+Problem said_of(const TableProblem& problem);
+
 /// Reads a table: at most 1 MiB and 20 000 rows, valid UTF-8 without NUL, a byte-order mark
 /// allowed, blank lines passed over, every row as long as the header, no header twice. A cell that
 /// csv_row made harmless is what it was made of.

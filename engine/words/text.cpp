@@ -110,7 +110,7 @@ Text recalled(std::string_view english, std::initializer_list<std::string_view> 
             return text;
         }
     }
-    return english;
+    return Text(english);
 }
 
 Text joined(const std::vector<Text>& texts, std::string_view between) {
@@ -123,7 +123,7 @@ Text joined(const std::vector<Text>& texts, std::string_view between) {
     for (const Text& text : texts) {
         if (!text.empty()) {
             if (!all.values.empty()) {
-                add(between);
+                add(Text(between));
             }
             add(text);
         }

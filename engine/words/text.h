@@ -45,10 +45,10 @@ struct Text {
 
     Text() = default;
     /// The same in every language; what is no letter in it, a line end too, as shown_text shows it.
-    Text(const std::string& words) : Text(std::string_view(words)) {}
-    Text(std::string_view words);
+    explicit Text(const std::string& words) : Text(std::string_view(words)) {}
+    explicit Text(std::string_view words);
     /// Our own words, which may stand on several lines.
-    Text(const char* words) : key(words), as_is(true) {}
+    explicit Text(const char* words) : key(words), as_is(true) {}
     Text(Length length) : measured(length) {}
     Text(CloseLength length) : measured(length) {}
     Text(Slope slope) : measured(slope) {}
@@ -76,9 +76,9 @@ std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> ma
 template <class Value>
 Text as_text(const Value& value) {
     if constexpr (std::is_integral_v<Value>) {
-        return std::to_string(value);
+        return Text(std::to_string(value));
     } else {
-        return value;
+        return Text(value);
     }
 }
 

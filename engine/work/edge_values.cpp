@@ -161,7 +161,7 @@ void Reader::add_pieces() {
         value.what = cuts_of(run.role);
         const auto cut = std::count_if(work.cut.begin(), work.cut.end(),
                                        [&](const CutPiece& one) { return one.role == run.role; });
-        value.value = std::to_string(cut);
+        value.value = Text(std::to_string(cut));
         value.wanted = say("{1} planned", run.pieces.size());
         values.push_back(value);
         for (const CutPiece& one : work.cut) {
@@ -173,7 +173,7 @@ void Reader::add_pieces() {
     if (work.spoiled > 0) {
         EdgeValue value;
         value.what = say("Pieces spoiled");
-        value.value = std::to_string(work.spoiled);
+        value.value = Text(std::to_string(work.spoiled));
         values.push_back(value);
     }
 }
@@ -189,7 +189,7 @@ void Reader::add_answers() {
             continue;
         }
         EdgeValue value;
-        value.what = said.step;
+        value.what = Text(said.step);
         value.value = answer_words(said.answer);
         value.outside = said.exception;
         value.noted_by = said.exception_by;
@@ -259,7 +259,7 @@ Text answer_words(const Answer& answer) {
         case AnswerKind::length:
             return answer.length;
         case AnswerKind::count:
-            return std::to_string(answer.count);
+            return Text(std::to_string(answer.count));
         case AnswerKind::seen:
             return say(answer.seen);
         case AnswerKind::done:

@@ -33,7 +33,7 @@ bool is_on_before(const Edge& other, const Edge& edge) {
     return false;
 }
 
-Text named(const Edge& edge) { return joined({spoken(edge.kind), edge.id}, " "); }
+Text named(const Edge& edge) { return joined({spoken(edge.kind), Text(edge.id)}, " "); }
 
 /// What every edge of a roof may wait for, worked out once for all.
 struct Roof {

@@ -87,10 +87,10 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
     const PlannedPiece* planned = find_piece(run, piece);
     const Trim* trim = ground.catalogue.find(run.trim);
     if (word == "edge") {
-        return ground.work.edge.id;
+        return Text(ground.work.edge.id);
     }
     if (word == "pieces") {
-        return std::to_string(run.pieces.size());
+        return Text(std::to_string(run.pieces.size()));
     }
     if (word == "lap") {
         return run.lap;
@@ -99,7 +99,7 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
         return ground.practice.screw_spacing;
     }
     if (word == "beads") {
-        return std::to_string(bead_offsets(run.lap, ground.practice).size());
+        return Text(std::to_string(bead_offsets(run.lap, ground.practice).size()));
     }
     if (word == "fold" || word == "toward") {
         const auto fold = fold_at(ground.work.edge);
@@ -108,7 +108,7 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
                                 : spoken(fold->toward);
     }
     if (word == "closures") {
-        return std::to_string(ground.closures.count);
+        return Text(std::to_string(ground.closures.count));
     }
     if (word == "closure") {
         return ground.closures.each;
@@ -117,19 +117,19 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
         return trim != nullptr ? say(trim->name) : Text(run.trim);
     }
     if (word == "reason" && ground.work.sent_back) {
-        return ground.work.sent_back->reason;
+        return Text(ground.work.sent_back->reason);
     }
     if (word == "piece") {
-        return std::to_string(piece);
+        return Text(std::to_string(piece));
     }
     if (word == "neighbour") {
-        return std::to_string(piece - 1);
+        return Text(std::to_string(piece - 1));
     }
     if (word == "cut" && planned != nullptr) {
         return planned->cut;
     }
     if (word == "screws") {
-        return std::to_string(screws_planned_on(run, piece, ground));
+        return Text(std::to_string(screws_planned_on(run, piece, ground)));
     }
     return {};
 }

@@ -27,9 +27,7 @@ bool holds(const Words& words, std::string_view word) {
 }
 
 Problem problem_at(int line, int column, std::string_view what, std::string mend) {
-    return {"Line " + std::to_string(line) + ", column " + std::to_string(column) + ": " +
-                std::string(what),
-            std::move(mend)};
+    return said_of(TableProblem{line, column, std::string(what), std::move(mend)});
 }
 
 Problem problem_at(const Cell& cell, std::string_view what, std::string mend) {

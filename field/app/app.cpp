@@ -194,7 +194,7 @@ void App::go(Where where) {
     drafts_ = {};
     drafts_.naming_job = naming_job && state_.where.place == Place::person;
     if (const EdgeWork* const there = edge_of(state_, state_.where.edge)) {
-        drafts_.edge = {there->edge, std::nullopt, false, false, ""};
+        drafts_.edge = {there->edge, std::nullopt, false, false, {}};
     }
     if (state_.where.place == Place::jobs) {
         show_jobs();

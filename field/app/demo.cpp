@@ -17,9 +17,8 @@ Result<DemoRoof> read_demo(const Assets& assets) {
     }
     const auto read = read_readings(std::string(bytes->begin(), bytes->end()), assets.catalogue);
     if (const auto* const problem = std::get_if<TableProblem>(&read)) {
-        return Problem{
-            "The demo roof, line " + std::to_string(problem->line) + ": " + problem->what,
-            problem->mend};
+        return Problem{say("The demo roof, line {1}: {2}", problem->line, problem->what),
+                       Text(problem->mend)};
     }
     DemoRoof demo{"Heron Lane boathouse (demo, invented)", {}};
     for (const EdgeReading& row : *std::get_if<std::vector<EdgeReading>>(&read)) {

@@ -19,8 +19,8 @@ std::atomic<bool> woken = false;  // wake_window() is told of no window; a progr
 Problem no_window(const std::string& what) {
     const char* why = nullptr;
     glfwGetError(&why);
-    return {what + (why == nullptr ? "." : std::string(": ") + why + "."),
-            "Start it on a desktop with OpenGL 3, or use the tablet's program."};
+    return {Text(what + (why == nullptr ? "." : std::string(": ") + why + ".")),
+            Text("Start it on a desktop with OpenGL 3, or use the tablet's program.")};
 }
 
 GLFWwindow* open_window(const WindowOptions& options, const Dialect& dialect) {
@@ -84,7 +84,7 @@ std::optional<Problem> Window::open() {
         }
         hear();
         if (std::string wrong = load_letters(); !wrong.empty()) {
-            return Problem{wrong, "Then start it again."};
+            return Problem{Text(wrong), Text("Then start it again.")};
         }
         return {};
     }

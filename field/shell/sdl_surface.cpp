@@ -31,8 +31,8 @@ void set_hints() {
 }
 
 Problem no_window(const char* what) {
-    return {std::string(what) + ": " + SDL_GetError() + ".",
-            "Start it on a screen with OpenGL 3 or OpenGL ES 3."};
+    return {Text(std::string(what) + ": " + SDL_GetError() + "."),
+            Text("Start it on a screen with OpenGL 3 or OpenGL ES 3.")};
 }
 
 }  // namespace
@@ -46,8 +46,8 @@ std::optional<Problem> SdlSurface::open(const std::string& title, int w, int h) 
     const std::string_view driver = SDL_GetCurrentVideoDriver();
     if ((driver == "offscreen" || driver == "dummy") && SDL_getenv("SDL_VIDEODRIVER") == nullptr) {
         SDL_Quit();
-        return Problem{"There is no screen to draw on.",
-                       "Start it on a desktop, or set DISPLAY or WAYLAND_DISPLAY."};
+        return Problem{Text("There is no screen to draw on."),
+                       Text("Start it on a desktop, or set DISPLAY or WAYLAND_DISPLAY.")};
     }
     for (const Dialect& dialect : dialects) {
         SDL_GL_SetAttribute(SDL_GL_CONTEXT_PROFILE_MASK, profile_of(dialect));

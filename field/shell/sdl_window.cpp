@@ -49,7 +49,7 @@ std::optional<Problem> Window::open() {
         return problem;
     }
     if (std::string wrong = load_letters(); !wrong.empty()) {
-        return Problem{wrong, "Then start it again."};
+        return Problem{Text(wrong), Text("Then start it again.")};
     }
     if (SDL_HasScreenKeyboardSupport() == SDL_FALSE) {  // there it would cover the screen
         SDL_StartTextInput();

@@ -55,7 +55,7 @@ Text name_of_step(const State& state, LookedUp& looked_up, const StepSaid& done)
             }
         }
     }
-    return done.step;
+    return Text(done.step);
 }
 
 Text name_of_offcut(LookedUp& looked_up, EventId id) {

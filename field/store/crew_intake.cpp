@@ -35,7 +35,7 @@ std::optional<Problem> mend_tail(Disk& disk, const fs::path& journal) {
     if (whole == bytes->size()) {
         return {};
     }
-    const auto kept = move_torn_tail(disk, {journal, {whole, bytes->size() - whole, ""}, journal});
+    const auto kept = move_torn_tail(disk, {journal, {whole, bytes->size() - whole, {}}, journal});
     return kept ? std::nullopt : std::optional(kept.problem());
 }
 

@@ -71,7 +71,7 @@ Text why(int error) {
         case ENOTEMPTY:
             return say("it is not empty");
         default:
-            return std::generic_category().message(error);
+            return Text(std::generic_category().message(error));
     }
 }
 

@@ -62,7 +62,7 @@ Result<std::vector<Notice>> read_notices(const fs::path& folder) {
     }
     const auto read = read_table(*csv);
     if (const auto* problem = std::get_if<TableProblem>(&read)) {
-        return in_list(file, problem->what);
+        return in_list(file, Text(problem->what));
     }
     const Table& table = std::get<Table>(read);
     std::vector<Notice> notices;

@@ -116,7 +116,7 @@ class Ui {
     float paragraph(float x, float y, float w, const Text& words, Size size = Size::body);
     float paragraph(float x, float y, float w, const Text& words, Size size, Colour colour);
     /// The words, or so many of them and "…" as `w` holds.
-    [[nodiscard]] std::string shortened(const Text& words, Size size, float w) const;
+    [[nodiscard]] Text shortened(const Text& words, Size size, float w) const;
     [[nodiscard]] float text_width(const Text& words, Size size) const;
     [[nodiscard]] float paragraph_height(float w, const Text& words, Size size) const;
     [[nodiscard]] float line_height(Size size) const;

@@ -77,8 +77,8 @@ void Ui::note(std::string_view words, Box box, Size size) {
     }
 }
 
-std::string Ui::shortened(const Text& text, Size size, float w) const {
-    return cut_short(in_words(text), size, w);
+Text Ui::shortened(const Text& text, Size size, float w) const {
+    return Text(cut_short(in_words(text), size, w));
 }
 
 std::string Ui::cut_short(std::string_view line, Size size, float w) const {

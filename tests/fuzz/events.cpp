@@ -143,7 +143,7 @@ void tell(const Job& job, const std::vector<Event>& events) {
     undo_target(events, job.struck, 1);
     const DaySheet sheet = day_sheet(job, events, {0, wall_ms_most + 1});
     must(!day_page(
-              sheet, "today", Paper::a4, [](WallTime) { return std::string("9:41"); }, names)
+              sheet, Text("today"), Paper::a4, [](WallTime) { return std::string("9:41"); }, names)
               .empty());
 }
 

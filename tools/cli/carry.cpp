@@ -33,11 +33,11 @@ Result<Merged> join(Disk& disk, const CarryArguments& arguments, std::uint64_t t
         for (const std::string& job : *jobs) {
             list += (list.empty() ? "" : ", ") + job;
         }
-        return Problem{"There is no job in " + shown(arguments.job) +
-                           ", and which of the crew folder's to take in was not said.",
-                       jobs->empty()
-                           ? "Wait until the synchroniser has brought the crew folder's files."
-                           : "Say --job with one of: " + list + "."};
+        return Problem{
+            say("There is no job in {1}, and which of the crew folder's to take in was not said.",
+                shown(arguments.job)),
+            jobs->empty() ? say("Wait until the synchronizer has brought the crew folder's files.")
+                          : say("Say --job with one of: {1}.", list)};
     }
     const Result<Journals> journals = journals_in_crew(arguments.crew, which);
     return journals ? merge_into(disk, arguments.job, *journals, tablet)

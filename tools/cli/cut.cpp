@@ -29,8 +29,8 @@ Result<StockLength> on_hand_of(std::string_view text, std::optional<BareUnit> un
     }
     const auto supply = read_count(count);
     if (!supply) {
-        return Problem{quoted(text) + " does not say how many are on hand.",
-                       "Write the length, × and a whole number, as \"4 ft × 3\"."};
+        return Problem{say("{1} does not say how many are on hand.", quoted(text)),
+                       say("Write the length, × and a whole number, as \"4 ft × 3\".")};
     }
     const Result<Length> own = read_metal(without_spaces(length), unit);
     if (!own) {
@@ -71,8 +71,9 @@ std::optional<Length> kerf_of(const CutArguments& arguments) {
         return {};
     }
     if (*kerf < Length() || *kerf > longest_readable()) {
-        complain("--kerf", Problem{hemline::quoted(arguments.kerf) + " is no width of a cut.",
-                                   "Give 0 for snips, or the width of the blade."});
+        complain("--kerf",
+                 Problem{say("{1} is no width of a cut.", hemline::quoted(arguments.kerf)),
+                         say("Give 0 for snips, or the width of the blade.")});
         return {};
     }
     return *kerf;

@@ -27,7 +27,7 @@ Result<Practice> practice_for(const DeskArguments& arguments, const Practice& de
     if (practice.stock <= practice.lap) {
         return Problem{
             say("A stick of {1} is no longer than the lap of {2}.", *stock, practice.lap),
-            "Give the length of the sticks you buy, as \"10 ft\"."};
+            say("Give the length of the sticks you buy, as \"10 ft\".")};
     }
     return practice;
 }

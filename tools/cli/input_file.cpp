@@ -12,8 +12,8 @@ namespace {
 constexpr std::size_t size_most = std::size_t{1} << 20U;
 
 Problem unreadable(int error) {
-    return {"This file cannot be read: " + std::generic_category().message(error) + ".",
-            "Name a readings file (CSV) that exists and may be read."};
+    return {say("This file cannot be read: {1}.", std::generic_category().message(error)),
+            say("Name a readings file (CSV) that exists and may be read.")};
 }
 
 }  // namespace
@@ -30,8 +30,8 @@ Result<std::string> read_input_file(const std::string& path) {
     while (const std::size_t got = std::fread(block.data(), 1, block.size(), file.get())) {
         text.append(block.data(), got);
         if (text.size() > size_most) {
-            return Problem{"This file is larger than 1 MiB, far past any roof's readings.",
-                           "Name the readings file itself, one row for each edge."};
+            return Problem{say("This file is larger than 1 MiB, far past any roof's readings."),
+                           say("Name the readings file itself, one row for each edge.")};
         }
     }
     if (std::ferror(file.get()) != 0) {

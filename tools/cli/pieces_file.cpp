@@ -37,8 +37,8 @@ std::string_view without_spaces(std::string_view text) {
 Result<Length> read_metal(std::string_view text, std::optional<BareUnit> bare) {
     const Result<Length> length = parse_length(text, bare);
     if (length && (*length <= Length() || *length > longest_readable())) {
-        return Problem{quoted(text) + " is no length of metal.",
-                       "Give a length above 0 and not past 1 km, such as \"10 ft\"."};
+        return Problem{say("{1} is no length of metal.", quoted(text)),
+                       say("Give a length above 0 and not past 1 km, such as \"10 ft\".")};
     }
     return length;
 }

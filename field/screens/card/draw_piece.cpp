@@ -185,7 +185,8 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     const bool metric = marks == Marks::millimetre;
     const Length tick = metric ? millimetres(50) : inches(1);
     const std::int64_t ticks_a_figure = metric ? 10 : 12;
-    const float figure_w = ui.text_width(metric ? "0000" : say("00 ft"), Size::small) + ui.mm(2);
+    const float figure_w =
+        ui.text_width(metric ? Text("0000") : say("00 ft"), Size::small) + ui.mm(2);
     const float figure_step = along.at(tick * ticks_a_figure) - along.at(Length());
     // Each, or each second, third, …: so many that they stand apart.
     const auto every = static_cast<std::int64_t>(std::ceil(figure_w / std::max(1.0F, figure_step)));
@@ -195,7 +196,8 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
         const float h = whole ? tape.h * 0.5F : (i % 3 == 0 ? tape.h * 0.32F : tape.h * 0.2F);
         ui.ink()->AddLine({x, tape.y}, {x, tape.y + h}, IM_COL32(0, 0, 0, 255),
                           ui.mm(whole ? 0.5F : 0.2F));
-        const Text figure = metric ? std::to_string(i * 50) : say("{1} ft", i / ticks_a_figure);
+        const Text figure =
+            metric ? Text(std::to_string(i * 50)) : say("{1} ft", i / ticks_a_figure);
         if (i % (ticks_a_figure * every) == 0 && x + ui.text_width(figure, Size::small) < right) {
             ui.text(x + ui.mm(0.8F), tape.bottom() - ui.line_height(Size::small), figure,
                     Size::small, Align::left, IM_COL32(0, 0, 0, 255));
@@ -262,7 +264,7 @@ void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box) {
     if (stick_left > card.cut) {
         const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
         draw_hatching(ui, rest);
-        const Text words = card.left_over >= inches(1) ? say("not this piece") : "";
+        const Text words = card.left_over >= inches(1) ? say("not this piece") : Text();
         if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
             const float w = ui.text_width(words, Size::small) + ui.mm(3);
             const float h = ui.line_height(Size::small) + ui.mm(1);

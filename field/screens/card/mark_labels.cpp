@@ -17,7 +17,7 @@ float widest_word(const Ui& ui, std::string_view words) {
     float widest = 0;
     while (!words.empty()) {
         const std::string_view word = words.substr(0, words.find(' '));
-        widest = std::max(widest, ui.text_width(word, Size::small));
+        widest = std::max(widest, ui.text_width(Text(word), Size::small));
         words.remove_prefix(std::min(words.size(), word.size() + 1));
     }
     return widest;

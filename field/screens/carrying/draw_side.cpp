@@ -18,7 +18,7 @@ Size figure_size(const Ui& ui, float inner) {
     return inner >= ui.mm(figure_mm) ? Size::figure : Size::title;
 }
 
-Text who(const Event& event) { return event.by.empty() ? say("nobody named") : event.by; }
+Text who(const Event& event) { return event.by.empty() ? say("nobody named") : Text(event.by); }
 
 /// Eight of its sixteen digits tell a crew's tablets apart.
 Text where_and_when(const Event& event) {

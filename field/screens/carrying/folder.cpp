@@ -52,11 +52,11 @@ std::vector<Row> rows_of(const Outside& outside) {
     }
     for (const fs::path& inside : view.inside) {
         const std::string name = inside.filename().string();
-        all.push_back({"into " + name, name, inside});
+        all.push_back({"into " + name, Text(name), inside});
     }
     for (const fs::path& place : outside.places) {
         if (place != view.folder && place.parent_path() != view.folder) {
-            all.push_back({"place " + place.string(), "→ " + place.string(), place});
+            all.push_back({"place " + place.string(), Text("→ " + place.string()), place});
         }
     }
     return all;
@@ -74,7 +74,7 @@ Wish draw_folder(Ui& ui, const State& state) {
          {"use folder", say("Use this folder"), view.can_write ? Look::primary : Look::off}});
     Box list = ui.begin_scroll("folder " + view.folder.string(), frame.body);
     const float top = list.y;
-    take_top(list, ui.paragraph(list.x, list.y, list.w, view.folder.string(), Size::bold));
+    take_top(list, ui.paragraph(list.x, list.y, list.w, Text(view.folder.string()), Size::bold));
     if (view.problem) {
         take_top(list, draw_band(ui, said(*view.problem), list));
     }

@@ -46,7 +46,7 @@ void draw_files(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
                                      : say("Job files there; a touch takes one in:"));
     for (const fs::path& file : outside.files) {
         const std::string name = file.filename().string();
-        if (draw_way(ui, box, "take " + name, name)) {
+        if (draw_way(ui, box, "take " + name, Text(name))) {
             wish.outside = OutsideWish{Deed::take_file, file, {}, {}};
         }
     }
@@ -59,7 +59,7 @@ void draw_crew(Ui& ui, const Outside& outside, Box& box, Wish& wish) {
             say("None. With one, a synchroniser carries what each tablet writes to all the "
                 "others."));
     } else {
-        put(ui, box, outside.kept.crew->string());
+        put(ui, box, Text(outside.kept.crew->string()));
         if (outside.crew_failed) {
             take_top(box, draw_band(ui, outside.crew_said, box));
         } else {

@@ -69,7 +69,7 @@ Wish draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         const std::string name = job.filename().string();
         const bool elsewhere = job.parent_path() != state.jobs.front().parent_path();
         std::string target = "job " + name;
-        Text label = name;
+        Text label(name);
         if (elsewhere) {
             const std::string where = job.parent_path().string();
             target += " in " + where;

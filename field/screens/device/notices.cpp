@@ -61,7 +61,7 @@ Wish draw_parts(Ui& ui, const State& state, Drafts& drafts) {
     take_top(body, ui.paragraph(body.x, body.y, body.w, own_words()) + ui.mm(gap_mm));
     const auto& parts = state.assets->notices;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        const Text label = parts[i].part + ' ' + parts[i].version;
+        const Text label(parts[i].part + ' ' + parts[i].version);
         if (ui.button("part " + parts[i].part, label, take_top(body, ui.mm(row_mm)))) {
             drafts.part = i;
         }
@@ -83,7 +83,8 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
             take_top(body, ui.paragraph(body.x, body.y, body.w, words, size) + ui.mm(2));
         }
     };
-    put(notice.part + ' ' + notice.version, Size::bold);  // whole: a title is cut where it is long
+    put(Text(notice.part + ' ' + notice.version),
+        Size::bold);  // whole: a title is cut where it is long
     put(license_words(notice.license), Size::body);
     if (!notice.inside.empty()) {
         put(say("Inside: {1}", program_names(notice.inside)), Size::body);
@@ -93,7 +94,7 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
     }
     put(notice.note.empty() ? Text() : say(notice.note), Size::body);
     for (const std::string& paragraph : paragraphs_of(notice.text)) {
-        put(paragraph, Size::small);
+        put(Text(paragraph), Size::small);
     }
 }
 

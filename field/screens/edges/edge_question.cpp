@@ -29,7 +29,7 @@ Text trim_words(const Edge& edge, const Catalogue& catalogue) {
 /// One of the angles that need no keys, by its words; or the angle stated.
 Text corner_words(const Edge& edge, Side side) {
     if (const auto stated = stated_corner(edge, side)) {
-        return print_degrees(*stated);
+        return Text(print_degrees(*stated));
     }
     const End end = end_at(edge, side);
     const bool over_corner = stands_over_corner(edge.kind), out = turns_out(edge.kind);
@@ -151,7 +151,7 @@ Text name_of(EdgeField field, const Edge& edge) {
 Text answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue) {
     switch (field) {
         case EdgeField::name:
-            return edge.id;
+            return Text(edge.id);
         case EdgeField::kind:
             return spoken(edge.kind);
         case EdgeField::left:

@@ -22,13 +22,13 @@ constexpr float low_mm = 123;
 constexpr std::string_view between = " · ";
 
 /// The title without its last parts (" · …") where it is wider than the page.
-std::string fitted(const Ui& ui, std::string title, float w) {
+Text fitted(const Ui& ui, std::string title, float w) {
     for (std::size_t cut = title.rfind(between);
-         cut != std::string::npos && ui.text_width(title, Size::bold) > w;
+         cut != std::string::npos && ui.text_width(Text(title), Size::bold) > w;
          cut = title.rfind(between)) {
         title.resize(cut);
     }
-    return ui.shortened(title, Size::bold, w);
+    return ui.shortened(Text(title), Size::bold, w);
 }
 
 Text saved_words(const State& state) {
@@ -49,7 +49,7 @@ void rule(const Ui& ui, Box strip) {
 
 void draw_title(Ui& ui, const State& state, const Text& whole, Box& page) {
     const Box strip = take_top(page, ui.line_height(Size::bold) + ui.mm(2.5F));
-    const std::string title = fitted(ui, ui.in_words(whole), strip.w);
+    const Text title = fitted(ui, ui.in_words(whole), strip.w);
     const float y = strip.y + ui.mm(1);
     ui.text(strip.x, y, title, Size::bold);
     const Text saved = saved_words(state);
@@ -59,7 +59,7 @@ void draw_title(Ui& ui, const State& state, const Text& whole, Box& page) {
         ui.text(strip.right(), y + ui.mm(0.8F), saved, Size::small, Align::right,
                 state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft);
     } else if (state.saving == Saving::failed) {
-        ui.text(strip.right(), y, "!", Size::bold, Align::right);
+        ui.text(strip.right(), y, Text("!"), Size::bold, Align::right);
     }
     rule(ui, strip);
     take_top(page, ui.mm(2));
@@ -78,7 +78,7 @@ void draw_title_column(Ui& ui, const State& state, const Text& whole, Box& page)
     }
     float h = ui.line_height(Size::bold);
     if (cut != std::string::npos) {
-        h += ui.paragraph(page.x, page.y + h, page.w, title.substr(cut + between.size()),
+        h += ui.paragraph(page.x, page.y + h, page.w, Text(title.substr(cut + between.size())),
                           Size::small);
     }
     rule(ui, take_top(page, h + ui.mm(1)));

@@ -12,7 +12,7 @@ constexpr int inch_keys = 13, eighth_keys = 12;
 /// A key for so many sixteenths of an inch; true when tapped.
 bool fraction_key(Ui& ui, const std::string& name, Box place, int n, bool chosen) {
     const bool tapped =
-        ui.button(name, n == 0 ? "0" : "", place, chosen ? Look::chosen : Look::key);
+        ui.button(name, Text(n == 0 ? "0" : ""), place, chosen ? Look::chosen : Look::key);
     if (n > 0) {
         const int common = std::gcd(n, 16);
         ui.speak(name, say("{1}/{2} in", n / common, 16 / common));
@@ -33,7 +33,8 @@ void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
         }
     }
     const bool odd = now % 2 == 1;
-    if (ui.button("a sixteenth more", "and\n1/16", grid.place(8), odd ? Look::chosen : Look::key)) {
+    if (ui.button("a sixteenth more", Text("and\n1/16"), grid.place(8),
+                  odd ? Look::chosen : Look::key)) {
         press_sixteenths(draft, odd ? now - 1 : now + 1);
     }
     if (ui.button("back", say("take back"), grid.last(), Look::key)) {
@@ -61,7 +62,8 @@ void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
     const KeyGrid grid(ui, box, has_back ? inch_keys : inch_keys - 1);
     for (int n = 0; n < 12; ++n) {
         const Look look = draft.inches == n ? Look::chosen : Look::key;
-        if (ui.button("inches " + std::to_string(n), std::to_string(n), grid.place(n), look)) {
+        if (ui.button("inches " + std::to_string(n), Text(std::to_string(n)), grid.place(n),
+                      look)) {
             press_inches(draft, n);
         }
     }
@@ -87,12 +89,12 @@ char draw_digit_keys(Ui& ui, Box box, bool with_point) {
     const bool low = grid.is_low();
     char tapped = 0;
     for (int digit = 0; digit < 10; ++digit) {
-        if (ui.button("digit " + std::to_string(digit), std::to_string(digit),
+        if (ui.button("digit " + std::to_string(digit), Text(std::to_string(digit)),
                       grid.place(place_of(digit, low)), Look::key)) {
             tapped = static_cast<char>('0' + digit);
         }
     }
-    if (with_point && ui.button("point", ".", grid.place(low ? 7 : 10), Look::key)) {
+    if (with_point && ui.button("point", Text("."), grid.place(low ? 7 : 10), Look::key)) {
         tapped = '.';
     }
     if (ui.button("back", say("take back"), grid.place(low ? 3 : 11), Look::key)) {

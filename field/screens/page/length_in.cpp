@@ -33,8 +33,8 @@ void draw_length_in(Ui& ui, Length length, Tapes tapes, Box box) {
     }
     const std::string words = print_length(length, tapes.marks);
     const float line = ui.line_height(Size::small);
-    if (ui.text_width(words, Size::small) <= box.w) {
-        ui.text(box.mid_x(), box.mid_y() - line / 2, words, Size::small, Align::centre);
+    if (ui.text_width(Text(words), Size::small) <= box.w) {
+        ui.text(box.mid_x(), box.mid_y() - line / 2, Text(words), Size::small, Align::centre);
         return;
     }
     const std::size_t feet = words.find(feet_end);
@@ -43,9 +43,10 @@ void draw_length_in(Ui& ui, Length length, Tapes tapes, Box box) {
     }
     const std::string over = words.substr(0, feet + feet_end.size() - 1);
     const std::string under = words.substr(feet + feet_end.size());
-    if (std::max(ui.text_width(over, Size::small), ui.text_width(under, Size::small)) <= box.w) {
-        ui.text(box.mid_x(), box.mid_y() - line, over, Size::small, Align::centre);
-        ui.text(box.mid_x(), box.mid_y(), under, Size::small, Align::centre);
+    if (std::max(ui.text_width(Text(over), Size::small), ui.text_width(Text(under), Size::small)) <=
+        box.w) {
+        ui.text(box.mid_x(), box.mid_y() - line, Text(over), Size::small, Align::centre);
+        ui.text(box.mid_x(), box.mid_y(), Text(under), Size::small, Align::centre);
     }
 }
 

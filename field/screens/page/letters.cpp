@@ -73,7 +73,7 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
     };
     for (const char letter : letters) {
         const std::string label(1, letter);
-        if (key(label, label) && name.size() < name_letters_most) {
+        if (key(label, Text(label)) && name.size() < name_letters_most) {
             add(name, letter);
         }
     }
@@ -85,7 +85,7 @@ void draw_letter_keys(Ui& ui, std::string& name, bool& digits_shown, Box box) {
     if (key("back", say_of("key", "back"))) {
         take_back(name);
     }
-    if (!whole && key("page", digits_shown ? "A–Z" : "0–9")) {
+    if (!whole && key("page", Text(digits_shown ? "A–Z" : "0–9"))) {
         digits_shown = !digits_shown;
     }
     ui.end_scroll();

@@ -12,7 +12,7 @@ Text on_other_tape(Length length, Tapes tapes) {
 }
 
 Text length_on(Length length, Tapes tapes) {
-    return joined({print_length(length, tapes.marks), on_other_tape(length, tapes)}, " · ");
+    return joined({Text(print_length(length, tapes.marks)), on_other_tape(length, tapes)}, " · ");
 }
 
 }  // namespace hemline

@@ -26,12 +26,13 @@ std::string field_name(int field) {
 void draw_value(Ui& ui, const std::string& value, const char* unit, Box box, Colour colour) {
     const std::string words = value.empty() ? "–" : value;
     const float gap = ui.mm(1.2F);
-    const float w = ui.text_width(words, Size::title) + gap + ui.text_width(unit, Size::small);
+    const float w =
+        ui.text_width(Text(words), Size::title) + gap + ui.text_width(Text(unit), Size::small);
     const float x = box.mid_x() - w / 2;
     const float y = box.mid_y() - ui.line_height(Size::title) / 2;
-    const float used = ui.text(x, y, words, Size::title, Align::left, colour);
+    const float used = ui.text(x, y, Text(words), Size::title, Align::left, colour);
     ui.text(x + used + gap, y + (ui.line_height(Size::title) - ui.line_height(Size::small)) * 0.8F,
-            unit, Size::small, Align::left, colour);
+            Text(unit), Size::small, Align::left, colour);
 }
 
 Text spoken_field(int field) {
@@ -47,7 +48,7 @@ void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
         Box place = take_left(strip, w * shares[static_cast<std::size_t>(field)]);
         take_left(strip, gap);
         const bool chosen = draft.field == field;
-        if (ui.button(field_name(field), "", place, chosen ? Look::chosen : Look::plain)) {
+        if (ui.button(field_name(field), Text(""), place, chosen ? Look::chosen : Look::plain)) {
             choose_field(draft, field);
         }
         ui.speak(field_name(field), spoken_field(field));
@@ -71,7 +72,7 @@ void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool
         ui.text(body.x, y, say("– nothing keyed in yet"), Size::title, Align::left,
                 ui.colours().soft);
     } else if (!large) {
-        ui.text(body.x, y, print_length(shown_length(draft, metric), Marks::millimetre),
+        ui.text(body.x, y, Text(print_length(shown_length(draft, metric), Marks::millimetre)),
                 Size::title);
     } else {
         ui.figure(body.x, body.y, shown_length(draft, metric),

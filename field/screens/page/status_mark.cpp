@@ -59,7 +59,7 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
             letter_colour = colour.paper;
             break;
     }
-    ui.text(cx, cy - ui.line_height(Size::bold) / 2, letter, Size::bold, Align::centre,
+    ui.text(cx, cy - ui.line_height(Size::bold) / 2, Text(letter), Size::bold, Align::centre,
             letter_colour);
 }
 

@@ -44,10 +44,11 @@ float draw_line(Ui& ui, const DayLine& line, Box box) {
     const float w = box.w - (wide ? ui.mm(who_mm) : 0);
     float y = box.y + ui.paragraph(box.x, box.y, w, line.words);
     if (wide) {
-        ui.text(box.right(), box.y + ui.mm(0.8F), ui.shortened(who, Size::small, ui.mm(who_mm - 3)),
-                Size::small, Align::right, ui.colours().soft);
+        ui.text(box.right(), box.y + ui.mm(0.8F),
+                ui.shortened(Text(who), Size::small, ui.mm(who_mm - 3)), Size::small, Align::right,
+                ui.colours().soft);
     } else if (!who.empty()) {
-        y += ui.paragraph(box.x, y, box.w, who, Size::small, ui.colours().soft);
+        y += ui.paragraph(box.x, y, box.w, Text(who), Size::small, ui.colours().soft);
     }
     return y - box.y + ui.mm(1.5F);
 }

@@ -26,7 +26,7 @@ Wish draw_history(Ui& ui, const State& state) {
             continue;
         }
         const bool struck = state.job.struck.count(event->id) > 0;
-        const std::string said = ui.shortened(told(state, event->fact), Size::body, list.w);
+        const Text said = ui.shortened(told(state, event->fact), Size::body, list.w);
         const float w = ui.text(list.x, y, said, Size::body, Align::left,
                                 struck ? ui.colours().soft : ui.colours().ink);
         if (struck) {

@@ -34,7 +34,7 @@ std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
     float used = 0;
     float widest = 0;
     for (const std::string& name : names) {
-        widest = std::max({widest, ui.label_width(name), ui.mm(target_min)});
+        widest = std::max({widest, ui.label_width(Text(name)), ui.mm(target_min)});
         used = static_cast<float>(fit + 1) * (widest + gap) - gap;
         if (used > row.w) {
             break;
@@ -100,7 +100,7 @@ Wish draw_person(Ui& ui, const State& state, Drafts& drafts) {
     }
     take_top(body, ui.mm(3));
     const std::string name = drafts.way && drafts.name.empty() ? state.by : drafts.name;
-    ui.text(shown.x, shown.y + ui.mm(1), ready ? name : "…", Size::title);
+    ui.text(shown.x, shown.y + ui.mm(1), Text(ready ? name : "…"), Size::title);
     if (const std::string tapped = draw_names(ui, names, known); !tapped.empty()) {
         wish.hold = Person{tapped, drafts.way.value_or(way_of(state.people, tapped))};
     }

@@ -31,7 +31,7 @@ float draw_words(Ui& ui, const EdgeValue& value, Box words) {
         float y = words.y + ui.paragraph(words.x, words.y, words.w, value.value, Size::bold);
         y += ui.paragraph(words.x, y, words.w, what_words(ui, value), Size::small);
         if (!who.empty()) {
-            y += ui.paragraph(words.x, y, words.w, who, Size::small, ui.colours().soft);
+            y += ui.paragraph(words.x, y, words.w, Text(who), Size::small, ui.colours().soft);
         }
         return y - words.y;
     }
@@ -40,7 +40,7 @@ float draw_words(Ui& ui, const EdgeValue& value, Box words) {
     const float value_h = ui.paragraph(left.x, left.y, left.w, value.value, Size::bold);
     const float what_h =
         ui.paragraph(words.x, small_y, words.w, what_words(ui, value), Size::small);
-    ui.text(right.right(), small_y, ui.shortened(who, Size::small, right.w), Size::small,
+    ui.text(right.right(), small_y, ui.shortened(Text(who), Size::small, right.w), Size::small,
             Align::right, ui.colours().soft);
     return std::max(value_h, what_h + ui.mm(0.8F));
 }
@@ -51,7 +51,7 @@ float draw_value(Ui& ui, const EdgeValue& value, Box row) {
     Box words = row;
     const Box mark = take_left(words, ui.mm(mark_mm));
     if (is_outside || !value.wanted.empty()) {
-        ui.text(mark.x, row.y, is_outside ? "!" : "✓", Size::bold);
+        ui.text(mark.x, row.y, Text(is_outside ? "!" : "✓"), Size::bold);
     }
     float h = draw_words(ui, value, words);
     if (is_outside) {

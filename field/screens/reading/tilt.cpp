@@ -59,7 +59,7 @@ Wish draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
         y += ui.paragraph(frame.body.x, y, frame.body.w, words, size) + ui.mm(2);
     };
     if (done) {
-        line(words_of(slope_of(*tilt)), Size::title);
+        line(Text(words_of(slope_of(*tilt))), Size::title);
         line(say("The readings spread by {1}; the sensor's own error of {2} has cancelled.",
                  tenths(tilt->spread), tenths(tilt->own_error)),
              Size::body);

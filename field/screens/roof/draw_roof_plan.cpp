@@ -156,10 +156,10 @@ void draw_corner(RoofPage& plan, const Drawn& before, const Drawn& after) {
     const float length = std::max(0.1F, std::hypot(in.x, in.y));
     const float off = ui.mm(5.5F);
     const ImVec2 middle{at.x + in.x / length * off, at.y + in.y / length * off};
-    const float w = ui.text_width(words, Size::small), h = ui.line_height(Size::small);
+    const float w = ui.text_width(Text(words), Size::small), h = ui.line_height(Size::small);
     const Box place{middle.x - w / 2, middle.y - h / 2, w, h};
     if (plan.is_free(place, plan.taken, 0)) {
-        ui.text(place.x, place.y, words, Size::small);
+        ui.text(place.x, place.y, Text(words), Size::small);
         plan.taken.push_back(place);
     }
 }
@@ -267,8 +267,8 @@ void draw_words(RoofPage& plan, const Drawn& one, ImVec2 mark, Box page) {
         if (with_length && length.empty()) {
             continue;
         }
-        const float w = std::max(with_length ? ui.text_width(length, Size::small) : 0.0F,
-                                 ui.text_width(status, Size::small));
+        const float w = std::max(with_length ? ui.text_width(Text(length), Size::small) : 0.0F,
+                                 ui.text_width(Text(status), Size::small));
         const ImVec2 size{w, with_length ? 2 * line : line};
         auto place = words_place(plan, one, mark, size, page, false);
         if (!place && with_length) {
@@ -280,10 +280,10 @@ void draw_words(RoofPage& plan, const Drawn& one, ImVec2 mark, Box page) {
         }
         if (place) {
             if (with_length) {
-                ui.text(place->mid_x(), place->y, length, Size::small, Align::centre);
+                ui.text(place->mid_x(), place->y, Text(length), Size::small, Align::centre);
             }
-            ui.text(place->mid_x(), place->bottom() - line, status, Size::small, Align::centre,
-                    with_length ? ui.colours().soft : ui.colours().ink);
+            ui.text(place->mid_x(), place->bottom() - line, Text(status), Size::small,
+                    Align::centre, with_length ? ui.colours().soft : ui.colours().ink);
             plan.taken.push_back(*place);
             return;
         }

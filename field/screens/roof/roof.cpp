@@ -152,7 +152,7 @@ Wish draw_roof(Ui& ui, const State& state) {
     Wish wish;
     const std::optional<NextWork> next = next_work(state);
     const Frame frame =
-        open_frame(ui, state, state.job.name,
+        open_frame(ui, state, Text(state.job.name),
                    {{"jobs", say("Jobs")},
                     {"add edge", say("Add, change an edge")},
                     {"history", say("Record, undo")},

@@ -177,8 +177,11 @@ struct Row {
 Row row_of(const State& state, const Told& told, const Glance* glance, const EdgeWork& work,
            EdgeStatus status) {
     if (glance == nullptr) {
-        return {length_words(state, told, work), other_words(state, told, work), "",
-                under_words(told, work, status), ""};
+        return {length_words(state, told, work),
+                other_words(state, told, work),
+                "",
+                under_words(told, work, status),
+                {}};
     }
     return {length_words(state, told, work), other_words(state, told, work), who_did(*glance, work),
             waits_words(told, *glance, work, status), noted_words(work)};
@@ -195,7 +198,8 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
     }
     const float x = row.x + 2 * radius + ui.mm(5);
     const float w = row.right() - x;
-    const float who_w = said.who.empty() ? 0 : ui.text_width(said.who, Size::small) + ui.mm(3);
+    const float who_w =
+        said.who.empty() ? 0 : ui.text_width(Text(said.who), Size::small) + ui.mm(3);
     float y = mid - line;
     const float used =
         ui.text(x, y, ui.shortened(said.length, Size::bold, w - who_w), Size::bold) + ui.mm(2);
@@ -203,7 +207,8 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
         ui.text(x + used, y + ui.mm(1), said.other, Size::small);
     }
     if (!said.who.empty()) {
-        ui.text(row.right(), y + ui.mm(1), said.who, Size::small, Align::right, ui.colours().soft);
+        ui.text(row.right(), y + ui.mm(1), Text(said.who), Size::small, Align::right,
+                ui.colours().soft);
     }
     y += line + ui.mm(0.5F);
     ui.text(x, y, ui.shortened(said.under, Size::small, w), Size::small, Align::left,

@@ -76,7 +76,7 @@ Wish draw_grids(Ui& ui, const State& state, Drafts& drafts) {
         columns(take_top(body, ui.mm(row_mm)), static_cast<int>(std::size(grids)), ui.mm(gap_mm));
     for (std::size_t i = 0; i < std::size(grids); ++i) {
         const bool chosen = state.job.practice.cut_grid == grids[i].length;
-        if (ui.button("grid " + std::string(grids[i].value), grids[i].value, places[i],
+        if (ui.button("grid " + std::string(grids[i].value), Text(grids[i].value), places[i],
                       chosen ? Look::chosen : Look::plain)) {
             wish = set_to(state, drafts, "cut_grid", grids[i].value);
         }

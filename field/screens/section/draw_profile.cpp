@@ -137,8 +137,8 @@ bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, ImVec2 a, 
         const float line = ui.line_height(Size::small);
         ui.text(place.mid_x(), place.mid_y() - line, spoken(leg.name), Size::small, Align::centre,
                 ui.colours().soft);
-        ui.text(place.mid_x(), place.mid_y(), print_length(leg.width, asked.marks), Size::small,
-                Align::centre);
+        ui.text(place.mid_x(), place.mid_y(), Text(print_length(leg.width, asked.marks)),
+                Size::small, Align::centre);
         return touched;
     }
     return false;

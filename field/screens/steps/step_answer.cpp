@@ -156,7 +156,7 @@ float draw_answer(Ui& ui, const State& state, const Step& step, Drafts& drafts, 
         return 0;
     }
     if (step.rule->asks == Asks::count) {
-        ui.text(body.x, body.y, drafts.count.empty() ? "…" : drafts.count, Size::title);
+        ui.text(body.x, body.y, Text(drafts.count.empty() ? "…" : drafts.count), Size::title);
         return ui.line_height(Size::title);
     }
     return step.rule->asks == Asks::length

@@ -38,8 +38,8 @@ void draw_caution(Ui& ui, const Text& caution, Box& body) {
     ui.ink()->AddTriangleFilled({centre.x, centre.y - r * 1.2F},
                                 {centre.x - r * 1.2F, centre.y + r},
                                 {centre.x + r * 1.2F, centre.y + r}, IM_COL32(0, 0, 0, 255));
-    ui.text(centre.x, centre.y - ui.line_height(Size::bold) / 2 + ui.mm(0.4F), "!", Size::bold,
-            Align::centre, ui.colours().warn);
+    ui.text(centre.x, centre.y - ui.line_height(Size::bold) / 2 + ui.mm(0.4F), Text("!"),
+            Size::bold, Align::centre, ui.colours().warn);
     ui.paragraph(band.x + ui.mm(13), band.y + ui.mm(2), band.w - ui.mm(16), caution, Size::bold,
                  IM_COL32(0, 0, 0, 255));
     take_top(body, ui.mm(3));

@@ -126,7 +126,7 @@ Text proof_words(const State& state, const PlanChoice& choice) {
 /// The visible pieces of one run to scale, as seen from outside.
 void draw_strip(Ui& ui, const State& state, const ChosenDivision& run, Length longest, Box strip) {
     const Box name = take_left(strip, ui.mm(9));
-    ui.text(name.x, strip.mid_y() - ui.line_height(Size::small) / 2, run.edge, Size::small);
+    ui.text(name.x, strip.mid_y() - ui.line_height(Size::small) / 2, Text(run.edge), Size::small);
     const EdgeWork* const work = edge_of(state, run.edge);
     const bool from_right = work != nullptr && first_fitted(work->edge) == Side::right;
     Length edge;

@@ -35,7 +35,7 @@ void draw_piece_of(Ui& ui, const SticksAlike::Piece& piece, Marks marks, Box box
     const std::string more = piece.names.size() > 1 ? first + " …" : first;
     const std::string length = print_length(piece.cut, marks);
     for (const std::string& words : {names + "   " + length, more + "   " + length, names, more}) {
-        if (write_in(ui, box, words, Size::small, y)) {
+        if (write_in(ui, box, Text(words), Size::small, y)) {
             return;
         }
     }
@@ -65,10 +65,10 @@ void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Lengt
         draw_piece_of(ui, piece, state.marks, own, is_even);
         is_even = !is_even;
         const std::string mark = print_length(end, state.marks);
-        const float w = ui.text_width(mark, Size::small);
+        const float w = ui.text_width(Text(mark), Size::small);
         if (own.right() - w > written_to) {
-            ui.text(own.right(), metal.bottom() + ui.mm(0.5F), mark, Size::small, Align::right,
-                    ui.colours().soft);
+            ui.text(own.right(), metal.bottom() + ui.mm(0.5F), Text(mark), Size::small,
+                    Align::right, ui.colours().soft);
             written_to = own.right() + ui.mm(2);
         }
     }

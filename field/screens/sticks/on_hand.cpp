@@ -59,12 +59,13 @@ void draw_there(Ui& ui, const State& state, const PoolView& pool, Drafts& drafts
 void draw_count(Ui& ui, Drafts& drafts, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
     const std::int64_t least = drafts.corrects ? 0 : 1;  // a correction may say there is none
-    if (ui.button("fewer", "−", places[0], drafts.sticks > least ? Look::plain : Look::off)) {
+    if (ui.button("fewer", Text("−"), places[0], drafts.sticks > least ? Look::plain : Look::off)) {
         --drafts.sticks;
     }
     ui.text(places[1].mid_x(), strip.mid_y() - ui.line_height(Size::title) / 2,
-            std::to_string(drafts.sticks), Size::title, Align::centre);
-    if (ui.button("more", "+", places[2], drafts.sticks < count_most ? Look::plain : Look::off)) {
+            Text(std::to_string(drafts.sticks)), Size::title, Align::centre);
+    if (ui.button("more", Text("+"), places[2],
+                  drafts.sticks < count_most ? Look::plain : Look::off)) {
         ++drafts.sticks;
     }
 }

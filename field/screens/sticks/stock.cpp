@@ -31,7 +31,7 @@ void draw_lengths(Ui& ui, const State& state, const PoolView& pool, Box& body, W
         const std::vector<Box> places = columns(lines[i / per_line], wide, gap);
         const bool chosen = std::count(now.begin(), now.end(), length) > 0;
         const std::string words = std::to_string(lengths_ft[i]) + " ft";
-        if (!ui.button("stock " + words, words, places[i % per_line],
+        if (!ui.button("stock " + words, Text(words), places[i % per_line],
                        chosen ? Look::chosen : Look::plain)) {
             continue;
         }

@@ -78,7 +78,7 @@ TEST_CASE("A cut of 6 ft 0 1/32 in is told as that: record, day sheet and packed
         CHECK(has(pages.at("events.csv"), "6 ft 0 1/32 in"));
         const Job job = replay(events, {});
         const std::string sheet = day_page(
-            day_sheet(job, events, {0, 86'400'000}), "today", Paper::letter,
+            day_sheet(job, events, {0, 86'400'000}), Text("today"), Paper::letter,
             [](WallTime) { return std::string(); }, {}, english_on(marks_of(job.practice)));
         CHECK(has(sheet, "6 ft 0 1/32 in"));
     }
@@ -90,7 +90,7 @@ TEST_CASE("The day sheet of a job in mm says its cuts in mm") {
     facts.emplace_back(PieceCut{"A", TrimRole::main, 1, millimetres(2001), {feet(10), {}}});
     const std::vector<Event> events = written(facts);
     const std::string sheet = day_page(
-        day_sheet(replay(events, {}), events, {0, 86'400'000}), "today", Paper::letter,
+        day_sheet(replay(events, {}), events, {0, 86'400'000}), Text("today"), Paper::letter,
         [](WallTime) { return std::string(); }, {}, english_on(Marks::millimetre));
     CHECK(has(sheet, "2001 mm"));
     CHECK(has(sheet, "3048 mm"));  // the stick of 10 ft

@@ -12,7 +12,7 @@ Card card_of_eave() {
     Card card;
     card.edge = "A<1>";
     card.trim = "eave_rolled";
-    card.trim_name = "eave trim";
+    card.trim_name = Text("eave trim");
     card.piece = 2;
     card.pieces = 4;
     card.cut = inches(100);
@@ -35,8 +35,8 @@ std::size_t count(const std::string& text, const std::string& what) {
 }  // namespace
 
 TEST_CASE("a printed card has its length, and a row and a flag in its place for each mark") {
-    const std::string page =
-        card_page(card_of_eave(), {}, Marks::sixteenth, {"House", "4 May 2026"}, Paper::letter);
+    const std::string page = card_page(card_of_eave(), {}, Marks::sixteenth,
+                                       {"House", Text("4 May 2026")}, Paper::letter);
     CHECK(count(page, "<h1>Cut <span class=\"whole\">8 ft 4 in</span></h1>") == 1);
     CHECK(count(page, "<tr><td>") == 3);
     // 1, 94 and 100 of 100 in on a line of 180 mm.
@@ -54,7 +54,7 @@ TEST_CASE("a printed card has its length, and a row and a flag in its place for 
 
 TEST_CASE("words of the job cannot break the printed page") {
     const std::string page =
-        card_page(card_of_eave(), {}, Marks::sixteenth, {"<i>", ""}, Paper::a4);
+        card_page(card_of_eave(), {}, Marks::sixteenth, {"<i>", {}}, Paper::a4);
     CHECK(count(page, "A&lt;1&gt;") == 3);  // head, heading and title
     CHECK(count(page, "<i>") == 0);
     CHECK(count(page, "A<1>") == 0);
@@ -63,7 +63,7 @@ TEST_CASE("words of the job cannot break the printed page") {
 
 TEST_CASE("a card that waits says so above everything that might be cut") {
     Card card = card_of_eave();
-    card.waits_for = "Fix piece 1 first.";
+    card.waits_for = Text("Fix piece 1 first.");
     const std::string page = card_page(card, {}, Marks::sixteenth, {}, Paper::letter);
     CHECK(count(page, "<h2>NOT YET TO CUT: Fix piece 1 first.</h2>") == 1);
     CHECK(title_of(card, Marks::sixteenth).find("NOT YET TO CUT: ") == 0);

@@ -35,7 +35,7 @@ TEST_CASE("what was struck, picked or cut from an offcut is said by what it was,
 
 TEST_CASE("only a whole id is taken for one") {
     const PageWords words = without_ids({}, plain_names({}));
-    CHECK(words.in_words("0000000000003f9c") == "0000000000003f9c");
-    CHECK(words.in_words("a0000000000003f9c-1") == "a0000000000003f9c-1");
-    CHECK(words.in_words("see 0000000000003f9c-1.") == "see \"something that is not here\".");
+    CHECK(words.in_words(Text("0000000000003f9c")) == "0000000000003f9c");
+    CHECK(words.in_words(Text("a0000000000003f9c-1")) == "a0000000000003f9c-1");
+    CHECK(words.in_words(Text("see 0000000000003f9c-1.")) == "see \"something that is not here\".");
 }

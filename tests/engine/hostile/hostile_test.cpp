@@ -59,7 +59,7 @@ Shown made_of(const HostileEvents& events) {
     }
     hook_doubt(job);
     outline_of(job);
-    day_page(day_sheet(job, events, every_day), "a day", Paper::letter,
+    day_page(day_sheet(job, events, every_day), Text("a day"), Paper::letter,
              [](auto) { return std::string("9:41"); });
     pages_of(events, {});
     clock_doubts(events);

@@ -137,6 +137,7 @@ TEST_CASE("What could be read two ways, or not at all, is refused and never gues
         {"ft", 0, "no figure"},
         {"in 7", 0, "no figure"},
         {"31 7 5/8", 3, "no unit between"},
+        {"7 -5/8 in", 2, "dash where none belongs"},
         {"31 7 in", 3, "no unit between"},
         {"9  650 mm", 3, "no unit between"},
         {"9\t650 mm", 2, "no unit between"},

@@ -36,6 +36,16 @@ EndMetal right_of(const Edge& edge, const char* id) {
 // Tabs, folds and turn-ups: common practice, no published source. What geometry adds is computed
 // beside each case from the formulas of docs/geometry.md.
 
+TEST_CASE(
+    "up the roof a corner's tab is folded on the side fitted first, and the other end is square") {
+    Edge wall = edge(EdgeKind::headwall, End::corner_out, End::corner_out, 5);
+    CHECK(left_of(wall, "headwall").work == EndWork::corner_tab);
+    CHECK(right_of(wall, "headwall").work == EndWork::square);
+    wall.first = Side::right;
+    CHECK(left_of(wall, "headwall").work == EndWork::square);
+    CHECK(right_of(wall, "headwall").work == EndWork::corner_tab);
+}
+
 TEST_CASE("a gable's foot has its plumb offset and a return tab, its peak a fold") {
     // 6 in at 4 in 12: 6·4/12 = 2.00 in.
     Edge gable = edge(EdgeKind::gable, End::eave, End::ridge, 4);

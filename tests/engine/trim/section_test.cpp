@@ -42,6 +42,18 @@ TEST_CASE("every trim of the trade has a section, and each kind of hem is there"
     }
 }
 
+TEST_CASE("the widest leg on the deck is the deck's, and of two as wide the first") {
+    Section section;
+    for (const auto& [inches_wide, lies] :
+         {std::pair(9, LiesOn::wall), {4, LiesOn::deck}, {6, LiesOn::deck}, {6, LiesOn::deck}}) {
+        SectionLeg leg;
+        leg.width = inches(inches_wide);
+        leg.lies = lies;
+        section.legs.push_back(leg);
+    }
+    CHECK(deck_leg(section) == 2);
+}
+
 TEST_CASE("a section and its trim in the catalogue agree leg by leg") {
     const Sections sections = sections_of_assets();
     const auto catalogue = Catalogue::read(asset("catalogue/trims.csv"));

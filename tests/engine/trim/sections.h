@@ -8,7 +8,7 @@ namespace hemline {
 
 inline Sections sections_of_assets() {
     const auto sections = Sections::read(asset("catalogue/sections.csv"));
-    REQUIRE_MESSAGE(sections.ok(), (sections ? "" : sections.problem().what));
+    REQUIRE_MESSAGE(sections.ok(), (sections ? Text() : sections.problem().what));
     return *sections;
 }
 

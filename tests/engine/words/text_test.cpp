@@ -70,7 +70,7 @@ TEST_CASE("what was worked out to less than a mark is told to the reader's mark"
 }
 
 TEST_CASE("a text in a text is said in the same language") {
-    const Text text = say("Finish {1} first.", joined({say("eave"), "A"}, " "));
+    const Text text = say("Finish {1} first.", joined({say("eave"), Text("A")}, " "));
     CHECK(text == "Finish eave A first.");
     CHECK(fill(text, language({{"eave", "alero"}, {"Finish {1} first.", "Primero acabe {1}."}})) ==
           "Primero acabe alero A.");
@@ -97,7 +97,7 @@ TEST_CASE("a place without a value stays, and so does a brace that does not pair
 TEST_CASE("values may have names") {
     Text text = say("Cut piece {piece}: {cut}.");
     text.names = {"piece", "cut"};
-    text.values = {"2", "9 ft"};
+    text.values = {Text("2"), Text("9 ft")};
     CHECK(text == "Cut piece 2: 9 ft.");
 }
 
@@ -117,7 +117,7 @@ TEST_CASE("the same word in two meanings is two texts") {
 }
 
 TEST_CASE("texts one after another leave empty ones out") {
-    CHECK(joined({"a", "", "b", Text()}, ", ") == "a, b");
+    CHECK(joined({Text("a"), Text(""), Text("b"), Text()}, ", ") == "a, b");
     CHECK(joined({}, ", ").empty());
 }
 
@@ -130,11 +130,11 @@ TEST_CASE("texts side by side keep their order and are said in their language") 
 TEST_CASE("a list names its last with its own word") {
     const Text last = say("{1} or {2}");
     CHECK(listed({}, last).empty());
-    CHECK(listed({"a"}, last) == "a");
-    CHECK(listed({"a", "b"}, last) == "a or b");
-    CHECK(listed({"a", "b", "c"}, last) == "a, b or c");
-    CHECK(fill(listed({"a", "b", "c"}, last), language({{"{1} or {2}", "{1} o {2}"}})) ==
-          "a, b o c");
+    CHECK(listed({Text("a")}, last) == "a");
+    CHECK(listed({Text("a"), Text("b")}, last) == "a or b");
+    CHECK(listed({Text("a"), Text("b"), Text("c")}, last) == "a, b or c");
+    CHECK(fill(listed({Text("a"), Text("b"), Text("c")}, last),
+               language({{"{1} or {2}", "{1} o {2}"}})) == "a, b o c");
 }
 
 TEST_CASE("words kept in English are said again in another language") {

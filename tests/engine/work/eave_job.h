@@ -25,7 +25,7 @@ inline Catalogue invented_catalogue() {
         "eave_rolled,Eave trim,eave,main,4 in,4 in,1/2 in,1/2 in,,6/12,snap_lock,invented\n"
         "fascia_wrap,Fascia wrap,eave,wrap,1 in,8 in,,,,,snap_lock,invented\n"
         "cleat,Cleat,eave,cleat,,3 in,1/2 in,,,,snap_lock,invented\n");
-    REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+    REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
     return *read;
 }
 

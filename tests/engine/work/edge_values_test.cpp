@@ -163,7 +163,7 @@ TEST_CASE("What keeps the plan of the edge from working out is a value, and no o
         return outside;
     };
     const auto problem = [](const std::string& edge, const std::string& field, Severity severity) {
-        return PlanProblem{edge, field, severity, "It is so.", "Mend it."};
+        return PlanProblem{edge, field, severity, Text("It is so."), Text("Mend it.")};
     };
     tablet.plan.problems = {
         problem("B", "lap", Severity::problem), problem("A", "pitch", Severity::problem),
@@ -171,7 +171,7 @@ TEST_CASE("What keeps the plan of the edge from working out is a value, and no o
     CHECK(plan_values().empty());
     CHECK(tablet.value_of("Pitch").outside == "It is so.");
     tablet.plan.problems.push_back(problem("A", "lap", Severity::problem));
-    CHECK(plan_values() == std::vector<Text>{"It is so."});
+    CHECK(plan_values() == std::vector<Text>{Text("It is so.")});
 }
 
 TEST_CASE("A pitch that nobody took is not shown as within practice") {

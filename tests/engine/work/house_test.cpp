@@ -28,7 +28,7 @@ struct House {
         for (const KindOfEdge& one : kinds_of_edge()) {
             const auto read =
                 read_procedure(assets_file("procedures/" + std::string(one.word) + ".csv"));
-            REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+            REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
             procedures[one.kind] = *read;
         }
     }

@@ -16,7 +16,7 @@ namespace {
 
 Catalogue own_catalogue() {
     const auto read = Catalogue::read(assets_file("catalogue/trims.csv"));
-    REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+    REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
     return *read;
 }
 
@@ -41,7 +41,7 @@ struct Tablet {
 
     [[nodiscard]] Card card(TrimRole role, int piece) const {
         const auto card = make_card(job, plan, catalogue, "A", role, piece);
-        REQUIRE_MESSAGE(card.ok(), (card.ok() ? "" : card.problem().what));
+        REQUIRE_MESSAGE(card.ok(), (card.ok() ? Text() : card.problem().what));
         return *card;
     }
 

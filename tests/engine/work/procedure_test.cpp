@@ -15,7 +15,7 @@ namespace {
 
 std::vector<StepRule> eave_procedure() {
     const auto read = read_procedure(assets_file("procedures/eave.csv"));
-    REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+    REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
     return *read;
 }
 
@@ -278,7 +278,7 @@ TEST_CASE(
                              "transition", "high_eave", "penetration"}) {
         CAPTURE(work);
         const auto read = read_procedure(assets_file("procedures/" + std::string(work) + ".csv"));
-        REQUIRE_MESSAGE(read.ok(), (read.ok() ? "" : read.problem().what));
+        REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
         std::map<std::string, int> parts;
         for (const StepRule& rule : *read) {
             CHECK_MESSAGE(words(rule.action) <= 12, rule.action);

@@ -22,7 +22,7 @@ struct Tablet {
         options.platform.give = [this](const std::string& name, std::string_view kind,
                                        const Bytes& bytes) -> std::optional<Problem> {
             if (refuses) {
-                return Problem{"No downloads here.", "Allow them."};
+                return Problem{Text("No downloads here."), Text("Allow them.")};
             }
             given.emplace_back(name, std::string(kind), bytes);
             return {};
@@ -132,7 +132,7 @@ TEST_CASE("Where a machine keeps later, a job taken in is saved only when it say
 
     Tablet full(true);
     full.take(full.put("roof.zip", from.given[0].bytes));
-    full.app->kept_whole(Problem{"No room.", "Make some."});
+    full.app->kept_whole(Problem{Text("No room."), Text("Make some.")});
     CHECK(full.app->state().where.place == Place::jobs);
     CHECK(full.app->state().saving == Saving::failed);
     CHECK(full.app->state().events.empty());

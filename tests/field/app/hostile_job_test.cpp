@@ -88,16 +88,16 @@ TEST_CASE("Paper, in both languages, shows the words of a job that means harm as
     const DaySheet sheet = day_sheet(job, hostile_job.events(), {0, INT64_MAX});
     const auto clock = [](WallTime) { return std::string("08:00"); };
     for (const PageWords& words : {PageWords(), spanish}) {
-        const std::string day = day_page(sheet, "4 May", Paper::letter, clock, {}, words);
+        const std::string day = day_page(sheet, Text("4 May"), Paper::letter, clock, {}, words);
         CHECK(day.find("\\u001B") != std::string::npos);
         CHECK_MESSAGE(not_plain(day).empty(), not_plain(day));
         Card card;
         card.edge = HostileJob::edge();
         card.trim = hostile("trim");
-        card.trim_name = hostile("name");
+        card.trim_name = Text(hostile("name"));
         card.waits_for = say("Wait for {1}.", HostileJob::edge());
-        const std::string page =
-            card_page(card, {}, Marks::sixteenth, {hostile("job"), "4 May"}, Paper::a4, words);
+        const std::string page = card_page(card, {}, Marks::sixteenth,
+                                           {hostile("job"), Text("4 May")}, Paper::a4, words);
         CHECK(page.find("\\u001B") != std::string::npos);
         CHECK_MESSAGE(not_plain(page).empty(), not_plain(page));
     }

@@ -15,7 +15,9 @@ namespace {
 
 /// What is wrong with one button of that size, in mm.
 std::vector<std::string> faults_of(Look look, float w, float h) {
-    Harness screen([&](Ui& ui) { ui.button("it", "It", {99, 99, ui.mm(w), ui.mm(h)}, look); });
+    Harness screen([&](Ui& ui) {
+        ui.button("it", Text("It"), {99, 99, ui.mm(w), ui.mm(h)}, look);
+    });
     return screen.ui().faults();
 }
 
@@ -39,7 +41,7 @@ TEST_CASE("A target that is too small for a glove is a fault of the screen, name
 TEST_CASE("A target that is too small taps as if it were large enough") {
     int taps = 0;
     Harness screen([&](Ui& ui) {
-        taps += ui.button("it", "It", {99, 99, ui.mm(4), ui.mm(4)}) ? 1 : 0;
+        taps += ui.button("it", Text("It"), {99, 99, ui.mm(4), ui.mm(4)}) ? 1 : 0;
     });
     const Box box = screen.target("it");
     CHECK(box.w == doctest::Approx(screen.ui().mm(10)));
@@ -54,9 +56,9 @@ TEST_CASE(
     Harness screen([](Ui& ui) {
         for (int i = 0; i < 30'000; ++i) {
             ui.ink()->AddCircleFilled({200, 200}, 50, IM_COL32_BLACK);
-            ui.text(200, 200, "circle");
+            ui.text(200, 200, Text("circle"));
         }
-        ui.button("it", "It", {300, 300, ui.mm(20), ui.mm(20)});
+        ui.button("it", Text("It"), {300, 300, ui.mm(20), ui.mm(20)});
     });
     screen.frames(3);
     CHECK(screen.ui().faults() == std::vector<std::string>{"more is drawn than a page holds"});
@@ -68,7 +70,7 @@ TEST_CASE("Thirty thousand buttons of a list are no more than a page holds") {
         Box list = ui.begin_scroll("list", ui.page());
         const float top = list.y;
         for (int i = 0; i < 30'000; ++i) {
-            ui.button("it " + std::to_string(i), "It", take_top(list, ui.mm(12)));
+            ui.button("it " + std::to_string(i), Text("It"), take_top(list, ui.mm(12)));
         }
         ui.end_scroll(list.y - top);
     });
@@ -91,7 +93,7 @@ TEST_CASE("Two targets of one name on a screen are a fault, and the first is the
 
 TEST_CASE("What is off is shown but is no target") {
     Harness harness([](Ui& ui) {
-        CHECK_FALSE(ui.button("off", "Off", {10, 10, ui.mm(20), ui.mm(20)}, Look::off));
+        CHECK_FALSE(ui.button("off", Text("Off"), {10, 10, ui.mm(20), ui.mm(20)}, Look::off));
     });
     CHECK_FALSE(harness.has_target("off"));
 }
@@ -108,12 +110,12 @@ TEST_CASE("A window smaller than a 7 in screen shows a part of the page, which s
 
 TEST_CASE("What is on the screen can be heard: words, figures in full, and what a target says") {
     Harness harness([](Ui& ui) {
-        ui.text(ui.mm(10), ui.mm(10), "the fascia");
+        ui.text(ui.mm(10), ui.mm(10), Text("the fascia"));
         ui.figure(ui.mm(10), ui.mm(20), feet(31) + inches(7) + sixteenths(10), Marks::sixteenth);
-        ui.button("keep", "Keep it", {10, ui.mm(50), ui.mm(30), ui.mm(14)});
+        ui.button("keep", Text("Keep it"), {10, ui.mm(50), ui.mm(30), ui.mm(14)});
         ui.begin_scroll("list", {0, ui.mm(70), ui.mm(100), ui.mm(10)}, ui.mm(100));
-        ui.text(ui.mm(10), ui.mm(71), "in sight");
-        ui.text(ui.mm(10), ui.mm(120), "out of sight");
+        ui.text(ui.mm(10), ui.mm(71), Text("in sight"));
+        ui.text(ui.mm(10), ui.mm(120), Text("out of sight"));
         ui.end_scroll();
     });
     std::vector<std::string> words;
@@ -151,9 +153,10 @@ struct OneKey {
     Look look = Look::key;
     Harness harness{[this](Ui& ui) {
         const Box box{ui.mm(10), ui.mm(10), ui.mm(20), ui.mm(20)};
-        taken += ui.button("seven", "7", box, look) ? 1 : 0;
-        taken +=
-            ui.button("eight", "8", {ui.mm(40), ui.mm(10), ui.mm(20), ui.mm(20)}, look) ? 1 : 0;
+        taken += ui.button("seven", Text("7"), box, look) ? 1 : 0;
+        taken += ui.button("eight", Text("8"), {ui.mm(40), ui.mm(10), ui.mm(20), ui.mm(20)}, look)
+                     ? 1
+                     : 0;
     }};
     /// Taps in frames of 1 ms and lets `rest` seconds go by.
     void tap(float x_mm, double rest) {

@@ -62,7 +62,7 @@ TEST_CASE("a guess that nobody looked at, and what is not translated, stays Engl
 TEST_CASE("the header is no phrase, and what somebody typed is not looked up") {
     CHECK(spanish().of(Text()).empty());
     CHECK(spanish().of(say("")).empty());
-    CHECK(spanish().of("eave") == "eave");
+    CHECK(spanish().of(Text("eave")) == "eave");
 }
 
 TEST_CASE("a catalogue that cannot be read says where") {

@@ -4,7 +4,7 @@
 #include <iterator>
 
 #include "engine/record/about_thing.h"
-#include "engine/record/struck.h"
+#include "engine/record/strikes_taken_back.h"
 
 namespace hemline {
 namespace {

@@ -75,6 +75,9 @@ TEST_CASE("Without a limit nothing is outside it, whoever accepted it") {
     step.limits = {};
     step.accepted_by = "Ben";
     CHECK(step.said().exception.empty());
+    step.kind = AnswerKind::seen;
+    step.finding = Finding::bad;
+    CHECK(step.said().exception.empty());
 }
 
 TEST_CASE("The same answer apart is no conflict, whichever kind and whatever was asked") {

@@ -1,4 +1,4 @@
-#include "engine/record/struck.h"
+#include "engine/record/strikes_taken_back.h"
 
 #include <map>
 

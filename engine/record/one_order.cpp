@@ -10,7 +10,6 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
-#include "engine/record/struck.h"
 
 namespace hemline {
 namespace {

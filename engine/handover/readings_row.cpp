@@ -96,10 +96,9 @@ std::optional<Slope> read_slope(Row& row, std::string_view column) {
 /// The kinds that the catalogue has a main trim for: "eaves".
 std::string kinds_served(const Catalogue& catalogue) {
     std::string kinds;
-    for (int i = 0; i <= static_cast<int>(EdgeKind::high_eave); ++i) {
-        const auto kind = static_cast<EdgeKind>(i);
-        if (catalogue.default_for(kind) != nullptr) {
-            kinds += (kinds.empty() ? "" : ", ") + spoken(kind).english() + "s";
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        if (catalogue.default_for(one.kind) != nullptr) {
+            kinds += (kinds.empty() ? "" : ", ") + spoken(one.kind).english() + "s";
         }
     }
     return kinds.empty() ? "nothing" : kinds;
@@ -124,9 +123,7 @@ void read_kind(Row& row, Edge& edge) {
     }
     const auto kind = edge_kind_of(row.text("kind"));
     if (!kind) {
-        row.refuse_word("kind",
-                        "Write eave, gable, ridge, hip, valley, sidewall, headwall, transition or "
-                        "high_eave.");
+        row.refuse_word("kind", "Write " + words_of_kinds_with_run() + ".");
         return;
     }
     edge.kind = *kind;
@@ -166,17 +163,13 @@ void read_trim(Row& row, Edge& edge) {
     }
 }
 
-/// "gable, wall or open": the ends that this side of the edge can have.
+/// The ends that this side of the edge can have.
 std::string ends_listed(EdgeKind kind, Side side) {
-    const auto ends = ends_of(kind, side);
-    std::string list;
-    for (std::size_t i = 0; i < ends.size(); ++i) {
-        list += (i == 0                 ? ""
-                 : i + 1 == ends.size() ? " or "
-                                        : ", ") +
-                std::string(word_of(ends[i]));
+    std::vector<std::string_view> words;
+    for (const End end : ends_of(kind, side)) {
+        words.push_back(word_of(end));
     }
-    return list;
+    return either_of(words);
 }
 
 /// "the foot of a gable", "an end of a ridge".
@@ -232,10 +225,10 @@ std::optional<Angle> read_corner(Row& row, Side side, const Edge& edge) {
         return {};
     }
     const End end = end_at(edge, side);
-    const bool hip = edge.kind == EdgeKind::hip;
-    const bool valley = edge.kind == EdgeKind::valley;
+    const bool over_corner = stands_over_corner(edge.kind);
+    const bool hip = over_corner && turns_out(edge.kind), valley = over_corner && !hip;
     const bool out = hip || end == End::corner_out;
-    if (!hip && !valley && end != End::corner_out && end != End::corner_in) {
+    if (!over_corner && end != End::corner_out && end != End::corner_in) {
         row.refuse(column, quoted(row.text(column)) + " stands where the edge has no corner.",
                    "Leave the cell empty, or make that end a corner.");
     } else if (*angle == half_turn) {

@@ -1,20 +1,17 @@
-// The plan of a whole job, computed from scratch after every event: runs, sticks, and what is
-// proved.
+// The plan of a whole job: runs, sticks, and what is proved.
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "engine/cutting/cutting.h"
 #include "engine/dividing/run.h"
-#include "engine/joint/joint.h"
-#include "engine/record/job.h"
+#include "engine/record/event_id.h"
 #include "engine/trim/catalogue.h"
-#include "engine/trim/pitch_check.h"
-#include "engine/trim/practice.h"
 
 namespace hemline {
 
@@ -105,54 +102,6 @@ struct Plan {
     std::vector<PlanProblem> problems;
     std::vector<PlanChoice> choices;  ///< pool by pool: the one planned, or all that are listed
 };
-
-/// More pieces are no roof's: what is past them is not planned, and said.
-constexpr std::int64_t plan_pieces_most = 50'000;
-
-/// Which of a pool's choices a plan lists. The planned one is the first by preference: with looks
-/// or laps first both find the same; with sticks first the look through all may find one better.
-enum class ListedChoices : std::uint8_t { planned, all };
-
-struct PlanOptions {
-    bool wrap = true;  ///< plan the wraps that edges ask for
-    bool cleat = true;
-    CuttingEffort effort = {};          ///< for each pool; the planned choice alone takes a part
-    std::optional<Prefer> prefer = {};  ///< in place of the job's own
-    ListedChoices choices = ListedChoices::planned;
-};
-
-/// Plans every edge whose length is agreed. Pure and total: an edge that cannot be planned becomes
-/// a problem of the plan, and the others are planned all the same.
-Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options = {});
-
-/// The plans worth a choice, pool by pool, those with fewer laps first: every edge not begun may
-/// run out, unless it must be balanced or has its own style. Takes as many steps as it is given,
-/// where not all is proved before.
-std::vector<PlanChoice> find_choices(const Job& job, const Catalogue& catalogue,
-                                     const CuttingEffort& effort);
-
-struct PoolRun {
-    std::string edge;
-    TrimRole role = TrimRole::main;
-};
-
-/// A pool divided and cut as one problem, and the plans found for it.
-struct PoolChoices {
-    std::string pool, trim;
-    std::vector<PoolRun> runs;  ///< main trims and wraps; one for each edge of the job
-    JointJob job;
-    std::vector<JointPlan> plans;
-};
-
-/// What make_plan() chooses from with the same options.
-std::vector<PoolChoices> choices_by_pool(const Job& job, const Catalogue& catalogue,
-                                         const PlanOptions& options);
-
-/// The run rule of a trim on an edge: its lap (0 for a cleat) and what its two ends add.
-RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice);
-
-/// Sticks are shared only within one pool: trim, face and flange, metal, thickness and colour.
-std::string pool_of(const Edge& edge, const Trim& trim);
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role);
 const PlannedStick* find_stick(const Plan& plan, int number);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <numeric>
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 
 namespace hemline {
 

@@ -1,10 +1,17 @@
 // What a new plan changed of the one before, for the crew who know the old one.
 #pragma once
 
-#include "engine/measure/length_text.h"
-#include "engine/plan/plan.h"
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/trim/catalogue.h"
 
 namespace hemline {
+
+struct Job;
+struct Plan;
 
 /// A piece still to cut whose cut length is another now, or that came or went.
 struct PieceChange {

@@ -4,7 +4,8 @@
 #include <map>
 #include <utility>
 
-#include "engine/plan/plan.h"
+#include "engine/plan/pool_choices.h"
+#include "engine/record/job.h"
 
 namespace hemline {
 

@@ -3,6 +3,7 @@
 
 #include "engine/plan/plan_parts.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/trim/pitch_check.h"
 #include "engine/words/quote.h"
 
 namespace hemline {
@@ -88,7 +89,7 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
         }
         return;
     }
-    const bool transition = edge.kind == EdgeKind::transition;
+    const bool transition = facts_of(edge.kind).fold == FoldFrom::change_of_pitch;
     plan.problems.push_back(
         {edge.id, "pitch2", transition ? Severity::problem : Severity::note,
          transition ? say("The pitch of the upper roof is not known, and the fold depends on it.")

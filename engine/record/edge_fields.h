@@ -14,7 +14,7 @@ void fields(Bytes& bytes, Edge& edge) {
     const auto slope = [&](Slope& value) { fields(bytes, "pitch", value); };
     const auto corner = [&](Angle& value) { fields(bytes, "corner angle", value, {}, full_turn); };
     bytes.text("edge", edge.id);
-    bytes.choice("kind", edge.kind, EdgeKind::penetration);
+    bytes.choice("kind", edge.kind, edge_kind_last);
     bytes.text("trim", edge.trim);
     bytes.choice("left", edge.left, End::valley);
     bytes.choice("right", edge.right, End::valley);

@@ -45,25 +45,7 @@ Result<Length> flange_mitre_setback(Length flange, const RoofCorner& corner) {
     return on_a_roof(static_cast<double>(flange.nm()) * *one);
 }
 
-Length flange_mitre_setback(Length flange, Slope pitch) {
-    return nearest_nm(static_cast<double>(flange.nm()) / slope_factor_of(pitch));
-}
-
-Result<double> flange_mitre_degrees(const RoofCorner& corner) {
-    const Result<double> one = setback_of_one(corner);
-    if (!one) {
-        return one.problem();
-    }
-    return degrees_in(std::atan2(1.0, *one));
-}
-
 Result<Length> plumb_offset(Length face, Slope pitch) {
     return on_a_roof(static_cast<double>(face.nm()) * rise_in_12_of(pitch) / 12);
 }
-
-Length square_cut_lean(Length face, Slope pitch) {
-    return nearest_nm(static_cast<double>(face.nm()) * (rise_in_12_of(pitch) / 12) /
-                      slope_factor_of(pitch));
-}
-
 }  // namespace hemline

@@ -1,5 +1,7 @@
 #include "engine/roof/edge.h"
 
+#include <array>
+
 #include "engine/require.h"
 
 namespace hemline {
@@ -12,19 +14,6 @@ struct Word {
     T value;
     std::string_view written;
 };
-
-constexpr std::array<Word<EdgeKind>, 10> edge_kinds = {{
-    {EdgeKind::eave, "eave"},
-    {EdgeKind::gable, "gable"},
-    {EdgeKind::ridge, "ridge"},
-    {EdgeKind::hip, "hip"},
-    {EdgeKind::valley, "valley"},
-    {EdgeKind::sidewall, "sidewall"},
-    {EdgeKind::headwall, "headwall"},
-    {EdgeKind::transition, "transition"},
-    {EdgeKind::high_eave, "high_eave"},
-    {EdgeKind::penetration, "penetration"},
-}};
 
 constexpr std::array<Word<End>, 9> ends = {{
     {End::gable, "gable"},
@@ -83,45 +72,17 @@ std::optional<T> value_of(const std::array<Word<T>, n>& words, std::string_view 
 
 }  // namespace
 
-std::string_view word_of(EdgeKind kind) { return entry(edge_kinds, kind).written; }
 std::string_view word_of(End end) { return entry(ends, end).written; }
 std::string_view word_of(Side side) { return entry(sides, side).written; }
 std::string_view word_of(Seam seam) { return entry(seams, seam).written; }
 std::string_view word_of(Looks looks) { return entry(all_looks, looks).written; }
 std::string_view word_of(Fascia fascia) { return entry(fascias, fascia).written; }
 
-std::optional<EdgeKind> edge_kind_of(std::string_view word) { return value_of(edge_kinds, word); }
 std::optional<End> end_of(std::string_view word) { return value_of(ends, word); }
 std::optional<Side> side_of(std::string_view word) { return value_of(sides, word); }
 std::optional<Seam> seam_of(std::string_view word) { return value_of(seams, word); }
 std::optional<Looks> looks_of(std::string_view word) { return value_of(all_looks, word); }
 std::optional<Fascia> fascia_of(std::string_view word) { return value_of(fascias, word); }
-
-Text spoken(EdgeKind kind) {
-    switch (kind) {
-        case EdgeKind::eave:
-            return say("eave");
-        case EdgeKind::gable:
-            return say("gable");
-        case EdgeKind::ridge:
-            return say("ridge");
-        case EdgeKind::hip:
-            return say("hip");
-        case EdgeKind::valley:
-            return say("valley");
-        case EdgeKind::sidewall:
-            return say("sidewall");
-        case EdgeKind::headwall:
-            return say("headwall");
-        case EdgeKind::transition:
-            return say("transition");
-        case EdgeKind::high_eave:
-            return say("high eave");
-        case EdgeKind::penetration:
-            return say("penetration");
-    }
-    stop("an edge kind without its word");
-}
 
 Text spoken(End end) {
     switch (end) {

@@ -4,8 +4,6 @@
 //   on a sloped edge left is its foot; on a ridge, the end named first on the job.
 #pragma once
 
-#include <array>
-#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -13,35 +11,9 @@
 #include "engine/measure/slope.h"
 #include "engine/quantity/angle.h"
 #include "engine/quantity/length.h"
-#include "engine/words/text.h"
+#include "engine/roof/edge_kind.h"
 
 namespace hemline {
-
-enum class EdgeKind : std::uint8_t {
-    eave = 0,
-    gable = 1,
-    ridge = 2,
-    hip = 3,
-    valley = 4,
-    sidewall = 5,
-    headwall = 6,
-    transition = 7,
-    high_eave = 8,
-    penetration = 9,  ///< a pipe or curb through the roof: no line, and no run
-};
-
-/// What stands at an end of an edge.
-enum class End : std::uint8_t {
-    gable = 0,
-    corner_out = 1,
-    corner_in = 2,
-    wall = 3,
-    open = 4,
-    eave = 5,
-    ridge = 6,
-    hip = 7,
-    valley = 8,
-};
 
 enum class Side : std::uint8_t { left = 0, right = 1 };
 enum class Fascia : std::uint8_t { plumb = 0, square_cut = 1 };
@@ -86,13 +58,11 @@ constexpr std::optional<Angle> stated_corner(const Edge& edge, Side side) {
 constexpr Side other(Side side) { return side == Side::left ? Side::right : Side::left; }
 
 /// The words of the readings file: "eave", "corner_out", "snap_lock"; none where unknown.
-std::string_view word_of(EdgeKind);
 std::string_view word_of(End);
 std::string_view word_of(Side);
 std::string_view word_of(Seam);
 std::string_view word_of(Looks);
 std::string_view word_of(Fascia);
-std::optional<EdgeKind> edge_kind_of(std::string_view word);
 std::optional<End> end_of(std::string_view word);
 std::optional<Side> side_of(std::string_view word);
 std::optional<Seam> seam_of(std::string_view word);
@@ -100,7 +70,6 @@ std::optional<Looks> looks_of(std::string_view word);
 std::optional<Fascia> fascia_of(std::string_view word);
 
 /// The same for people: "outside corner", "snap-lock", "square-cut".
-Text spoken(EdgeKind);
 Text spoken(End);
 Text spoken(Side);
 Text spoken(Seam);

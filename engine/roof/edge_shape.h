@@ -5,6 +5,8 @@
 #pragma once
 
 #include <span>
+#include <string>
+#include <string_view>
 
 #include "engine/roof/edge.h"
 #include "engine/roof/fold_angle.h"
@@ -13,25 +15,41 @@
 namespace hemline {
 
 /// Gable, hip, valley and sidewall run up the roof.
-constexpr bool is_sloped(EdgeKind kind) {
-    return kind == EdgeKind::gable || kind == EdgeKind::hip || kind == EdgeKind::valley ||
-           kind == EdgeKind::sidewall;
-}
+inline bool is_sloped(EdgeKind kind) { return facts_of(kind).lies == Lies::sloped; }
 
 /// A penetration has steps, and nothing is read along it, divided or cut from sticks.
-constexpr bool has_run(EdgeKind kind) { return kind != EdgeKind::penetration; }
+inline bool has_run(EdgeKind kind) { return facts_of(kind).lies != Lies::at_a_point; }
+
+/// Their words in files: "eave, gable, ridge or hip".
+std::string words_of_kinds_with_run();
+/// "gable, wall or open".
+std::string either_of(std::span<const std::string_view> words);
+
+/// Along the outline of the house, before a fascia or barge: eave, gable, high eave.
+inline bool is_around_house(EdgeKind kind) {
+    const EndsLike ends = facts_of(kind).ends;
+    return ends == EndsLike::eave || ends == EndsLike::gable;
+}
+
+/// Hip and valley rise from the corner of two eaves.
+inline bool stands_over_corner(EdgeKind kind) {
+    return facts_of(kind).fold == FoldFrom::eaves_at_foot;
+}
+
+/// Of those that stand over a corner: outside, as a hip; a valley's is inside.
+inline bool turns_out(EdgeKind kind) { return facts_of(kind).toward == Toward::down; }
+
+/// Ridge and hip lie as a cap over the panels of both roofs.
+inline bool is_cap(EdgeKind kind) { return facts_of(kind).closed == Closed::both_sides; }
 
 /// The side fitted first. A sloped edge is fitted from its foot whatever was stated, so that each
 /// piece laps over the one below it and the laps shed water (common practice, no published source).
-constexpr Side first_fitted(const Edge& edge) {
+inline Side first_fitted(const Edge& edge) {
     return is_sloped(edge.kind) ? Side::left : edge.first;
 }
 
 /// Two roofs meet at it, so that its metal has a leg on each: ridge, hip, valley, transition.
-constexpr bool joins_two_roofs(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::hip || kind == EdgeKind::valley ||
-           kind == EdgeKind::transition;
-}
+inline bool joins_two_roofs(EdgeKind kind) { return facts_of(kind).roofs == 2; }
 
 /// The pitch of the other roof: as stated, else the same as this one's.
 constexpr std::optional<Slope> other_pitch(const Edge& edge) {

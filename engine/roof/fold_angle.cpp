@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 
 namespace hemline {
@@ -12,8 +13,11 @@ FoldAngle bent(double bend_degrees, Toward toward) {
     return {180 - bend_degrees, bend_degrees, toward};
 }
 
-/// A face below the roof, `tilt` degrees past the square to it.
-FoldAngle face_down(double tilt_degrees) { return bent(90 - tilt_degrees, Toward::down); }
+FoldAngle one_roof_fold(const FoldAsked& asked) {
+    const KindOfEdge& facts = facts_of(asked.kind);
+    const bool square = facts.ends == EndsLike::eave && asked.fascia == Fascia::square_cut;
+    return bent(90 + (square ? 0 : facts.tilt * degrees_of(asked.pitch)), facts.toward);
+}
 
 Result<FoldAngle> transition_fold(const FoldAsked& asked) {
     if (!asked.pitch2) {
@@ -26,7 +30,7 @@ Result<FoldAngle> transition_fold(const FoldAsked& asked) {
 }
 
 Result<FoldAngle> hip_or_valley_fold(const FoldAsked& asked) {
-    const bool hip = asked.kind == EdgeKind::hip;
+    const bool hip = turns_out(asked.kind);
     const RoofCorner corner{asked.pitch, asked.pitch2.value_or(asked.pitch),
                             asked.corner.value_or(hip ? square_out : square_in)};
     const Angle inside = corner.inside;
@@ -40,45 +44,31 @@ Result<FoldAngle> hip_or_valley_fold(const FoldAsked& asked) {
                 : say("Give the plan angle inside the building, above 180 and below 360: 270 at a "
                       "square corner.")};
     }
-    return bent(bend_across_degrees(corner), hip ? Toward::down : Toward::up);
+    return bent(bend_across_degrees(corner), facts_of(asked.kind).toward);
 }
 
 }  // namespace
 
 FoldAngle eave_fold(Slope pitch, Fascia fascia) {
-    return face_down(fascia == Fascia::square_cut ? 0 : degrees_of(pitch));
+    return one_roof_fold({EdgeKind::eave, pitch, {}, {}, fascia});
 }
 
 Result<FoldAngle> fold_of(const FoldAsked& asked) {
-    const double slope = degrees_of(asked.pitch);
-    switch (asked.kind) {
-        case EdgeKind::eave:
-            return eave_fold(asked.pitch, asked.fascia);
-        case EdgeKind::high_eave:
-            return face_down(asked.fascia == Fascia::square_cut ? 0 : -slope);
-        case EdgeKind::gable:
-            return face_down(0);
-        case EdgeKind::sidewall:
-            return bent(90, Toward::up);
-        case EdgeKind::headwall:
-            return bent(90 - slope, Toward::up);
-        case EdgeKind::ridge:
-            return bent(slope + degrees_of(asked.pitch2.value_or(asked.pitch)), Toward::down);
-        case EdgeKind::transition:
+    switch (facts_of(asked.kind).fold) {
+        case FoldFrom::one_roof:
+            return one_roof_fold(asked);
+        case FoldFrom::both_roofs:
+            return bent(degrees_of(asked.pitch) + degrees_of(asked.pitch2.value_or(asked.pitch)),
+                        facts_of(asked.kind).toward);
+        case FoldFrom::change_of_pitch:
             return transition_fold(asked);
-        case EdgeKind::hip:
-        case EdgeKind::valley:
+        case FoldFrom::eaves_at_foot:
             return hip_or_valley_fold(asked);
-        case EdgeKind::penetration:
+        case FoldFrom::nothing:
             return Problem{say("A penetration has no fold along it."),
                            say("Ask for the fold of an edge.")};
     }
     stop("an edge kind without its fold");
-}
-
-std::string_view word_of(Toward toward) { return toward == Toward::up ? "up" : "down"; }
-Text spoken(Toward toward) {
-    return toward == Toward::up ? say_of("fold", "up") : say_of("fold", "down");
 }
 
 }  // namespace hemline

@@ -6,18 +6,13 @@
 //                          |                        ____|
 #pragma once
 
-#include <cstdint>
 #include <optional>
-#include <string_view>
 
 #include "engine/measure/slope.h"
 #include "engine/roof/edge.h"
 #include "engine/words/result.h"
 
 namespace hemline {
-
-/// Where the outer leg turns, from the flange that lies on the roof.
-enum class Toward : std::uint8_t { up = 0, down = 1 };
 
 struct FoldAngle {
     double included_degrees = 90;
@@ -46,9 +41,5 @@ FoldAngle eave_fold(Slope pitch, Fascia fascia);
 /// Problem: a transition without its upper roof; a hip whose corner is not above 0 and below 180; a
 /// valley whose corner is 0 or 180.
 Result<FoldAngle> fold_of(const FoldAsked& asked);
-
-/// "up" or "down".
-std::string_view word_of(Toward);
-Text spoken(Toward);
 
 }  // namespace hemline

@@ -67,8 +67,6 @@ Result<HipLine> hip_line(const RoofCorner& corner) {
     return line;
 }
 
-double hip_factor_of(Slope pitch) { return std::hypot(1.0, slope_factor_of(pitch)); }
-
 Result<Length> jack_difference(Length spacing, const RoofCorner& corner) {
     const Result<HipLine> line = hip_line(corner);
     if (!line) {

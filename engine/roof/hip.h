@@ -44,10 +44,6 @@ Result<HipLine> hip_line(const RoofCorner& corner);
 /// both roofs is bent. Any C from 0 to 360. Source: the dot product of the two planes' normals.
 double bend_across_degrees(const RoofCorner& corner);
 
-/// Length of a hip over a square corner of equal pitches for one unit of common run:
-/// sqrt(1 + 1/cos²θ).
-double hip_factor_of(Slope pitch);
-
 /// How much longer each jack of roof 1 is than the last, `spacing` apart along eave 1:
 /// spacing·tan α1 / cos θ1, to the nearest nanometre. Problem: as hip_line(), or longer than any
 /// roof.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/nearest.h"
 #include "engine/roof/outline_adjust.h"
 
@@ -117,7 +118,7 @@ std::vector<OutlineNote> notes_of(const Walk& walk, const Closing& closing, Tape
     std::vector<OutlineNote> notes;
     for (std::size_t i = 0; i < walk.sides.size(); ++i) {
         const WalkSide& side = walk.sides[i];
-        if (side.edge && walk.edges[*side.edge].edge.kind == EdgeKind::gable &&
+        if (side.edge && is_sloped(walk.edges[*side.edge].edge.kind) &&
             !walk.edges[*side.edge].edge.pitch) {
             notes.push_back({walk.edges[*side.edge].edge.id, "pitch",
                              say("This gable's pitch is not known, so its slope length says "

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 
 namespace hemline {
@@ -11,7 +12,7 @@ namespace {
 
 /// The corner that an end's own word speaks of.
 std::optional<Angle> spoken_at(const Edge& edge, Side side) {
-    const bool level = edge.kind != EdgeKind::gable;  // a hip at a gable's peak is no plan corner
+    const bool level = !is_sloped(edge.kind);  // a hip at a gable's peak is no plan corner
     switch (end_at(edge, side)) {
         case End::corner_out:
             return square_out;
@@ -62,7 +63,7 @@ std::optional<Angle> unspoken(const Edge& a, Side a_end, const Edge& b, Side b_s
     if (ends[0] == End::wall || ends[1] == End::wall) {
         return {};
     }
-    const bool gables[] = {a.kind == EdgeKind::gable, b.kind == EdgeKind::gable};
+    const bool gables[] = {is_sloped(a.kind), is_sloped(b.kind)};
     if (gables[0] != gables[1]) {
         return square_out;
     }
@@ -108,7 +109,7 @@ WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, T
     side.edge = index;
     side.from = from;
     side.length = walked.length;
-    const bool gable = walked.edge.kind == EdgeKind::gable;
+    const bool gable = is_sloped(walked.edge.kind);
     if (gable && !walked.edge.pitch) {
         side.length.reset();  // its length in plan is not known
     }
@@ -129,29 +130,25 @@ WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, T
 
 /// Two eaves that end at a gable nobody has listed.
 bool lacks_gable(const WalkedEdge& a, const WalkedEdge& b) {
-    const bool level = a.edge.kind != EdgeKind::gable && b.edge.kind != EdgeKind::gable;
+    const bool level = !is_sloped(a.edge.kind) && !is_sloped(b.edge.kind);
     return level && a.edge.right == End::gable && b.edge.left == End::gable &&
            !a.edge.corner_right && !b.edge.corner_left;
 }
 
 WalkedFrom way_of(std::span<const WalkedEdge> edges, std::size_t at, WalkedFrom before) {
     const auto kind = [&](std::size_t i) { return edges[i % edges.size()].edge.kind; };
-    if (kind(at) != EdgeKind::gable) {
+    if (!is_sloped(kind(at))) {
         return WalkedFrom::left;
     }
     const EdgeKind previous = kind(at + edges.size() - 1);
-    const bool after_gable = previous == EdgeKind::gable;
+    const bool after_gable = is_sloped(previous);
     const bool first = at == 0;
-    const bool went_up = first ? kind(1) != EdgeKind::gable : before == WalkedFrom::left;
+    const bool went_up = first ? !is_sloped(kind(1)) : before == WalkedFrom::left;
     const bool down = previous == EdgeKind::high_eave || (after_gable && went_up);
     return down ? WalkedFrom::right : WalkedFrom::left;
 }
 
 }  // namespace
-
-bool is_walked(EdgeKind kind) {
-    return kind == EdgeKind::eave || kind == EdgeKind::gable || kind == EdgeKind::high_eave;
-}
 
 Side finish_of(const WalkSide& side) {
     return side.from == WalkedFrom::left ? Side::right : Side::left;
@@ -162,7 +159,7 @@ Side start_of(const WalkSide& side) { return other(finish_of(side)); }
 Walk lay_walk(std::span<const WalkedEdge> edges, Tape tape) {
     Walk walk;
     for (const WalkedEdge& edge : edges) {
-        if (is_walked(edge.edge.kind)) {
+        if (is_around_house(edge.edge.kind)) {
             walk.edges.push_back(edge);
         }
     }

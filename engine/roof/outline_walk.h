@@ -60,15 +60,12 @@ struct Walk {
     std::vector<WalkedEdge> edges;
 };
 
-/// Edges of the kinds that a walk has: eave, gable, high eave. The others are passed over.
-bool is_walked(EdgeKind kind);
-
-/// Lays the walked edges out in their order. A stated corner wins over the words of the ends:
-/// corner_out and hip 90, corner_in and valley 270; where neither is said, an eave and a gable
-/// meet at 90, two gables at the peak (or in the valley between them) at 180, two open ends at 180.
-/// Two eaves that both end at a gable without a row between them get a side of unread length. A
-/// stated figure that is a builder's angle (a multiple of 15 or 22.5) counts as exact, another as
-/// good to half its last decimal.
+/// Lays the edges that stand around the house out in their order; the others are passed over. A
+/// stated corner wins over the words of the ends: corner_out and hip 90, corner_in and valley 270;
+/// where neither is said, an eave and a gable meet at 90, two gables at the peak (or in the valley
+/// between them) at 180, two open ends at 180. Two eaves that both end at a gable without a row
+/// between them get a side of unread length. A stated figure that is a builder's angle (a multiple
+/// of 15 or 22.5) counts as exact, another as good to half its last decimal.
 Walk lay_walk(std::span<const WalkedEdge> edges, Tape tape);
 
 /// The end of the side that the walk comes to last, and the one it starts from.

@@ -88,8 +88,4 @@ Result<double> implied_pitch_degrees(Length slope, Length run) {
     return degrees_in(std::acos(nm_of(run) / nm_of(slope)));
 }
 
-ShapeCheck check_two_eaves(Length eave1, Length eave2, Tape tape) {
-    return check_alike(eave1, eave2, tape);
-}
-
 }  // namespace hemline

@@ -1,5 +1,5 @@
 // Checks of a roof's shape by the tape: square corners by 3-4-5 and by diagonals, a gable's slope
-// against its run and pitch, the two eaves of a gable roof against one another.
+// against its run and pitch.
 //
 //      +-----------+       d1 = d2: square
 //      | \ d1  / d2|       else one end lies aside of the other by
@@ -56,9 +56,5 @@ ShapeCheck check_gable(Length slope, Length run, Slope pitch, Tape tape);
 /// The pitch, in degrees, that a slope length and its run imply: acos(run/slope). Problem: a slope
 /// shorter than its run.
 Result<double> implied_pitch_degrees(Length slope, Length run);
-
-/// The two eaves of a gable roof, which are as long as one another; off is the first less the
-/// second.
-ShapeCheck check_two_eaves(Length eave1, Length eave2, Tape tape);
 
 }  // namespace hemline

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/measure/length_text.h"
+#include "engine/roof/edge_shape.h"
 #include "engine/words/csv.h"
 #include "engine/words/quote.h"
 
@@ -91,8 +92,7 @@ std::optional<Problem> read_kinds(const Row& row, Trim& trim) {
         const auto kind = edge_kind_of(word);
         if (!kind) {
             return row.problem("kind", quoted(word) + " is no kind of edge.",
-                               "Write eave, gable, ridge, hip, valley, sidewall, headwall, "
-                               "transition or high_eave.");
+                               "Write " + words_of_kinds_with_run() + ".");
         }
         kinds.push_back(*kind);
     }

@@ -11,7 +11,7 @@ namespace hemline {
 namespace {
 
 /// An end of one edge, with what its metal is worked out from.
-struct Ground {
+struct EndOfEdge {
     const Edge& edge;
     Side side;
     Trim trim;
@@ -47,7 +47,7 @@ Length run_past(const EndMetal& metal) {
 }
 
 /// Eave and high eave, and their wraps.
-EndMetal along_the_house(const Ground& at) {
+EndMetal along_the_house(const EndOfEdge& at) {
     const Length tab = at.tab();
     const auto flange_back = at.back(LegName::flange, roof_corner(at.edge, at.side));
     EndMetal metal = at.with(EndWork::square, tab);
@@ -74,7 +74,7 @@ EndMetal along_the_house(const Ground& at) {
     }
 }
 
-EndMetal up_the_gable(const Ground& at) {
+EndMetal up_the_gable(const EndOfEdge& at) {
     const bool foot = at.side == Side::left;
     EndMetal metal = at.with(EndWork::folded, at.tab());
     if (at.end() == End::open) {
@@ -99,7 +99,7 @@ EndMetal up_the_gable(const Ground& at) {
 }
 
 /// Both legs of a hip or valley cut along the lines of the two eaves at its foot.
-void cut_legs(const Ground& at, EndMetal& metal) {
+void cut_legs(const EndOfEdge& at, EndMetal& metal) {
     auto corner = roof_corner(at.edge, Side::left);
     metal.near_back = at.back(LegName::flange, corner);
     if (corner) {
@@ -109,9 +109,9 @@ void cut_legs(const Ground& at, EndMetal& metal) {
 }
 
 /// Hip and valley: at the foot both legs are cut along the two eaves, at a ridge the valley's are.
-EndMetal up_the_corner(const Ground& at) {
+EndMetal up_the_corner(const EndOfEdge& at) {
     const Edge& edge = at.edge;
-    const bool valley = edge.kind == EdgeKind::valley;
+    const bool valley = !turns_out(edge.kind);
     EndMetal metal = at.with(EndWork::folded, at.tab());
     if (at.end() == End::open) {
         metal.work = EndWork::square;
@@ -133,7 +133,7 @@ EndMetal up_the_corner(const Ground& at) {
 }
 
 /// Ridge, sidewall, headwall, transition.
-EndMetal across_the_roof(const Ground& at) {
+EndMetal across_the_roof(const EndOfEdge& at) {
     switch (at.end()) {
         case End::open:
             return at.with(EndWork::square, at.tab());
@@ -143,7 +143,7 @@ EndMetal across_the_roof(const Ground& at) {
         case End::corner_in:
             return at.with(at.fitted_first() ? EndWork::corner_tab : EndWork::square, at.tab());
         case End::eave:
-            if (at.edge.kind == EdgeKind::sidewall && at.side == Side::left) {
+            if (is_sloped(at.edge.kind) && at.side == Side::left) {
                 return at.with(EndWork::kick_out, at.practice.kick_out);
             }
             break;
@@ -153,31 +153,40 @@ EndMetal across_the_roof(const Ground& at) {
     return at.with(EndWork::folded, at.tab());
 }
 
+/// The head of a curb: both corners are wrapped, since the sides lie under it.
+EndMetal round_the_curb(const EndOfEdge& at) {
+    switch (at.end()) {
+        case End::corner_out:
+            return at.with(EndWork::corner_tab, at.practice.tab_corner_out);
+        case End::wall:
+            return at.with(EndWork::turn_up, at.practice.turn_up);
+        default:
+            return at.with(EndWork::square, at.tab());
+    }
+}
+
 }  // namespace
 
 EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice& practice) {
-    const Ground at{edge, side, fitted_to(trim, edge), practice};
+    const EndOfEdge at{edge, side, fitted_to(trim, edge), practice};
     if (trim.role == TrimRole::cleat) {
         return {};
     }
-    switch (edge.kind) {
-        case EdgeKind::eave:
-        case EdgeKind::high_eave:
+    switch (facts_of(edge.kind).ends) {
+        case EndsLike::eave:
             return along_the_house(at);
-        case EdgeKind::gable:
+        case EndsLike::gable:
             return up_the_gable(at);
-        case EdgeKind::hip:
-        case EdgeKind::valley:
+        case EndsLike::valley:
             return up_the_corner(at);
-        case EdgeKind::penetration:
-            return {};
-        case EdgeKind::ridge:
-        case EdgeKind::sidewall:
-        case EdgeKind::headwall:
-        case EdgeKind::transition:
+        case EndsLike::wall:
+            return across_the_roof(at);
+        case EndsLike::curb:
+            return round_the_curb(at);
+        case EndsLike::nothing:
             break;
     }
-    return across_the_roof(at);
+    return {};
 }
 
 }  // namespace hemline

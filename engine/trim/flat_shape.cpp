@@ -12,7 +12,6 @@
 #include <boost/geometry/algorithms/correct.hpp>
 #include <boost/geometry/algorithms/difference.hpp>
 #include <boost/geometry/algorithms/intersection.hpp>
-#include <boost/geometry/algorithms/is_valid.hpp>
 #include <boost/geometry/geometries/multi_polygon.hpp>
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <boost/geometry/geometries/polygon.hpp>
@@ -96,10 +95,6 @@ double shared_mm2(const FlatOutline& a, const FlatOutline& b) {
         shared += area_mm2(part);
     }
     return shared;
-}
-
-bool is_simple(const FlatOutline& outline) {
-    return outline.size() >= 3 && bg::is_valid(polygon_of(outline));
 }
 
 double area_mm2(const FlatOutline& outline) { return std::abs(twice_area(outline)) / 2; }

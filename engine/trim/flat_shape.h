@@ -32,9 +32,6 @@ std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatOutline&
 /// Area in mm² that both cover.
 double shared_mm2(const FlatOutline& a, const FlatOutline& b);
 
-/// True when the outline is a simple polygon: no crossing, no touching itself, no spike.
-bool is_simple(const FlatOutline& outline);
-
 /// Area in mm², whichever way round the outline runs.
 double area_mm2(const FlatOutline& outline);
 

@@ -255,21 +255,21 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
 }
 
 Length lap_on(EdgeKind kind, const Practice& practice) {
-    return kind == EdgeKind::valley ? practice.lap_valley : practice.lap;
+    return facts_of(kind).in_water ? practice.lap_valley : practice.lap;
 }
 
 Length lap_on(const Edge& edge, const Practice& practice) {
     return edge.lap.value_or(lap_on(edge.kind, practice));
 }
 
-std::string_view lap_rule(EdgeKind kind) { return kind == EdgeKind::valley ? "lap_valley" : "lap"; }
+std::string_view lap_rule(EdgeKind kind) { return facts_of(kind).in_water ? "lap_valley" : "lap"; }
 
 Result<Practice> with_lap(const Practice& practice, EdgeKind kind, Length lap) {
     if (lap <= Length()) {
         return is_zero(std::string(lap_rule(kind)), print_length(lap));
     }
     Practice changed = practice;
-    (kind == EdgeKind::valley ? changed.lap_valley : changed.lap) = lap;
+    (facts_of(kind).in_water ? changed.lap_valley : changed.lap) = lap;
     if (auto problem = check_together(changed)) {
         return *problem;
     }

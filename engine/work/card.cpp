@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card_marks.h"
 #include "engine/work/fixing.h"
@@ -142,9 +144,8 @@ Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& rig
                             end.work == EndWork::corner_in || end.work == EndWork::eave_foot;
         return corner && !end.near_back;
     };
-    const EdgeKind kind = found.work->edge.kind;
-    const bool mitred = kind == EdgeKind::eave || kind == EdgeKind::high_eave ||
-                        kind == EdgeKind::hip || kind == EdgeKind::valley;
+    const EndsLike ends = facts_of(found.work->edge.kind).ends;
+    const bool mitred = ends == EndsLike::eave || ends == EndsLike::valley;
     const bool main = found.run->role == TrimRole::main;
     const bool flange = leg_width(found.trim, LegName::flange) > Length();
     if (!mitred || !main || !flange || found.piece->is_cut || (!missing(left) && !missing(right))) {
@@ -212,8 +213,8 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     card.hand = hand_of(found);
     card.legs = found.trim.legs;
     const bool end_cut = take_stick(card, plan, *found.piece, practice.kerf);
-    card.marks = marks_of(left, right, *found.run, found.trim, card.cut,
-                          end_cut ? EndCut::needed : EndCut::none, practice);
+    card.marks = card_marks(left, right, *found.run, found.trim, card.cut,
+                            end_cut ? EndCut::needed : EndCut::none, practice);
     const auto free = [&](const EndMetal& end) { return laps(end) ? found.run->lap : end.added(); };
     card.screws =
         screws_of(card.cut, {free(left), laps(left)}, {free(right), laps(right)}, practice);

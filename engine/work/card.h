@@ -12,11 +12,14 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/plan/plan.h"
+#include "engine/record/event_id.h"
 #include "engine/trim/end_metal.h"
 #include "engine/words/result.h"
 
 namespace hemline {
+
+struct Job;
+struct Plan;
 
 enum class MarkKind {
     lap_line,      ///< edge of the visible part

@@ -3,6 +3,7 @@
 //   left end: at = in                       right end: at = cut − in
 //   |<-in->|_________________________________|<-in->|
 #include "engine/work/card_marks.h"
+#include "engine/plan/plan.h"
 
 #include <algorithm>
 
@@ -18,7 +19,7 @@ struct EndMark {
 };
 
 /// One end of a piece of a run, and what its marks depend on.
-struct Ground {
+struct EndOfPiece {
     const EndMetal& end;
     const Run& run;
     const Trim& trim;
@@ -29,7 +30,7 @@ struct Ground {
 
 /// A wrap's laps lie behind the trim, where no water stands: they get no sealant, but their hems
 /// are notched like the trim's, or they would bind.
-std::vector<EndMark> lap_marks(const Ground& at) {
+std::vector<EndMark> lap_marks(const EndOfPiece& at) {
     std::vector<EndMark> marks = {{MarkKind::lap_line, at.run.lap}};
     if (at.end.work == EndWork::overlap) {
         return marks;
@@ -47,7 +48,7 @@ std::vector<EndMark> lap_marks(const Ground& at) {
 }
 
 /// A tab folded round the corner from the end of the edge, and the flange's mitre where it has one.
-std::vector<EndMark> tab_marks(const Ground& at) {
+std::vector<EndMark> tab_marks(const EndOfPiece& at) {
     std::vector<EndMark> marks;
     const Length tab = at.end.tab;
     if (tab > Length()) {
@@ -69,7 +70,7 @@ std::vector<EndMark> tab_marks(const Ground& at) {
 
 /// The face stops at the line. The flange fitted first runs on square, under the neighbour's; the
 /// other is cut along the line between the two roofs.
-std::vector<EndMark> inside_corner_marks(const Ground& at) {
+std::vector<EndMark> inside_corner_marks(const EndOfPiece& at) {
     std::vector<EndMark> marks;
     if (at.end.added() > Length()) {
         marks.push_back({MarkKind::face_cut, at.end.added()});
@@ -81,7 +82,7 @@ std::vector<EndMark> inside_corner_marks(const Ground& at) {
 }
 
 /// A gable's foot and top: the face cut or folded along a plumb line.
-std::vector<EndMark> gable_marks(const Ground& at) {
+std::vector<EndMark> gable_marks(const EndOfPiece& at) {
     const bool foot = at.end.work == EndWork::eave_return;
     const Length tab = at.end.tab;
     const Length top = foot ? tab + at.end.plumb : tab;
@@ -107,7 +108,7 @@ std::vector<EndMark> gable_marks(const Ground& at) {
 }
 
 /// Both legs cut to one corner point: a hip's or valley's foot, a valley's top.
-std::vector<EndMark> corner_marks(const Ground& at) {
+std::vector<EndMark> corner_marks(const EndOfPiece& at) {
     const Length point = at.end.added();
     std::vector<EndMark> marks = {{MarkKind::corner_point, point}};
     if (at.end.near_back) {
@@ -123,7 +124,7 @@ std::vector<EndMark> corner_marks(const Ground& at) {
 }
 
 /// One fold across the end.
-std::vector<EndMark> fold_marks(const Ground& at, MarkKind fold) {
+std::vector<EndMark> fold_marks(const EndOfPiece& at, MarkKind fold) {
     if (at.end.tab == Length()) {
         return {};
     }
@@ -134,7 +135,7 @@ std::vector<EndMark> fold_marks(const Ground& at, MarkKind fold) {
     return marks;
 }
 
-std::vector<EndMark> marks_at(const Ground& at) {
+std::vector<EndMark> marks_at(const EndOfPiece& at) {
     switch (at.end.work) {
         case EndWork::underlap:
         case EndWork::overlap:
@@ -178,8 +179,9 @@ int turn_of(MarkKind kind) {
 
 }  // namespace
 
-std::vector<Mark> marks_of(const EndMetal& left, const EndMetal& right, const Run& run,
-                           const Trim& trim, Length cut, EndCut end_cut, const Practice& practice) {
+std::vector<Mark> card_marks(const EndMetal& left, const EndMetal& right, const Run& run,
+                             const Trim& trim, Length cut, EndCut end_cut,
+                             const Practice& practice) {
     std::vector<Mark> marks;
     for (const EndMark& mark : marks_at({left, run, trim, practice})) {
         marks.push_back({mark.kind, std::clamp(mark.in, Length(), cut), Side::left});

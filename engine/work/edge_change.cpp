@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/outline_walk.h"
 
@@ -14,37 +16,11 @@ bool is_corner(End end) { return end == End::corner_out || end == End::corner_in
 /// Whether an angle can be stated there: of the corner, of the eaves at the foot of a hip or
 /// valley, or of the walls where nothing else says how the outline turns.
 bool has_corner(const Edge& edge, Side side) {
-    if (edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley) {
+    if (stands_over_corner(edge.kind)) {
         return side == Side::left;
     }
     const End end = end_at(edge, side);
-    return is_corner(end) || (is_walked(edge.kind) && (end == End::wall || end == End::open));
-}
-
-/// The ends that most edges of the kind have.
-void give_usual_ends(Edge& edge) {
-    switch (edge.kind) {
-        case EdgeKind::eave:
-        case EdgeKind::high_eave:
-        case EdgeKind::penetration:
-            edge.left = edge.right = End::open;
-            break;
-        case EdgeKind::ridge:
-        case EdgeKind::headwall:
-        case EdgeKind::transition:
-            edge.left = edge.right = End::gable;
-            break;
-        case EdgeKind::gable:
-        case EdgeKind::hip:
-        case EdgeKind::valley:
-            edge.left = End::eave;
-            edge.right = End::ridge;
-            break;
-        case EdgeKind::sidewall:
-            edge.left = End::eave;
-            edge.right = End::wall;
-            break;
-    }
+    return is_corner(end) || (is_around_house(edge.kind) && (end == End::wall || end == End::open));
 }
 
 Text piece_words(const CutPiece& cut) {
@@ -89,7 +65,7 @@ Text held(const EdgeWork& work, Holds holds) {
 
 bool holds(const CutPiece& cut, EdgeField field, const Edge& edge, const Plan& plan) {
     const bool main = cut.role == TrimRole::main;
-    const bool by_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
+    const bool by_foot = stands_over_corner(edge.kind);
     switch (field) {
         case EdgeField::left:
             return carries(cut, Side::left, edge, plan);
@@ -128,15 +104,16 @@ std::vector<EdgeField> fields_of(const Edge& edge, const Catalogue& catalogue) {
             fields.push_back(field);
         }
     };
-    const bool around = edge.kind == EdgeKind::eave || edge.kind == EdgeKind::high_eave;
+    const bool around = is_around_house(edge.kind);
     const bool turns = is_corner(edge.left) || is_corner(edge.right);
     add(EdgeField::corner_left, has_corner(edge, Side::left));
     add(EdgeField::corner_right, has_corner(edge, Side::right));
-    add(EdgeField::other_pitch, joins_two_roofs(edge.kind) || (around && turns));
+    add(EdgeField::other_pitch,
+        joins_two_roofs(edge.kind) || (around && !is_sloped(edge.kind) && turns));
     add(EdgeField::first, !is_sloped(edge.kind));
     add(EdgeField::wrap, catalogue.default_for(edge.kind, TrimRole::wrap) != nullptr);
     add(EdgeField::trim, trims_for(edge.kind, catalogue).size() > 1);
-    add(EdgeField::fascia, around || edge.kind == EdgeKind::gable);
+    add(EdgeField::fascia, around);
     add(EdgeField::seam, true);
     add(EdgeField::name, true);
     return fields;
@@ -147,7 +124,8 @@ Edge made_to(Edge edge, EdgeKind kind, const Catalogue& catalogue) {
         return edge;
     }
     edge.kind = kind;
-    give_usual_ends(edge);
+    edge.left = facts_of(kind).left_usual;
+    edge.right = facts_of(kind).right_usual;
     edge.corner_left.reset();
     edge.corner_right.reset();
     edge.pitch2.reset();
@@ -165,7 +143,7 @@ Edge with_end(Edge edge, Side side, End end) {
         return edge;
     }
     (side == Side::left ? edge.left : edge.right) = end;
-    const bool of_foot = edge.kind == EdgeKind::hip || edge.kind == EdgeKind::valley;
+    const bool of_foot = stands_over_corner(edge.kind);
     if (!of_foot) {
         stated_corner(edge, side).reset();
     }
@@ -188,16 +166,17 @@ std::optional<Problem> check_corner(const Edge& edge, Side side, Angle angle) {
                        say("Key in the angle inside the building, above 0 and below 360 degrees.")};
     }
     const End end = end_at(edge, side);
-    const bool hip = edge.kind == EdgeKind::hip, valley = edge.kind == EdgeKind::valley;
-    if (!hip && !valley && !is_corner(end)) {
+    const bool over_corner = stands_over_corner(edge.kind);
+    if (!over_corner && !is_corner(end)) {
         return {};
     }
     if (angle == half_turn) {
         return Problem{say("At 180 degrees there is no corner: the wall runs straight on."),
                        say("Key in the angle inside the building.")};
     }
+    const bool hip = over_corner && turns_out(edge.kind);
     const bool out = hip || end == End::corner_out;
-    if (!valley && out != (angle < half_turn)) {
+    if ((hip || !over_corner) && out != (angle < half_turn)) {
         return out ? Problem{say("An outside corner is under 180 degrees inside the building."),
                              say("Key in that angle, or make it an inside corner.")}
                    : Problem{say("An inside corner is over 180 degrees inside the building."),

@@ -7,11 +7,15 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan/plan.h"
-#include "engine/record/job.h"
+#include "engine/roof/edge.h"
+#include "engine/trim/catalogue.h"
 #include "engine/words/result.h"
 
 namespace hemline {
+
+struct EdgeWork;
+struct Job;
+struct Plan;
 
 enum class EdgeField : std::uint8_t {
     name,

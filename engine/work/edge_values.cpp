@@ -6,7 +6,9 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/plan/plan.h"
 #include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {

@@ -13,6 +13,11 @@
 
 namespace hemline {
 
+struct DoneStep;
+struct EdgeWork;
+struct Job;
+struct Plan;
+
 struct EdgeValue {
     Text what, value;
     Text wanted;           ///< practice or the plan; empty: nothing to compare it with

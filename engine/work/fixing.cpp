@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/end_metal.h"
 
@@ -48,16 +49,6 @@ Length lap_margin(Length lap, const Practice& practice) {
 
 }  // namespace
 
-std::vector<Length> screw_centres(Length from, Length to, Length margin, Length spacing) {
-    if (to <= from) {
-        return {};
-    }
-    if (to - from <= margin * 2) {
-        return {middle_of(from, to)};
-    }
-    return centres_between(from + margin, to - margin, spacing);
-}
-
 std::vector<Length> screws_of(Length cut, FreeEnd left, FreeEnd right, const Practice& practice) {
     // From the cut end the margin counts the tab in, but a screw stays half a margin off the fold.
     const Length half_margin = Length::of_nm(practice.screw_margin.nm() / 2);
@@ -92,8 +83,7 @@ FreeEnds free_ends_of(const Run& run, const PlannedPiece& piece, const Edge& edg
 }
 
 int screw_lines(EdgeKind kind, TrimRole role) {
-    const bool both = kind == EdgeKind::ridge || kind == EdgeKind::hip || kind == EdgeKind::valley;
-    return both && role == TrimRole::main ? 2 : 1;
+    return role == TrimRole::main ? facts_of(kind).screw_lines : 1;
 }
 
 bool is_sealed(const Run& run) { return run.role == TrimRole::main && run.lap > Length(); }
@@ -136,16 +126,14 @@ FixingTally fixing_of(const Run& run, const Edge& edge, const Trim& trim,
 }
 
 Closures closures_of(const Edge& edge, Length length, const Practice& practice) {
-    const bool both = edge.kind == EdgeKind::ridge || edge.kind == EdgeKind::hip;
-    const bool one = edge.kind == EdgeKind::headwall || edge.kind == EdgeKind::transition ||
-                     edge.kind == EdgeKind::high_eave;
-    if ((!both && !one) || length <= Length()) {
+    const Closed closed = facts_of(edge.kind).closed;
+    if (closed == Closed::no_side || length <= Length()) {
         return {};
     }
     Closures closures;
     closures.each = practice.seam_spacing;
     const auto corner = roof_corner(edge, Side::left);
-    if (edge.kind == EdgeKind::hip && corner) {
+    if (stands_over_corner(edge.kind) && corner) {
         // Seams meet a hip on the skew: along it they stand spacing / (cos α·cos slope) apart.
         const Result<HipLine> hip = hip_line(*corner);
         const auto along = [&](double from_eave) {
@@ -160,7 +148,7 @@ Closures closures_of(const Edge& edge, Length length, const Practice& practice) 
                                         practice.cut_grid);
         }
     }
-    closures.count = parts_to_cover(length, closures.each) * (both ? 2 : 1);
+    closures.count = parts_to_cover(length, closures.each) * (closed == Closed::both_sides ? 2 : 1);
     const std::int64_t from_one = std::max<std::int64_t>(
         1, (practice.stock + practice.kerf).nm() / (closures.each + practice.kerf).nm());
     closures.sticks = (closures.count + from_one - 1) / from_one;

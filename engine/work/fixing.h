@@ -1,16 +1,16 @@
 // Fixing a run: where its screws go, how many, and how much sealant the laps take.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
-#include "engine/plan/plan.h"
+#include "engine/trim/catalogue.h"
 
 namespace hemline {
 
-/// Screw centres between two limits: the first `margin` in, then every `spacing`, the last `margin`
-/// before the end, none further apart than `spacing`. A last gap under a quarter of the spacing is
-/// shared with the gap before it. One screw in the middle where there is no room.
-std::vector<Length> screw_centres(Length from, Length to, Length margin, Length spacing);
+struct PlannedPiece;
+struct Practice;
+struct Run;
 
 /// What a piece's end holds free of screws: a lap, or a tab and what runs past the edge with it.
 struct FreeEnd {
@@ -18,7 +18,9 @@ struct FreeEnd {
     bool laps = false;
 };
 
-/// Screws of a piece `cut` long, from its left end, none in a lap (common practice: the joint must
+/// Screws of a piece `cut` long, from its left end: a margin in, then every spacing, the last a
+/// margin before the end; a last gap under a quarter of the spacing is shared with the gap before
+/// it; one in the middle where there is no room. None in a lap (common practice: the joint must
 /// move), none in a tab. Beside a lap the margin gives way, to 1/2 in at least, so that the gap
 /// across the lap keeps the spacing: laps up to spacing − 1 in.
 std::vector<Length> screws_of(Length cut, FreeEnd left, FreeEnd right, const Practice& practice);

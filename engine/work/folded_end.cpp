@@ -1,5 +1,7 @@
 #include "engine/work/folded_end.h"
 
+#include "engine/roof/edge_shape.h"
+
 #include <algorithm>
 
 namespace hemline {
@@ -9,9 +11,7 @@ namespace {
 constexpr Length shown_past = inches(4);  // plain metal past the end's work
 constexpr Length shown_least = inches(9);
 
-Falls falls_on(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
-}
+Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
 
 /// The roof behind the edge; a wrap or a cleat has no leg on it, and its face is plumb.
 Slope slope_under(const Edge& edge, const Card& card) {

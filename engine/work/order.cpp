@@ -4,6 +4,8 @@
 #include <map>
 #include <string_view>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/readiness.h"
 
@@ -11,41 +13,20 @@ namespace hemline {
 
 namespace {
 
-/// The kinds whose trim is on before that of an edge that ends there.
-std::vector<EdgeKind> kinds_at(End end) {
-    switch (end) {
-        case End::gable:
-            return {EdgeKind::gable};
-        case End::wall:
-            return {EdgeKind::sidewall, EdgeKind::headwall};
-        case End::eave:
-            return {EdgeKind::eave, EdgeKind::high_eave};
-        case End::ridge:
-            return {EdgeKind::ridge};
-        case End::hip:
-            return {EdgeKind::hip};
-        case End::valley:
-            return {EdgeKind::valley};
-        case End::corner_out:
-        case End::corner_in:
-        case End::open:
-            break;
-    }
-    return {};
-}
-
-bool carries_panels(EdgeKind kind) { return turn_of(kind) <= turn_of(EdgeKind::valley); }
+bool lies_under_panels(EdgeKind kind) { return facts_of(kind).under_panels; }
 
 bool is_on_before(const Edge& other, const Edge& edge) {
     if (turn_of(other.kind) >= turn_of(edge.kind)) {
         return false;
     }
-    if (!carries_panels(edge.kind) && carries_panels(other.kind)) {
+    if (!lies_under_panels(edge.kind) && lies_under_panels(other.kind)) {
+        return true;
+    }
+    if (facts_of(edge.kind).after == other.kind) {
         return true;
     }
     for (const End end : {edge.left, edge.right}) {
-        const auto kinds = kinds_at(end);
-        if (std::find(kinds.begin(), kinds.end(), other.kind) != kinds.end()) {
+        if (facts_of(other.kind).met_as == end) {
             return true;
         }
     }
@@ -93,7 +74,7 @@ Text fitting_waits_for(const EdgeWork& work, const Roof& roof) {
     if (before == nullptr) {
         return {};
     }
-    const bool panels = carries_panels(before->edge.kind) && !carries_panels(work.edge.kind);
+    const bool panels = lies_under_panels(before->edge.kind) && !lies_under_panels(work.edge.kind);
     return panels
                ? say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
                      named(before->edge), named(work.edge))
@@ -132,28 +113,7 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const R
 
 }  // namespace
 
-int turn_of(EdgeKind kind) {
-    switch (kind) {
-        case EdgeKind::eave:
-            return 0;
-        case EdgeKind::valley:
-            return 1;
-        case EdgeKind::sidewall:
-        case EdgeKind::headwall:
-        case EdgeKind::transition:
-        case EdgeKind::penetration:
-            return 2;
-        case EdgeKind::gable:
-            return 3;
-        case EdgeKind::high_eave:
-            return 4;
-        case EdgeKind::hip:
-            return 5;
-        case EdgeKind::ridge:
-            break;
-    }
-    return 6;
-}
+int turn_of(EdgeKind kind) { return facts_of(kind).turn; }
 
 Text fitting_waits_for(const EdgeWork& work, const Job& job) {
     return fitting_waits_for(work, Roof(job, {}));

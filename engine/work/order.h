@@ -12,6 +12,10 @@
 
 namespace hemline {
 
+struct EdgeWork;
+struct Job;
+struct Plan;
+
 using Procedures = std::map<EdgeKind, std::vector<StepRule>>;
 
 /// The turn of a kind in the order of fitting, 0 for the eave. Kinds that share a turn do not wait

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 
 namespace hemline {
@@ -104,9 +105,7 @@ std::vector<Facet> shown(const Met& one, const Placing& placing) {
                      one.broken_at);
 }
 
-Falls falls_on(EdgeKind kind) {
-    return kind == EdgeKind::ridge || kind == EdgeKind::hip ? Falls::up_page : Falls::down_page;
-}
+Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
 
 /// The two pieces as they lie beside one another: the one that ends there, and the one that begins.
 struct Pair {

@@ -9,6 +9,9 @@
 
 namespace hemline {
 
+struct Job;
+struct Plan;
+
 /// What is needed to say which metal meets where.
 struct MeetingOf {
     const Job& job;

@@ -7,6 +7,8 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/fixing.h"
 #include "engine/work/procedure_words.h"
@@ -49,7 +51,7 @@ Recorded::Recorded(const EdgeWork& work) {
 }
 
 /// Everything that the steps of one edge are made from.
-struct Ground {
+struct EdgeInHand {
     const EdgeWork& work;
     const Plan& plan;
     const Practice& practice;
@@ -62,7 +64,7 @@ struct Ground {
     [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
 };
 
-std::int64_t screws_planned_on(const Run& run, int number, const Ground& ground) {
+std::int64_t screws_planned_on(const Run& run, int number, const EdgeInHand& ground) {
     const PlannedPiece* piece = find_piece(run, number);
     const Trim* trim = ground.catalogue.find(run.trim);
     if (piece == nullptr || trim == nullptr) {
@@ -80,7 +82,7 @@ std::string tenths(double value) {
     return std::to_string(count / 10) + "." + std::to_string(count % 10);
 }
 
-std::optional<Text> number_for(std::string_view word, const Ground& ground, const Run& run,
+std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, const Run& run,
                                int piece) {
     const PlannedPiece* planned = find_piece(run, piece);
     const Trim* trim = ground.catalogue.find(run.trim);
@@ -139,7 +141,7 @@ Practice practice_on(const Edge& edge, const Practice& practice) {
 }
 
 /// The rule's action with the values that it names.
-Text action_of(const StepRule& rule, int piece, const Ground& ground, const Run& run) {
+Text action_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Run& run) {
     Text action = say(rule.action);
     for (const std::string& word : words_in_braces(rule.action)) {
         if (const std::optional<Text> value = number_for(word, ground, run, piece)) {
@@ -150,7 +152,7 @@ Text action_of(const StepRule& rule, int piece, const Ground& ground, const Run&
     return action;
 }
 
-bool is_recorded(const StepRule& rule, int piece, const Ground& ground, bool after_cut) {
+bool is_recorded(const StepRule& rule, int piece, const EdgeInHand& ground, bool after_cut) {
     const CutPiece* cut = after_cut ? ground.recorded.cut_of(role_of(rule.each), piece) : nullptr;
     const auto [from, to] = ground.recorded.steps.equal_range(StepOf{rule.id, piece});
     return std::any_of(from, to,
@@ -167,7 +169,7 @@ const Undecided* made_apart(const StepRule& rule, int piece, const Recorded& rec
 }
 
 /// `after_cut`: the piece's own cut comes before this step in the procedure.
-Step step_of(const StepRule& rule, int piece, const Ground& ground, const Run& run,
+Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Run& run,
              bool after_cut) {
     Step step;
     step.rule = &rule;
@@ -228,7 +230,7 @@ bool comes_for(const StepRule& rule, const Run& run, int piece) {
 }
 
 /// The edge has such an end, or was sent back, where the rule asks for it.
-bool has_cause(const Ground& ground, const StepRule& rule) {
+bool has_cause(const EdgeInHand& ground, const StepRule& rule) {
     const Edge& edge = ground.work.edge;
     if (rule.each == Each::sent_back && !ground.work.sent_back) {
         return false;
@@ -239,7 +241,7 @@ bool has_cause(const Ground& ground, const StepRule& rule) {
 using Rules = std::vector<StepRule>::const_iterator;
 
 /// A block of rules for one run's pieces: all rules for piece 1, then all for piece 2.
-void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Ground& ground,
+void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const EdgeInHand& ground,
                        const Run& run) {
     for (const PlannedPiece& piece : run.pieces) {
         bool after_cut = false;
@@ -254,7 +256,7 @@ void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Gro
 }
 
 /// An edge step stands in a part of the wrap or the cleat only for their sake.
-const Run* run_of_part(const Ground& ground, const std::string& part) {
+const Run* run_of_part(const EdgeInHand& ground, const std::string& part) {
     const auto of_pieces = std::find_if(
         ground.procedure.begin(), ground.procedure.end(),
         [&](const StepRule& rule) { return rule.part == part && is_of_pieces(rule.each); });
@@ -267,14 +269,14 @@ const Run* run_of_part(const Ground& ground, const std::string& part) {
 std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practice& practice,
                            const std::vector<StepRule>& procedure, const Catalogue& catalogue) {
     const Length length = work.length(practice).value_or(Length());
-    const Ground ground{work,
-                        plan,
-                        practice,
-                        procedure,
-                        catalogue,
-                        Recorded(work),
-                        reading_missing(work, practice),
-                        closures_of(work.edge, length, practice)};
+    const EdgeInHand ground{work,
+                            plan,
+                            practice,
+                            procedure,
+                            catalogue,
+                            Recorded(work),
+                            reading_missing(work, practice),
+                            closures_of(work.edge, length, practice)};
     const Run none;
     const bool runs = has_run(work.edge.kind);
     const Run* main = runs ? ground.run(TrimRole::main) : &none;

@@ -7,13 +7,17 @@
 #include <vector>
 
 #include "engine/measure/length_text.h"
-#include "engine/plan/plan.h"
 #include "engine/quantity/length.h"
-#include "engine/record/job.h"
+#include "engine/record/event.h"
 #include "engine/record/said_values.h"
 #include "engine/words/result.h"
 
 namespace hemline {
+
+struct EdgeWork;
+struct Job;
+struct Plan;
+struct Practice;
 
 /// How often a step comes: once an edge, for each piece of a run, for each lap, or only when the
 /// foreman sent the edge back.

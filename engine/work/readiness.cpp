@@ -3,7 +3,11 @@
 
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/roof/readings.h"
+#include "engine/trim/practice.h"
 
 namespace hemline {
 namespace {

@@ -4,10 +4,17 @@
 #include <string>
 #include <string_view>
 
-#include "engine/plan/plan.h"
-#include "engine/record/job.h"
+#include "engine/quantity/length.h"
+#include "engine/trim/catalogue.h"
 
 namespace hemline {
+
+struct CutPiece;
+struct DoneStep;
+struct EdgeWork;
+struct PlannedPiece;
+struct Practice;
+struct Run;
 
 /// The step that fixes a trim piece for good, by its id in the procedures: what the last piece's
 /// reading waits for.

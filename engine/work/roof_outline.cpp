@@ -1,6 +1,6 @@
 #include "engine/work/roof_outline.h"
 
-#include "engine/roof/hip.h"
+#include "engine/roof/edge_shape.h"
 
 namespace hemline {
 
@@ -46,7 +46,7 @@ Text corner_words(Angle inside) {
 std::optional<RoofOutline> outline_of(const Job& job) {
     std::vector<WalkedEdge> edges;
     for (const EdgeWork& work : job.edges) {
-        if (is_walked(work.edge.kind)) {
+        if (is_around_house(work.edge.kind)) {
             edges.push_back({work.edge, length_so_far(work, job.practice)});
         }
     }

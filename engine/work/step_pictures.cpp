@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/fold_angle.h"
 #include "engine/work/procedure_words.h"

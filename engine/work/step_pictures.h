@@ -15,6 +15,9 @@
 
 namespace hemline {
 
+struct EdgeWork;
+struct Plan;
+
 /// Which metal a step is about, and what is done to it.
 enum class Shows { nothing, cut, tabs, bend, lap };
 struct StepMetal {

@@ -1,7 +1,11 @@
 // Where an edge stands, and the next cut of the whole job.
 #include <algorithm>
 
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/roof/readings.h"
+#include "engine/trim/practice.h"
 #include "engine/work/order.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <chrono>
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include "engine/record/event.h"
 

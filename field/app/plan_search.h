@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "engine/plan/plan.h"
+#include "engine/record/job.h"
 
 namespace hemline {
 

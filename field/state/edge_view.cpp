@@ -153,30 +153,6 @@ Where opened(const State& state, const EdgeWork& work) {
                                       : next_work_on(state, work).where;
 }
 
-Text title_of(const Edge& edge) {
-    switch (edge.kind) {
-        case EdgeKind::gable:
-            return say("Gable {1}", edge.id);
-        case EdgeKind::ridge:
-            return say("Ridge {1}", edge.id);
-        case EdgeKind::hip:
-            return say("Hip {1}", edge.id);
-        case EdgeKind::valley:
-            return say("Valley {1}", edge.id);
-        case EdgeKind::sidewall:
-            return say("Sidewall {1}", edge.id);
-        case EdgeKind::headwall:
-            return say("Headwall {1}", edge.id);
-        case EdgeKind::transition:
-            return say("Transition {1}", edge.id);
-        case EdgeKind::high_eave:
-            return say("High eave {1}", edge.id);
-        case EdgeKind::penetration:
-            return say("Penetration {1}", edge.id);
-        case EdgeKind::eave:
-            break;
-    }
-    return say("Eave {1}", edge.id);
-}
+Text title_of(const Edge& edge) { return title_of(edge.kind, edge.id); }
 
 }  // namespace hemline

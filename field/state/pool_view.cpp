@@ -5,6 +5,7 @@
 #include <set>
 #include <tuple>
 #include <utility>
+#include "engine/plan/make_plan.h"
 
 namespace hemline {
 

@@ -1,6 +1,5 @@
 #include "field/store/assets.h"
 
-#include <array>
 #include <string>
 
 #include "field/store/disk_problem.h"
@@ -11,11 +10,6 @@ namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::array<EdgeKind, 10> kinds{
-    EdgeKind::eave,      EdgeKind::gable,      EdgeKind::ridge,    EdgeKind::hip,
-    EdgeKind::valley,    EdgeKind::sidewall,   EdgeKind::headwall, EdgeKind::transition,
-    EdgeKind::high_eave, EdgeKind::penetration};
 
 /// Reads a file and gives its text to `parse`; a problem in it gets the file's name.
 template <class Parse>
@@ -66,13 +60,13 @@ Result<Assets> read_assets(const fs::path& folder) {
         return problem;
     }
     Assets assets{*catalogue, *rules, *practice, {}, *sections};
-    for (const EdgeKind kind : kinds) {
-        auto procedure = read_steps(folder, word_of(kind));
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        auto procedure = read_steps(folder, one.word);
         if (!procedure) {
             return procedure.problem();
         }
         if (!procedure->empty()) {
-            assets.procedures.emplace(kind, std::move(*procedure));
+            assets.procedures.emplace(one.kind, std::move(*procedure));
         }
     }
     auto spanish = read_as(folder / "words" / "es.po", Phrases::read);

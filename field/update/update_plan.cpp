@@ -2,6 +2,7 @@
 // for.
 #include <algorithm>
 
+#include "engine/plan/make_plan.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/procedure_words.h"
 #include "field/update/turn.h"

@@ -22,6 +22,7 @@ TEST_CASE("fold gives included angle, bend and way for every kind of edge") {
                                            {"gable", 90, "down"},
                                            {"sidewall", 90, "up"},
                                            {"headwall", 116.57, "up"},
+                                           {"curb_head", 63.43, "up"},
                                            {"ridge", 126.87, "down"},
                                            {"hip", 143.13, "down"},
                                            {"valley", 143.13, "up"}}) {
@@ -33,6 +34,20 @@ TEST_CASE("fold gives included angle, bend and way for every kind of edge") {
               doctest::Approx(180));
         CHECK_MESSAGE(json["toward"] == row.toward, row.edge);
     }
+}
+
+// Audel vol. 3: jacks 16 in apart at 10 rise differ by 20.83 in, 20 13/16 on the tape.
+TEST_CASE("fold says by how much the panels along a hip differ") {
+    const Desk desk;
+    const auto json = desk.run({"fold", "--edge", "hip", "--pitch", "10/12", "--json"}).json();
+    CHECK(json["jacks1"] == "1 ft 8 13/16 in");
+    CHECK(json["jacks1_nm"] == json["jacks2_nm"]);
+    CHECK(desk.run({"fold", "--edge", "hip", "--pitch", "10/12"})
+              .out.find("Panels 1 ft 4 in wide differ by 1 ft 8 13/16 in on the first roof") !=
+          std::string::npos);
+    CHECK(!desk.run({"fold", "--edge", "eave", "--pitch", "10/12", "--json"})
+               .json()
+               .contains("jacks1"));
 }
 
 TEST_CASE("fold takes two pitches, a corner and a square-cut fascia") {

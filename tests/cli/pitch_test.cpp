@@ -102,3 +102,20 @@ TEST_CASE(
     CHECK(ran.err.find("eave_gilded") != std::string::npos);
     CHECK(ran.err.find("eave_two_part") != std::string::npos);
 }
+
+// By hand: 12 ft of run at 6/12 is 12 × 1.11803 = 13 ft 5 in; 13 ft 11 in implies acos(144/167).
+TEST_CASE("pitch holds a gable's slope length against its run") {
+    const Desk desk;
+    const auto asked = [&](const std::string& slope) {
+        return desk.run({"pitch", "6/12", "--slope", slope, "--run", "12 ft", "--json"}).json();
+    };
+    CHECK(asked("13 ft 5 in")["gable_holds"] == true);
+    const auto wrong = asked("13 ft 11 in");
+    CHECK(wrong["gable_holds"] == false);
+    CHECK(std::abs(wrong["implied_pitch_deg"].get<double>() - 30.42) <= 0.01);
+    const auto text = desk.run({"pitch", "6/12", "--slope", "13 ft 11 in", "--run", "12 ft"}).out;
+    CHECK(text.find("longer than run and pitch give") != std::string::npos);
+    CHECK(text.find("read again") != std::string::npos);
+    CHECK(asked("11 ft")["implied_pitch_deg"].is_null());
+    CHECK(desk.run({"pitch", "6/12", "--slope", "13 ft"}).exit == 2);
+}

@@ -336,3 +336,22 @@ TEST_CASE("a row's own lap divides that edge alone, and one that cannot be names
         desk.write("c.csv", with_lap + "A,eave,,46 ft,gable,gable,5/12,0 in\n");
     CHECK(desk.run({"plan", zero}).err.find("lap \"0 in\" is zero.") != std::string::npos);
 }
+
+// Common practice, no published source: 2 in from both ends and every 12 in, a ridge on both legs.
+TEST_CASE("the plan counts each run's screws, and its sealant by the laps") {
+    const Desk desk;
+    const std::string file = desk.write("fixing.csv", header +
+                                                          "A,eave,,10 ft,open,open,6/12\n"
+                                                          "R,ridge,,10 ft,open,open,6/12\n"
+                                                          "B,eave,,19 ft,open,open,6/12\n");
+    const auto fixing = desk.run({"plan", file, "--json"}).json()["fixing"];
+    REQUIRE(fixing.size() == 3);
+    CHECK(fixing[0]["screws"] == 11);
+    CHECK(fixing[0]["bead_nm"] == 0);
+    CHECK(fixing[1]["screws"] == 22);
+    CHECK(fixing[2]["laps"] == 1);
+    // Two beads over a 4 in flange and a 3 1/2 in face.
+    CHECK(fixing[2]["bead_nm"] == 15 * 16 * sixteenth_nm);
+    CHECK(fixing[2]["cartridges"].get<double>() > 0);
+    CHECK(desk.run({"plan", file}).out.find("edge R, ridge_cap: 22 screws") != std::string::npos);
+}

@@ -5,9 +5,11 @@
 #include <fstream>
 #include <iterator>
 
+#include "engine/cutting/cutting.h"
 #include "engine/handover/day_page.h"
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/record/clock_doubt.h"
 #include "engine/record/last_on_edges.h"

@@ -8,6 +8,7 @@
 #include <functional>
 
 #include "engine/handover/job_pages.h"
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"

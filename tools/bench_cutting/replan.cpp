@@ -4,8 +4,10 @@
 #include <cstdio>
 #include <random>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"
 #include "tools/bench_cutting/timing.h"

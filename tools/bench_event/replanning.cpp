@@ -5,6 +5,7 @@
 #include <random>
 #include <string>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"

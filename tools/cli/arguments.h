@@ -44,6 +44,8 @@ struct PitchArguments {
     std::string pitch;
     std::string trim;  ///< empty: all
     Seam seam = Seam::unknown;
+    std::optional<std::string> slope, run;  ///< of a gable, as read
+    std::optional<BareUnit> unit;
     Output output = Output::text;
 };
 

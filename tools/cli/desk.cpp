@@ -145,7 +145,7 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
     return desk;
 }
 
-Place place_of(const Table& table, std::string_view edge, std::string_view field) {
+TablePlace place_of(const Table& table, std::string_view edge, std::string_view field) {
     const auto ids = table.column("edge");
     if (!ids) {
         return {};

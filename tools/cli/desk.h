@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "engine/handover/readings_file.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
 #include "field/store/assets.h"
@@ -43,9 +43,9 @@ PlanOptions options_of(const DeskArguments& arguments);
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);
 
 /// Line and column of a field of an edge's row; the row's first cell where the field has no column.
-struct Place {
+struct TablePlace {
     int line = 0, column = 0;
 };
-Place place_of(const Table& table, std::string_view edge, std::string_view field);
+TablePlace place_of(const Table& table, std::string_view edge, std::string_view field);
 
 }  // namespace hemline

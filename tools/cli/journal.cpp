@@ -2,7 +2,9 @@
 #include <iostream>
 
 #include "engine/record/fact_words.h"
+#include "engine/record/job.h"
 #include "engine/record/old_picks.h"
+#include "engine/roof/readings.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/assets_here.h"

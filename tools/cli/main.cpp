@@ -20,12 +20,17 @@ const std::map<std::string, Prefer> prefer_words = {
 const std::map<std::string, Seam> seam_words = {{"snap_lock", Seam::snap_lock},
                                                 {"mechanical", Seam::mechanical},
                                                 {"nail_strip", Seam::nail_strip}};
-const std::map<std::string, EdgeKind> kind_words = {
-    {"eave", EdgeKind::eave},          {"gable", EdgeKind::gable},
-    {"ridge", EdgeKind::ridge},        {"hip", EdgeKind::hip},
-    {"valley", EdgeKind::valley},      {"sidewall", EdgeKind::sidewall},
-    {"headwall", EdgeKind::headwall},  {"transition", EdgeKind::transition},
-    {"high_eave", EdgeKind::high_eave}};
+std::map<std::string, EdgeKind> kinds_with_fold() {
+    std::map<std::string, EdgeKind> kinds;
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        if (one.fold != FoldFrom::nothing) {
+            kinds.emplace(one.word, one.kind);
+        }
+    }
+    return kinds;
+}
+
+const std::map<std::string, EdgeKind> kind_words = kinds_with_fold();
 const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
                                                     {"square", Fascia::square_cut}};
 const std::map<std::string, Paper> paper_words = {{"letter", Paper::letter}, {"a4", Paper::a4}};
@@ -174,9 +179,9 @@ void add_pattern(CLI::App& pattern, Asked& asked) {
 }
 
 void add_steps(CLI::App& steps, Asked& asked) {
-    std::map<std::string, std::string> works = {{"penetration", "penetration"}};
-    for (const auto& [word, kind] : kind_words) {
-        works.emplace(word, word);
+    std::map<std::string, std::string> works;
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        works.emplace(one.word, one.word);
     }
     steps.add_option("WORK", asked.steps.work, "kind of edge, or penetration")
         ->required()
@@ -199,6 +204,11 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     pitch.add_option("PITCH", asked.pitch.pitch, "as 5/12, 22.6deg or 41%")->required();
     pitch.add_option("--trim", asked.pitch.trim, "say whether this trim serves");
     add_words(pitch, "--seam", asked.pitch.seam, seam_words, "seam of the panels (each is judged)");
+    auto* slope = pitch.add_option("--slope", asked.pitch.slope, "a gable's slope length, as read");
+    auto* run = pitch.add_option("--run", asked.pitch.run, "its level run, as read");
+    slope->needs(run);
+    run->needs(slope);
+    add_unit(pitch, asked.pitch.unit);
     add_json(pitch, asked.pitch.output);
     pitch.final_callback([&asked] { asked.exit = check_pitch_text(asked.pitch); });
 

@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <iostream>
 
+#include "engine/measure/length_text.h"
 #include "engine/roof/fold_angle.h"
+#include "engine/roof/square_check.h"
 #include "engine/trim/pitch_check.h"
 #include "engine/words/quote.h"
 #include "tools/cli/assets_here.h"
@@ -80,6 +82,47 @@ std::string pitch_text(Slope pitch, const PitchCheck& check, const Trim* trim) {
     return text + std::string(caution()) + '\n';
 }
 
+/// A gable's slope length held against its run and the pitch.
+struct Gable {
+    ShapeCheck check;
+    Result<double> implied_degrees;
+};
+
+/// The gable asked about, none where no lengths were given; false: it was complained of.
+bool read_gable(const PitchArguments& arguments, Slope pitch, std::optional<Gable>& gable) {
+    if (!arguments.slope || !arguments.run) {
+        return true;
+    }
+    const Result<Length> slope = parse_length(*arguments.slope, arguments.unit);
+    const Result<Length> run = parse_length(*arguments.run, arguments.unit);
+    if (!slope || !run) {
+        complain(slope ? "--run" : "--slope", (slope ? run : slope).problem());
+        return false;
+    }
+    gable = Gable{check_gable(*slope, *run, pitch, Tape()), implied_pitch_degrees(*slope, *run)};
+    return true;
+}
+
+void put_gable(Json& json, const Gable& gable, Marks marks) {
+    json["gable_holds"] = gable.check.holds();
+    put_length(json, "gable_off", gable.check.off, marks);
+    put_length(json, "gable_allowed", gable.check.allowed, marks);
+    json["implied_pitch_deg"] =
+        gable.implied_degrees ? Json(micro_rounded(*gable.implied_degrees)) : Json();
+}
+
+std::string gable_text(const Gable& gable, Marks marks) {
+    const Length off = gable.check.off;
+    return "The slope length is " + tell_closely(absolute(off), marks) +
+           (off < Length() ? " shorter" : " longer") +
+           " than run and pitch give; the readings allow " +
+           tell_closely(gable.check.allowed, marks) +
+           (gable.check.holds() ? ": they agree\n" : ": read again\n") +
+           (gable.implied_degrees
+                ? "Slope length and run alone make " + rounded(*gable.implied_degrees, 2) + " deg\n"
+                : gable.implied_degrees.problem().what.english(marks) + '\n');
+}
+
 /// "a, b, c" of all trims there are.
 std::string ids_of(const Catalogue& catalogue) {
     std::string ids;
@@ -109,10 +152,19 @@ Exit check_pitch_text(const PitchArguments& arguments) {
     }
     const EdgeKind kind = trim == nullptr ? EdgeKind::eave : trim->kind;
     const PitchCheck check = check_pitch(*pitch, kind, arguments.seam, catalogue);
+    std::optional<Gable> gable;
+    if (!read_gable(arguments, *pitch, gable)) {
+        return Exit::problem_in_input;
+    }
+    const Marks marks = marks_for(arguments.unit);
     if (arguments.output == Output::json) {
-        print_json(pitch_json(*pitch, check));
+        Json json = pitch_json(*pitch, check);
+        if (gable) {
+            put_gable(json, *gable, marks);
+        }
+        print_json(json);
     } else {
-        std::cout << pitch_text(*pitch, check, trim);
+        std::cout << pitch_text(*pitch, check, trim) << (gable ? gable_text(*gable, marks) : "");
     }
     return Exit::fine;
 }

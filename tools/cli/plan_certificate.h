@@ -1,7 +1,7 @@
 // The proof of every choice of a plan, for programs that check it.
 #pragma once
 
-#include "engine/plan/plan.h"
+#include "engine/plan/pool_choices.h"
 #include "tools/cli/print.h"
 
 namespace hemline {

@@ -78,7 +78,7 @@ std::string_view word_of(Severity severity) {
 }
 
 Json problem_json(const PlanProblem& problem, const Desk& desk) {
-    const Place place = place_of(desk.table, problem.edge, problem.field);
+    const TablePlace place = place_of(desk.table, problem.edge, problem.field);
     Json json;
     json["line"] = place.line;
     json["column"] = place.column;
@@ -92,7 +92,8 @@ Json problem_json(const PlanProblem& problem, const Desk& desk) {
 
 Json plan_json(const Desk& desk) {
     Json json;
-    for (const char* key : {"edges", "sticks", "proof", "problems", "choices", "closures"}) {
+    for (const char* key :
+         {"edges", "sticks", "proof", "problems", "choices", "closures", "fixing"}) {
         json[key] = Json::array();
     }
     for (const Run& run : desk.plan.runs) {
@@ -117,6 +118,15 @@ Json plan_json(const Desk& desk) {
             put_length(json["closures"].back(), "each", closures.each, desk.marks);
             json["closures"].back()["sticks"] = closures.sticks;
         }
+    }
+    for (const Run& run : desk.plan.runs) {
+        const FixingTally fixing = fixing_on(run, desk);
+        json["fixing"].push_back({{"edge", run.edge},
+                                  {"trim", run.trim},
+                                  {"screws", fixing.screws},
+                                  {"laps", fixing.laps},
+                                  {"cartridges", fixing.cartridges}});
+        put_length(json["fixing"].back(), "bead", fixing.bead, desk.marks);
     }
     return json;
 }

@@ -12,7 +12,10 @@ namespace hemline {
 /// Closures of one edge; none where its length is not agreed.
 Closures closures_on(const EdgeWork& work, const Desk& desk);
 
-/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…],"choices":[…],"closures":[…]}`
+/// Screws and sealant of one run.
+FixingTally fixing_on(const Run& run, const Desk& desk);
+
+/// `{"edges":[…],"sticks":[…],"proof":[…],"problems":[…],"choices":[…],"closures":[…],"fixing":[…]}`
 Json plan_json(const Desk& desk);
 
 /// One problem of the plan, at its cell of the table.

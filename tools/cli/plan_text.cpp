@@ -125,13 +125,29 @@ std::string proof_text(const Desk& desk) {
     return text;
 }
 
+std::string fixing_text(const Desk& desk) {
+    std::string text = "Fixing\n";
+    for (const Run& run : desk.plan.runs) {
+        const FixingTally fixing = fixing_on(run, desk);
+        text += "  edge " + shown_text(run.edge) + ", " + run.trim + ": " +
+                std::to_string(fixing.screws) + (fixing.screws == 1 ? " screw" : " screws");
+        if (fixing.bead > Length()) {
+            text += ", " + print_length(fixing.bead, desk.marks) + " of bead in " +
+                    std::to_string(fixing.laps) + (fixing.laps == 1 ? " lap, " : " laps, ") +
+                    rounded(fixing.cartridges, 2) + " cartridges of 10.1 fl oz";
+        }
+        text += '\n';
+    }
+    return text;
+}
+
 std::string problems_text(const Desk& desk, const std::string& file) {
     if (desk.plan.problems.empty()) {
         return "No problems\n";
     }
     std::string text = "Problems\n";
     for (const PlanProblem& problem : desk.plan.problems) {
-        const Place place = place_of(desk.table, problem.edge, problem.field);
+        const TablePlace place = place_of(desk.table, problem.edge, problem.field);
         text += "  " + shown_text(file) + ':' + std::to_string(place.line) + ':' +
                 std::to_string(place.column) + ": " + std::string(word_of(problem.severity)) +
                 ": edge " + shown_text(problem.edge) + ": " + problem.what.english(desk.marks) +
@@ -147,6 +163,14 @@ Closures closures_on(const EdgeWork& work, const Desk& desk) {
     return closures_of(work.edge, length, desk.job.practice);
 }
 
+FixingTally fixing_on(const Run& run, const Desk& desk) {
+    const EdgeWork* const work = desk.job.find(run.edge);
+    const Trim* const trim = desk.catalogue.find(run.trim);
+    return work == nullptr || trim == nullptr
+               ? FixingTally()
+               : fixing_of(run, work->edge, *trim, desk.job.practice);
+}
+
 std::string plan_text(const Desk& desk, const std::string& file) {
     std::string text;
     for (const Run& run : desk.plan.runs) {
@@ -154,8 +178,8 @@ std::string plan_text(const Desk& desk, const std::string& file) {
             text += heading_of(run, *work, desk) + lines_of(run, desk.marks) + '\n';
         }
     }
-    return text + sticks_text(desk) + '\n' + proof_text(desk) + '\n' + problems_text(desk, file) +
-           '\n' + std::string(caution()) + '\n';
+    return text + sticks_text(desk) + '\n' + proof_text(desk) + '\n' + fixing_text(desk) + '\n' +
+           problems_text(desk, file) + '\n' + std::string(caution()) + '\n';
 }
 
 }  // namespace hemline

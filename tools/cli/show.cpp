@@ -1,6 +1,8 @@
 // `show`: where a job stands: edges, readings, status, the next cut, and what was set aside.
 #include <iostream>
 
+#include "engine/plan/make_plan.h"
+#include "engine/plan/plan.h"
 #include "engine/record/clock_doubt.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/card.h"

@@ -2,6 +2,7 @@
 // last.
 #include <iostream>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/words/quote.h"
 #include "engine/work/hook_doubt.h"

@@ -1,4 +1,5 @@
 // The cut card: the length, where it comes from, and the piece with every mark on the tape.
+#include "engine/roof/edge_shape.h"
 #include "engine/work/readiness.h"
 #include "field/screens/card/card_heading.h"
 #include "field/screens/card/draw_piece.h"
@@ -15,7 +16,7 @@ Text title_for(const EdgeWork& work, const Card& card) {
                      ? say("{1} · piece {2} of {3}", title_of(work.edge), card.piece, card.pieces)
                      : say("{1} · {2} piece {3} of {4}", title_of(work.edge), card.trim_name,
                            card.piece, card.pieces);
-    if (work.edge.kind == EdgeKind::gable || work.edge.kind == EdgeKind::sidewall) {
+    if (is_sloped(work.edge.kind) && !joins_two_roofs(work.edge.kind)) {
         piece = foot_of(work) == Side::left ? say("{1} · foot at the left", piece)
                                             : say("{1} · foot at the right", piece);
     }

@@ -42,7 +42,7 @@ std::optional<EdgeField> asked_after(EdgeField field, const Edge& edge) {
         case EdgeField::left:
             return EdgeField::right;
         case EdgeField::right:
-            if (edge.kind == EdgeKind::transition) {
+            if (facts_of(edge.kind).fold == FoldFrom::change_of_pitch) {
                 return EdgeField::other_pitch;
             }
             break;

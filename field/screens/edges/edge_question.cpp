@@ -12,11 +12,6 @@ namespace {
 
 constexpr float answer_mm = 14, gap_mm = 3;
 
-constexpr EdgeKind kinds[] = {EdgeKind::eave,       EdgeKind::gable,      EdgeKind::ridge,
-                              EdgeKind::hip,        EdgeKind::valley,     EdgeKind::sidewall,
-                              EdgeKind::headwall,   EdgeKind::transition, EdgeKind::high_eave,
-                              EdgeKind::penetration};
-
 Side side_of(EdgeField field) {
     return field == EdgeField::left || field == EdgeField::corner_left ? Side::left : Side::right;
 }
@@ -37,10 +32,11 @@ Text corner_words(const Edge& edge, Side side) {
         return Text(print_degrees(*stated));
     }
     const End end = end_at(edge, side);
-    if (edge.kind == EdgeKind::hip || end == End::corner_out) {
+    const bool over_corner = stands_over_corner(edge.kind), out = turns_out(edge.kind);
+    if (over_corner ? out : end == End::corner_out) {
         return say(out_words);
     }
-    return edge.kind == EdgeKind::valley || end == End::corner_in ? say(in_words) : say(not_said);
+    return (over_corner ? !out : end == End::corner_in) ? say(in_words) : say(not_said);
 }
 
 /// The edge with one thing changed.
@@ -189,10 +185,10 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
     std::vector<EdgeAnswer> answers;
     switch (field) {
         case EdgeField::kind:
-            for (const EdgeKind kind : kinds) {
-                const Text words = spoken(kind);
+            for (const KindOfEdge& one : kinds_of_edge()) {
+                const Text words = spoken(one.kind);
                 answers.push_back(
-                    {"kind " + words.english(), words, made_to(edge, kind, catalogue)});
+                    {"kind " + words.english(), words, made_to(edge, one.kind, catalogue)});
             }
             break;
         case EdgeField::left:

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/status_mark.h"
@@ -32,7 +33,7 @@ struct Drawn {
     EdgeStatus status;
 };
 
-struct Plan2 {
+struct RoofPage {
     Ui& ui;
     const State& state;
     std::vector<Drawn> lines;
@@ -132,7 +133,7 @@ void draw_line(const Ui& ui, const Drawn& one) {
 }
 
 /// The corner where a line ends: a square where it is one, else its angle, else a question.
-void draw_corner(Plan2& plan, const Drawn& before, const Drawn& after) {
+void draw_corner(RoofPage& plan, const Drawn& before, const Drawn& after) {
     Ui& ui = plan.ui;
     const ImVec2 at = before.to;
     const auto inside = before.line->inside;
@@ -164,7 +165,7 @@ void draw_corner(Plan2& plan, const Drawn& before, const Drawn& after) {
 }
 
 /// Where the letter stands: on the line, or beside it where others stand there.
-std::optional<ImVec2> mark_place(const Plan2& plan, const Drawn& one) {
+std::optional<ImVec2> mark_place(const RoofPage& plan, const Drawn& one) {
     const float r = plan.ui.mm(mark_mm);
     for (const float aside : {0.0F, -1.0F, 1.0F}) {
         for (const float t : {0.5F, 0.3F, 0.7F}) {
@@ -180,7 +181,7 @@ std::optional<ImVec2> mark_place(const Plan2& plan, const Drawn& one) {
 }
 
 /// What a finger may hit: along the edge where it runs level or upright, else around the letter.
-bool draw_touch(Plan2& plan, const Drawn& one, ImVec2 mark) {
+bool draw_touch(RoofPage& plan, const Drawn& one, ImVec2 mark) {
     Ui& ui = plan.ui;
     const float half = ui.mm(touch_mm) / 2;
     // Short of its ends, so that the next edge round the corner has its own.
@@ -200,7 +201,7 @@ bool draw_touch(Plan2& plan, const Drawn& one, ImVec2 mark) {
     return false;
 }
 
-bool is_clear_of_lines(const Plan2& plan, Box place) {
+bool is_clear_of_lines(const RoofPage& plan, Box place) {
     return std::none_of(plan.lines.begin(), plan.lines.end(), [&](const Drawn& line) {
         return is_crossed(place, line.from.x, line.from.y, line.to.x, line.to.y);
     });
@@ -213,7 +214,7 @@ float distance_to(const Drawn& line, ImVec2 at) {
 }
 
 /// Whether words there would be taken for this edge's: no other lies nearer.
-bool is_nearest(const Plan2& plan, const Drawn& one, ImVec2 at) {
+bool is_nearest(const RoofPage& plan, const Drawn& one, ImVec2 at) {
     return std::all_of(plan.lines.begin(), plan.lines.end(), [&](const Drawn& other) {
         return distance_to(one, at) <= distance_to(other, at) + 1;
     });
@@ -221,7 +222,7 @@ bool is_nearest(const Plan2& plan, const Drawn& one, ImVec2 at) {
 
 /// A place for so large words at the mark: inside the roof, then outside, beside the mark or along
 /// the edge from it, then farther out. None where all of them are taken.
-std::optional<Box> words_place(const Plan2& plan, const Drawn& one, ImVec2 mark, ImVec2 size,
+std::optional<Box> words_place(const RoofPage& plan, const Drawn& one, ImVec2 mark, ImVec2 size,
                                Box page, bool on_lines) {
     const float off = plan.ui.mm(mark_mm + 1);
     for (const float out : {1.0F, 1.7F}) {
@@ -254,10 +255,10 @@ std::optional<Box> words_place(const Plan2& plan, const Drawn& one, ImVec2 mark,
 
 /// The length so far and the word of its status, clear of every line; where nothing is, on a ground
 /// of the paper's colour; the length goes where there is no room for both.
-void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
+void draw_words(RoofPage& plan, const Drawn& one, ImVec2 mark, Box page) {
     Ui& ui = plan.ui;
     const std::string status = ui.in_words(spoken(one.status));
-    const bool sloped = one.work->edge.kind == EdgeKind::gable;
+    const bool sloped = is_sloped(one.work->edge.kind);
     const std::string length = one.line->length == LengthIs::read && !sloped
                                    ? print_length(one.line->plan, plan.state.marks)
                                    : std::string();
@@ -290,7 +291,7 @@ void draw_words(Plan2& plan, const Drawn& one, ImVec2 mark, Box page) {
 }
 
 /// Where the walk ends away from where it began.
-void draw_miss(Plan2& plan) {
+void draw_miss(RoofPage& plan) {
     const ImVec2 from = plan.lines.back().to, to = plan.lines.front().from;
     if (plan.state.outline->outline.state != OutlineState::misses ||
         std::hypot(from.x - to.x, from.y - to.y) < 1) {
@@ -303,7 +304,7 @@ void draw_miss(Plan2& plan) {
 }  // namespace
 
 std::string draw_roof_plan(Ui& ui, const State& state, Box box) {
-    Plan2 plan{ui, state, placed(state, inset(box, ui.mm(mark_mm + 1))), {}, {}};
+    RoofPage plan{ui, state, placed(state, inset(box, ui.mm(mark_mm + 1))), {}, {}};
     std::string touched;
     for (const Drawn& one : plan.lines) {
         draw_line(ui, one);

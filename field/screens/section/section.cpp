@@ -4,6 +4,7 @@
 #include <cstdio>
 
 #include "engine/measure/angle_text.h"
+#include "engine/roof/edge_shape.h"
 #include "engine/trim/brake.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/piece_pattern.h"
@@ -200,7 +201,7 @@ Where back_from(const Where& where) {
 double deck_fall(const Section& section, const Edge& edge) {
     const bool on_deck = section.legs[deck_leg(section)].lies == LiesOn::deck;
     const double pitch = degrees_of(edge.pitch.value_or(rise_in_12(6)));
-    const bool up = edge.kind == EdgeKind::ridge || edge.kind == EdgeKind::hip;
+    const bool up = is_cap(edge.kind);
     return !on_deck ? 90 : up ? -pitch : pitch;
 }
 

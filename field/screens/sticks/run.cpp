@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/plan/make_plan.h"
 #include "engine/roof/edge_shape.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/length_in.h"

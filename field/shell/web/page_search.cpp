@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <chrono>
 
+#include "engine/plan/make_plan.h"
 #include "engine/record/event_bytes.h"
 #include "engine/work/job_sections.h"
 #include "field/app/plan_search.h"

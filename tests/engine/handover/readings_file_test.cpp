@@ -155,8 +155,11 @@ TEST_CASE("A kind that the catalogue has no trim for is refused, naming those it
 }
 
 TEST_CASE("Every kind is read with each end that it can have, and refused with every other") {
-    for (int k = 0; k <= static_cast<int>(EdgeKind::high_eave); ++k) {
-        const auto kind = static_cast<EdgeKind>(k);
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        const EdgeKind kind = one.kind;
+        if (!has_run(kind)) {
+            continue;
+        }
         for (const Side side : {Side::left, Side::right}) {
             for (int e = 0; e <= static_cast<int>(End::valley); ++e) {
                 const std::string end(word_of(static_cast<End>(e)));
@@ -292,7 +295,7 @@ TEST_CASE("The demo's file cut off at any byte is read or refused, and never gai
     }
 }
 
-TEST_CASE("The demo house has every kind of edge and every end, on the tape's marks") {
+TEST_CASE("The demo house has every kind of edge but a curb, and every end, on the tape's marks") {
     const auto readings = readings_of(asset("demo/readings.csv"));
     CHECK(readings.size() == 27);
     for (const EdgeReading& reading : readings) {

@@ -7,6 +7,7 @@
 
 #include "engine/handover/day_page.h"
 #include "engine/handover/job_pages.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/clock_doubt.h"
 #include "engine/record/seen.h"
 #include "engine/roof/readings.h"

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_change.h"
 #include "tests/engine/work/eave_job.h"

@@ -1,7 +1,9 @@
 // What a plan made again changes of what is still to be cut.
 #include <doctest/doctest.h>
 
+#include "engine/plan/plan.h"
 #include "engine/plan/plan_changes.h"
+#include "engine/record/job.h"
 
 namespace hemline {
 namespace {

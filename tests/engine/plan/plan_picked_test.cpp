@@ -6,8 +6,10 @@
 
 #include <algorithm>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "tests/engine/work/eave_job.h"
 
 using namespace hemline;

@@ -1,4 +1,7 @@
 #include "engine/plan/plan.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
+#include "engine/trim/practice.h"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>

@@ -6,7 +6,6 @@ using namespace hemline;
 
 TEST_CASE("Every word of the readings file is read back as the value it was written for") {
     for (int i = 0; i < 9; ++i) {
-        CHECK(edge_kind_of(word_of(static_cast<EdgeKind>(i))) == static_cast<EdgeKind>(i));
         CHECK(end_of(word_of(static_cast<End>(i))) == static_cast<End>(i));
     }
     for (int i = 0; i < 4; ++i) {
@@ -26,13 +25,10 @@ TEST_CASE("Files and people each get their own word") {
     CHECK(spoken(End::corner_out) == "outside corner");
     CHECK(word_of(Seam::snap_lock) == "snap_lock");
     CHECK(spoken(Seam::snap_lock) == "snap-lock");
-    CHECK(word_of(EdgeKind::high_eave) == "high_eave");
-    CHECK(spoken(EdgeKind::high_eave) == "high eave");
     CHECK(word_of(Fascia::square_cut) == "square");
 }
 
 TEST_CASE("A word nobody wrote has no value") {
-    CHECK_FALSE(edge_kind_of("Eave").has_value());
     CHECK_FALSE(end_of("corner").has_value());
     CHECK_FALSE(end_of("").has_value());
     CHECK_FALSE(seam_of("snap-lock").has_value());

@@ -58,6 +58,7 @@ TEST_CASE("Every kind of edge has its fold, its bend and its way at 6 in 12") {
                                            {EdgeKind::gable, 90, Toward::down},
                                            {EdgeKind::sidewall, 90, Toward::up},
                                            {EdgeKind::headwall, 90 + 26.57, Toward::up},
+                                           {EdgeKind::curb_head, 90 - 26.57, Toward::up},
                                            {EdgeKind::ridge, 180 - 2 * 26.57, Toward::down},
                                            {EdgeKind::hip, 143.13, Toward::down},
                                            {EdgeKind::valley, 143.13, Toward::up}}) {

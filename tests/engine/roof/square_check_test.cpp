@@ -80,11 +80,3 @@ TEST_CASE("A gable's slope is held against run and pitch: 12 ft at 5 in 12 is 13
     CHECK(*pitch == doctest::Approx(degrees_of(rise_in_12(5))));
     CHECK(!implied_pitch_degrees(feet(11), feet(12)).ok());
 }
-
-TEST_CASE("Two eaves of a gable roof an inch apart are a burnt inch") {
-    CHECK(check_two_eaves(feet(40), feet(40) + sixteenths(5), Tape()).holds());
-    const ShapeCheck burnt = check_two_eaves(feet(40), feet(40) + inches(1), Tape());
-    CHECK(!burnt.holds());
-    CHECK(burnt.off == -inches(1));
-    CHECK(burnt.cause == LikelyCause::burnt_inch);
-}

@@ -28,8 +28,9 @@ TEST_CASE("The catalogue's first main trim of a kind is its default") {
 
 TEST_CASE("Every kind of edge has a trim, and one cleat serves all that hook on one") {
     const Catalogue trims = catalogue();
-    for (int kind = 0; kind <= static_cast<int>(EdgeKind::high_eave); ++kind) {
-        CHECK(trims.default_for(static_cast<EdgeKind>(kind)) != nullptr);
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        CAPTURE(one.word);
+        CHECK((trims.default_for(one.kind) != nullptr) == (one.lies != Lies::at_a_point));
     }
     for (const EdgeKind kind : {EdgeKind::eave, EdgeKind::gable, EdgeKind::high_eave}) {
         REQUIRE(trims.default_for(kind, TrimRole::cleat) != nullptr);

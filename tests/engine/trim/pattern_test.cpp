@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tests/engine/trim/is_simple.h"
 #include "tests/engine/trim/sections.h"
 
 using namespace hemline;
@@ -114,10 +115,10 @@ TEST_CASE("every outline is a simple polygon as long and wide as the piece") {
                     CHECK_FALSE(pattern.problem().mend.empty());
                     continue;
                 }
-                CHECK(is_simple(pattern->outline));
+                CHECK(hemline_test::is_simple(pattern->outline));
                 double panels = 0;
                 for (const FlatOutline& panel : pattern->panels) {
-                    CHECK(is_simple(panel));
+                    CHECK(hemline_test::is_simple(panel));
                     panels += area_mm2(panel);
                 }
                 for (const FlatTab& tab : pattern->tabs) {
@@ -258,7 +259,7 @@ TEST_CASE("whatever lengths the steps have, a pattern is sound or a problem") {
             steps.push_back(
                 {static_cast<EndDeed>(deed), Length::of_nm(in / 16), Length::of_nm(run / 16)});
             const auto pattern = pattern_of(section, 7, steps, {});
-            const bool sound = !pattern.ok() || is_simple(pattern->outline);
+            const bool sound = !pattern.ok() || hemline_test::is_simple(pattern->outline);
             RC_ASSERT(sound);
         }
     }));

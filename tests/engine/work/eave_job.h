@@ -9,7 +9,9 @@
 #include <string>
 #include <vector>
 
+#include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
+#include "engine/record/job.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"
 

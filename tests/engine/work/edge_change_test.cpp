@@ -1,6 +1,8 @@
 // What may be said of an edge of each kind, and what cut metal holds. Common practice, no published
 // source, save where one is named.
 #include "engine/work/edge_change.h"
+#include "engine/plan/plan.h"
+#include "engine/record/job.h"
 
 #include <doctest/doctest.h>
 
@@ -49,9 +51,9 @@ Plan plan_of(int pieces) {
 }
 
 TEST_CASE("An edge made to any kind has ends that stand there") {
-    for (int i = 0; i <= static_cast<int>(EdgeKind::high_eave); ++i) {
-        const Edge edge = edge_of_kind(static_cast<EdgeKind>(i));
-        CAPTURE(i);
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        const Edge edge = edge_of_kind(one.kind);
+        CAPTURE(one.word);
         CHECK(can_end_at(edge.kind, Side::left, edge.left));
         CHECK(can_end_at(edge.kind, Side::right, edge.right));
     }

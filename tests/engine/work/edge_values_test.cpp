@@ -1,5 +1,7 @@
 // The foreman's table of one invented eave. Limits: common practice, no published source.
 #include "engine/work/edge_values.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include <doctest/doctest.h>
 

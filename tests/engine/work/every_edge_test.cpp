@@ -7,6 +7,8 @@
 #include <tuple>
 
 #include "eave_job.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/end_metal.h"
 #include "engine/work/card.h"

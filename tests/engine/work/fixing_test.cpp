@@ -1,4 +1,5 @@
 #include "engine/work/fixing.h"
+#include "engine/trim/practice.h"
 
 #include <rapidcheck.h>
 
@@ -33,24 +34,20 @@ Trim trim_of(Length flange, Length face) {
 // Spacing and margins: common practice, no published source.
 
 TEST_CASE("screws stand a margin from both ends and a spacing apart") {
-    CHECK(screw_centres(Length(), inches(40), inches(2), inches(12)) == in_inches({2, 14, 26, 38}));
-    CHECK(screw_centres(inches(10), inches(44), inches(2), inches(12)) ==
-          in_inches({12, 24, 36, 42}));
+    CHECK(screws_of(inches(40), {}, {}, {}) == in_inches({2, 14, 26, 38}));
 }
 
 TEST_CASE("a last gap under a quarter of the spacing is shared with the gap before it") {
     // 2, 14, 26, 28: the 26 moves to the middle of 14 and 28.
-    CHECK(screw_centres(Length(), inches(30), inches(2), inches(12)) == in_inches({2, 14, 21, 28}));
+    CHECK(screws_of(inches(30), {}, {}, {}) == in_inches({2, 14, 21, 28}));
     // 2 and 2 1/16: nothing between to move.
-    CHECK(screw_centres(Length(), sixteenths(65), inches(2), inches(12)).size() == 2);
+    CHECK(screws_of(sixteenths(65), {}, {}, {}).size() == 2);
 }
 
 TEST_CASE("where there is no room for two margins one screw stands in the middle") {
-    CHECK(screw_centres(inches(4), inches(7), inches(2), inches(12)) ==
-          std::vector<Length>{sixteenths(88)});
-    CHECK(screw_centres(inches(4), inches(8), inches(2), inches(12)) == in_inches({6}));
-    CHECK(screw_centres(inches(4), inches(4), inches(2), inches(12)).empty());
-    CHECK(screw_centres(inches(5), inches(4), inches(2), inches(12)).empty());
+    CHECK(screws_of(inches(3), {}, {}, {}) == std::vector<Length>{sixteenths(24)});
+    CHECK(screws_of(inches(4), {}, {}, {}) == in_inches({2}));
+    CHECK(screws_of(Length(), {}, {}, {}).empty());
 }
 
 TEST_CASE("a full stick between two 6 in laps takes ten screws, none in a lap") {

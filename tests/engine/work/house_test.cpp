@@ -7,7 +7,9 @@
 
 #include "eave_job.h"
 #include "engine/handover/readings_file.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "engine/work/card.h"
 #include "engine/work/order.h"
 
@@ -23,12 +25,11 @@ struct House {
     Plan plan;
 
     House() {
-        for (int k = 0; k <= static_cast<int>(EdgeKind::high_eave); ++k) {
-            const auto kind = static_cast<EdgeKind>(k);
+        for (const KindOfEdge& one : kinds_of_edge()) {
             const auto read =
-                read_procedure(assets_file("procedures/" + std::string(word_of(kind)) + ".csv"));
+                read_procedure(assets_file("procedures/" + std::string(one.word) + ".csv"));
             REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
-            procedures[kind] = *read;
+            procedures[one.kind] = *read;
         }
     }
 

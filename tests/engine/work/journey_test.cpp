@@ -4,7 +4,9 @@
 #include <cstdint>
 
 #include "eave_job.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/event.h"
+#include "engine/record/job.h"
 #include "engine/work/card.h"
 #include "engine/work/procedure.h"
 

@@ -1,4 +1,6 @@
 #include "engine/work/order.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include "eave_job.h"
 
@@ -76,15 +78,13 @@ TEST_CASE("a ridge waits for the gable and the hip that it ends at, the first to
 }
 
 TEST_CASE("no two edges wait for each other, whatever their kinds and ends") {
-    for (int a = 0; a <= static_cast<int>(EdgeKind::high_eave); ++a) {
-        for (int b = 0; b <= static_cast<int>(EdgeKind::high_eave); ++b) {
+    for (const KindOfEdge& a : kinds_of_edge()) {
+        for (const KindOfEdge& b : kinds_of_edge()) {
             for (int e = 0; e <= static_cast<int>(End::valley); ++e) {
                 Job job;
                 const auto end = static_cast<End>(e);
-                job.edges.push_back(
-                    read_twice(edge("1", static_cast<EdgeKind>(a), end, end), feet(9)));
-                job.edges.push_back(
-                    read_twice(edge("2", static_cast<EdgeKind>(b), end, end), feet(9)));
+                job.edges.push_back(read_twice(edge("1", a.kind, end, end), feet(9)));
+                job.edges.push_back(read_twice(edge("2", b.kind, end, end), feet(9)));
                 CHECK((wait(job, "1").empty() || wait(job, "2").empty()));
             }
         }

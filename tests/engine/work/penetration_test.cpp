@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "eave_job.h"
+#include "engine/plan/make_plan.h"
 #include "engine/record/event_bytes.h"
+#include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/order.h"
 #include "tests/engine/record/eave_record.h"
@@ -97,7 +99,7 @@ TEST_CASE("a penetration is written and read back, and the kind after the last i
     REQUIRE(read.events.size() == 1);
     CHECK(std::get<EdgeAdded>(read.events[0].fact).edge == penetration());
     auto& edge = std::get<EdgeAdded>(event.fact).edge;
-    edge.kind = static_cast<EdgeKind>(static_cast<int>(EdgeKind::penetration) + 1);
+    edge.kind = static_cast<EdgeKind>(static_cast<int>(edge_kind_last) + 1);
     const JournalRead beyond = read_journal(journal_of({event}));
     CHECK(beyond.events.empty());
     CHECK(beyond.set_aside.size() == 1);

@@ -1,5 +1,7 @@
 // Every trim on every edge that can have it: the card's marks are places of the flat pattern.
 #include "engine/work/piece_pattern.h"
+#include "engine/plan/make_plan.h"
+#include "engine/record/job.h"
 
 #include <algorithm>
 #include <map>
@@ -8,6 +10,7 @@
 #include "eave_job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/meeting.h"
+#include "tests/engine/trim/is_simple.h"
 #include "tests/engine/trim/sections.h"
 
 using namespace hemline_test;
@@ -83,7 +86,7 @@ void compare(const Edge& edge, const Catalogue& catalogue, const Sections& secti
                 continue;
             }
             ++tally.cards;
-            CHECK(is_simple(pattern->outline));
+            CHECK(hemline_test::is_simple(pattern->outline));
             CHECK(pattern->length == card->cut);
             CHECK(tab_faults(*pattern).empty());
             const auto places = places_of(*pattern);

@@ -1,4 +1,5 @@
 #include "engine/work/procedure.h"
+#include "engine/record/job.h"
 
 #include <rapidcheck.h>
 
@@ -294,8 +295,11 @@ TEST_CASE(
 }
 
 TEST_CASE("every edge begins with fall protection, fastens its pieces and ends with the tick") {
-    for (int kind = 0; kind <= static_cast<int>(EdgeKind::high_eave); ++kind) {
-        const std::string word(word_of(static_cast<EdgeKind>(kind)));
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        if (one.lies == Lies::at_a_point) {
+            continue;
+        }
+        const std::string word(one.word);
         CAPTURE(word);
         const auto read = read_procedure(assets_file("procedures/" + word + ".csv"));
         REQUIRE(read.ok());

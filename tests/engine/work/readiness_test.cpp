@@ -1,5 +1,6 @@
 // What is looked up of an edge before it is cut.
 #include "engine/work/readiness.h"
+#include "engine/record/job.h"
 
 #include <doctest/doctest.h>
 

@@ -1,6 +1,7 @@
 // Before, during and done of the steps that cut, fold and lap. The tab of 1 in at a gable, folded
 // 90°, and the lap of 6 in: common practice, no published source.
 #include "engine/work/step_pictures.h"
+#include "engine/plan/make_plan.h"
 
 #include <algorithm>
 #include <cmath>

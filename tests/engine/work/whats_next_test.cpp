@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include "eave_job.h"
+#include "engine/record/job.h"
 #include "engine/work/procedure.h"
 
 using namespace hemline_test;

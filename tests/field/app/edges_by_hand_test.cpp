@@ -6,7 +6,7 @@
 #include <map>
 
 #include "engine/handover/readings_file.h"
-#include "engine/plan/plan.h"
+#include "engine/plan/make_plan.h"
 #include "field/screens/edges/edge_question.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"

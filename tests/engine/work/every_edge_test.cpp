@@ -199,7 +199,7 @@ TEST_CASE("a gable and a sidewall whose foot is at the right have the mirror of 
             Job right = left;
             const Answer said{AnswerKind::seen, {}, 0, "right"};
             right.edges[0].steps.push_back(
-                {{}, {}, "", {"A", std::string(hand_step), 0, said, "", ""}});
+                {{}, {}, "", {"A", std::string(hand_step), 0, said, {}, ""}});
             const Plan plan = make_plan(left, catalogue);
             const Run* run = find_run(plan, "A", TrimRole::main);
             RC_ASSERT(run != nullptr);

@@ -69,7 +69,7 @@ TEST_CASE("a penetration's steps begin with fall protection and end with the for
     CHECK(roof.status() == EdgeStatus::fitting);
     for (const Step& step : roof.steps()) {
         if (step.rule->asks != Asks::tick) {
-            roof.job.edges[0].steps.push_back({{}, {}, "", {"P", step.rule->id, 0, {}, "", ""}});
+            roof.job.edges[0].steps.push_back({{}, {}, "", {"P", step.rule->id, 0, {}, {}, ""}});
         }
     }
     CHECK(roof.status() == EdgeStatus::to_tick);

@@ -351,7 +351,7 @@ TEST_CASE("a step that two tablets made apart is not done, and waits until one i
     Thing thing;
     thing.subject = Subject::step;
     thing.step = id;
-    work.undecided.push_back({thing, "Pick one."});
+    work.undecided.push_back({thing, Text("Pick one.")});
     const auto apart = steps(planned, procedure);
     CHECK_FALSE(find(apart, id, 0).done);
     CHECK(find(apart, id, 0).waits_for == "Pick one.");

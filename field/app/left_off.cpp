@@ -22,6 +22,7 @@ constexpr auto screen_last = static_cast<Screen>(screens.size() - 1);
 std::string hex_of(const Edge& edge) {
     static constexpr char digits[] = "0123456789abcdef";
     Event event;
+    event.id = {1, 1};
     event.fact = EdgeAdded{edge};
     std::string hex;
     for (const std::uint8_t byte : frame_of(event)) {

@@ -109,7 +109,7 @@ TEST_CASE("A bend, a hem, a tilt and a half described edge are kept as they were
     drafts.edge.edge.id = "C2";
     drafts.edge.edge.kind = EdgeKind::gable;
     drafts.edge.edge.left = End::corner_out;
-    drafts.edge.edge.corner_left_udeg = 91'500'000;
+    drafts.edge.edge.corner_left = Angle::of_microdegrees(91'500'000);
     drafts.edge.asked = EdgeField::right;
     drafts.edge.name.letters = "Dormer";
     drafts.send_back.reason.letters = "bead missing";

@@ -116,7 +116,7 @@ Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const
     const std::size_t numbered = pieces_numbered(cut);
     if (numbered > static_cast<std::size_t>(pieces_most)) {
         return Problem{say("Piece {1} is past any run.", numbered),
-                       say("Strike the cut of that piece.")};
+                       say("Cross out the cut of that piece.")};
     }
     std::size_t count = std::max({planned.size(), numbered, std::size_t{1}});
     Attempt attempt = keep_and_shift(rule, planned, cut, count);

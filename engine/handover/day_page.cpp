@@ -20,8 +20,8 @@ std::string day_page(const DaySheet& sheet, const Text& day, Paper paper,
         }
     }
     sheets.note(
-        say("As the job's journal stands now: what was struck since is not here. The local code, "
-            "the engineer and the maker's printed instructions decide, not this page."));
+        say("As the job's journal stands now: what was crossed out since is not here. The local "
+            "code, the engineer and the maker's printed instructions decide, not this page."));
     sheets.paragraph(say("Foreman: {1}", "______________________________"));
     return sheets.html();
 }

@@ -67,7 +67,7 @@ void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
             sheets.row(
                 {Text(work.edge.id), reading.of == ReadingOf::edge ? say("edge") : say("remainder"),
                  reading.length, Text(reading.by), Text(tablets.name(reading.id)),
-                 Text(print_minute(reading.clock)), reading.struck ? say("struck") : Text()});
+                 Text(print_minute(reading.clock)), reading.struck ? say("crossed out") : Text()});
         }
     }
 }
@@ -81,7 +81,7 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
     for (const Event& event : events) {
         by_id.emplace(event.id, &event);
     }
-    sheets.heading(Text("Made apart, not decided"));
+    sheets.heading(Text("Two tablets disagree, not decided"));
     for (const Conflict& conflict : job.conflicts) {
         sheets.paragraph(conflict.what());
         sheets.table({{say("time (UTC)"), 39}, {say("by"), 35}, {say("what"), 112}});

@@ -113,7 +113,7 @@ Text screws_words(const Card& card, Marks marks) {
 Text take_words(const Card& card, Marks marks) {
     const std::string stick = print_length(card.stick_length, marks);
     const Text take =
-        card.offcut ? say("Take the offcut of {1}.", stick) : say("Take a stick of {1}.", stick);
+        card.offcut ? say("Take the drop of {1}.", stick) : say("Take a stick of {1}.", stick);
     const Text hook = card.hooks == Side::left
                           ? say("Hook the tape on the left end, face toward you.")
                           : say("Hook the tape on the right end, face toward you.");

@@ -219,7 +219,7 @@ void plan_runs(const EdgeWork& work, const Job& job, const Catalogue& catalogue,
     if (!is_readable(*length)) {
         plan.problems.push_back({work.edge.id, "length", Severity::problem,
                                  say("A length of {1} is no edge of a roof.", *length),
-                                 say("Strike the reading and read the edge again.")});
+                                 say("Cross out the reading and read the edge again.")});
         return;
     }
     const Practice& practice = job.practice;

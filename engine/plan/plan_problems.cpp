@@ -38,7 +38,7 @@ void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& pla
     const Verdict verdict = work.verdict(practice);
     if (const Text doubt = doubt_about_so_long(verdict.length.value_or(Length())); !doubt.empty()) {
         plan.problems.push_back({work.edge.id, "length", Severity::measure_again, doubt,
-                                 say("Strike the readings that are wrong.")});
+                                 say("Cross out the readings that are wrong.")});
     }
     const bool third = verdict.agreement == Agreement::third;
     if (third || verdict.agreement == Agreement::disagree) {
@@ -46,7 +46,7 @@ void judge_readings_of(const EdgeWork& work, const Practice& practice, Plan& pla
             {work.edge.id, "length", third ? Severity::measure_again : Severity::problem,
              explain(verdict),
              third ? say("Read the edge a third time.")
-                   : say("Read the edge again, and strike the readings that are wrong.")});
+                   : say("Read the edge again, and cross out the readings that are wrong.")});
     }
 }
 

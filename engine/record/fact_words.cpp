@@ -24,7 +24,7 @@ Text metal_words(const MetalTaken& metal, const Names& names) {
     if (!metal.offcut) {
         return say("from a new stick of {1}", metal.stick);
     }
-    return say("from the offcut of {1}",
+    return say("from the drop of {1}",
                names.offcut ? names.offcut(*metal.offcut) : Text(print_event_id(*metal.offcut)));
 }
 
@@ -76,7 +76,7 @@ Text words_of(StrikeReason reason) {
         case StrikeReason::undone:
             break;
         case StrikeReason::by_hand:
-            return say("struck by hand");
+            return say("crossed out by hand");
         case StrikeReason::disk_failed:
             return say("the disk failed while this was being saved");
     }
@@ -148,12 +148,12 @@ struct Words {
                                 : say("Edge {1} finished: {2}", f.edge, f.remark);
     }
     Text operator()(const StruckFor& f) const {
-        return say("Struck {1}: {2}", quoted(f.target), words_of(f.reason));
+        return say("Crossed out {1}: {2}", quoted(f.target), words_of(f.reason));
     }
     Text operator()(const Struck& f) const {
         const Text what = quoted(f.target);
-        return f.reason.empty() ? say("Struck {1}", what)
-                                : say("Struck {1}: {2}", what, say(f.reason));
+        return f.reason.empty() ? say("Crossed out {1}", what)
+                                : say("Crossed out {1}: {2}", what, say(f.reason));
     }
     Text operator()(const PlanChosen& f) const {
         return say("Plan chosen for {1}: {2}, {3}, {4}", trim_words(f.trim, names),

@@ -39,7 +39,7 @@ std::vector<Problem> LeftOut::all() const {
         said.push_back({say_count("{1} thing more on this job is past any roof and left out.",
                                   "{1} things more on this job are past any roof and left out.",
                                   static_cast<std::int64_t>(more)),
-                        say("Say anew, or strike, what is named first.")});
+                        say("Say anew, or cross out, what is named first.")});
     }
     return said;
 }

@@ -72,8 +72,8 @@ Text apart_words(const Thing& thing) {
     const bool measured = thing.subject == Subject::reading ||
                           thing.subject == Subject::remainder || thing.subject == Subject::pitch;
     return measured
-               ? say("Two tablets wrote {1} apart: pick one, or measure again.", name_of(thing))
-               : say("Two tablets wrote {1} apart: pick one, or enter it again.", name_of(thing));
+               ? say("Two tablets disagree on {1}: pick one, or measure again.", name_of(thing))
+               : say("Two tablets disagree on {1}: pick one, or enter it again.", name_of(thing));
 }
 
 }  // namespace hemline

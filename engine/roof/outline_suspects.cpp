@@ -245,7 +245,7 @@ Text spoken(SuspectKind kind) {
         case SuspectKind::misread_inch:
             return say("misread inch");
         case SuspectKind::misread_metre:
-            return say("misread metre");
+            return say("misread meter");
         case SuspectKind::misread_decimetre:
             return say("misread decimetre");
         case SuspectKind::misread_centimetre:

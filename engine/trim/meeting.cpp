@@ -111,12 +111,12 @@ void check_flanges(Meeting& meeting, const FlatPattern& left, const FlatPattern&
     meeting.gap_mm = std::max(meeting.gap_mm, gap);
     if (gap > most) {
         meeting.faults.push_back({say("The two flanges stand apart at the corner."),
-                                  say("Cut the mitre by the pitch and the corner as measured."),
+                                  say("Cut the miter by the pitch and the corner as measured."),
                                   gap});
     }
     if (goes_through(*a, *b, most) || goes_through(*b, *a, most)) {
         meeting.faults.push_back({say("The two flanges run through one another at the corner."),
-                                  say("Cut the mitre further back."), gap});
+                                  say("Cut the miter further back."), gap});
     }
 }
 

@@ -19,7 +19,7 @@ constexpr RuleName rule_names[] = {
     {"cut_grid", phrase("marks that cuts lie on")},
     {"kerf", phrase("kerf of one cut")},
     {"sliver", phrase("shortest piece")},
-    {"offcut_kept", phrase("shortest offcut kept")},
+    {"offcut_kept", phrase("shortest drop kept")},
     {"screw_spacing", phrase("screw to screw")},
     {"screw_margin", phrase("end to first screw")},
     {"bead_gap", phrase("bead to bead")},

@@ -152,8 +152,8 @@ Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& rig
         return {};
     }
     return found.work->edge.pitch
-               ? say("Measure the corner and both pitches again: no mitre fits them.")
-               : say("Take the pitch first: the flange mitre depends on it.");
+               ? say("Measure the corner and both pitches again: no miter fits them.")
+               : say("Take the pitch first: the flange miter depends on it.");
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ Text spoken(MarkKind kind) {
         case MarkKind::flange_cut:
             return say("flange cut");
         case MarkKind::flange_mitre:
-            return say("flange mitre");
+            return say("flange miter");
         case MarkKind::tab_fold:
             return say("tab fold");
         case MarkKind::drip_clip_45:
@@ -34,9 +34,9 @@ Text spoken(MarkKind kind) {
         case MarkKind::corner_point:
             return say("corner point");
         case MarkKind::mitre_near:
-            return say("mitre, near");
+            return say("miter, near");
         case MarkKind::mitre_far:
-            return say("mitre, far");
+            return say("miter, far");
         case MarkKind::end_fold:
             return say("end fold");
         case MarkKind::turn_up:

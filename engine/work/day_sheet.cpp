@@ -169,7 +169,7 @@ std::vector<DayPart> parts_of(const DaySheet& sheet, const Names& names) {
         people.lines.push_back({say("Nothing was measured, cut or fitted on this day."), "", {}});
     }
     parts.push_back(people);
-    DayPart apart{say("Made apart, not decided"), {}};
+    DayPart apart{say("Two tablets disagree, not decided"), {}};
     for (const Conflict& conflict : sheet.conflicts) {
         if (apart.lines.size() < lines_most) {
             apart.lines.push_back({conflict.what(), "", {}});

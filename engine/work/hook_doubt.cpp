@@ -20,8 +20,8 @@ Text hook_doubt(const Job& job) {
         }
     }
     return hook_suspected(second_minus_first)
-               ? say("The second readings are off alike on several edges: likely the hook. Mend "
-                     "it or take another tape.")
+               ? say("The second readings are off alike on several edges: likely the hook. Fix it "
+                     "or take another tape.")
                : Text();
 }
 

@@ -96,7 +96,7 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const R
     }
     const std::optional<std::size_t> step = next_step(steps);
     if (!step) {
-        next.what = say("Mend the plan of edge {1} first.", work.edge.id);
+        next.what = say("Fix the plan of edge {1} first.", work.edge.id);
         const auto problem = roof.problems.find(work.edge.id);
         next.waits_for = problem != roof.problems.end()
                              ? said(*problem->second)

@@ -75,9 +75,9 @@ Text spoken(EdgeStatus status) {
         case EdgeStatus::fitting:
             return say("fitting");
         case EdgeStatus::to_tick:
-            return say("foreman's tick");
+            return say("foreman's sign-off");
         case EdgeStatus::undecided:
-            return say("made apart: pick one");
+            return say("two tablets disagree: pick one");
         case EdgeStatus::finished:
             break;
     }

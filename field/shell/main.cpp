@@ -136,7 +136,7 @@ int main(int count, char** words) {
         ->check([&](const std::string& text) { return read_size(text, window); })
         ->type_name("WxH");
     CLI::Option* const scale =
-        line.add_option("--px-per-mm", window.px_per_mm, "pixels in a millimetre of the screen");
+        line.add_option("--px-per-mm", window.px_per_mm, "pixels in a millimeter of the screen");
     scale->check(CLI::Range(px_per_mm_least, px_per_mm_most))->type_name("N");
     line.add_flag("--night", night, "dark ground");
     line.add_option("--targets", targets, "file to list what can be tapped in, as JSON")

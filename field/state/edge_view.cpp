@@ -38,7 +38,7 @@ NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step
         next.label = say("Measure what is left");
         next.what = say("{1}: measure for the last piece", name);
     } else {
-        next.label = step.rule->asks == Asks::tick ? say("Tick off") : say("Next step");
+        next.label = step.rule->asks == Asks::tick ? say("Check off") : say("Next step");
         next.what = glued(name, ": ", step.action);
     }
     if (state.way == Way::learn) {
@@ -55,13 +55,13 @@ NextWork next_to_tick(const State& state) {
             const Text name = title_of(work.edge);
             return {{Screen::look, work.edge.id},
                     say("Look at it"),
-                    say("{1} waits for your tick", name)};
+                    say("{1} waits for you to check it off", name)};
         }
     }
     if (!state.job.conflicts.empty()) {
-        return {{Screen::apart, {}}, say("Pick one"), say("Two tablets wrote one thing apart")};
+        return {{Screen::apart, {}}, say("Pick one"), say("Two tablets disagree on one thing")};
     }
-    return {{Screen::day, {}}, say("Day sheet"), say("No edge waits for your tick")};
+    return {{Screen::day, {}}, say("Day sheet"), say("No edge waits for you to check it off")};
 }
 
 }  // namespace
@@ -118,7 +118,7 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
         case EdgeStatus::pitch_missing:
             return {{Screen::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
         case EdgeStatus::undecided:
-            return {{Screen::apart, id}, say("Pick one"), say("{1}: made apart", name)};
+            return {{Screen::apart, id}, say("Pick one"), say("{1}: two tablets disagree", name)};
         default:
             break;
     }

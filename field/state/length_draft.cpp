@@ -61,7 +61,7 @@ void press_back(LengthDraft& draft, bool metric) {
         digits.pop_back();
         draft.field = 0;
     } else {
-        draft.refused = say("There is nothing to take back.");
+        draft.refused = say("There is nothing to erase.");
     }
 }
 

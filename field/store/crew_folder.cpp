@@ -96,7 +96,7 @@ Result<Journals> journals_in_crew(const fs::path& crew, const std::string& job) 
     if (!holds_beginning(journals, job)) {
         return Problem{
             say("The crew folder does not hold the beginning of job {1} whole yet.", shown(job)),
-            say("Wait until the synchroniser is done, or look at the folder's path.")};
+            say("Wait until the synchronizer is done, or look at the folder's path.")};
     }
     return journals;
 }

@@ -21,7 +21,7 @@ Text spoken(Way way) {
         case Way::cut:
             return say("cut");
         case Way::tick_off:
-            return say("tick off");
+            return say("check off");
         case Way::learn:
             return say("learn");
     }

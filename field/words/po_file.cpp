@@ -8,7 +8,7 @@ namespace {
 
 Problem bad_line(int line, std::string_view why) {
     return {say("line {1} of the phrases: {2}", line, why),
-            say("Mend it with a PO editor, or check it with msgfmt.")};
+            say("Fix it with a PO editor, or check it with msgfmt.")};
 }
 
 /// What stands between the quotes that fill `text`; none: it is no string in quotes.

@@ -77,7 +77,7 @@ TEST_CASE("readings made apart are shown with value, person, device and time, an
     CHECK(events[1]["length_nm"] == 553 * inch_nm + 4 * sixteenth_nm);
     CHECK(both["readings"].size() == 4);
     CHECK(both["next_cut"].is_null());
-    CHECK(both["status"][0]["status"] == "made apart: pick one");
+    CHECK(both["status"][0]["status"] == "two tablets disagree: pick one");
 
     fine(desk.run({"pick", "both", ana, "--by", "Cleo"}));
     CHECK(shown(desk, "both")["conflicts"].empty());

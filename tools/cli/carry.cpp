@@ -58,7 +58,7 @@ Exit carry_job(const CarryArguments& arguments) {
     }
     if (*crew_there != There::folder) {
         return complain("CREW", 0, 0, "There is no folder " + shown(arguments.crew) + ".",
-                        "Name the folder that the synchroniser shares, or make it first.");
+                        "Name the folder that the synchronizer shares, or make it first.");
     }
     // A journal that was named stands for the folder it lies in.
     const Result<fs::path> job = job_folder(arguments.job);

@@ -163,7 +163,7 @@ void add_card(CLI::App& app, CardArguments& card) {
 void add_pattern(CLI::App& pattern, Asked& asked) {
     add_card(pattern, asked.pattern.card);
     pattern.add_option("--svg", asked.pattern.svg, "file for a drawing at true size");
-    pattern.add_option("--dxf", asked.pattern.dxf, "file for the shop's cutter, in millimetres");
+    pattern.add_option("--dxf", asked.pattern.dxf, "file for the shop's cutter, in millimeters");
     pattern.add_option("--html", asked.pattern.card.html,
                        "file for templates of the ends, to print");
     add_words(pattern, "--paper", asked.pattern.card.paper, paper_words,
@@ -258,7 +258,7 @@ void add_handing_on(CLI::App& app, Asked& asked) {
 
     auto& carry = *app.add_subcommand("carry", "take in and give out through a crew folder");
     carry.add_option("JOB", asked.carry.job, "folder of the job; a new one joins")->required();
-    carry.add_option("CREW", asked.carry.crew, "folder that a synchroniser shares")->required();
+    carry.add_option("CREW", asked.carry.crew, "folder that a synchronizer shares")->required();
     carry.add_option("--job", asked.carry.which, "which of the crew folder's jobs to join");
     carry.final_callback([&asked] { asked.exit = carry_job(asked.carry); });
 

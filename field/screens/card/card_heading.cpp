@@ -10,8 +10,7 @@ namespace {
 
 Text metal_words(const Card& card) {
     const Length length = card.stick_length;
-    return card.offcut ? say("Take the offcut of {1}", length)
-                       : say("Take a new stick, {1}", length);
+    return card.offcut ? say("Take the drop of {1}", length) : say("Take a new stick, {1}", length);
 }
 
 Text metal_detail(const State& state, const Card& card) {

@@ -207,8 +207,8 @@ Wished draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     }
     actions.push_back(
         stands_action(conflict, chosen == sides.end() ? nullptr : chosen->view.value));
-    const Text title =
-        all.size() > 1 ? say("Made apart · {1} of {2}", at + 1, all.size()) : say("Made apart");
+    const Text title = all.size() > 1 ? say("Two tablets disagree · {1} of {2}", at + 1, all.size())
+                                      : say("Two tablets disagree");
     const Frame frame = open_frame(ui, state, title, actions);
     Wished wish = frame.wish;
     Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);

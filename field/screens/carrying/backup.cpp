@@ -17,7 +17,7 @@ Wished draw_backup(Ui& ui, const State& state, Drafts& /*drafts*/) {
     take_top(body, ui.paragraph(body.x, body.y, body.w, state.backed_up, Size::title) + ui.mm(4));
     take_top(body, ui.paragraph(
                        body.x, body.y, body.w,
-                       say("A backup is one file with the whole record: readings, cuts, ticks. "
+                       say("A backup is one file with the whole record: readings, cuts, sign-offs. "
                            "Keep it off this tablet: send it, or carry it on a stick. Opened here "
                            "again, it brings back what is missing and takes nothing away.")) +
                        ui.mm(5));

@@ -15,7 +15,7 @@ constexpr float row_mm = 14, gap_mm = 3;
 Text title_for(Choosing choosing) {
     switch (choosing) {
         case Choosing::crew:
-            return say("The crew folder · which one does the synchroniser carry?");
+            return say("The crew folder · which one does the synchronizer carry?");
         case Choosing::go_on:
             return say("Go on in another folder · which one?");
         case Choosing::hand_over:

@@ -55,7 +55,7 @@ void draw_crew(Ui& ui, const Outside& outside, Box& box, Wished& wish) {
     put(ui, box, say("Crew folder"), Size::title);
     if (!outside.kept.crew) {
         put(ui, box,
-            say("None. With one, a synchroniser carries what each tablet writes to all the "
+            say("None. With one, a synchronizer carries what each tablet writes to all the "
                 "others."));
     } else {
         put(ui, box, Text(outside.kept.crew->string()));

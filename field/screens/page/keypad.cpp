@@ -37,7 +37,7 @@ void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
                   odd ? Look::chosen : Look::key)) {
         press_sixteenths(draft, odd ? now - 1 : now + 1);
     }
-    if (ui.button("back", say("take back"), grid.last(), Look::key)) {
+    if (ui.button("back", say("erase"), grid.last(), Look::key)) {
         press_back(draft, false);
     }
 }
@@ -67,7 +67,7 @@ void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
             press_inches(draft, n);
         }
     }
-    if (has_back && ui.button("back", say("take back"), grid.last(), Look::key)) {
+    if (has_back && ui.button("back", say("erase"), grid.last(), Look::key)) {
         press_back(draft, false);
     }
 }
@@ -97,7 +97,7 @@ char draw_digit_keys(Ui& ui, Box box, bool with_point) {
     if (with_point && ui.button("point", Text("."), grid.place(low ? 7 : 10), Look::key)) {
         tapped = '.';
     }
-    if (ui.button("back", say("take back"), grid.place(low ? 3 : 11), Look::key)) {
+    if (ui.button("back", say("erase"), grid.place(low ? 3 : 11), Look::key)) {
         tapped = '\b';
     }
     return tapped;

@@ -36,7 +36,7 @@ Wished draw_history(Ui& ui, const State& state, Drafts& /*drafts*/) {
         }
         ui.text(list.x, y + ui.line_height(Size::body),
                 glued(clock_time(wall_time(*event)), "  ", event->by,
-                      struck ? say("  struck") : Text()),
+                      struck ? say("  crossed out") : Text()),
                 Size::small, Align::left, ui.colours().soft);
         y += row;
     }

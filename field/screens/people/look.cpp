@@ -15,14 +15,14 @@ namespace {
 /// Where the edge stands, and what it waits for.
 Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
     if (status == EdgeStatus::finished) {
-        return say("Finished, ticked off by {1} at {2}", work.finished_by,
+        return say("Finished, checked off by {1} at {2}", work.finished_by,
                    day_and_time(work.finished_clock));
     }
     if (status == EdgeStatus::undecided) {
         return work.undecided.empty() ? Text() : work.undecided.front().why;
     }
     if (status == EdgeStatus::to_tick) {
-        return say("Fitted. It waits for your tick.");
+        return say("Fitted. It waits for you to check it off.");
     }
     const std::vector<EdgeNext> all =
         whats_next(state.job, state.plan, state.assets->procedures, state.catalogue);
@@ -31,7 +31,7 @@ Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
     if (next == all.end()) {
         return spoken(status);
     }
-    return joined({say("Not ready to tick."), next->what, next->waits_for}, " ");
+    return joined({say("Not ready to check off."), next->what, next->waits_for}, " ");
 }
 
 std::vector<Action> actions_on(EdgeStatus status) {
@@ -53,7 +53,7 @@ std::vector<Action> actions_on(EdgeStatus status) {
         return actions;
     }
     const bool ready = status == EdgeStatus::to_tick;
-    actions.push_back({"tick", ready ? say("Tick this edge off") : say("Not ready to tick"),
+    actions.push_back({"tick", ready ? say("Check this edge off") : say("Not ready to check off"),
                        ready ? Look::primary : Look::off});
     return actions;
 }

@@ -45,7 +45,7 @@ Wished draw_send_back(Ui& ui, const State& state, Drafts& drafts) {
     }
     const bool ready = !draft.reason.letters.empty();
     const Frame frame = open_frame(
-        ui, state, say("{1} · what is to mend?", title_of(work->edge)),
+        ui, state, say("{1} · what is to fix?", title_of(work->edge)),
         {{"leave", say("Back")}, {"send", say("Send it back"), ready ? Look::primary : Look::off}});
     Wished wish = frame.wish;
     Box body = frame.body;

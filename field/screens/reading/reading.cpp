@@ -59,7 +59,7 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
             continue;
         }
         const Text words = glued(reading.length, "  ", reading.by, " ", clock_time(reading.clock),
-                                 reading.struck ? say("  struck") : Text());
+                                 reading.struck ? say("  crossed out") : Text());
         const float width = ui.text(box.x, y, words, Size::small, Align::left, ui.colours().soft);
         if (reading.struck) {
             const float middle = y + ui.line_height(Size::small) / 2;
@@ -116,8 +116,8 @@ Text question(const ReadingDraft& draft, const Text& doubt) {
 Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraft& draft) {
     const RecordedReading last = standing(work, state.where.reading_of).back();
     const Frame frame = open_frame(
-        ui, state, say("{1} · strike the last reading", title_of(work.edge)),
-        {{"stays", say("Let it stand")}, {"strike", say("Strike it"), Look::primary, true}});
+        ui, state, say("{1} · cross out the last reading", title_of(work.edge)),
+        {{"stays", say("Let it stand")}, {"strike", say("Cross it out"), Look::primary, true}});
     Wished wish = frame.wish;
     Box body = frame.body;
     ui.figure(body.x, body.y, last.length, state.marks);
@@ -127,7 +127,7 @@ Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraf
     }
     take_top(body, ui.mm(2));
     ui.paragraph(body.x, body.y, body.w,
-                 say("{1} read it at {2}. Struck, it stays in the record and counts no more.",
+                 say("{1} read it at {2}. Crossed out, it stays in the record and counts no more.",
                      last.by, clock_time(last.clock)));
     if (frame.tapped == "strike") {
         wish = Keep{StruckFor{last.id, StrikeReason::by_hand}};
@@ -162,7 +162,7 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame = open_frame(
         ui, state, title_for(*work, of),
         {{"leave", say("Roof")},
-         {"strike last", say("Strike the last"), before.empty() ? Look::off : Look::plain},
+         {"strike last", say("Cross out the last"), before.empty() ? Look::off : Look::plain},
          {"clear", can_put_back ? say("Put it back") : say("Start again"),
           is_empty(draft.length) && !can_put_back ? Look::off : Look::plain},
          {"keep", questioned ? say("Keep it all the same") : say("Keep this reading"),

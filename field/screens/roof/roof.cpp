@@ -54,7 +54,7 @@ float draw_sticks(Ui& ui, const State& state, Box box) {
     y += ui.mm(1);
     y += ui.paragraph(
         box.x, y, box.w,
-        say("{1} pieces to cut, {2} sticks opened, {3} offcuts kept", pieces_to_cut(state.plan),
+        say("{1} pieces to cut, {2} sticks opened, {3} drops kept", pieces_to_cut(state.plan),
             state.job.sticks_opened, offcuts_kept(state.job)),
         Size::small, ui.colours().soft);
     return y - box.y;

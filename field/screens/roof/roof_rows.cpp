@@ -269,11 +269,11 @@ Text glance_words(const State& state) {
         to_tick += status == EdgeStatus::to_tick ? 1 : 0;
         exceptions += static_cast<std::int64_t>(exceptions_on(work).size());
     }
-    const Text words = say_count("{2} of {3} edges finished, {4} to tick, {1} exception",
-                                 "{2} of {3} edges finished, {4} to tick, {1} exceptions",
+    const Text words = say_count("{2} of {3} edges finished, {4} to check off, {1} exception",
+                                 "{2} of {3} edges finished, {4} to check off, {1} exceptions",
                                  exceptions, finished, state.job.edges.size(), to_tick);
     const std::size_t apart = state.job.conflicts.size();
-    return apart > 0 ? say("{1}, {2} made apart.", words, apart) : glued(words, ".");
+    return apart > 0 ? say("{1}: two tablets disagree on {2}.", words, apart) : glued(words, ".");
 }
 
 }  // namespace hemline

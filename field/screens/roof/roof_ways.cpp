@@ -17,7 +17,7 @@ struct Elsewhere {
 std::vector<Elsewhere> ways_from(const State& state) {
     std::vector<Elsewhere> ways;
     if (const std::size_t apart = state.job.conflicts.size(); apart > 0) {
-        ways.push_back({Screen::apart, "apart", say("! {1} made apart", apart)});
+        ways.push_back({Screen::apart, "apart", say("! {1} where tablets disagree", apart)});
     }
     if (state.way == Way::tick_off) {
         ways.push_back({Screen::day, "day", say("Day sheet")});

@@ -84,7 +84,7 @@ Wished draw_grids(Ui& ui, const State& state, RuleDraft& draft) {
     take_top(body, ui.mm(gap_mm));
     take_top(body, draw_band(ui, draft.length.refused, body));
     ui.paragraph(body.x, body.y, body.w,
-                 say("With 1 mm the whole job is keyed in and shown in millimetres."));
+                 say("With 1 mm the whole job is keyed in and shown in millimeters."));
     if (frame.tapped == "leave") {
         draft.key.clear();
     }
@@ -97,7 +97,7 @@ Wished draw_rule(Ui& ui, const State& state, RuleDraft& draft, const std::string
     const Frame frame = open_frame(
         ui, state, say("Rule · {1}: {2} now", spoken_rule(key), value_of(state, key)),
         {{"leave", say("Back to the rules")},
-         {"keep", say("So on this job"), is_empty(draft.length) ? Look::off : Look::primary}},
+         {"keep", say("Use on this job"), is_empty(draft.length) ? Look::off : Look::primary}},
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;

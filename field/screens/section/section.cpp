@@ -70,7 +70,8 @@ float draw_findings(Ui& ui, const Section& section, const std::vector<double>& b
         }
     }
     const std::vector<Text> marks(blank->marks.begin(), blank->marks.end());
-    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Girth {1}", blank->girth), Size::bold));
+    take_top(box,
+             ui.paragraph(box.x, box.y, box.w, say("Stretch-out {1}", blank->girth), Size::bold));
     take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", joined(marks, ", ")),
                                Size::small));
     return box.y - top;

@@ -95,9 +95,9 @@ AnswerActions answers_of(const State& state, const Step& step, const StepDraft& 
     }
     switch (step.rule->asks) {
         case Asks::length:
-            return {{{"answer", noting ? note : say("It measures this"), ready}}};
+            return {{{"answer", noting ? note : say("Save this"), ready}}};
         case Asks::count:
-            return {{{"answer", noting ? note : say("That many"), ready}}};
+            return {{{"answer", noting ? note : say("Count is right"), ready}}};
         case Asks::seen:
             if (noting) {
                 return {{{"look again", say("Look again")}, {"answer wrong", note, Look::primary}}};
@@ -113,7 +113,7 @@ AnswerActions answers_of(const State& state, const Step& step, const StepDraft& 
             return {{{"to reading", say("Key in the reading"), Look::primary}}};
         case Asks::tick:
             return {{{"send back", say("Send it back")},
-                     {"tick", say("Tick this edge off"), Look::primary}}};
+                     {"tick", say("Check this edge off"), Look::primary}}};
         case Asks::done:
             break;
     }
@@ -201,7 +201,7 @@ Wished answer_with(const std::string& tapped, const State& state, const EdgeWork
         const bool wrong = tapped == "answer wrong";
         StepAnswered answer =
             answer_of(state, id, step, draft, wrong ? Finding::bad : Finding::good);
-        const Text outside = wrong ? say("Mend it and look again. If it must stay so, note it.")
+        const Text outside = wrong ? say("Fix it and look again. If it must stay so, note it.")
                                    : outside_practice(step, answer.said().answer);
         if (!outside.empty() && draft.exception_asked.empty()) {
             draft.exception_asked = outside;

@@ -210,7 +210,7 @@ Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     Wished wish = frame.wish;
     Box body = frame.body;
     take_top(body, ui.paragraph(body.x, body.y, body.w,
-                                say("Finished, ticked off by {1} at {2}", work.finished_by,
+                                say("Finished, checked off by {1} at {2}", work.finished_by,
                                     clock_time(work.finished_clock)),
                                 Size::title) +
                        ui.mm(3));

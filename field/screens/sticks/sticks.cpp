@@ -21,7 +21,7 @@ Text stock_words(const State& state) {
     for (const Length length : state.job.stock_shorter) {
         lengths = say("{1} or {2}", lengths, length);
     }
-    return say("New sticks: {1}. Offcuts are kept from {2}.", lengths,
+    return say("New sticks: {1}. Drops are kept from {2}.", lengths,
                state.job.practice.offcut_kept);
 }
 

@@ -21,14 +21,13 @@ TEST_CASE("what was struck, picked or cut from an offcut is said by what it was,
     const Names names = plain_names(events);
     const PageWords words = without_ids({}, names);
     const auto said = [&](const Fact& fact) { return words.in_words(describe(fact, names)); };
-    CHECK(
-        said(events[2].fact) ==
-        "Struck \"Edge A read: 46 ft\": picked \"Edge A, piece 3 cut at 7 ft 6 in from a new stick "
-        "of 10 ft\" instead");
-    CHECK(said(events[3].fact) == "Struck \"" + said(events[2].fact) + "\"");
-    CHECK(said(events[4].fact) == "Struck \"something that is not here\"");
+    CHECK(said(events[2].fact) ==
+          "Crossed out \"Edge A read: 46 ft\": picked \"Edge A, piece 3 cut at 7 ft 6 in from a "
+          "new stick of 10 ft\" instead");
+    CHECK(said(events[3].fact) == "Crossed out \"" + said(events[2].fact) + "\"");
+    CHECK(said(events[4].fact) == "Crossed out \"something that is not here\"");
     CHECK(said(PieceCut{"B", TrimRole::main, 1, inches(20), {inches(30), EventId{0x3f9c, 2}}}) ==
-          "Edge B, piece 1 cut at 1 ft 8 in from the offcut of piece A/3");
+          "Edge B, piece 1 cut at 1 ft 8 in from the drop of piece A/3");
     CHECK(said(StepDone{"A", "corner_in_slit", 2, {}, "", ""}) ==
           "Edge A, \"corner in slit 2\": done");
 }

@@ -38,8 +38,8 @@ TEST_CASE("Every fact is described on one line with its values") {
     CHECK(describe(PieceSpoiled{"B", TrimRole::cleat, 2, inches(40), {feet(10), {}}}) ==
           "Edge B, cleat piece 2 spoiled: 3 ft 4 in lost from a new stick of 10 ft");
     CHECK(describe(PieceCut{"B", TrimRole::main, 2, inches(40), {feet(5), EventId{1, 2}}}) ==
-          "Edge B, piece 2 cut at 3 ft 4 in from the offcut of 0000000000000001-2");
-    CHECK(describe(Struck{{1, 2}, "burnt inch"}) == "Struck 0000000000000001-2: burnt inch");
+          "Edge B, piece 2 cut at 3 ft 4 in from the drop of 0000000000000001-2");
+    CHECK(describe(Struck{{1, 2}, "burnt inch"}) == "Crossed out 0000000000000001-2: burnt inch");
     for (const Event& event : eave_record()) {
         CHECK_FALSE(describe(event.fact).empty());
     }
@@ -56,13 +56,13 @@ TEST_CASE("What an event knows by its id is called what the crew calls it") {
     names.event = [&](EventId) { return &read; };
     names.offcut = [](EventId) { return Text("piece A/2"); };
     CHECK(describe(Struck{{1, 2}, "burnt inch"}, names) ==
-          "Struck \"Edge A read: 1 ft\": burnt inch");
+          "Crossed out \"Edge A read: 1 ft\": burnt inch");
     CHECK(describe(RuleSet{"screw_spacing", "8 in"}, names) ==
           "Practice: screw to screw set to 8 in");
     CHECK(describe(SectionChosen{"ridge_cap", {}}, names) ==
           "section of ridge cap as the catalogue has it");
     CHECK(describe(PieceCut{"B", TrimRole::main, 2, inches(40), {feet(5), EventId{1, 2}}}, names) ==
-          "Edge B, piece 2 cut at 3 ft 4 in from the offcut of piece A/2");
+          "Edge B, piece 2 cut at 3 ft 4 in from the drop of piece A/2");
     const StepDone done{"A", "hook", 1, {AnswerKind::count, {}, 3, ""}, "", ""};
     CHECK(describe(done, names) == "Edge A, \"Hook piece 1\": 3");
     CHECK(describe(done) == "Edge A, piece 1, step hook: 3");

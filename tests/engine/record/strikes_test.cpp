@@ -35,12 +35,13 @@ TEST_CASE("A strike is told one level deep, though it strikes itself, another, o
     const auto told = [&](std::size_t place) { return describe(events[place].fact, names); };
     const std::string self = print_event_id(events[2].id), third = print_event_id(events[3].id),
                       fourth = print_event_id(events[4].id);
-    CHECK(told(2) == "Struck \"Struck " + self + ": undone\": undone");
-    CHECK(told(3) == "Struck \"Struck " + third + ": undone\": undone");
-    CHECK(told(4) == "Struck \"Struck " + fourth + ": undone\": undone");
-    CHECK(told(events.size() - 1) ==
-          "Struck \"Struck " + print_event_id(events[events.size() - 3].id) + ": undone\": undone");
-    CHECK(describe(Struck{{9, 9}, ""}, names) == "Struck 0000000000000009-9");
+    CHECK(told(2) == "Crossed out \"Crossed out " + self + ": undone\": undone");
+    CHECK(told(3) == "Crossed out \"Crossed out " + third + ": undone\": undone");
+    CHECK(told(4) == "Crossed out \"Crossed out " + fourth + ": undone\": undone");
+    CHECK(told(events.size() - 1) == "Crossed out \"Crossed out " +
+                                         print_event_id(events[events.size() - 3].id) +
+                                         ": undone\": undone");
+    CHECK(describe(Struck{{9, 9}, ""}, names) == "Crossed out 0000000000000009-9");
 }
 
 TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper at once") {

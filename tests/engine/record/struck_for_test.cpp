@@ -59,7 +59,7 @@ TEST_CASE("Both kinds strike alike, and undo goes past both") {
         const Job job = replay(events);
         CHECK(job.struck == std::set<EventId>{read});
         CHECK(undo_target(events, job.struck, 1) == EventId{1, 2});
-        CHECK(describe(strike) == "Struck 0000000000000001-1: undone");
+        CHECK(describe(strike) == "Crossed out 0000000000000001-1: undone");
     }
 }
 

@@ -80,11 +80,11 @@ TEST_CASE("what somebody typed is no key and is shown as it is") {
     const Lookup shouting = [](const Text& text) { return "<" + text.key + ">"; };
     CHECK(fill(Text("wall"), shouting) == "wall");
     CHECK(fill(say("wall"), shouting) == "<wall>");
-    CHECK(fill(say("Mend: {1}", "wall"), shouting) == "<Mend: wall>");
+    CHECK(fill(say("Fix: {1}", "wall"), shouting) == "<Fix: wall>");
 }
 
 TEST_CASE("braces in a value are no value's place") {
-    CHECK(say("Mend: {1}, {2}", "{2}", "oil") == "Mend: {2}, oil");
+    CHECK(say("Fix: {1}, {2}", "{2}", "oil") == "Fix: {2}, oil");
     CHECK(Text("{1}") == "{1}");
 }
 

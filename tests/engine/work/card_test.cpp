@@ -281,7 +281,7 @@ TEST_CASE("without a pitch there is no mitre mark and the card says why") {
     edge.pitch.reset();
     planned.add(edge, feet(30));
     CHECK(!has(card_of(planned, 1), MarkKind::flange_mitre));
-    CHECK(card_of(planned, 1).waits_for == "Take the pitch first: the flange mitre depends on it.");
+    CHECK(card_of(planned, 1).waits_for == "Take the pitch first: the flange miter depends on it.");
 }
 
 TEST_CASE("a piece that no stick holds waits for stock") {

@@ -135,5 +135,5 @@ TEST_CASE("What was made apart stands on every day's sheet until somebody decide
     const DaySheet sheet = day_sheet(replay(in_order(journal.events)), in_order(journal.events),
                                      {5 * day_ms, 6 * day_ms});
     REQUIRE(sheet.conflicts.size() == 1);
-    CHECK(parts_of(sheet)[1].heading == "Made apart, not decided");
+    CHECK(parts_of(sheet)[1].heading == "Two tablets disagree, not decided");
 }

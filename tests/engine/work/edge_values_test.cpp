@@ -117,7 +117,7 @@ TEST_CASE("What was seen not as it should be is outside practice in those words"
                                 "tug",
                                 0,
                                 {AnswerKind::seen, Length(), 0, "not as it should be"},
-                                "Mend it and look again. If it must stay so, note it.",
+                                "Fix it and look again. If it must stay so, note it.",
                                 "Ben"});
     CHECK(tablet.value_of("Tug the face").outside == "It is not as it should be.");
     CHECK(tablet.value_of("Tug the face").noted_by == "Ben");
@@ -163,7 +163,7 @@ TEST_CASE("What keeps the plan of the edge from working out is a value, and no o
         return outside;
     };
     const auto problem = [](const std::string& edge, const std::string& field, Severity severity) {
-        return PlanProblem{edge, field, severity, Text("It is so."), Text("Mend it.")};
+        return PlanProblem{edge, field, severity, Text("It is so."), Text("Fix it.")};
     };
     tablet.plan.problems = {
         problem("B", "lap", Severity::problem), problem("A", "pitch", Severity::problem),

@@ -38,14 +38,14 @@ struct Fitted : Journey {
 TEST_CASE(
     "The roof tells the foreman at a glance what is finished, who did it, and what is noted") {
     Fitted crew;
-    CHECK(glance_words(crew.state()) == "0 of 27 edges finished, 1 to tick, 1 exception.");
-    CHECK(shows(crew, "Eave C waits for your tick"));
+    CHECK(glance_words(crew.state()) == "0 of 27 edges finished, 1 to check off, 1 exception.");
+    CHECK(shows(crew, "Eave C waits for you to check it off"));
     CHECK(shows(crew, "! 1 exception, noted by Installer"));
     crew.tap_all({"next", "tick"});
     CHECK(crew.last<EdgeFinished>().edge == "C");
     CHECK(crew.state().events.back().by == "Foreman");
     CHECK(crew.where().screen == Screen::roof);
-    CHECK(glance_words(crew.state()) == "1 of 27 edges finished, 0 to tick, 1 exception.");
+    CHECK(glance_words(crew.state()) == "1 of 27 edges finished, 0 to check off, 1 exception.");
 }
 
 TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside practice above") {
@@ -53,7 +53,7 @@ TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside
     crew.touches = 0;
     crew.tap("edge C");
     CHECK(crew.where().screen == Screen::look);
-    CHECK(shows(crew, "It waits for your tick"));
+    CHECK(shows(crew, "It waits for you to check it off"));
     CHECK(shows(crew, "1/8 in is over the most, 1/16 in"));
     CHECK(shows(crew, "Noted by Installer"));
     CHECK(crew.screen->ui().words().size() > 10);
@@ -66,7 +66,7 @@ TEST_CASE("An edge that is not ready says what it waits for, and cannot be ticke
     Fitted crew;
     crew.tap("edge A");
     CHECK(crew.where().screen == Screen::look);
-    CHECK(shows(crew, "Not ready to tick. "));
+    CHECK(shows(crew, "Not ready to check off. "));
     CHECK(shows(crew, "Nobody has read it."));
     CHECK_FALSE(crew.screen->has_target("tick"));
     CHECK_FALSE(crew.screen->has_target("send back"));
@@ -79,13 +79,13 @@ TEST_CASE("What the foreman sends back is the installer's next step, and his aga
     crew.tap_all({"edge C", "send back", "leave"});
     CHECK(crew.where().screen == Screen::look);
     crew.tap_all({"send back", "reason bead missing", "person Installer", "edge C"});
-    CHECK(crew.step("C").action == "Mend: bead missing");
+    CHECK(crew.step("C").action == "Fix: bead missing");
     crew.tap_all({"answer", "leave", "person Foreman", "edge C"});
-    CHECK(shows(crew, "It waits for your tick"));
+    CHECK(shows(crew, "It waits for you to check it off"));
     crew.tap("tick");
     CHECK(crew.status("C") == EdgeStatus::finished);
     crew.tap("edge C");
-    CHECK(shows(crew, "Finished, ticked off by Foreman"));
+    CHECK(shows(crew, "Finished, checked off by Foreman"));
 }
 
 TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last day of work") {
@@ -96,7 +96,7 @@ TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last
     crew.tap_all({"person Installer", "edge A"});
     crew.key_in(feet(31));
     crew.tap_all({"keep", "leave", "person Foreman"});
-    CHECK(shows(crew, "No edge waits for your tick"));
+    CHECK(shows(crew, "No edge waits for you to check it off"));
     crew.tap("next");
     CHECK(crew.where().screen == Screen::day);
     CHECK(shows(crew, "Installer: 1 reading."));

@@ -78,7 +78,7 @@ TEST_CASE("Brake marks in mm are rounded once, from the exact value") {
     // On a roof of 5/12 they lie at 101.261, 189.712 and 202.302 mm, of 215.002 mm of metal; by way
     // of the nearest 1/16 in the first came out as 102 mm.
     CHECK(says(crew, "Brake marks: 101 mm, 190 mm, 202 mm"));
-    CHECK(says(crew, "Girth 215 mm"));
+    CHECK(says(crew, "Stretch-out 215 mm"));
 }
 
 TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {

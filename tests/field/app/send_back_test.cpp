@@ -25,7 +25,7 @@ TEST_CASE("An edge sent back is the installer's next step, then the foreman's ti
     CHECK(crew.status("C") == EdgeStatus::fitting);
     crew.tap("edge C");
     CHECK(crew.step("C").rule->id == mend_step);
-    CHECK(crew.step("C").action == "Mend: bead missing");
+    CHECK(crew.step("C").action == "Fix: bead missing");
     crew.start_again();
     crew.tap("edge C");
     crew.tap("answer");
@@ -39,7 +39,7 @@ TEST_CASE("At the tick the foreman may send it back in his own words") {
     fit_until_the_tick(crew);
     crew.tap_all({"send back", "letter O", "letter I", "letter L", "send"});
     CHECK(crew.last<EdgeSentBack>().reason == "Oil");
-    CHECK(crew.step("C").action == "Mend: Oil");
+    CHECK(crew.step("C").action == "Fix: Oil");
 }
 
 TEST_CASE("Nothing is sent back without a reason, and the way back changes nothing") {

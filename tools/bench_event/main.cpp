@@ -9,6 +9,7 @@
 #include <thread>
 
 #include "field/app/demo.h"
+#include "field/store/assets.h"
 #include "field/store/folders.h"
 #include "tools/bench_event/replanning.h"
 #include "tools/bench_event/saving.h"

@@ -119,7 +119,7 @@ TEST_CASE("An edge taken off here and cut for there says so on the roof and is k
     events.push_back(event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
     JobOf job(events);
     CHECK(job.hand.screen->has_target("edge A"));
-    CHECK(job.offers("1 made apart"));
+    CHECK(job.offers("1 where tablets disagree"));
     job.hand.tap("apart");
     CHECK(job.shows("Edge A was taken off the job on one tablet"));
     CHECK(job.shows("taken off the job"));  // Ada's side, and Ben's

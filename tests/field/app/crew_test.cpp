@@ -177,7 +177,7 @@ TEST_CASE("Two readings made apart are both shown, the edge waits, and the one p
         hand.tap("leave");
         REQUIRE(hand.where().screen == Screen::roof);
         CHECK(hand.screen->has_target("apart"));
-        CHECK(shows(hand, "made apart"));
+        CHECK(shows(hand, "tablets disagree"));
         hand.tap("edge A");
         CHECK(hand.where().screen == Screen::apart);
         for (const char* words : {"24 ft", "26 ft", "Foreman", "tablet 00000000", "waits"}) {

@@ -50,7 +50,7 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
             .legs.edges.back();
     };
     const Length girth_before = girth();
-    CHECK(says(crew, "Girth"));
+    CHECK(says(crew, "Stretch-out"));
     crew.tap("row leg 1");
     crew.tap_all({"inches 5", "sixteenths 4"});
     CHECK(card_leg(crew, LegName::face) == before);  // not kept yet
@@ -97,7 +97,7 @@ TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
     Journey crew;
     reach_section(crew);
     crew.tap_all({"hem 3", "closed hem"});
-    CHECK(says(crew, "Girth"));
+    CHECK(says(crew, "Stretch-out"));
     crew.tap("keep");
     const auto& legs = crew.last<SectionChosen>().legs;
     REQUIRE(legs.size() == 4);
@@ -115,7 +115,7 @@ TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
     reach_section(crew);
     crew.tap_all({"row leg 1", "inches 0"});
     CHECK(!crew.screen->has_target("keep"));
-    CHECK(!says(crew, "Girth"));
+    CHECK(!says(crew, "Stretch-out"));
     crew.tap("drop");
-    CHECK(says(crew, "Girth"));
+    CHECK(says(crew, "Stretch-out"));
 }

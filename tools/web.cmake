@@ -39,6 +39,7 @@ set_tests_properties(engine_node PROPERTIES ENVIRONMENT
 # ---- The program ---------------------------------------------------------------------------------
 file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/update/*.cpp field/state/*.cpp
      field/screens/*.cpp field/touch/*.cpp field/theme/*.cpp)
+list(REMOVE_ITEM FIELD_SOURCES ${CMAKE_SOURCE_DIR}/field/app/plan_search.cpp)
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)
 target_compile_options(hemline_field PRIVATE -Os)
@@ -59,7 +60,7 @@ file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
 file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp field/shell/web/choices_text.cpp)
 add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
-# Saving and searching are the page's: its saver and search stand before the store's and the app's.
+# Saving and searching are the page's: page_saver.cpp and page_search.cpp, in place of the files that have threads.
 target_link_libraries(hemline PRIVATE hemline_field)
 target_compile_options(hemline PRIVATE -Os)
 target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web,worker -sMIN_WEBGL_VERSION=2

@@ -61,12 +61,13 @@ TEST_CASE("strikes of themselves, of each other and in a chain of 100,000 stop n
         CHECK(ran.exit == 0);
         CHECK(processor_s() - before < processor_s_most);
         if (command[0] == "journal") {
-            CHECK(ran.out.find("Struck 0000000000000077-1: undone (struck)\n") !=
+            CHECK(ran.out.find("Crossed out 0000000000000077-1: undone (crossed out)\n") !=
                   std::string::npos);
             // Of a chain of its own strikes every other one is taken back.
-            CHECK(ran.out.find("Struck 0000000000000077-49999: undone (struck)\n") !=
+            CHECK(ran.out.find("Crossed out 0000000000000077-49999: undone (crossed out)\n") !=
                   std::string::npos);
-            CHECK(ran.out.find("Struck 0000000000000077-50000: undone\n") != std::string::npos);
+            CHECK(ran.out.find("Crossed out 0000000000000077-50000: undone\n") !=
+                  std::string::npos);
         }
     }
 }

@@ -27,7 +27,7 @@ Exit print_journal(const std::string& job) {
         std::cout << print_event_id(event.id) << ' ' << iso_time(wall_time(event)) << ' '
                   << (event.by.empty() ? "-" : shown_text(event.by)) << ' '
                   << describe(event.fact).english(marks)
-                  << (struck.count(event.id) > 0 ? " (struck)" : "") << '\n';
+                  << (struck.count(event.id) > 0 ? " (crossed out)" : "") << '\n';
     }
     for (const FileSetAside& set_aside : record->set_aside) {
         std::cerr << explain(set_aside) << '\n';

@@ -168,7 +168,7 @@ std::string edge_text(const EdgeWork& work, const Standing& standing) {
                 print_event_id(reading.id) +
                 (reading.of == ReadingOf::remainder ? " what is left for the last piece" : "") +
                 (reading.by.empty() ? "" : " by " + shown_text(reading.by)) +
-                (reading.struck ? " (struck)" : "") + '\n';
+                (reading.struck ? " (crossed out)" : "") + '\n';
     }
     return text;
 }

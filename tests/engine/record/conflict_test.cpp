@@ -58,7 +58,7 @@ TEST_CASE("Two readings made apart are both kept and shown, and the cut waits") 
     CHECK(job.conflicts[0].sides == std::vector<Tip>{{ada, ada}, {ben, ben}});
     CHECK(job.conflicts[0].thing.subject == Subject::reading);
     CHECK(waits(job) ==
-          "Two tablets wrote the length of edge A apart: pick one, or measure again.");
+          "Two tablets disagree on the length of edge A: pick one, or measure again.");
     CHECK(status_of(job.edges[0], {}, job.practice) == EdgeStatus::undecided);
     // A second reading that had seen the first is no conflict, on whichever tablet.
     pen.events.pop_back();
@@ -158,7 +158,7 @@ TEST_CASE("Two answers to one step made apart are a conflict; what is the same a
     pen.write(2, StepDone{"A", "fasten", 1, {AnswerKind::count, {}, 9, ""}, "", ""});
     REQUIRE(pen.job().conflicts.size() == 1);
     CHECK(pen.job().conflicts[0].what() ==
-          "Two tablets wrote the step \"fasten\" of piece 1 on edge A apart: pick one, or enter it "
+          "Two tablets disagree on the step \"fasten\" of piece 1 on edge A: pick one, or enter it "
           "again.");
     pen.events.resize(2);
     pen.write(1, RuleSet{"lap", "6 in"});

@@ -94,7 +94,7 @@ TEST_CASE("Two tablets that gave one edge different laps apart: the edge waits f
     REQUIRE(job.conflicts.size() == 1);
     CHECK(job.conflicts[0].thing.subject == Subject::lap);
     CHECK(job.conflicts[0].what() ==
-          "Two tablets wrote the lap of edge A apart: pick one, or enter it again.");
+          "Two tablets disagree on the lap of edge A: pick one, or enter it again.");
     CHECK(job.find("A")->undecided.size() == 1);
     CHECK(job.find("B")->undecided.empty());
     const Result<ToWrite> picked = pick(job, record.events, there);

@@ -42,7 +42,7 @@ TEST_CASE("Two different picks of two readings, made apart, are a conflict with 
     REQUIRE(job.conflicts.size() == 1);
     CHECK(job.conflicts[0].sides == std::vector<Tip>{{one, two.ada}, {other, two.ben}});
     CHECK(job.conflicts[0].what() ==
-          "Two tablets wrote the length of edge A apart: pick one, or measure again.");
+          "Two tablets disagree on the length of edge A: pick one, or measure again.");
     CHECK_FALSE(two.read(job, two.ada).struck);
     CHECK_FALSE(two.read(job, two.ben).struck);
     CHECK_FALSE(reading_missing(job.edges[0], job.practice).empty());

@@ -139,7 +139,7 @@ TEST_CASE("Piles counted apart lie there both; one pile corrected apart is a con
     REQUIRE(job.conflicts.size() == 1);
     CHECK(values_of(job.conflicts[0]) == std::vector<EventId>{four, three});
     CHECK(job.conflicts[0].what() ==
-          "Two tablets wrote the metal that lies there for edge A apart: pick one, or enter it "
+          "Two tablets disagree on the metal that lies there for edge A: pick one, or enter it "
           "again.");
     CHECK(job.edges[0].undecided.size() == 1);
     for (const EventId chosen : {four, three}) {

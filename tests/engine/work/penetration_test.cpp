@@ -73,7 +73,7 @@ TEST_CASE("a penetration's steps begin with fall protection and end with the for
         }
     }
     CHECK(roof.status() == EdgeStatus::to_tick);
-    CHECK(roof.steps().back().action.english().find("look at P") != std::string::npos);
+    CHECK(roof.steps().back().action.english().find("check off P") != std::string::npos);
     roof.job.edges[0].finished = EventId{1, 1};
     CHECK(roof.status() == EdgeStatus::finished);
 }

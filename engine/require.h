@@ -6,7 +6,7 @@ namespace hemline {
 /// Prints the claim and aborts.
 [[noreturn]] void stop(const char* claim);
 
-/// Stops the program, in release builds too, when we are wrong (never for bad input).
+/// Stops the program, in release builds too, when the program is wrong (never for bad input).
 inline void require(bool holds, const char* claim) {
     if (!holds) {
         stop(claim);

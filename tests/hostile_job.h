@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/record/event_bytes.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 
 namespace hemline::test {
@@ -73,7 +74,7 @@ class HostileJob {
         tell(SectionChosen{hostile("trim"), {}});
         tell(EdgeTakenOff{hostile("B")});
         tell(LapChosen{edge, inches(4)});
-        // Another tablet read the pitch and the edge apart.
+        // Another tablet read the pitch and the edge separately.
         writer_ = second_device;
         sequence_ = 0;
         tell(PitchTaken{edge, parse_slope_of(6)});

@@ -5,8 +5,9 @@ find_package(rapidcheck REQUIRED)
 
 # Checks the command line's proofs from outside: links nothing of the engine either.
 add_library(hemline_certificate STATIC tests/certificate/joint_file.cpp tests/certificate/joint_json.cpp
-            tests/certificate/length.cpp tests/certificate/reader.cpp tests/certificate/table.cpp
-            tests/certificate/task.cpp)
+            tests/certificate/length.cpp tests/certificate/plan_print.cpp tests/certificate/pool_bound.cpp
+            tests/certificate/reader.cpp tests/certificate/table.cpp tests/certificate/task.cpp)
+compile_by_folder(hemline_certificate)
 target_link_libraries(hemline_certificate PUBLIC hemline_joint_bound nlohmann_json::nlohmann_json)
 add_executable(read_certificate tests/certificate/main.cpp)
 target_link_libraries(read_certificate PRIVATE hemline_certificate)
@@ -26,29 +27,66 @@ add_executable(cli_tests tests/main.cpp ${CLI_TESTS})
 # The engine only writes and reads files for them; what is tested is the program that they run.
 target_link_libraries(cli_tests PRIVATE hemline_certificate hemline_engine doctest::doctest)
 
-# Every sentence is in every language's catalogue, and none that nobody says.
-add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
-# What a build says of itself.
-add_test(NAME version_without_git COMMAND ${CMAKE_SOURCE_DIR}/tests/version/without_git)
-# Every part of others that is built in or loaded is listed with its notice, under a license that is allowed.
+# Inner edges beside CGAL's straight skeleton: a program apart, never shipped, since CGAL is under the GPL and LGPL.
+# `tools/test all` builds it by name: CGAL is of the section "skeleton" of tools/packages.txt.
+find_path(CGAL_HEADERS CGAL/create_straight_skeleton_2.h)
+if(CGAL_HEADERS AND NOT HEMLINE_SANITIZE)
+    add_executable(skeleton_tests EXCLUDE_FROM_ALL tests/main.cpp tests/skeleton/skeleton_test.cpp)
+    target_include_directories(skeleton_tests SYSTEM PRIVATE ${CGAL_HEADERS})
+    target_link_libraries(skeleton_tests PRIVATE hemline_engine doctest::doctest gmp mpfr)
+    target_compile_options(skeleton_tests PRIVATE -Wno-maybe-uninitialized)
+    add_test(NAME skeleton COMMAND skeleton_tests)
+    set_tests_properties(skeleton PROPERTIES LABELS full)
+endif()
+
 if(NOT HEMLINE_SANITIZE)
+    # Every sentence is in every language's catalogue, and none that nobody says.
+    add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
+    # Every small fault's text still stands in its file.
+    add_test(NAME faults_stand COMMAND ${CMAKE_SOURCE_DIR}/tools/mutants list)
+    # What a build says about its version.
+    add_test(NAME version_without_git COMMAND ${CMAKE_SOURCE_DIR}/tests/version/without_git)
+    # Every part of others that is built in or loaded is listed with its notice, under a license that is allowed.
     add_test(NAME notices COMMAND ${CMAKE_SOURCE_DIR}/tools/notices check ${CMAKE_BINARY_DIR})
     add_test(NAME notices_missing COMMAND ${CMAKE_SOURCE_DIR}/tests/notices/each_missing ${CMAKE_BINARY_DIR})
 endif()
 
-# The tests' own code need not be fast, and is most of what there is to compile: of -O0, -O1 and -Og the last compiles
-# soonest. Cases of the suite "full"
-# take minutes or programs that a newcomer need not have: a test of their own, which tools/test leaves out.
-# It is doctest itself, which a header compiled before has left out.
-set_source_files_properties(tests/main.cpp PROPERTIES SKIP_PRECOMPILE_HEADERS ON)
-target_precompile_headers(engine_tests PRIVATE ${OFTEN} <doctest/doctest.h> <rapidcheck.h>)
-target_precompile_headers(field_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h>)
+# The code of the tests need not be fast, and is most of what there is to compile: of -O0, -O1 and -Og the last
+# compiles soonest. Cases of the suite "full"
+# take minutes or programs that a newcomer need not have: a separate test, which tools/test leaves out. It is
+# doctest itself, which a header compiled before has left out.
+set_source_files_properties(tests/main.cpp PROPERTIES SKIP_PRECOMPILE_HEADERS ON SKIP_UNITY_BUILD_INCLUSION ON)
+target_precompile_headers(engine_tests PRIVATE ${OFTEN} <doctest/doctest.h> <rapidcheck.h>
+    engine/words/text.h)
+target_precompile_headers(field_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h>
+    tests/field/app/journey.h)
 target_precompile_headers(cli_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h> <nlohmann/json.hpp>)
+# The suite "large" holds records of a hundred thousand things, every screen at every size and every way to cut a
+# roof, which take an hour under the sanitizers: there tools/nightly runs them.
+# The suite "long" works every card out, or a hundred roofs, or looks at every screen: half a minute and more each under the sanitizers, where
+# it is large too.
+set(LARGE large)
+if(HEMLINE_SANITIZE)
+    set(LARGE large,long)
+    set(FEWER_CASES ";RC_PARAMS=max_success=30")  # a check of a law by chance: natively 100 cases
+endif()
 foreach(tests engine field cli)
-    target_compile_options(${tests}_tests PRIVATE -Og)
-    add_test(NAME ${tests} COMMAND ${tests}_tests --test-suite-exclude=full)
+    if(HEMLINE_SANITIZE)
+        # Of a test's own code the address sanitizer is enough, and compiles sooner so.
+        target_compile_options(${tests}_tests PRIVATE -O0 -fno-sanitize=undefined)
+    else()
+        target_compile_options(${tests}_tests PRIVATE -Og)
+    endif()
+    compile_by_folder(${tests}_tests)
+    add_test(NAME ${tests} COMMAND ${tests}_tests --test-suite-exclude=full,${LARGE})
+    add_test(NAME ${tests}_large COMMAND ${tests}_tests --test-suite=${LARGE})
     add_test(NAME ${tests}_full COMMAND ${tests}_tests --test-suite=full)
     set_tests_properties(${tests}_full PROPERTIES LABELS full)
-    set_tests_properties(${tests} ${tests}_full PROPERTIES ENVIRONMENT
-        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
+    set_tests_properties(${tests}_large PROPERTIES LABELS large)
+    set_tests_properties(${tests} ${tests}_large ${tests}_full PROPERTIES ENVIRONMENT
+        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}${FEWER_CASES}")
 endforeach()
+# What takes longest begins first.
+set_tests_properties(field PROPERTIES COST 3)
+set_tests_properties(cli PROPERTIES COST 2)
+set_tests_properties(engine PROPERTIES COST 1)

@@ -17,4 +17,8 @@ file(GLOB BENCH_BOUNDS_SOURCES CONFIGURE_DEPENDS tools/bench_bounds/*.cpp)
 add_executable(bench_bounds EXCLUDE_FROM_ALL ${BENCH_BOUNDS_SOURCES})
 target_link_libraries(bench_bounds PRIVATE hemline_store)
 
-add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal bench_bounds)
+file(GLOB BENCH_ROOF_SOURCES CONFIGURE_DEPENDS tools/bench_roof/*.cpp)
+add_executable(bench_roof EXCLUDE_FROM_ALL ${BENCH_ROOF_SOURCES})
+target_link_libraries(bench_roof PRIVATE hemline_engine)
+
+add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal bench_bounds bench_roof)

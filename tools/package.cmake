@@ -20,7 +20,8 @@ foreach(side 48 64 128 256 512)
 endforeach()
 add_custom_target(icons ALL DEPENDS ${ICONS})
 
-# Pages for `man`, what has changed, and whose it is. Debian wants pages and changes packed, without a date inside.
+# Pages for `man`, what has changed, and the copyright. Debian wants pages and changes packed, without a date
+# inside.
 set(PAGES ${CMAKE_BINARY_DIR}/pages)
 file(MAKE_DIRECTORY ${PAGES})
 foreach(page hemline hemline-desk hemline-cli)

@@ -1,24 +1,26 @@
 # The browser build, under Debian's Emscripten: the engine and its tests under Node, and the program.
 include(tools/web_libraries.cmake)
 
-# Debian's own include folder would hide Emscripten's: only what is wanted of it is staged.
+# Debian's include folder would hide Emscripten's: only what is needed of it is staged.
 set(STAGED ${CMAKE_BINARY_DIR}/include)
 file(MAKE_DIRECTORY ${STAGED})
 foreach(library boost cereal doctest eigen3 nlohmann)
     file(CREATE_LINK /usr/include/${library} ${STAGED}/${library} SYMBOLIC)
 endforeach()
 target_include_directories(hemline_flags SYSTEM INTERFACE ${STAGED})
-# Only what catches pays for it: cereal throws inside one file, and the tests' doctest.
+# Exceptions only where they are caught: in the file that includes cereal, and in the tests
+# (doctest).
 set_source_files_properties(engine/record/event_bytes.cpp PROPERTIES COMPILE_OPTIONS -fexceptions)
 target_link_options(hemline_flags INTERFACE -fexceptions)
-# The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os stands
-# anywhere on the line, also before -O2: for the planner it is turned on again.
-target_compile_options(hemline_engine PRIVATE -Os)
-file(GLOB PLANNER CONFIGURE_DEPENDS engine/dividing/*.cpp engine/cutting/*.cpp engine/joint/*.cpp engine/plan/*.cpp)
-set_source_files_properties(${PLANNER} PROPERTIES COMPILE_OPTIONS "-O2;-finline-functions")
+# The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os or -Oz stands
+# anywhere on the line: the planner's has none.
+target_compile_options(hemline_engine PRIVATE -Oz)
+file(GLOB ONCE_A_PLAN CONFIGURE_DEPENDS engine/plan/*.cpp engine/dividing/*.cpp)  # what searches lies in cutting and joint
+set_source_files_properties(${ONCE_A_PLAN} PROPERTIES COMPILE_OPTIONS -Oz)
 
-set(NODE_PROGRAM --pre-js ${CMAKE_SOURCE_DIR}/tests/node/environment.js -sENVIRONMENT=node
-    -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1 -sALLOW_MEMORY_GROWTH=1)
+set(NODE_WITHOUT_ENVIRONMENT -sENVIRONMENT=node -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1
+    -sALLOW_MEMORY_GROWTH=1)
+set(NODE_PROGRAM --pre-js ${CMAKE_SOURCE_DIR}/tests/node/environment.js ${NODE_WITHOUT_ENVIRONMENT})
 
 enable_testing()
 file(GLOB_RECURSE ENGINE_TESTS CONFIGURE_DEPENDS tests/engine/*.cpp)
@@ -26,13 +28,21 @@ add_executable(engine_tests tests/main.cpp ${ENGINE_TESTS})
 target_include_directories(engine_tests SYSTEM PRIVATE tests/node)
 target_compile_options(engine_tests PRIVATE -O1 -fexceptions)
 target_link_libraries(engine_tests PRIVATE hemline_engine hemline_store hemline_joint_bound z)
-target_link_options(engine_tests PRIVATE ${NODE_PROGRAM})
-add_test(NAME engine_node COMMAND engine_tests)
+target_link_options(engine_tests PRIVATE ${NODE_PROGRAM} -O1)  # what runs once need not be made smaller for minutes
+target_precompile_headers(engine_tests PRIVATE ${OFTEN} <doctest/doctest.h> engine/words/result.h)
+set_target_properties(engine_tests PROPERTIES DISABLE_PRECOMPILE_HEADERS OFF)
+set_source_files_properties(tests/main.cpp PROPERTIES SKIP_PRECOMPILE_HEADERS ON SKIP_UNITY_BUILD_INCLUSION ON)
+compile_by_folder(engine_tests)
+add_test(NAME engine_node COMMAND engine_tests --test-suite-exclude=large,long)
 # tools/bench cutting_node
 file(GLOB BENCH_CUTTING_SOURCES CONFIGURE_DEPENDS tools/bench_cutting/*.cpp)
 add_executable(bench_cutting EXCLUDE_FROM_ALL ${BENCH_CUTTING_SOURCES})
 target_link_libraries(bench_cutting PRIVATE hemline_store hemline_joint_bound)
 target_link_options(bench_cutting PRIVATE ${NODE_PROGRAM})
+# tools/bench roof_node, which asks for no variable of the environment: then Emscripten has none
+add_executable(bench_roof tools/bench_roof/main.cpp)
+target_link_libraries(bench_roof PRIVATE hemline_engine)
+target_link_options(bench_roof PRIVATE ${NODE_WITHOUT_ENVIRONMENT})
 set_tests_properties(engine_node PROPERTIES ENVIRONMENT
     "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}")
 
@@ -42,17 +52,18 @@ file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/update/*
 list(REMOVE_ITEM FIELD_SOURCES ${CMAKE_SOURCE_DIR}/field/app/plan_search.cpp)
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)
-target_compile_options(hemline_field PRIVATE -Os)
+target_compile_options(hemline_field PRIVATE -Oz)
+target_compile_options(hemline_store PRIVATE -Oz)
+compile_by_folder(hemline_field)
 
-# Files of Debian's that the program carries: B612 cut down to the letters that theme/fonts.cpp loads.
+# Files of Debian's that the program carries: B612 cut down to the letters that it loads.
 set(CARRIED ${CMAKE_BINARY_DIR}/carried)
-set(LETTERS "U+0020-00FF,U+2013-2014,U+2018-2019,U+201C-201D,U+2022,U+2026,U+2032-2033,U+215B-215E,U+2190-2193,U+2212,U+2264-2265,U+25B8,U+25BE,U+25CF,U+2610-2611,U+26A0-26A1,U+2713,U+2780-2789")
 foreach(face Regular Bold)
     add_custom_command(OUTPUT ${CARRIED}/fonts/B612-${face}.otf
         COMMAND ${CMAKE_COMMAND} -E make_directory ${CARRIED}/fonts
-        COMMAND pyftsubset /usr/share/fonts/opentype/b612/B612-${face}.otf --unicodes=${LETTERS}
-                --layout-features= --no-hinting --output-file=${CARRIED}/fonts/B612-${face}.otf
-        VERBATIM)
+        COMMAND pyftsubset /usr/share/fonts/opentype/b612/B612-${face}.otf --unicodes-file=${LETTERS_FILE}
+                --layout-features= --no-hinting --desubroutinize --output-file=${CARRIED}/fonts/B612-${face}.otf
+        DEPENDS ${LETTERS_FILE} VERBATIM)
 endforeach()
 file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt)
 
@@ -60,10 +71,10 @@ file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
 file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp field/shell/web/choices_text.cpp)
 add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
-# Saving and searching are the page's: page_saver.cpp and page_search.cpp, in place of the files that have threads.
+# The page does saving and searching: page_saver.cpp and page_search.cpp, in place of the files that have threads.
 target_link_libraries(hemline PRIVATE hemline_field)
-target_compile_options(hemline PRIVATE -Os)
-target_link_options(hemline PRIVATE -Os -sENVIRONMENT=web,worker -sMIN_WEBGL_VERSION=2
+target_compile_options(hemline PRIVATE -Oz)
+target_link_options(hemline PRIVATE -Oz -sENVIRONMENT=web,worker -sMIN_WEBGL_VERSION=2
     -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
     -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']

@@ -7,7 +7,7 @@ set(IMGUI ${SOURCES}/imgui)
 add_library(imgui STATIC ${IMGUI}/imgui.cpp ${IMGUI}/imgui_draw.cpp ${IMGUI}/imgui_tables.cpp
             ${IMGUI}/imgui_widgets.cpp ${IMGUI}/backends/imgui_impl_opengl3.cpp)
 target_include_directories(imgui SYSTEM PUBLIC ${IMGUI})
-target_compile_options(imgui PRIVATE -Os)
+target_compile_options(imgui PRIVATE -Oz)
 target_compile_definitions(imgui PRIVATE IMGUI_IMPL_OPENGL_ES3 IMGUI_DISABLE_DEMO_WINDOWS
                            IMGUI_DISABLE_METRICS_WINDOW)
 
@@ -18,8 +18,8 @@ add_library(z STATIC ${Z_PARTS})
 target_include_directories(z SYSTEM PUBLIC ${SOURCES}/zlib)
 target_compile_options(z PRIVATE -Os -w)
 
-# libzip, in memory too: no encryption, deflate alone. Its own build asks the machine the questions
-# that are answered here, and makes its list of errors from its header in the same way; Debian's
+# libzip, in memory too: no encryption, deflate alone. Its build asks the machine the questions that
+# are answered here, and makes its list of errors from its header in the same way; Debian's
 # zipconf.h is the same on every machine.
 set(ZIP ${CMAKE_BINARY_DIR}/zip)
 foreach(there FILENO FSEEKO FTELLO LOCALTIME_R SNPRINTF STDBOOL_H STRCASECMP STRDUP STRINGS_H

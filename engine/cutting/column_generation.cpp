@@ -9,7 +9,7 @@ namespace hemline {
 
 namespace {
 
-/// The finest integer prices whose products with a capacity stay far below overflow.
+/// The finest integer prices whose products with a capacity stay far from overflow.
 std::int64_t scale_of(const CuttingTask& task) {
     std::int64_t capacity = 1;
     for (const TaskStock& stock : task.stock) {
@@ -57,14 +57,14 @@ Worths generate_columns(const CuttingTask& task, const Rest& rest, Seek seek, St
         for (std::size_t k = 0; k < task.stock.size(); ++k) {
             const TaskStock& stock = task.stock[k];
             if (rest.supply[k] == 0) {
-                worths.stick.push_back(held);  // shorter than the one before it: holds no more
+                worths.stick.push_back(held);  // shorter than the stock before it: holds no more
                 continue;
             }
             MostWorth found = most_worth(task, worths.piece, rest.uncut, stock.capacity, effort);
             held = found.most;
             worths.stick.push_back(found.most);
-            // Not clamped: a scarce stick may be priced far above the pieces that it alone can
-            // hold.
+            // Not clamped: a scarce stick may have a price far above that of the pieces that only
+            // it can hold.
             const double price = (stock.on_hand ? 0.0 : 1.0) + program.stock_price(k);
             const double worth = static_cast<double>(found.worth) / static_cast<double>(scale);
             if (worth > price + 1e-6 * (1 + price)) {

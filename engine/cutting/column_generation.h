@@ -1,4 +1,6 @@
-// Finding the fillings that matter, and from their prices a bound in integers.
+// Finds the ways to fill a stick that matter (cutting patterns, called fillings here) and, from the
+// prices of the pieces, a lower bound in integers. This is column generation: Gilmore and Gomory,
+// Operations Research 9 (1961) 849-859.
 #pragma once
 
 #include <vector>
@@ -16,7 +18,7 @@ struct Rest {
     std::vector<std::int64_t> supply;  ///< one for each stock
 };
 
-/// All of the task, without new stock that a longer unlimited one makes needless for the count.
+/// All of the task, without new stock that is not needed because longer unlimited stock exists.
 Rest whole(const CuttingTask& task);
 
 /// What columns are generated for: a bound of the whole task, which ends the work as soon as it is
@@ -25,7 +27,7 @@ enum class Seek { bound, fillings };
 
 /// Offers the program fillings of the rest until none would save anything or the effort runs out.
 /// Every filling found is kept in `fillings` too. Returns the worths of the best bound met, settled
-/// for the whole task; without one when fillings alone are sought.
+/// for the whole task; no bound when only fillings are sought.
 Worths generate_columns(const CuttingTask& task, const Rest& rest, Seek seek, StickProgram& program,
                         std::vector<Filling>& fillings, Effort& effort);
 

@@ -75,8 +75,8 @@ std::vector<Filling> price(const CuttingTask& task, Knowledge& known, Effort& ef
     return fillings;
 }
 
-/// Dives and searches in turn for a plan that meets the bound; where a search shows that there is
-/// none, the bound rises by one.
+/// Dives (dive.h) and searches (search.h) in turn for a plan that meets the bound. Where a search
+/// shows that there is none, the bound rises by 1.
 void close_gap(const CuttingTask& task, Knowledge& known, std::vector<Filling> fillings,
                Effort& effort) {
     const std::vector<Worths> budgets{known.worths, volume_bound(task)};

@@ -39,15 +39,16 @@ struct Layout {
 };
 
 /// Why no plan can use fewer new sticks. Each piece has a worth; no stick of stock[k] can hold more
-/// than stick_worth[k] of it; a new stick is let off with `share`. Then, in exact integers,
+/// than stick_worth[k] of it; `share` is the worth that a new stick may hold for its cost of 1.
+/// Then, in exact integers,
 ///
 ///   new sticks ≥ ⌈(Σ worth·count − Σ supply·max(0, stick_worth − cost·share)) / share⌉
 ///
 /// the second sum over limited stock, cost 0 on hand and 1 new. Unlimited new stock must hold no
-/// more than its share; sticks alike never count as more than the pieces that fit a stick.
-/// `refuted`: so many counts of sticks, from there on, were searched in vain: every way to fill the
-/// stick that takes the longest piece left, cut off only by these worths and by the metal.
-/// docs/cutting.md proves it.
+/// more than its share; limited sticks of the same length never count as more sticks than there are
+/// pieces that fit one. `refuted`: for so many counts of sticks, from the bound on, a full search
+/// found no plan. It tries every way to fill the stick that takes the longest piece left, and skips
+/// only what these worths and the metal rule out. docs/cutting.md has the proof.
 struct Certificate {
     std::vector<std::int64_t> worth;        ///< one for each demand, ≥ 0
     std::vector<std::int64_t> stick_worth;  ///< one for each stock
@@ -64,20 +65,20 @@ struct CuttingPlan {
     std::vector<CutDemand> missing;  ///< what the limited stock cannot yield
     std::string bound_from;          ///< how the bound was reached, for people
     Certificate certificate;         ///< of lower_bound
-    /// Not proved, for the job is larger than the proof has room for: what quick filling finds
-    /// stands, against the first bound.
+    /// Not proved, because the job is larger than the proof has room for: the result is what quick
+    /// filling finds, beside the first bound.
     bool is_too_large = false;
 };
 
-/// Bytes that the tables of one proof may take: the same everywhere, so that plans are, and little
-/// enough for a small tablet's browser. A proof that needs more is not tried.
+/// Bytes that the tables of a proof may take. The same on every device, so that plans are the same,
+/// and small enough for the browser of a small tablet. A proof that needs more is not tried.
 constexpr std::int64_t table_bytes_most = std::int64_t{64} << 20U;
 
-/// Pieces that one plan takes; what is past them is missing.
+/// The most pieces in a plan; those past it are `missing`.
 constexpr std::int64_t cut_pieces_most = 1'000'000;
 
 /// How long to look for fewer sticks and a higher bound: counted steps (forty million take about a
-/// second), and a question asked now and then whether to stop.
+/// second), and a function called now and then that says whether to stop.
 struct CuttingEffort {
     std::int64_t steps = 4'000'000;
     std::function<bool()> cancelled;

@@ -11,7 +11,8 @@ namespace {
 using Counts = std::vector<std::int64_t>;
 using Parts = std::vector<Filling::Part>;
 
-/// What is still to be cut. A kind that is used up is passed over at once, however many are.
+/// What is still to be cut. Kinds that are used up are skipped in a single step, however many there
+/// are.
 class Uncut {
   public:
     Uncut(const CuttingTask& task, Counts counts)
@@ -76,7 +77,7 @@ class Uncut {
 
     const CuttingTask& task_;
     Counts counts_;
-    std::vector<std::size_t> next_;  ///< itself where it is left, else a later one
+    std::vector<std::size_t> next_;  ///< the kind itself where it is left, else a later kind
     std::size_t shortest_ = 0;
 };
 
@@ -92,7 +93,8 @@ Parts longest_fit(Uncut& uncut, std::int64_t capacity) {
     return taken;
 }
 
-/// Looks for the pieces that leave least of a stick, longest pieces first, within counted steps.
+/// Looks for the pieces that leave the least of a stick, longest pieces first, within counted
+/// steps.
 class LeastLeft {
   public:
     LeastLeft(Uncut& uncut, std::int64_t capacity)

@@ -5,8 +5,9 @@
 
 namespace hemline {
 
-/// How one stick is filled: the longest that still fits, again and again (which is first-fit
-/// decreasing, stick by stick); or the longest and then whatever leaves least of the stick.
+/// How a stick is filled: with the longest piece that still fits, again and again (first-fit
+/// decreasing, stick by stick); or with the longest piece and then whatever leaves the least of the
+/// stick.
 enum class FillBy { longest, least_left };
 
 /// Cuts what `uncut` counts from the stock that `supply` counts, on hand first, then the longest.

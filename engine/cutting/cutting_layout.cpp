@@ -1,4 +1,4 @@
-// Writing a cutting back in the job's own indices, in the order people cut it.
+// Writes a cutting back in the indices of the job, in the order people cut it.
 #include <algorithm>
 
 #include "engine/cutting/cutting_task.h"
@@ -23,7 +23,7 @@ bool before(const Filling& a, const Filling& b) {
     return a.parts.size() > b.parts.size();
 }
 
-/// Hands out the job's stock of one capacity, limited ones first.
+/// Hands out the job's stock of the same capacity, limited stock first.
 class StockHands {
   public:
     StockHands(const CuttingTask& task, const CuttingJob& job) {

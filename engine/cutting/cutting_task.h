@@ -1,4 +1,4 @@
-// A cutting job in bare integers: equal lengths joined, longest first, in the coarsest exact unit.
+// A cutting job in plain integers: equal lengths joined, longest first, in the coarsest exact unit.
 #pragma once
 
 #include <cstdint>
@@ -8,7 +8,7 @@
 
 namespace hemline {
 
-/// Sticks of one capacity (stick + one kerf) and cost.
+/// Sticks of the same capacity (stick + one kerf) and cost.
 struct TaskStock {
     std::int64_t capacity = 0;
     std::int64_t supply = 0;  ///< never more than there are pieces
@@ -17,7 +17,7 @@ struct TaskStock {
     std::vector<std::size_t> from;  ///< indices of the job's stock
 };
 
-/// Pieces of one size (piece + one kerf).
+/// Pieces of the same size (piece + one kerf).
 struct TaskPiece {
     std::int64_t size = 0;
     std::int64_t count = 0;
@@ -30,7 +30,7 @@ struct CuttingTask {
     std::vector<CutDemand> missing;
 };
 
-/// Pieces of one stick: counts by kind of piece, kinds in rising order (longest first).
+/// Pieces of a stick: counts by kind of piece, kinds in rising order (longest first).
 struct Filling {
     struct Part {
         std::size_t piece = 0;
@@ -63,7 +63,7 @@ bool better(const Cutting& a, const Cutting& b);
 /// Swaps each new stick for the shortest new stock that holds its pieces and is left.
 void take_shorter_sticks(const CuttingTask& task, Cutting& cutting);
 
-/// The plan in the job's own indices: sticks on hand first, identical sticks together, longest
+/// The plan in the indices of the job: sticks on hand first, identical sticks together, longest
 /// pieces first.
 CuttingPlan plan_of(const CuttingTask& task, const CuttingJob& job, const Cutting& cutting);
 

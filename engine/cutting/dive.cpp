@@ -91,7 +91,7 @@ class WayDown {
     std::int64_t new_sticks_ = 0;
 };
 
-/// Cuts all that the program uses whole sticks of. False when there is none.
+/// Cuts every filling that the program uses at least one whole stick of. False when there is none.
 bool fix_wholes(const std::vector<StickProgram::Use>& uses, WayDown& way, StickProgram& program) {
     bool fixed = false;
     for (const auto& use : uses) {
@@ -120,7 +120,7 @@ std::optional<Cutting> dive(const CuttingTask& task, std::int64_t sticks_most, i
         if (way.is_done()) {
             return std::nullopt;
         }
-        // Again only once a third less is left: the same search would come to the same end.
+        // Search again only when a third less is left: the same search would end the same way.
         if (way.pieces_left() * 3 <= searched_from * 2) {
             searched_from = way.pieces_left();
             Effort own(effort, search_steps);

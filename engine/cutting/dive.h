@@ -1,4 +1,5 @@
-// Diving: fix what the program uses whole, round the rest one filling at a time, solve again.
+// Diving turns the fractions of the linear program into whole sticks: fix what it uses whole, round
+// the rest one filling at a time, solve again.
 #pragma once
 
 #include <optional>

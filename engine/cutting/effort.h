@@ -8,16 +8,16 @@
 
 namespace hemline {
 
-/// Steps that are left of a CuttingEffort. Once spent or cancelled it stays so.
+/// Steps left of a CuttingEffort. Once spent or canceled it stays so.
 class Effort {
   public:
     explicit Effort(const CuttingEffort& effort) : from_(effort), left_(effort.steps) {}
-    /// At most so many steps of a whole, which are spent there as well: a cancel of the whole ends
-    /// the part.
+    /// A part of a whole effort: its steps are taken from the whole too, and canceling the whole
+    /// ends the part.
     Effort(Effort& whole, std::int64_t steps_most)
         : from_(whole.from_), whole_(&whole), left_(std::min(steps_most, whole.left_)) {}
 
-    /// Counts the steps. False when there are none left, or when the caller has cancelled.
+    /// Counts the steps. False when there are none left, or when the caller has canceled.
     bool spend(std::int64_t steps) {
         left_ -= steps;
         if (whole_ != nullptr) {

@@ -99,18 +99,18 @@ bool LinearProgram::pivot(std::ptrdiff_t variable, double gain) {
         }
     }
     if (leaves == rows) {
-        return false;  // rounding only: nothing that gains can go on without end
+        return false;  // only rounding is left: real gains cannot go on without end
     }
     level_[leaves] = std::max(level_[leaves], 0.0);
     exchange(variable, gain, leaves, way);
     return true;
 }
 
-/// The variable takes the place of what is in the basis for row `leaves`.
+/// The variable replaces what is in the basis for row `leaves`.
 void LinearProgram::exchange(std::ptrdiff_t variable, double gain, std::size_t leaves,
                              const std::vector<double>& way) {
     const std::size_t rows = basis_.size();
-    // Only what is not 0 matters: young inverses are mostly 0.
+    // Only entries other than 0 matter: after few pivots the inverse is mostly 0.
     double* own = &inverse_[leaves * rows];
     std::vector<std::size_t> filled;
     const double by = 1 / way[leaves];
@@ -139,7 +139,8 @@ void LinearProgram::exchange(std::ptrdiff_t variable, double gain, std::size_t l
     }
 }
 
-/// Dual simplex: lifts the lowest level that is below 0. False when there is none, or no way up.
+/// A step of the dual simplex method: lifts the lowest level below 0. False when there is none, or
+/// it cannot be lifted.
 bool LinearProgram::lift() {
     const std::size_t rows = basis_.size();
     const auto lowest = std::min_element(level_.begin(), level_.end());
@@ -186,7 +187,8 @@ bool LinearProgram::lift() {
 
 bool LinearProgram::solve(Effort& effort) {
     const auto rows = static_cast<std::int64_t>(basis_.size());
-    // Degenerate pivots may go in a circle; what stands after so many is good enough to suggest.
+    // Degenerate pivots may go in a circle; the solution after so many is good enough as a
+    // suggestion.
     std::int64_t pivots_left = 200 + 20 * rows;
     while (effort.spend(1 + rows * rows / 16 + static_cast<std::int64_t>(columns_.size()) / 4)) {
         if (lift()) {

@@ -24,7 +24,7 @@ class LinearProgram {
     void add(Entries entries, double cost);
 
     /// Takes so much off a row's right side; settle_levels() follows, and the next solve() goes on
-    /// from where the last one ended.
+    /// from where the last ended.
     void take_off(std::size_t row, double amount);
     void settle_levels();
 
@@ -32,7 +32,7 @@ class LinearProgram {
     bool solve(Effort& effort);
 
     [[nodiscard]] double value() const;
-    /// What one more on a row's right side would cost.
+    /// What one more unit on a row's right side would cost.
     [[nodiscard]] double price(std::size_t row) const { return price_[row]; }
     /// How much of each column, in the order offered.
     [[nodiscard]] std::vector<double> uses() const;

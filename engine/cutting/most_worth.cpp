@@ -73,8 +73,8 @@ class DepthFirst {
     std::int64_t steps_;
 };
 
-/// Item by item, every room that buys more worth than any smaller one. Slow but sure where the
-/// rates lie close together.
+/// Item by item, every room that gives more worth than any smaller room. Slow, but its time is
+/// bounded even where the rates lie close together.
 class RoomByRoom {
   public:
     RoomByRoom(const Items& items, std::int64_t capacity, std::int64_t states_most)
@@ -179,7 +179,7 @@ MostWorth most_worth(const CuttingTask& task, const std::vector<std::int64_t>& w
         return result;
     }
     constexpr std::int64_t first_steps = 20'000;
-    // A vector that grows has its old self beside it, and so has each front.
+    // A vector that grows keeps its old memory until the copy is made, and so does each front.
     constexpr std::int64_t states_most = 1'000'000;
     static_assert(RoomByRoom::bytes_most(states_most) <= table_bytes_most);
     const DepthFirst depth_first(items, capacity, first_steps);

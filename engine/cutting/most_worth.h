@@ -1,4 +1,4 @@
-// The filling of one stick that is worth most: a bounded knapsack, solved exactly in integers.
+// The filling of a stick that is worth most: a bounded knapsack, solved exactly in integers.
 #pragma once
 
 #include <vector>

@@ -14,12 +14,13 @@ namespace {
 using Counts = std::vector<std::int64_t>;
 using State = std::u16string;
 
-/// One pricing's budget: what a stick of each stock is let off with, and what may still be wasted.
+/// The budget of a pricing: the worth that a stick of each stock should hold, and how much may
+/// still be wasted.
 struct Budget {
     const Worths* worths = nullptr;
     Counts allowance;
     std::int64_t spare = 0;
-    /// From each kind of piece on, the one that is worth most for its size.
+    /// From each kind of piece on, the kind that is worth most for its size.
     std::vector<std::size_t> best_from;
 };
 
@@ -112,7 +113,7 @@ class Search {
             take(branch, -1);
         }
         constexpr std::size_t states_most = 200'000;
-        // About what the memory's own books take beside the state.
+        // About what the hash table takes besides the state.
         constexpr std::int64_t bytes_beside = 96;
         const std::int64_t bytes =
             bytes_beside + static_cast<std::int64_t>(state.size() * sizeof(char16_t));
@@ -124,7 +125,7 @@ class Search {
         return false;
     }
 
-    /// What is left to cut and to cut from: none of it is more than the pieces there are to search.
+    /// What is left to cut and to cut from: neither is more than the number of pieces to search.
     [[nodiscard]] State state_now() const {
         State state;
         state.reserve(rest_.uncut.size() + rest_.supply.size() + 1);
@@ -137,7 +138,7 @@ class Search {
         return state;
     }
 
-    /// `times` below 0 gives back.
+    /// `times` below 0 gives them back.
     void take(const Branch& branch, std::int64_t times) {
         const std::size_t k = branch.filling.stock;
         for (const auto& part : branch.filling.parts) {
@@ -176,8 +177,9 @@ class Search {
         return found;
     }
 
-    /// Of what may lie beside the longest piece, the next longest that fits goes before all that is
-    /// no longer in sum: in any plan the two can change places. Drops the rest of those fillings.
+    /// If a single piece fits beside the longest piece, a filling with the longest such piece is at
+    /// least as good as one with other pieces that add up to no more: in any plan the two can be
+    /// swapped. Drops the fillings that lose.
     void drop_dominated(std::size_t longest, std::int64_t room, std::vector<Branch>& own) const {
         std::size_t next = longest;
         while (next < task_.pieces.size() &&
@@ -242,8 +244,8 @@ class Search {
         return false;
     }
 
-    /// Adds to `found` every way to fill `room` further with pieces from `from` on that no piece
-    /// left still fits and every budget can bear.
+    /// Adds to `found` every way to fill `room` with pieces from `from` on, until no piece left
+    /// fits, that stays within every budget.
     void fill(std::size_t from, std::int64_t room, std::vector<Branch>& found) {
         if (!is_bearable(from, room) || !effort_.spend(1)) {
             return;
@@ -268,7 +270,7 @@ class Search {
     std::int64_t new_left_;
     std::vector<Budget> budgets_;
     std::vector<Filling> taken_;
-    Filling filling_;  ///< being put together, and what it still lacks of each budget
+    Filling filling_;  ///< being built, and what it still lacks of each budget
     Counts lacking_;
     std::set<State> failed_;
     std::int64_t failed_bytes_ = 0;

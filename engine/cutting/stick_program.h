@@ -3,8 +3,8 @@
 //   least  Σ cost·x     each kind of piece:  Σ count·x ≥ uncut      each limited stock:  Σ x ≤
 //   supply
 //
-// Floating point, so it only ever suggests: prices to look for fillings with, fillings to try. What
-// it suggests is certified elsewhere, in integers.
+// Floating point, so it only suggests: prices to find fillings by, and fillings to try. What it
+// suggests is certified elsewhere, in integers.
 #pragma once
 
 #include <vector>
@@ -23,8 +23,8 @@ class StickProgram {
     /// Offers a filling (its `times` does not count).
     void add(const Filling& filling);
 
-    /// Takes so many of a filling off what is uncut and off the stock that is left. The next
-    /// solve() goes on from where the last one ended.
+    /// Takes a filling, so many times, off what is uncut and off the stock that is left. The next
+    /// solve() goes on from where the last ended.
     void cut(const Filling& filling, std::int64_t times);
 
     /// Solves over what has been offered. False when the effort ran out first.

@@ -9,7 +9,7 @@ namespace {
 
 std::int64_t ceiling(std::int64_t a, std::int64_t b) { return a <= 0 ? 0 : (a + b - 1) / b; }
 
-/// Far past anything that matters, and far from overflow: past it no more is taken off.
+/// Larger than any sum that matters, and far from overflow: beyond it no more is subtracted.
 constexpr std::int64_t enough = std::int64_t{1} << 61;
 
 /// What the pieces are worth beyond what sticks on hand and limited sticks can hold unpaid.

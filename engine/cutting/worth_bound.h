@@ -1,4 +1,5 @@
-// Lower bounds from worths: price every piece, and no stick can hold more than it can hold.
+// Lower bounds on the number of sticks: give each kind of piece a worth, find the most worth that a
+// stick can hold, and divide.
 #pragma once
 
 #include "engine/cutting/cutting_task.h"
@@ -16,11 +17,11 @@ struct Worths {
 /// Chooses the share that bounds best and fills in share and bound. Exact.
 void settle(const CuttingTask& task, Worths& worths);
 
-/// What the worths leave unaccounted for when the whole task is cut from `sticks` new ones: no plan
-/// may waste more worth than that, and below 0 there is no such plan.
+/// The worth that may be wasted when the whole task is cut from `sticks` new sticks: no plan wastes
+/// more, and below 0 there is no such plan.
 std::int64_t worth_to_spare(const CuttingTask& task, const Worths& worths, std::int64_t sticks);
 
-/// The volume of the pieces against that of the sticks.
+/// The total length of the pieces against that of the sticks.
 Worths volume_bound(const CuttingTask& task);
 
 /// Martello and Toth's L2 as worths: over a threshold a, pieces longer than capacity − a are worth

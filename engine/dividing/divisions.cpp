@@ -1,8 +1,9 @@
-// The divisions of one edge that are worth a choice.
+// The ways to divide an edge that are worth choosing from.
 #include <algorithm>
 
 #include "engine/dividing/divisions.h"
 #include "engine/dividing/piece_bounds.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -10,7 +11,7 @@ namespace {
 
 using Covers = std::vector<Length>;
 
-/// Visible lengths within 1/16 in of each other pass for equal.
+/// Visible lengths within 1/16 in of each other count as equal.
 constexpr Length ends_differ_most = sixteenths(1);
 
 Length whole_of(const RunRule& rule) {
@@ -49,7 +50,7 @@ Covers with_first(const RunRule& rule, std::int64_t count, Length first_cut) {
     return covers;
 }
 
-/// Every balanced division into `count` pieces with the first cut on the grid, or a whole stick.
+/// Every balanced division into `count` pieces whose first cut is on the grid or is a whole stick.
 std::vector<Covers> balanced_divisions(const RunRule& rule, std::int64_t count) {
     if (count == 1) {
         return whole_of(rule) <= rule.stock ? std::vector<Covers>{{rule.edge}}
@@ -76,8 +77,8 @@ std::vector<Covers> balanced_divisions(const RunRule& rule, std::int64_t count) 
     return found;
 }
 
-/// As near to balanced as so many pieces can be: both ends about half, or one held at a full stick
-/// or at a sliver.
+/// As near to balanced as this number of pieces allows: both ends about half, or one end held at a
+/// full stick or at a sliver.
 std::vector<Covers> nearest_to_balanced(const RunRule& rule, std::int64_t count) {
     const PieceBounds first_bounds = bounds_of(rule, 0, count);
     const PieceBounds last_bounds = bounds_of(rule, count - 1, count);
@@ -105,8 +106,8 @@ std::vector<Covers> nearest_to_balanced(const RunRule& rule, std::int64_t count)
     return nearest;
 }
 
-/// Full sticks from the side fitted first; where that leaves a sliver, some ways for the two last
-/// pieces to share.
+/// Full sticks from the side fitted first; where that leaves a sliver, some ways to share its
+/// length between the last two pieces.
 std::vector<Covers> run_outs(const RunRule& rule, std::int64_t count) {
     std::vector<Covers> found;
     const Length rest = whole_of(rule) + (count - 1) * rule.lap - (count - 1) * rule.stock;
@@ -160,7 +161,8 @@ std::vector<EdgeOption> divisions_menu(const RunRule& rule) {
     const std::int64_t fewest = fewest_pieces(rule);
     for (std::int64_t count = fewest; count <= fewest + 1; ++count) {
         std::vector<Covers> balanced = balanced_divisions(rule, count);
-        // The way round that divide_run() takes comes first: as few edges as can change with it.
+        // The direction that divide_run() takes comes first, so that as few edges as possible
+        // change.
         std::stable_partition(balanced.begin(), balanced.end(), [&](const Covers& covers) {
             return option_of(rule, covers, Balance::balanced).pieces == *plain;
         });

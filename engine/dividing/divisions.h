@@ -1,4 +1,4 @@
-// The ways to divide one edge into pieces, as far as they are worth a choice.
+// The ways to divide an edge into pieces that are worth choosing from.
 #pragma once
 
 #include <cstdint>
@@ -11,19 +11,20 @@ namespace hemline {
 /// An edge is unbalanced only where its number of pieces could be balanced.
 enum class Balance : std::uint8_t { balanced = 0, cannot = 1, unbalanced = 2 };
 
-/// One lawful way to divide an edge.
+/// A way to divide an edge that keeps the rules.
 struct EdgeOption {
     std::vector<Division> pieces;  ///< in fitting order
     std::int64_t extra_laps = 0;   ///< beyond the fewest pieces
     Balance balance = Balance::balanced;
 };
 
-/// The divisions worth a choice, fewest laps first and balanced before unbalanced: balanced (both
-/// ways round where an odd 1/16 in is left), or as near as that many pieces can; run out to one
-/// side; the same with one lap more, small equal ends. Empty where no piece can be long enough.
+/// The divisions worth a choice, fewest laps first and balanced before unbalanced: balanced (in
+/// both directions where an odd 1/16 in is left), or as near as that number of pieces allows; full
+/// sticks and the rest at one side; the same with one more lap and small equal ends. Empty where no
+/// piece can be long enough.
 std::vector<EdgeOption> divisions_menu(const RunRule& rule);
 
-/// Every balanced division into so many pieces whose first cut is on the grid or a whole stick.
+/// Every balanced division into so many pieces whose first cut is on the grid or is a whole stick.
 std::vector<EdgeOption> balanced_ways(const RunRule& rule, std::int64_t pieces);
 
 /// True when some division of the edge into so many pieces is balanced and keeps the limits.

@@ -1,4 +1,4 @@
-// What one piece of a run may cover, from the stick above and the sliver limit below.
+// What a piece of a run may cover, from the stick above and the sliver limit below.
 #pragma once
 
 #include <algorithm>
@@ -8,17 +8,18 @@
 
 namespace hemline {
 
-/// More pieces on one edge are a wrong rule, not a run (1 km in sticks of 10 ft takes 345).
+/// More pieces on an edge come from a wrong rule, not from a real run (1 km in sticks of 10 ft
+/// takes 345).
 constexpr std::int64_t pieces_most = 1000;
 
-/// Limits of one piece's visible length. `extra`: metal it needs besides (end allowances, lap).
+/// Limits of a piece's visible length. `extra`: metal it needs besides (end allowances, lap).
 struct PieceBounds {
     Length extra;
     Length least;
     Length most;
 };
 
-/// Bounds of piece `index` (0…) of `count`. A piece alone on its edge may be as short as the edge.
+/// Bounds of piece `index` (0…) of `count`. A single piece may be as short as its edge.
 inline PieceBounds bounds_of(const RunRule& rule, std::int64_t index, std::int64_t count) {
     const bool last = index == count - 1;
     Length extra;

@@ -4,6 +4,7 @@
 
 #include "engine/dividing/piece_bounds.h"
 #include "engine/measure/length_text.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -61,8 +62,8 @@ bool holds(const RunRule& rule, const Covers& covers) {
     return true;
 }
 
-/// Full sticks between ends that are as equal as sliver and stick let them be. Where full middles
-/// would leave slivers at the ends, the middles give way alike.
+/// Full sticks between two ends as equal as sliver and stick allow. Where full sticks would leave
+/// slivers at the ends, the middle pieces are shortened alike.
 Covers balanced_covers(const RunRule& rule, std::int64_t count) {
     const PieceBounds first = bounds_of(rule, 0, count);
     const PieceBounds last = bounds_of(rule, count - 1, count);
@@ -100,8 +101,8 @@ Length equal_level(const RunRule& rule, std::int64_t count) {
     return filled(high) <= rule.edge ? high : low;
 }
 
-/// Equal visible lengths. Every cut first lies on the grid at or below its share; then one grid
-/// step each, from the first piece on, goes to those that the last piece would outgrow.
+/// Equal visible lengths. Every cut is first rounded down to the grid; then pieces get one more
+/// grid step each, from the first on, until the last piece is no longer than they are.
 Covers equal_covers(const RunRule& rule, std::int64_t count) {
     const Length level = equal_level(rule, count);
     const Length last_most = bounds_of(rule, count - 1, count).most;
@@ -135,8 +136,8 @@ Covers equal_covers(const RunRule& rule, std::int64_t count) {
     return covers;
 }
 
-/// Full sticks from the side fitted first; where the last would be a sliver, the one before it
-/// gives way.
+/// Full sticks from the side fitted first; where the last would be a sliver, the piece before it is
+/// shortened.
 Covers full_covers(const RunRule& rule, std::int64_t count) {
     Covers covers;
     Length rest = rule.edge;
@@ -166,8 +167,6 @@ Covers covers_at(const RunRule& rule, Style style, std::int64_t count) {
     return holds(rule, covers) ? covers : Covers();
 }
 
-Length ends_differ_by(const Covers& covers) { return absolute(covers.front() - covers.back()); }
-
 }  // namespace
 
 std::int64_t fewest_pieces(const RunRule& rule) {
@@ -185,14 +184,8 @@ Result<std::vector<Division>> divide_run(const RunRule& rule, Style style) {
                        say("Set a longer stock or a shorter lap.")};
     }
     Covers covers = covers_at(rule, style, fewest);
-    const Length bearable = std::max(rule.lap, sixteenths(1));
     if (covers.empty()) {
         covers = covers_at(rule, style, fewest + 1);
-    } else if (style == Style::balanced && ends_differ_by(covers) > bearable) {
-        const Covers more = covers_at(rule, style, fewest + 1);
-        if (!more.empty() && ends_differ_by(more) <= bearable) {
-            covers = more;
-        }
     }
     if (covers.empty()) {
         return Problem{say("No division keeps every piece between {1} and the stick of {2}.",

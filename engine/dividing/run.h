@@ -1,10 +1,10 @@
-// Dividing one edge into the pieces that cover it, end to end.
+// Divides an edge into the pieces that cover it, end to end.
 //
 //   fitted first                                     fitted last
 //   |tab|---covers 1---|·lap·|
 //                      |---covers 2---|·lap·|
 //                                     |---covers 3---|tab|
-//   cut = covers + own end allowance + lap (all but the last); Σ covers = the edge, exactly.
+//   cut = covers + its end allowance + lap (all but the last); Σ covers = the edge, exactly.
 #pragma once
 
 #include <cstdint>
@@ -13,7 +13,7 @@
 #include <vector>
 
 #include "engine/quantity/length.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -30,7 +30,7 @@ struct RunRule {
     Length stock;
     Length lap;     ///< 0 for a butted run
     Length sliver;  ///< least cut length
-    Length grid;    ///< cuts lie on this; what remains goes to the last piece
+    Length grid;    ///< cuts lie on this; the remainder goes to the last piece
 };
 
 struct Division {
@@ -46,7 +46,8 @@ std::int64_t fewest_pieces(const RunRule& rule);
 
 /// Divides the run in the style, in fitting order.
 ///  balanced: first and last visible lengths within 1/16 in and full sticks between; where the
-///            fewest pieces cannot, the ends may differ by up to one lap before another is spent.
+///            fewest pieces cannot, the ends may differ by up to one lap before another lap is
+///            added.
 ///  equal:    equal visible lengths, as near as the stock allows.
 ///  full:     full sticks from the side fitted first, the last not a sliver.
 /// Problem: a lap not shorter than the stock, an edge not above 0, or a sliver that cannot be
@@ -54,9 +55,9 @@ std::int64_t fewest_pieces(const RunRule& rule);
 Result<std::vector<Division>> divide_run(const RunRule& rule, Style style);
 
 /// Divides again around pieces already cut (`cut[i]`: the real cut length of piece i, in fitting
-/// order; none: still to cut). Pieces that need not change keep their length; the difference goes
-/// to the last uncut piece, then the ones before it, and past what they can take, to one piece
-/// more. The numbering of cut pieces never changes.
+/// order; none: still to cut). Pieces that need not change keep their length. The difference goes
+/// to the last uncut piece, then to those before it, and what they cannot take to one more piece.
+/// The numbering of cut pieces never changes.
 Result<std::vector<Division>> divide_again(const RunRule& rule, Style style,
                                            std::span<const std::optional<Length>> cut);
 
@@ -65,7 +66,8 @@ Result<std::vector<Division>> divide_again(const RunRule& rule, Style style,
 Result<std::vector<Division>> divide_around(const RunRule& rule, std::span<const Division> planned,
                                             std::span<const std::optional<Length>> cut);
 
-/// True when first and last visible lengths are within 1/16 in and all between are full sticks.
+/// True when the first and last visible lengths are within 1/16 in of each other and all pieces
+/// between are full sticks.
 bool is_balanced(std::span<const Division> run, const RunRule& rule);
 
 /// A butted cleat run whose joints stay `clear` outside every lap of the trim above it. `trim`: the

@@ -1,9 +1,10 @@
-// Dividing again around the pieces that are cut already.
+// Divides a run again around the pieces that are cut already.
 #include <algorithm>
 
 #include "engine/dividing/piece_bounds.h"
 #include "engine/dividing/run.h"
 #include "engine/measure/length_text.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -27,8 +28,8 @@ std::size_t pieces_numbered(Cuts cut) {
     return count;
 }
 
-/// `own` changed by what `last` cannot take of `rest`, in whole steps of the grid away from 0, so
-/// that `last` keeps the part that lies off the grid.
+/// `own` changed by the part of `rest` that `last` cannot take, rounded away from 0 to whole grid
+/// steps, so that `last` keeps the part that lies off the grid.
 Length shifted(const RunRule& rule, Length own, const PieceBounds& bounds, Length beyond) {
     const Length wanted = beyond > Length() ? round_up_to(own + beyond, rule.grid)
                                             : round_down_to(own + beyond, rule.grid);
@@ -36,8 +37,7 @@ Length shifted(const RunRule& rule, Length own, const PieceBounds& bounds, Lengt
     return std::max(std::min(wanted, bounds.most + bounds.extra), std::min(least, own));
 }
 
-/// Keeps the planned cuts on `count` pieces and lets the uncut ones take the difference, the last
-/// first.
+/// Keeps the planned cuts on `count` pieces; the uncut pieces take the difference, the last first.
 Attempt keep_and_shift(const RunRule& rule, std::span<const Division> plan, Cuts cut,
                        std::size_t count) {
     Attempt attempt;
@@ -89,7 +89,7 @@ void hide_spare(Attempt& attempt) {
     attempt.rest = Length();
 }
 
-/// A piece cut so short that its lap and allowance leave nothing of it to see.
+/// A piece cut so short that its lap and allowance leave nothing visible.
 std::optional<Problem> problem_with_cuts(const Attempt& attempt, Cuts cut) {
     for (std::size_t i = 0; i < attempt.run.size(); ++i) {
         if (is_cut(cut, i) && attempt.run[i].covers <= Length()) {

@@ -1,4 +1,4 @@
-// Dividing a cleat: butted sticks whose joints keep clear of the laps of the trim that hooks it.
+// Divides a cleat: butted sticks whose joints keep clear of the laps of the trim that hooks on it.
 //
 //   trim    |-----------------|·lap·|-------------------|
 //   no joint            <clear|     |clear>
@@ -8,6 +8,7 @@
 #include "engine/dividing/piece_bounds.h"
 #include "engine/dividing/run.h"
 #include "engine/measure/length_text.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -28,7 +29,8 @@ std::vector<Barred> barred_by(std::span<const Division> trim, Length clear, Leng
     return barred;
 }
 
-/// The longest piece from `at`, on the grid and not above `own`, whose joint no stretch bars.
+/// The longest piece from `at`, on the grid and not above `own`, whose joint lies in no barred
+/// stretch.
 Length cut_clear(Length at, Length own, std::span<const Barred> barred, Length grid) {
     for (std::size_t i = barred.size(); i-- > 0;) {
         if (barred[i].from < at + own && at + own < barred[i].to) {
@@ -50,7 +52,7 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
             say("Set stock and cut_grid above 0, lap and cleat_clear to 0 or more.")};
     }
     const std::vector<Barred> barred = barred_by(trim, clear, lap);
-    // A shorter end of cleat would lie within reach of one lap only.
+    // A shorter end of cleat would lie within reach of a single lap only.
     const Length end_least = lap + 2 * clear;
     std::vector<Division> run;
     Length at;

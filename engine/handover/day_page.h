@@ -1,4 +1,4 @@
-// The day sheet as one printable HTML page.
+// The day sheet as a printable HTML page.
 #pragma once
 
 #include <functional>

@@ -12,13 +12,12 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t mm_nm = 1'000'000;
 constexpr std::int64_t words_off_nm = 8 * mm_nm;  // of dimensions, from the metal
 constexpr std::int64_t tick_nm = 6 * mm_nm;
-constexpr std::int64_t label_nm = 4 * mm_nm;       // what a label of letters of 3 mm takes
+constexpr std::int64_t label_nm = 4 * mm_nm;       // room that a label with 3 mm letters takes
 constexpr std::int64_t middle_nm = mm_nm;          // from the foot of its letters to their middle
 constexpr std::int64_t past_metal_nm = 6 * mm_nm;  // how far a label may be pushed past the metal
-constexpr std::int64_t tall_leg_nm = 12 * mm_nm;   // has room for its name beside words of a fold
+constexpr std::int64_t tall_leg_nm = 12 * mm_nm;   // room for its name beside a fold's words
 
 std::string degrees_text(double degrees) {
     std::array<char, 64> text{};
@@ -43,7 +42,7 @@ std::set<std::int64_t> places_along(const FlatPattern& pattern) {
     return places;
 }
 
-/// A dimension: where it is said of, and the words, which stand apart from their neighbours'.
+/// A dimension: its place on the metal, and its words, which keep clear of the neighbors' words.
 struct Dimension {
     std::int64_t at = 0;
     std::string words;
@@ -58,7 +57,8 @@ std::vector<std::int64_t> label_places(const std::vector<Dimension>& dimensions,
     return spread_out(wanted, from - past_metal_nm, to + past_metal_nm);
 }
 
-/// The places along what is drawn of the piece. Two that the tape cannot tell apart are said once.
+/// The places along the drawn part of the piece. Places that the tape cannot tell apart are labeled
+/// once.
 void dimension_along(Drawing& drawing, const FlatPattern& pattern, Marks marks) {
     std::vector<Dimension> dimensions;
     for (const std::int64_t x : places_along(pattern)) {
@@ -99,7 +99,7 @@ void dimension_across(Drawing& drawing, const FlatPattern& pattern, Marks marks)
     }
 }
 
-/// Each leg by its name, in the lower part of a tall one: the middle is for what is folded.
+/// The name of each leg; in a tall leg in its lower part, because the middle is for what is folded.
 void name_legs(Drawing& drawing, const FlatPattern& pattern, std::int64_t x) {
     const auto& edges = pattern.legs.edges;
     for (std::size_t i = 0; i < pattern.legs.names.size(); ++i) {
@@ -123,7 +123,7 @@ void say_tabs(Drawing& drawing, const FlatPattern& pattern) {
     }
 }
 
-/// The outline without its edge on the upright x, where the metal runs on: that is only a mark.
+/// The outline without its side at this x, where the metal continues: that side is only a mark.
 void add_open_outline(Drawing& drawing, FlatOutline outline, std::int64_t x) {
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const FlatPoint a = outline[i], b = outline[(i + 1) % outline.size()];
@@ -222,7 +222,7 @@ Drawing part_of(const FlatPattern& pattern, const std::string& title, Marks mark
         }
     }
     dimension_along(part, pattern, marks);
-    // In the plain metal past the work.
+    // Where the metal is plain, past the end's work.
     const std::int64_t plain = 12 * mm_nm;
     name_legs(part, pattern, end == Side::left ? std::max(x0, x1 - plain) : x0 + 2 * mm_nm);
     Drawing folds;

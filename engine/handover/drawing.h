@@ -5,9 +5,10 @@
 //         │       CUT            │
 //         ├╌╌╌╌╌╌ BEND ╌╌╌╌╌╌╌╌╌╌┤ 4 in
 //
-//   x to the right, y down the page, from the piece's left upper corner; whole nanometres.
+//   x to the right, y down the page, from the piece's left upper corner; whole nanometers.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,8 @@
 #include "engine/trim/pattern.h"
 
 namespace hemline {
+
+constexpr std::int64_t mm_nm = 1'000'000;
 
 enum class Layer { cut, bend, mark };
 
@@ -40,7 +43,7 @@ struct DrawnWords {
 struct Drawing {
     FlatPoint least, most;  ///< of the metal
     std::vector<DrawnLine> lines;
-    std::vector<DrawnCircle> circles;  ///< no trim has one yet: a hole's, a screw's
+    std::vector<DrawnCircle> circles;  ///< no trim has it yet: a hole's, a screw's
     std::vector<DrawnWords> words;
     std::string title;
 };
@@ -49,14 +52,14 @@ struct Drawing {
 /// the piece and at every bend across it.
 Drawing drawing_of(const FlatPattern& pattern, const std::string& title, Marks marks);
 
-/// The part of the drawing from x0 to x1, for a template of one end; lines are cut off there.
+/// The part of the drawing from x0 to x1, for a template of an end; lines are cut off there.
 Drawing part_of(const FlatPattern& pattern, const std::string& title, Marks marks, Side end,
                 Length reach);
 
 /// How far from the end its work reaches inward.
 Length work_reach(const FlatPattern& pattern, Side end);
 
-/// Millimetres with all six decimals that are there: "25.4", "0.000001".
+/// Millimeters with up to six decimals, without trailing zeros: "25.4", "0.000001".
 std::string mm_text(std::int64_t nm);
 
 }  // namespace hemline

@@ -1,5 +1,5 @@
 // ASCII DXF of release 12: pairs of lines, a group code and its value. Every program that reads DXF
-// reads it, and it wants no handles and no objects.
+// reads it, and it needs no handles and no objects.
 #include "engine/handover/dxf.h"
 
 #include <algorithm>
@@ -25,7 +25,7 @@ struct LayerLook {
 };
 constexpr LayerLook layer_looks[] = {{Layer::cut, 7}, {Layer::bend, 5}, {Layer::mark, 8}};
 
-/// "25.4", "100.0": without a point some readers take a coordinate for a whole number.
+/// "25.4", "100.0": some readers take a coordinate without a decimal point for an integer.
 std::string real_text(std::int64_t nm) {
     const std::string text = mm_text(nm);
     return text.find('.') == std::string::npos ? text + ".0" : text;
@@ -41,7 +41,7 @@ class DxfText {
         text_.append(value).append("\r\n");
     }
     void put(int code, int value) { put(code, std::to_string(value)); }
-    /// x, y and z in groups so many past 10, 20 and 30.
+    /// x, y and z in groups 10, 20 and 30, plus an offset.
     void put_point(int past, const FlatPoint& at) {
         put(10 + past, real_text(at.x));
         put(20 + past, real_text(low_ - at.y));
@@ -63,8 +63,8 @@ void write_header(DxfText& out, const Drawing& drawing) {
     out.put(name, "HEADER");
     out.put(variable, "$ACADVER");
     out.put(text_value, "AC1009");
-    out.put(variable, "$INSUNITS");  // of later versions, but readers look for it
-    out.put(flags, 4);               // millimetres
+    out.put(variable, "$INSUNITS");  // belongs to later versions, but readers look for it
+    out.put(flags, 4);               // millimeters
     out.put(variable, "$MEASUREMENT");
     out.put(flags, 1);
     out.put(variable, "$EXTMIN");
@@ -96,7 +96,7 @@ void write_tables(DxfText& out) {
     out.put(name, "CONTINUOUS");
     out.put(flags, 0);
     out.put(3, "Solid line");
-    out.put(72, 65);  // the one way of alignment that there is
+    out.put(72, 65);  // the only alignment there is
     out.put(73, 0);   // no dashes
     out.put(size, "0.0");
     out.put(entity, "ENDTAB");
@@ -110,7 +110,7 @@ void write_tables(DxfText& out) {
     out.put(entity, "STYLE");
     out.put(name, "STANDARD");
     out.put(flags, 0);
-    out.put(size, "0.0");  // each text says its own
+    out.put(size, "0.0");  // each text has its height
     out.put(41, "1.0");    // width
     out.put(turned_by, "0.0");
     out.put(71, 0);
@@ -183,7 +183,7 @@ std::string dxf_words(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
         const CodePoint letter = code_point_at(text, at);
         const std::string next = letter.bytes == 0 ? "?" : dxf_letter(letter.value);
-        // Two percent signs begin a code of the reader's own.
+        // Two percent signs would begin a control code.
         words += words.ends_with('%') && next.starts_with('%') ? " " + next : next;
         at += std::max<std::size_t>(1, letter.bytes);
     }

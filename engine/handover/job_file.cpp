@@ -7,6 +7,7 @@
 #include "engine/record/frame.h"
 #include "engine/words/csv.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 namespace {
@@ -33,7 +34,7 @@ std::string journal_name(std::uint64_t device) {
     return std::string(journal_folder) + print_device(device) + std::string(journal_ending);
 }
 
-/// The device of "journals/3f9c….journal"; none where the name is another.
+/// The device of "journals/3f9c….journal"; none where the name has another form.
 std::optional<std::uint64_t> device_of_entry(std::string_view name) {
     const std::size_t digits = 16;
     if (name.size() != journal_folder.size() + digits + journal_ending.size() ||
@@ -72,7 +73,7 @@ View frame_here(View bytes, std::size_t at) {
     return rest.first(frame_header_size + header.length);
 }
 
-/// Why a whole frame can be no event; empty when it is one, or a newer program's.
+/// Why a whole frame cannot be an event; empty when it is an event, or comes from a newer program.
 std::string why_no_event(View frame) {
     const FrameHeader header = header_at(frame);
     if (!is_version_known(header.of.version)) {
@@ -143,7 +144,7 @@ Result<Manifest> read_manifest(const Entries& entries) {
     return manifest;
 }
 
-/// Whether each entry is as the manifest says, and nothing more or less is there.
+/// Whether each entry is as the manifest says, and no entry is missing or extra.
 std::optional<Problem> compare(const Manifest& manifest, const Entries& entries) {
     for (const auto& [name, row] : manifest) {
         const auto entry = entries.find(name);

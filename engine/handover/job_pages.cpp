@@ -14,7 +14,7 @@
 namespace hemline {
 namespace {
 
-/// Tablets by their turn in the journal: nobody knows one by its number.
+/// Tablets by the order in which they appear in the journal: nobody knows a tablet by its number.
 class Tablets {
   public:
     explicit Tablets(std::span<const Event> events) {
@@ -100,7 +100,7 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
 
 void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& tablets,
                 const Names& names) {
-    // So that the page never keeps a job from being packed.
+    // A limit, so that a large page never keeps a job from being packed.
     constexpr std::size_t listed_most = 10'000;
     const std::size_t left_out = events.size() - std::min(events.size(), listed_most);
     sheets.heading(Text("Everything that happened"));

@@ -11,9 +11,9 @@ namespace hemline {
 
 struct Event;
 
-/// "job.html" (edges, readings, cuts, ticks, what was made apart, and every event), "readings.csv"
-/// and "events.csv" (RFC 4180, UTF-8). `events` are in_order(); times are UTC. `practice`: the
-/// defaults the job starts from.
+/// "job.html" (edges, readings, cuts, sign-offs, where tablets disagree, and every event),
+/// "readings.csv" and "events.csv" (RFC 4180, UTF-8). `events` are in_order(); times are UTC.
+/// `practice`: the defaults the job starts from.
 std::map<std::string, std::string> pages_of(std::span<const Event> events,
                                             const Practice& practice);
 

@@ -1,4 +1,4 @@
-// The language of a page to print, and the marks its lengths are told on.
+// The language of a page to print, and the tape marks for its lengths.
 #pragma once
 
 #include <functional>
@@ -8,7 +8,7 @@
 
 namespace hemline {
 
-/// English for a reader of whose marks nothing is known, unless other words are given.
+/// English, with no tape marks known, unless other words are given.
 struct PageWords {
     std::string language = "en";  ///< of BCP 47, for the page's reader
     std::function<std::string(const Text&)> in_words = [](const Text& text) {
@@ -16,7 +16,7 @@ struct PageWords {
     };
 };
 
-/// English for a reader who works on those marks.
+/// English, with lengths on those tape marks.
 inline PageWords english_on(Marks marks) {
     return {"en", [marks](const Text& text) { return text.english(marks); }};
 }

@@ -1,4 +1,4 @@
-// The paper in the printer, and what every sheet of it says at its head.
+// The paper in the printer, and what every sheet says at its head.
 #pragma once
 
 #include <string>
@@ -9,7 +9,7 @@ namespace hemline {
 
 enum class Paper { letter, a4 };
 
-/// Of which job a sheet is, and of which day: printed on each.
+/// The job and the day of a sheet, printed on each.
 struct PaperHead {
     std::string job;
     Text day;

@@ -9,12 +9,12 @@ namespace hemline {
 
 namespace {
 
-/// Byte past the letter that starts at `at`.
+/// Index of the byte after the letter that starts at `at`.
 std::size_t past_letter(std::string_view text, std::size_t at) {
     return at + std::max<std::size_t>(1, code_point_at(text, at).bytes);
 }
 
-/// Byte where the first so many letters end.
+/// Index of the byte where the first so many letters end.
 std::size_t end_of_letters(std::string_view text, std::size_t letters) {
     std::size_t at = 0;
     for (; letters > 0 && at < text.size(); --letters) {
@@ -35,20 +35,21 @@ std::vector<std::string_view> words_of(std::string_view text) {
     return words;
 }
 
-/// "7", "5/8", "12.5", "(3": nothing but digits and what stands between them.
+/// "7", "5/8", "12.5", "(3": nothing but digits and the signs between them.
 bool is_figure(std::string_view word) {
     word.remove_prefix(std::min(word.find_first_not_of("(\"+-"), word.size()));
     return !word.empty() && word.front() >= '0' && word.front() <= '9' &&
            word.find_first_not_of("0123456789/.") == std::string_view::npos && word.back() != '.';
 }
 
-/// "ft" goes on to the inches; "in", "mm" and what has a comma or a full stop behind it do not.
+/// After "ft" the inches may follow; after "in", "mm" and any word with a comma or period nothing
+/// follows.
 bool is_unit(std::string_view word, bool goes_on) {
     const std::string_view bare = word.substr(0, word.find_last_not_of(".,;:)\"") + 1);
     return goes_on ? word == "ft" : bare == "ft" || bare == "in" || bare == "mm";
 }
 
-/// How many of the words from `at` on are one length; 1: none begins there.
+/// How many of the words from `at` on make up a length; 1: none begins there.
 std::size_t length_at(const std::vector<std::string_view>& words, std::size_t at) {
     std::size_t whole = 1;
     for (std::size_t next = at + 1; next < words.size() && next < at + 6; ++next) {

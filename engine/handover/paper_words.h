@@ -1,4 +1,4 @@
-// Words as they stand on paper: safe inside HTML, and no length broken across two lines.
+// Words on paper: safe inside HTML, and no length broken across two lines.
 #pragma once
 
 #include <cstddef>
@@ -11,7 +11,7 @@ namespace hemline {
 /// How many letters (code points) a text has.
 std::size_t letters_in(std::string_view text);
 
-/// At most so many letters, the last a "…" where some are left out.
+/// At most so many letters; the last is "…" where some are left out.
 std::string shortened(std::string_view text, std::size_t letters);
 
 /// The text on lines of at most so many letters, broken between words, or inside a word that is

@@ -1,4 +1,4 @@
-// One piece on paper and for the shop: what it is called, the templates of its ends, its cut card.
+// A piece on paper and for the shop: its title, the templates of its ends, its cut card.
 #pragma once
 
 #include <optional>
@@ -10,16 +10,16 @@
 
 namespace hemline {
 
-/// "Edge A, piece 1 of 4, …", on one line; begins with why it cannot be cut yet, where that is so.
+/// "Edge A, piece 1 of 4, …", on a single line; begins with why it cannot be cut yet, if so.
 std::string title_of(const Card& card, Marks marks, const PageWords& words = {});
 
-/// Both ends' work, each with half an inch of plain metal past it.
+/// The work at both ends, each with half an inch of plain metal past it.
 std::vector<Drawing> end_drawings(const FlatPattern& pattern, const std::string& title, Marks marks,
                                   const PageWords& words = {});
 
-/// The cut card as one printable HTML page: the length, what to take, the metal with its marks
-/// numbered along the tape, and what the hand does at each; the waste side only where metal falls.
-/// Not to scale, and says so. `pattern`: the flat metal, where there is one.
+/// The cut card as a printable HTML page: the length, what to take, the metal with its marks
+/// numbered along the tape, and what to do at each; the waste side only where metal falls. Not to
+/// scale, and the page says so. `pattern`: the flat metal, if there is a pattern.
 std::string card_page(const Card& card, const std::optional<FlatPattern>& pattern, Marks marks,
                       const PaperHead& head, Paper paper, const PageWords& words = {});
 

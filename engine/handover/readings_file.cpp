@@ -13,9 +13,9 @@ namespace {
 
 constexpr std::array<std::string_view, 7> required_columns = {"edge", "kind",  "trim", "length",
                                                               "left", "right", "pitch"};
-constexpr std::array<std::string_view, 13> optional_columns = {
+constexpr std::array<std::string_view, 14> optional_columns = {
     "first", "looks",  "seam",   "metal",       "thickness",    "colour", "fascia",
-    "face",  "flange", "pitch2", "corner_left", "corner_right", "lap"};
+    "face",  "flange", "pitch2", "corner_left", "corner_right", "lap",    "expected"};
 
 template <class Names>
 bool names(const Names& known, std::string_view word) {
@@ -30,7 +30,7 @@ std::optional<TableProblem> check_columns(const Table& table) {
                                 "Take the column out, or mend its name: edge, kind, trim, length, "
                                 "left, right, pitch; and if needed first, looks, seam, metal, "
                                 "thickness, colour, fascia, face, flange, pitch2, corner_left, "
-                                "corner_right, lap."};
+                                "corner_right, lap, expected."};
         }
     }
     for (const std::string_view name : required_columns) {

@@ -5,7 +5,9 @@
 #include "engine/measure/angle_text.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
+#include "engine/work/edge_change.h"
 
 namespace hemline {
 
@@ -19,8 +21,8 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(from, text.find_last_not_of(" \t") - from + 1);
 }
 
-/// One row being read into an edge; the first problem met is kept, and nothing is read after it.
-struct Row {
+/// A row being read into an edge; the first problem is kept, and nothing is read after it.
+struct ReadingsRow {
     const Table& table;
     const std::vector<Cell>& cells;
     const Catalogue& catalogue;
@@ -47,10 +49,10 @@ struct Row {
     }
 };
 
-/// Reads a word of a set; an empty cell leaves what is there.
+/// Reads a word of a set; an empty cell changes nothing.
 template <class T>
-void read_word(Row& row, std::string_view column, std::optional<T> (*value_of)(std::string_view),
-               T& into, std::string_view mend) {
+void read_word(ReadingsRow& row, std::string_view column,
+               std::optional<T> (*value_of)(std::string_view), T& into, std::string_view mend) {
     const std::string_view word = row.text(column);
     if (row.problem || word.empty()) {
         return;
@@ -62,8 +64,8 @@ void read_word(Row& row, std::string_view column, std::optional<T> (*value_of)(s
     }
 }
 
-/// A length above zero; an empty cell is none.
-std::optional<Length> read_length(Row& row, std::string_view column) {
+/// A length above zero; none for an empty cell.
+std::optional<Length> read_length(ReadingsRow& row, std::string_view column) {
     const std::string_view text = row.text(column);
     if (row.problem || text.empty()) {
         return {};
@@ -80,7 +82,7 @@ std::optional<Length> read_length(Row& row, std::string_view column) {
     return *length;
 }
 
-std::optional<Slope> read_slope(Row& row, std::string_view column) {
+std::optional<Slope> read_slope(ReadingsRow& row, std::string_view column) {
     const std::string_view text = row.text(column);
     if (row.problem || text.empty()) {
         return {};
@@ -104,7 +106,7 @@ std::string kinds_served(const Catalogue& catalogue) {
     return kinds.empty() ? "nothing" : kinds;
 }
 
-void read_name(Row& row, Edge& edge) {
+void read_name(ReadingsRow& row, Edge& edge) {
     edge.id = row.text("edge");
     if (edge.id.empty()) {
         row.refuse("edge", "is empty.", "Give every edge a name, such as A.");
@@ -117,7 +119,7 @@ void read_name(Row& row, Edge& edge) {
     }
 }
 
-void read_kind(Row& row, Edge& edge) {
+void read_kind(ReadingsRow& row, Edge& edge) {
     if (row.problem) {
         return;
     }
@@ -135,9 +137,13 @@ void read_kind(Row& row, Edge& edge) {
     }
 }
 
-void read_trim(Row& row, Edge& edge) {
+void read_trim(ReadingsRow& row, Edge& edge) {
     edge.trim = row.text("trim");
-    if (row.problem || edge.trim.empty() || row.rows_for == RowsFor::outline) {
+    if (row.problem || row.rows_for == RowsFor::outline) {
+        return;
+    }
+    if (edge.trim.empty()) {
+        edge.trim = usual_trim(edge.kind, row.catalogue);
         return;
     }
     const Trim* trim = row.catalogue.find(edge.trim);
@@ -178,7 +184,7 @@ std::string end_named(EdgeKind kind, Side side) {
     return (!is_sloped(kind) ? "an end" : side == Side::left ? "the foot" : "the top") + of;
 }
 
-void read_end(Row& row, Side side, Edge& edge) {
+void read_end(ReadingsRow& row, Side side, Edge& edge) {
     const std::string_view column = word_of(side);
     if (row.problem) {
         return;
@@ -198,7 +204,7 @@ void read_end(Row& row, Side side, Edge& edge) {
 }
 
 /// A corner angle as it is written, above 0; none where the cell is empty.
-std::optional<Angle> read_angle(Row& row, std::string_view column) {
+std::optional<Angle> read_angle(ReadingsRow& row, std::string_view column) {
     const std::string_view text = row.text(column);
     if (row.problem || text.empty()) {
         return {};
@@ -216,9 +222,9 @@ std::optional<Angle> read_angle(Row& row, std::string_view column) {
     return *angle;
 }
 
-/// The angle of a corner that stands there, turning the way that the end says. A hip's and a
-/// valley's is that of the eaves at its foot; a valley's may be given from outside too.
-std::optional<Angle> read_corner(Row& row, Side side, const Edge& edge) {
+/// The angle of the corner there, turning the way that the end says. A hip and a valley have the
+/// angle of the eaves at their foot; a valley's may be given from outside too.
+std::optional<Angle> read_corner(ReadingsRow& row, Side side, const Edge& edge) {
     const std::string_view column = side == Side::left ? "corner_left" : "corner_right";
     const auto angle = read_angle(row, column);
     if (!angle) {
@@ -244,8 +250,9 @@ std::optional<Angle> read_corner(Row& row, Side side, const Edge& edge) {
     return angle;
 }
 
-/// The outline of a roof has any kind of end and any corner, whatever can be planned there.
-void read_outline_end(Row& row, std::string_view column, End& into) {
+/// The outline of a roof may have any kind of end and any corner, even where nothing can be
+/// planned.
+void read_outline_end(ReadingsRow& row, std::string_view column, End& into) {
     const auto end = end_of(row.text(column));
     if (row.problem || end) {
         into = end.value_or(into);
@@ -255,7 +262,7 @@ void read_outline_end(Row& row, std::string_view column, End& into) {
                     "Write gable, corner_out, corner_in, wall, open, eave, ridge, hip or valley.");
 }
 
-void read_ends(Row& row, Edge& edge) {
+void read_ends(ReadingsRow& row, Edge& edge) {
     if (row.rows_for == RowsFor::outline) {
         read_outline_end(row, "left", edge.left);
         read_outline_end(row, "right", edge.right);
@@ -274,7 +281,7 @@ void read_ends(Row& row, Edge& edge) {
 std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
                                                  const Catalogue& catalogue,
                                                  std::optional<BareUnit> bare, RowsFor rows_for) {
-    Row row{table, cells, catalogue, bare, rows_for, {}};
+    ReadingsRow row{table, cells, catalogue, bare, rows_for, {}};
     EdgeReading reading;
     Edge& edge = reading.edge;
     reading.line = row.cells.front().line;
@@ -288,6 +295,7 @@ std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::
     read_ends(row, edge);
     edge.pitch = read_slope(row, "pitch");
     read_word(row, "first", side_of, edge.first, "Write left or right, or leave the cell empty.");
+    reading.first_said = !row.text("first").empty();
     read_word(row, "looks", looks_of, edge.looks,
               "Write balanced or free, or leave the cell empty.");
     read_word(row, "seam", seam_of, edge.seam,
@@ -301,6 +309,11 @@ std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::
     edge.flange = read_length(row, "flange");
     edge.lap = read_length(row, "lap");
     edge.pitch2 = read_slope(row, "pitch2");
+    reading.expected = row.text("expected") == "yes";
+    if (!row.problem && !reading.expected && !row.text("expected").empty()) {
+        row.refuse_word("expected",
+                        "Write yes where the length was worked out, or leave it empty.");
+    }
     if (row.problem) {
         return *row.problem;
     }

@@ -1,4 +1,4 @@
-// One row of the readings file: its cells, found by their columns, become an edge and its length.
+// Turns a row of the readings file, its cells found by their columns, into an edge and its length.
 #pragma once
 
 #include <optional>
@@ -12,8 +12,8 @@
 
 namespace hemline {
 
-/// Reads and checks one row of a table whose columns are all known. Problem: the first cell that
-/// cannot be right; what is said names its column and the text found.
+/// Reads and checks a row of a table whose columns are all known. Problem: the first cell that
+/// cannot be right, with its column and the text found.
 std::variant<EdgeReading, TableProblem> read_row(const Table& table, const std::vector<Cell>& cells,
                                                  const Catalogue& catalogue,
                                                  std::optional<BareUnit> bare, RowsFor rows_for);

@@ -10,26 +10,28 @@ namespace hemline {
 
 namespace {
 
-constexpr int wide_mm = 186;  // A4 between its margins, the narrower of the two
+constexpr int wide_mm = 186;  // A4 between its margins: the narrower of A4 and Letter
 constexpr int heading_more = 2, note_points = 9;
 constexpr int padding_mm = 3;             // of a cell
-constexpr std::size_t lines_in_row = 30;  // more is put into rows of its own
+constexpr std::size_t lines_in_row = 30;  // more goes into another row
 constexpr std::size_t about_letters = 70, job_letters = 50;
 constexpr int space_after = 250, row_space = 160;
 
-/// Hundredths of a millimetre between the margins, without the head and with 4 mm to spare.
+/// Height between the margins in hundredths of a millimeter, without the head and with 4 mm to
+/// spare.
 int room_on(Paper paper) { return ((paper == Paper::letter ? 279 : 297) - 24 - 14 - 4) * 100; }
 
 enum class Weight { plain, bold };
 
-/// How many letters stand on a line: of 0.50 of their height on an average, bold ones of 0.55; over
-/// the words of a card the widest common plain font has 0.48 and 0.55. 0.353 mm a point.
+/// How many letters fit on a line: on average a letter is 0.50 of its height wide, a bold letter
+/// 0.55; over the words of a card the widest common plain font has 0.48 and 0.55. A point is 0.353
+/// mm.
 std::size_t letters_on(int line_mm, int points, Weight weight) {
     const int letter_um = points * (weight == Weight::plain ? 177 : 194);
     return static_cast<std::size_t>(std::max(4, line_mm * 1000 / letter_um));
 }
 
-/// In hundredths of a millimetre; lines stand 1.25 times their letters' height apart.
+/// In hundredths of a millimeter; the distance of lines is 1.25 times the height of their letters.
 int lines_tall(std::size_t lines, int points) {
     return static_cast<int>(lines) * points * 4411 / 100;
 }
@@ -144,7 +146,7 @@ int Sheets::tall_of(std::size_t block, bool table_goes_on) const {
 std::vector<std::string> Sheets::sheets() const {
     std::vector<std::string> done(1);
     int left = room_on(paper_);
-    int open = -1;  // the table that goes on
+    int open = -1;  // the table that continues
     const auto close_table = [&] {
         done.back() += open >= 0 ? "</table>\n" : "";
         open = -1;

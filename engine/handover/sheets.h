@@ -1,5 +1,6 @@
-// Words, tables and a drawing laid out on sheets of paper, one HTML page. Which sheet holds what is
-// settled here and not by the printer: so every sheet has its head, whatever browser prints it.
+// Words, tables and a drawing laid out on sheets of paper, as an HTML page. What goes on which
+// sheet is decided here and not by the printer, so every sheet has its head, whatever browser
+// prints it.
 //
 //      ┌──────────────────────────────────────────────┐
 //      │ Edge A, piece 1 of 5 · Heron Lane            │   about · job
@@ -26,35 +27,35 @@ struct Column {
     ColumnLook look = ColumnLook::plain;
 };
 
-/// Heights are reckoned with the letters of a wide font, so that a sheet does not run over; it may
-/// end early.
+/// Heights are computed for a wide font, so that a sheet does not overflow; it may end early.
 class Sheets {
   public:
     /// `points`: height of the letters.
     Sheets(Paper paper, PaperHead head, Text about, int points, PageWords words = {});
 
-    /// The largest words, so many points high; like a heading, on one sheet with what follows.
+    /// The largest words, so many points high; like a heading, on the same sheet as what follows.
     void title(const Text& words, int points);
     void heading(const Text& words);
     void paragraph(const Text& words);
-    /// In small letters.
+    /// Words in small letters.
     void note(const Text& words);
     /// An SVG of that height.
     void drawing(std::string svg, int tall_mm);
-    /// Rows follow; the names stand above them again on each sheet. Columns without any name: none.
+    /// Begins a table; the column names are repeated on each sheet, unless all are empty.
     void table(std::vector<Column> columns);
     /// As many cells as the table has columns.
     void row(const std::vector<Text>& cells);
 
-    /// The whole page; `style`: more of it, for the drawing.
+    /// The whole page; `style`: more CSS, for the drawing.
     [[nodiscard]] std::string html(std::string_view style = {}) const;
+    [[nodiscard]] std::size_t count() const { return sheets().size(); }
 
   private:
     struct Block {
         std::string html;
-        int tall = 0;                  ///< in hundredths of a millimetre
+        int tall = 0;                  ///< in hundredths of a millimeter
         bool stays_with_next = false;  ///< a heading
-        int table = -1;                ///< a row of this one
+        int table = -1;                ///< a row of the table begun here
     };
     struct Table {
         std::string head;

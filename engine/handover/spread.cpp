@@ -6,7 +6,8 @@ namespace hemline {
 
 namespace {
 
-/// Labels that touch one another: the first one's left end if each were where it is wanted, summed.
+/// A group of labels that touch: the sum, over its labels, of where the left end of the first would
+/// be if that label were where it is wanted.
 struct Group {
     std::int64_t wanted = 0, count = 0, wide = 0;
 
@@ -17,7 +18,8 @@ struct Group {
 
 std::vector<std::int64_t> spread_out(const std::vector<Spread>& labels, std::int64_t low,
                                      std::int64_t high) {
-    // Pool adjacent violators: groups that would overlap are put together, about their middle.
+    // Pool adjacent violators (isotonic regression): groups that would overlap are merged around
+    // their middle.
     std::vector<Group> groups;
     for (const Spread& label : labels) {
         Group group{label.at - label.wide / 2, 1, label.wide};

@@ -1,4 +1,4 @@
-// Labels beside a line moved apart, so that none lies on another.
+// Moves labels beside a line apart, so that none lies on another.
 #pragma once
 
 #include <cstdint>
@@ -6,14 +6,14 @@
 
 namespace hemline {
 
-/// A label as it lies along the line: its middle is wanted at `at`.
+/// A label along the line: its middle is wanted at `at`.
 struct Spread {
     std::int64_t at = 0, wide = 0;
 };
 
-/// Middles for the labels, in the order given (`at` never falls): no two overlap, and the squares
-/// of how far they are moved are the least there are, to the rounding. With low < high they lie
-/// between the two as far as they have room there.
+/// Middles for the labels, in the order given (`at` never falls): no two overlap, and the sum of
+/// the squares of their moves is the least possible, up to rounding. With low < high they lie
+/// between the two as far as there is room.
 std::vector<std::int64_t> spread_out(const std::vector<Spread>& labels, std::int64_t low,
                                      std::int64_t high);
 

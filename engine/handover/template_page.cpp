@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/handover/drawing.h"
 #include "engine/handover/paper_words.h"
 #include "engine/handover/svg.h"
 
@@ -9,15 +10,15 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t mm_nm = 1'000'000;
 constexpr std::int64_t margin_nm = 12 * mm_nm;  // printers leave this much blank
-constexpr std::int64_t spare_nm = mm_nm;        // rounding must not begin another sheet
+constexpr std::int64_t spare_nm = mm_nm;        // so that rounding does not begin another sheet
 constexpr std::int64_t head_nm = 24 * mm_nm;    // title and check bars
 constexpr std::int64_t overlap_nm = 12 * mm_nm;
 constexpr std::int64_t cross_nm = 4 * mm_nm;
 constexpr std::int64_t bar_nm = 3 * mm_nm;
-// Letters of 3 mm, as wide as a plain font's get (0.62 of that), on the 186 mm of a narrow sheet.
-constexpr std::size_t line_letters = 100, job_letters = 60;
+// Letters of 3 mm, at the width of a wide plain font (0.62 of the height), on the 186 mm of a
+// narrow sheet.
+constexpr std::size_t line_letters = 100, sheet_letters = 60;
 
 struct Sheet {
     std::int64_t wide, tall;
@@ -35,7 +36,7 @@ Sheet sheet_of(Paper paper) {
                                   : Sheet{210 * mm_nm, 297 * mm_nm, "A4"};
 }
 
-/// What a word of letters of 3 mm takes along its line.
+/// The length of a word in letters of 3 mm.
 std::int64_t long_nm(const DrawnWords& words) {
     return static_cast<std::int64_t>(letters_in(words.text)) * 19 * mm_nm / 10;
 }
@@ -70,7 +71,7 @@ std::string cross(std::int64_t x, std::int64_t y) {
            mm_text(y - cross_nm) + " L" + mm_text(x) + ',' + mm_text(y + cross_nm) + "\"/>\n";
 }
 
-/// Tiles one way: how many, and how far each steps on.
+/// Tiles in one direction: how many, and the step from each to the next.
 struct Tiles {
     std::int64_t count, step;
 };
@@ -79,7 +80,7 @@ Tiles tiles_over(std::int64_t size, std::int64_t window) {
     return {size <= window ? 1 : (size - overlap_nm + step - 1) / step, step};
 }
 
-/// One sheet's part of a drawing.
+/// The part of a drawing on a sheet.
 struct Tile {
     std::int64_t column = 0, row = 0;
 };
@@ -115,7 +116,7 @@ struct Tiled {
     [[nodiscard]] std::string crosses(const Tile& tile) const;
 };
 
-/// Whether some of the metal's lines lie on the sheet that are not on the ones before it.
+/// Whether the sheet has lines of the metal that are not on earlier sheets.
 bool Tiled::shows_more(const Tile& tile) const {
     const std::int64_t x0 = box.x0 + tile.column * across.step + (tile.column > 0 ? overlap_nm : 0);
     const std::int64_t y0 = box.y0 + tile.row * down.step + (tile.row > 0 ? overlap_nm : 0);
@@ -172,7 +173,7 @@ std::string head_svg(const Tiled& tiled, const Tile& tile, PageNumber number, co
     const std::string page = words.in_words(say("page {1} of {2}", number.page, number.pages));
     std::string text =
         text_at(margin_nm, margin_nm + 3 * mm_nm,
-                shortened(head.job, job_letters) + (head.job.empty() ? "" : " · ") + day);
+                shortened(head.job, sheet_letters) + (head.job.empty() ? "" : " · ") + day);
     text +=
         text_at(tiled.sheet.wide - margin_nm, margin_nm + 3 * mm_nm, page, " text-anchor=\"end\"");
     const auto lines = wrapped(tiled.drawing.title + "; " + words.in_words(where), line_letters);

@@ -1,4 +1,4 @@
-// Templates of a piece's ends at full size as one printable HTML page, tiled over sheets of paper.
+// Templates of a piece's ends at full size as a printable HTML page, tiled over sheets of paper.
 //
 //      ┌──────────────────────────┐
 //      │ job · day    page 1 of 3 │   each sheet has its head and its
@@ -19,9 +19,8 @@
 
 namespace hemline {
 
-/// One HTML document; every drawing is tiled over as many sheets as hold some of its metal, at
-/// scale 1:1. Prints right at 100 % only: the check bars, 4 in and 100 mm, are there to be
-/// measured.
+/// An HTML document; every drawing is tiled over as many sheets as show some of its metal, at scale
+/// 1:1. Prints right at 100 % only: measure the check bars, 4 in and 100 mm.
 std::string template_page(const std::vector<Drawing>& ends, const std::string& title,
                           const PaperHead& head, Paper paper, const PageWords& words = {});
 

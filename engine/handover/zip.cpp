@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 namespace {
@@ -35,8 +36,7 @@ std::size_t little_endian_16(std::span<const std::uint8_t> at) {
     return at[0] | static_cast<std::size_t>(at[1]) << 8U;
 }
 
-/// Looks at every possible end of the container before the library makes room for what one of them
-/// claims.
+/// Checks every possible end of the container before the library allocates what it claims.
 std::optional<Problem> check_ends(std::span<const std::uint8_t> file, std::size_t entries_most) {
     constexpr std::size_t end_size = 22, comment_most = 65'535, zip64_locator_size = 20;
     constexpr std::string_view end_mark{"PK\5\6", 4}, zip64_mark{"PK\6\7", 4};
@@ -72,7 +72,7 @@ std::optional<Problem> check_ends(std::span<const std::uint8_t> file, std::size_
 std::optional<Problem> read_entry(zip_t* archive, zip_uint64_t index, const std::string& shown,
                                   std::size_t size, Bytes& bytes) {
     const OpenEntry opened(zip_fopen_index(archive, index, 0));
-    bytes.resize(size + 1);  // one more, to see the end and have the checksum checked
+    bytes.resize(size + 1);  // one byte more, to reach the end so that the checksum is checked
     zip_int64_t got = 0;
     std::size_t have = 0;
     while (opened && have < bytes.size()) {
@@ -93,7 +93,7 @@ std::optional<Problem> read_entry(zip_t* archive, zip_uint64_t index, const std:
     return {};
 }
 
-/// The entry's size, when it may be believed.
+/// The entry's size, when it is plausible.
 Result<std::size_t> size_of_entry(zip_t* archive, zip_uint64_t index, const std::string& shown,
                                   std::size_t left) {
     zip_stat_t about;
@@ -125,7 +125,7 @@ Result<Bytes> zip_of(const Entries& entries) {
     if (!kept) {
         return not_written();
     }
-    zip_source_keep(whole);  // the archive takes one, the bytes are read back from the other
+    zip_source_keep(whole);  // the archive owns the first, the bytes are read back from the second
     Archive archive(zip_open_from_source(whole, ZIP_TRUNCATE, &error));
     if (!archive) {
         zip_source_free(whole);

@@ -7,11 +7,10 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t lengths_most = 64;
-/// Of one count of sticks looked for.
+/// For each number of sticks that is looked for.
 constexpr int nodes_most = 200;
-/// Dives where every class is decided and the program still sees room.
+/// Dives where every class is decided and the linear program still sees room.
 constexpr std::size_t turns_most = 8;
-constexpr double whole_enough = 1 - 1e-6;
 
 }  // namespace
 
@@ -67,7 +66,7 @@ void JointBranch::close_gap(std::int64_t sticks) {
     }
 }
 
-/// Of each edge the division used most; -1 where it has none.
+/// For each edge the division used most; -1 where it has none.
 std::vector<std::ptrdiff_t> JointBranch::most_used(const JointProgram::Answer& answer) const {
     std::vector<std::ptrdiff_t> most(needs_.edges.size(), -1);
     for (std::size_t d = 0; d < answer.division.size(); ++d) {
@@ -101,8 +100,8 @@ std::vector<std::size_t> JointBranch::in_parts(const JointProgram::Answer& answe
     return found;
 }
 
-/// Fixes what the program uses whole, or most, and solves again, until every edge is divided. Each
-/// turn fixes another division first.
+/// Fixes the divisions that the linear program uses whole, or most, and solves again, until every
+/// edge is divided. Each turn fixes another division first.
 bool JointBranch::dive(const DivisionSets& allowed, const JointProgram::Answer& from,
                        std::size_t turn, std::int64_t target) {
     std::vector<std::optional<std::size_t>> fixed(needs_.edges.size());
@@ -151,7 +150,7 @@ JointBranch::Found JointBranch::look(const DivisionSets& allowed, std::int64_t t
     return fork ? look_at_both(allowed, *fork, answer.worths, target) : Found::unknown;
 }
 
-/// Each side of a fork. One that has no division needs no look: any worths will do for it.
+/// Each side of a fork. A side without any division need not be looked at: any worths bound it.
 JointBranch::Found JointBranch::look_at_both(const DivisionSets& allowed, const Fork& fork,
                                              const JointWorths& worths, std::int64_t target) {
     bool refuted = true;

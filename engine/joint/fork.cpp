@@ -1,5 +1,5 @@
-// Where a joint search branches: on the class an edge takes, and inside a class on one piece's
-// length.
+// Where a joint search branches: on the class that an edge takes, and inside a class on the length
+// of a piece.
 #include <algorithm>
 
 #include "engine/joint/branch.h"
@@ -8,7 +8,7 @@ namespace hemline {
 
 namespace {
 
-constexpr double whole_enough = 1 - 1e-6, used_enough = 1e-6;
+constexpr double used_enough = 1e-6;
 
 std::pair<DivisionSet, DivisionSet> by_class(const DivisionSet& of, std::size_t own) {
     DivisionSet one = of, other = of;
@@ -55,7 +55,7 @@ Spread spread_of(const std::vector<std::pair<const JointProgram::Division*, doub
 
 }  // namespace
 
-/// The edge that is least of one class, and the class it is most of.
+/// The edge whose most used class is used least, and that class.
 std::optional<JointBranch::Fork> JointBranch::fork_by_class(
     const DivisionSets& allowed, const JointProgram::Answer& answer) const {
     std::optional<Fork> found;
@@ -63,7 +63,7 @@ std::optional<JointBranch::Fork> JointBranch::fork_by_class(
     for (std::size_t e = 0; e < allowed.size(); ++e) {
         const std::uint32_t classes = allowed[e].classes;
         if ((classes & (classes - 1)) == 0) {
-            continue;  // one, or none
+            continue;  // a single division, or none
         }
         std::vector<double> used(needs_.edges[e].size(), 0);
         for (std::size_t d = 0; d < answer.division.size(); ++d) {
@@ -83,8 +83,8 @@ std::optional<JointBranch::Fork> JointBranch::fork_by_class(
     return found;
 }
 
-/// The edge that is least of one division, and the place in rising order where its pieces differ
-/// most.
+/// The edge whose most used division is used least, and the place in rising order where its pieces
+/// differ most.
 std::optional<JointBranch::Fork> JointBranch::fork_by_length(
     const DivisionSets& allowed, const JointProgram::Answer& answer) const {
     std::optional<Fork> found;

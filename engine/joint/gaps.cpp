@@ -15,7 +15,7 @@ struct Left {
     std::int64_t new_sticks = 0;
 };
 
-/// `pieces`: no more gaps on sticks that nothing is cut from are wanted.
+/// `pieces`: the most gaps wanted on sticks that nothing is cut from.
 Left left_by_others(const JointJob& job, const JointPlan& plan, std::size_t edge,
                     std::int64_t pieces) {
     std::size_t first = 0;
@@ -92,7 +92,7 @@ std::optional<EdgeOption> divide_by_gaps(const JointJob& job, const JointPlan& p
     for (const Length cut : cuts) {
         over += cut;
     }
-    // What is too much comes off the longest first, never down to a sliver.
+    // The excess comes off the longest piece first, never down to a sliver.
     for (Length& cut : cuts) {
         const Length off = std::min(over, cut - std::max(rule.sliver, rule.grid));
         if (off > Length()) {

@@ -1,4 +1,4 @@
-// The joint plan that comes first, and the few that are worth a choice.
+// The joint plan that comes first by preference, and the few that are worth choosing from.
 #include <algorithm>
 #include <tuple>
 

@@ -10,20 +10,21 @@ namespace hemline {
 
 namespace {
 
-/// One relaxation among many is given no more.
+/// The most steps for a relaxation that is one of many.
 constexpr std::int64_t steps_of_one = 300'000;
-/// Where there is only one, a large part of all.
+/// For a single relaxation, a large part of all steps.
 constexpr std::int64_t parts_of_the_effort = 4;
-/// All relaxations of one bound.
+/// For all relaxations of a bound together.
 constexpr std::int64_t parts_of_looking = 16;
-/// Plans side by side: of a large job there is room for fewer, and nobody looks through more.
+/// The most plans side by side: a large job has room for fewer, and nobody looks through more.
 std::int64_t plans_most(std::int64_t pieces) {
     return std::max(std::int64_t{16}, 500'000 / std::max(pieces, std::int64_t{1}));
 }
-/// More ways to share laps out are left to the metal in all.
+/// With more ways to share out laps, only the total metal bounds.
 constexpr std::size_t shares_most = 30;
 constexpr std::int64_t relaxations_most = 3000;
-/// Nobody trades more laps than this for sticks, and past it little is bounded but the metal.
+/// Nobody accepts more extra laps than this to save sticks, and beyond it only the total metal
+/// bounds.
 constexpr std::int64_t laps_more_most = 8;
 
 }  // namespace
@@ -146,7 +147,7 @@ AllowedBound JointSearch::look_through(Allowed allowed) {
         }
         return is_first || effort_.left() > kept_back;
     };
-    // A lap no shorter than a sliver leaves room for small ends with two laps more.
+    // A lap no shorter than a sliver leaves room for small ends with two more laps.
     const bool small_ends_only_once =
         allowed.extra_laps <= laps_least_ + 1 ||
         std::all_of(job_.edges.begin(), job_.edges.end(),
@@ -202,7 +203,7 @@ const AllowedBound& JointSearch::bound(Allowed allowed) {
     return bounds_.emplace(key, std::move(best)).first->second;
 }
 
-/// Every edge by the first of its even ways, or by the first that runs out where there is one.
+/// Every edge by its first even way, or by its first way that runs out where it has one.
 Chosen JointSearch::all_by(Ask ask) const {
     Chosen chosen;
     for (const EdgeWays& ways : ways_) {
@@ -219,7 +220,7 @@ void JointSearch::find_even() {
     bound({laps_least_, 0});
 }
 
-/// Run out wherever that is free, with more and more laps while they can save a stick.
+/// Run out wherever an edge is free to, with more and more laps while they can save a stick.
 void JointSearch::find_fewest_sticks() {
     try_chosen(all_by(Ask::anything));
     const std::int64_t kept_back = effort_.left() / 2;
@@ -234,7 +235,7 @@ void JointSearch::find_fewest_sticks() {
     try_balancing();
 }
 
-/// One unbalanced edge more at a time, until no more would save a stick.
+/// One more unbalanced edge at a time, until no further edge would save a stick.
 void JointSearch::look_at_laps(std::int64_t extra_laps) {
     const std::int64_t least = bound_of_free(extra_laps).sticks;
     for (std::int64_t unbalanced = 0; unbalanced <= counted_ && !effort_.is_spent(); ++unbalanced) {
@@ -252,7 +253,7 @@ void JointSearch::find_first(Prefer prefer) {
         return;
     }
     find_fewest_sticks();
-    // The fewest laps, then the fewest unbalanced edges, that the fewest sticks take.
+    // The fewest laps, then the fewest unbalanced edges, with which the fewest sticks are reached.
     const auto sticks = fewest({std::numeric_limits<std::int64_t>::max(), counted_});
     std::int64_t laps = laps_least_;
     while (sticks && laps <= laps_least_ + laps_more_most &&
@@ -285,7 +286,8 @@ void JointSearch::find_choices() {
 }
 
 std::vector<JointPlan> JointSearch::plans() {
-    // A bound may find a plan that beats some: again until every one that stands has its own.
+    // Working out a bound may find a plan that beats others: repeat until every plan left has its
+    // bound.
     for (std::size_t i = 0; i < kept_.size();) {
         const Allowed allowed{kept_[i].plan.extra_laps, kept_[i].plan.unbalanced};
         const bool known = bounds_.count({allowed.extra_laps, allowed.unbalanced}) > 0;

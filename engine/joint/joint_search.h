@@ -1,4 +1,4 @@
-// The plans found so far for a joint job, and the bounds that measure them.
+// The plans found so far for a joint job, and the bounds they are measured by.
 #pragma once
 
 #include <map>
@@ -14,16 +14,16 @@ namespace hemline {
 struct AllowedBound {
     std::int64_t sticks = 0;
     std::string from;
-    std::shared_ptr<const std::vector<JointBound>> relaxed;  ///< nullptr: there is none, or no room
+    std::shared_ptr<const std::vector<JointBound>> relaxed;  ///< nullptr: none, or no room for it
     std::vector<JointPart> parts;
-    bool is_too_large = false;  ///< a better one has no room for its tables
+    bool is_too_large = false;  ///< no room for the tables of a better bound
 };
 
 class JointSearch {
   public:
     JointSearch(const JointJob& job, const CuttingEffort& effort);
 
-    /// The plan that comes first in this order.
+    /// The plan that comes first by this preference.
     void find_first(Prefer prefer);
     /// All plans worth a choice.
     void find_choices();
@@ -48,23 +48,23 @@ class JointSearch {
     void look_at_laps(std::int64_t extra_laps);
 
     [[nodiscard]] std::optional<std::int64_t> fewest(Allowed allowed) const;
-    /// Whatever the edges look like: every one may run out.
+    /// As if every edge were free to run out.
     const AllowedBound& bound_of_free(std::int64_t extra_laps);
     /// Looks at every relaxation within what is allowed, and tries those that may save a stick.
     const AllowedBound& bound(Allowed allowed);
     AllowedBound look_through(Allowed allowed);
-    /// Prices divisions and fillings together, whatever the stock.
+    /// Bounds by prices of divisions and fillings together; works with any stock.
     AllowedBound branch(Allowed allowed);
     /// Keeps what a bound rests on while there is room.
     std::shared_ptr<const std::vector<JointBound>> kept(std::vector<JointBound> relaxed);
-    /// What its prices are asked of, with so many laps; none where edges differ too much.
+    /// The linear program for so many laps; none where edges differ too much.
     struct Priced {
         Priced(const JointJob& job, JointNeeds own);
 
         JointNeeds needs;
         JointProgram program;
         std::size_t lengths = 0;
-        bool is_warm = false;  ///< it has met the columns of one branch
+        bool is_warm = false;  ///< it has solved one branch, so its columns are known
     };
     Priced* priced(std::int64_t extra_laps);
     static std::int64_t steps_of(const Priced& priced);
@@ -79,9 +79,9 @@ class JointSearch {
     std::int64_t pieces_ = 0;  ///< of all edges, each by its first way
     std::vector<Kept> kept_;
     std::set<Chosen> tried_;
-    std::set<Chosen> turned_;  ///< whose single edges have been turned to other options
+    std::set<Chosen> turned_;  ///< plans whose single edges were changed to other options
     std::map<std::int64_t, std::unique_ptr<Priced>> priced_;
-    std::set<std::int64_t> no_room_for_;  ///< laps whose program's tables are too large
+    std::set<std::int64_t> no_room_for_;  ///< numbers of laps for which the program is too large
     std::int64_t kept_bytes_ = 0;
     std::map<std::int64_t, AllowedBound> of_free_;
     std::map<std::pair<std::int64_t, std::int64_t>, AllowedBound> bounds_;

@@ -1,4 +1,4 @@
-// The moves from one joint plan to a better one: a single edge turned, balanced or divided anew.
+// The moves from a joint plan to a better one: a single edge is turned, balanced or divided again.
 #include <algorithm>
 
 #include "engine/joint/gaps.h"
@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-/// Turns single edges of a plan to another division that looks no worse, while that saves sticks.
+/// Changes single edges of a plan to another division that looks no worse, while that saves sticks.
 void JointSearch::try_other_options(std::size_t from, std::int64_t wanted) {
     Kept best = kept_[from];
     for (std::size_t e = 0; e < ways_.size(); ++e) {
@@ -31,7 +31,7 @@ void JointSearch::try_other_options(std::size_t from, std::int64_t wanted) {
     }
 }
 
-/// Balances what can be at no cost, the most unbalanced plans first.
+/// Balances edges where that costs nothing, in the most unbalanced plans first.
 void JointSearch::try_balancing() {
     std::vector<Kept> from = kept_;
     for (Kept& best : from) {
@@ -54,9 +54,9 @@ void JointSearch::try_balancing() {
     }
 }
 
-/// Divides single free edges by what the others leave, while that saves sticks or looks better.
+/// Divides single free edges to fit what the others leave, while that saves sticks or looks better.
 void JointSearch::try_gaps() {
-    // Every edge looks at all pieces, which takes no steps: so large a job does without.
+    // Every edge looks at all pieces, and that is not counted as steps: skip it for so large a job.
     constexpr std::int64_t looks_most = 5'000'000;
     if (static_cast<std::int64_t>(ways_.size()) * pieces_ > looks_most) {
         return;
@@ -68,7 +68,7 @@ void JointSearch::try_gaps() {
             continue;
         }
         const Kept from = kept_[i];
-        i = 0;  // what is found may beat plans before this one, or save more with another edge
+        i = 0;  // the new plan may beat earlier plans, or save more with another edge
         for (std::size_t e = 0; e < ways_.size() && !effort_.is_spent(); ++e) {
             if (!ways_[e].is_free || ways_[e].is_fixed || ways_[e].options.empty()) {
                 continue;

@@ -56,7 +56,7 @@ EdgeNeeds needs_of(const JointEdge& edge, const EdgeWays& ways, std::int64_t lap
     return needs;
 }
 
-/// Whole sticks taken off, what fewer pieces still make up.
+/// After whole sticks are taken off: what the fewer pieces left make up.
 void note_rests(const NeedClass& own, JointNeeds& needs) {
     const std::int64_t stick = needs.stick.nm() / needs.grid.nm();
     std::int64_t left = own.metal.nm() / needs.grid.nm();

@@ -1,4 +1,4 @@
-// What each edge needs in pieces, class by class of laps and balance: every lawful division.
+// What pieces each edge needs, for each class of laps and balance: every permitted division.
 #pragma once
 
 #include <optional>
@@ -7,8 +7,8 @@
 
 namespace hemline {
 
-/// Divisions alike in laps and balance: the ways listed, and where `pieces` > 0 every way to make
-/// up `metal` from so many pieces.
+/// The divisions of a class, alike in laps and balance: the ways listed, and where `pieces` > 0
+/// every way to make up `metal` from so many pieces.
 struct NeedClass {
     std::int64_t laps = 0;
     bool is_unbalanced = false;
@@ -23,16 +23,17 @@ using EdgeNeeds = std::vector<NeedClass>;
 struct JointNeeds {
     std::vector<EdgeNeeds> edges;
     Length grid, stick, sliver;  ///< of every edge; the least sliver
-    /// By number of pieces, in grid units: the least metal of interest that so many make up, a rest
-    /// of an edge that may run out. One for each number up to the most of any edge.
+    /// For each number of pieces up to the most of any edge, in grid units: the least metal of
+    /// interest that so many pieces make up (the rest of an edge that may run out).
     std::vector<std::int64_t> metal_least;
 };
 
-/// None where edges differ in grid or stick, or more laps are asked about than classes have bits.
+/// None where edges differ in grid or stick, or where there are more laps than the classes have
+/// bits.
 std::optional<JointNeeds> needs_of(const JointJob& job, const std::vector<EdgeWays>& ways,
                                    std::int64_t laps_most);
 
-/// Every class that is not empty.
+/// Every class that has a division.
 DivisionSets all_divisions(const JointNeeds& needs);
 
 /// True when the cuts, in rising order, lie in the set's ranges.

@@ -1,4 +1,4 @@
-// The part of the search that prices divisions and fillings together, whatever the stock.
+// The part of the search that prices divisions and fillings together; works with any stock.
 #include <algorithm>
 
 #include "engine/joint/joint_search.h"
@@ -7,21 +7,21 @@ namespace hemline {
 
 namespace {
 
-/// Of all steps that are left, what one bound may take, and what it must seem to take at most where
-/// it begins from nothing. Where nothing else bounds but the metal it may take more, but plans come
-/// from elsewhere too, and first.
+/// Of the steps left, the part (one in so many) that a bound may take, and the part that it may be
+/// expected to take where it begins from nothing. Where only the total metal bounds otherwise it
+/// may take more; but plans come from other ways too, and those come first.
 struct Parts {
     std::int64_t taken, seeming;
 };
 constexpr Parts with_relaxations{4, 4}, without_relaxations{3, 12};
-/// Of pricing, where a program begins from nothing.
+/// Rounds of pricing when a program begins from nothing.
 constexpr std::int64_t rounds_most = 4;
-/// Of a pool: the divisions of more, met in one program, have no room.
+/// The most pieces of a pool: with more there is no room for the divisions that a program finds.
 constexpr std::int64_t pieces_priced_most = 10'000;
 
 }  // namespace
 
-/// The edge's option of these cuts, as long as they have to be; added where it is new.
+/// The edge's option with these cuts, no longer than needed; added where it is new.
 std::size_t JointSearch::option_for(const JointProgram::Division& division) {
     EdgeWays& ways = ways_[division.edge];
     const JointEdge& edge = job_.edges[division.edge];
@@ -86,8 +86,8 @@ JointSearch::Priced* JointSearch::priced(std::int64_t extra_laps) {
     return priced_.emplace(extra_laps, std::move(own)).first->second.get();
 }
 
-/// About the steps of one solution: the first time some rounds of pricing, and a program of so many
-/// rows from nothing; then its columns are known.
+/// About the steps of a solution: the first time several rounds of pricing and a program of so many
+/// rows from nothing; after that its columns are known.
 std::int64_t JointSearch::steps_of(const Priced& priced) {
     const std::int64_t pricing = steps_of_pricing(priced.needs, priced.lengths);
     const auto rows = static_cast<std::int64_t>(priced.needs.edges.size() + priced.lengths);

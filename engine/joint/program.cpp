@@ -9,7 +9,8 @@ namespace hemline {
 
 namespace {
 
-/// A price, rounded down to a whole number of the scale. Any number from 0 up bounds.
+/// A price, rounded down to a whole number of the scale. Any number that is not below 0 gives a
+/// valid bound.
 std::int64_t scaled(double price, std::int64_t scale) {
     return static_cast<std::int64_t>(
         std::floor(std::clamp(price, 0.0, 64.0) * static_cast<double>(scale)));
@@ -21,7 +22,7 @@ std::int64_t bytes_of_program(const JointJob& job, const JointNeeds& needs, std:
     constexpr std::int64_t bytes_of_column = 96;
     const auto stock = static_cast<std::int64_t>(job.stock.size());
     const std::int64_t rows = static_cast<std::int64_t>(needs.edges.size() + lengths) + 2 + stock;
-    // The inverse, and where it is worked out afresh the matrix and a second one.
+    // The inverse, and, while it is computed again, the matrix and a second inverse.
     const std::int64_t inverse = 3 * rows * rows * static_cast<std::int64_t>(sizeof(double));
     const std::int64_t columns = stock * static_cast<std::int64_t>(lengths) * bytes_of_column;
     return inverse + columns + 2 * bytes_of_pricing(needs);
@@ -34,7 +35,7 @@ struct JointProgram::Round {
     std::vector<std::optional<std::size_t>> fixed;
     std::int64_t laps = 0, unbalanced = 0;
     std::vector<std::ptrdiff_t> row_of_stock;
-    std::vector<std::ptrdiff_t> division_of;  ///< of each column; -1: a filling, or cut down
+    std::vector<std::ptrdiff_t> division_of;  ///< of each column; -1: a filling, or a cut down
 
     [[nodiscard]] std::size_t row_of_laps() const { return edges + lengths; }
 };
@@ -133,7 +134,7 @@ void JointProgram::add_filling(Round& round, const Made& made) const {
     round.division_of.push_back(-1);
 }
 
-/// The program's prices as whole numbers, a longer piece never cheaper than a shorter one.
+/// The program's prices as whole numbers; a longer piece is never cheaper than a shorter piece.
 JointWorths JointProgram::priced(const Round& round) const {
     JointWorths worths;
     worths.from = lengths_;
@@ -148,7 +149,8 @@ JointWorths JointProgram::priced(const Round& round) const {
     return worths;
 }
 
-/// The most worth of each stock; offers the fillings that are worth more than they cost.
+/// The most worth that a stick of each stock can hold; offers the fillings that are worth more than
+/// they cost.
 bool JointProgram::price_sticks(Round& round, JointWorths& worths, Effort& effort) {
     const std::vector<std::int64_t> worth(worths.worth.rbegin(), worths.worth.rend());
     bool gained = false;

@@ -1,4 +1,6 @@
-// The linear program over divisions and fillings at once: its prices bound, its use suggests plans.
+// The linear program over divisions and fillings together. The price of each row (its dual price:
+// what one more unit of it would cost; Dantzig, Linear Programming and Extensions, 1963) gives a
+// bound; how much of each column it uses suggests plans.
 //
 //   each edge      Σ division             ≥ 1
 //   each length    made − needed, cut down to the next shorter ≥ 0
@@ -10,7 +12,7 @@
 
 namespace hemline {
 
-/// About the bytes that the pricing of that many lengths and one solution take.
+/// About how many bytes pricing that many lengths and one solution take.
 std::int64_t bytes_of_program(const JointJob& job, const JointNeeds& needs, std::size_t lengths);
 
 class JointProgram {
@@ -26,16 +28,16 @@ class JointProgram {
         bool is_solved = false;        ///< false: the effort ran out first
     };
 
-    /// `lengths`: the pieces told apart, rising, the last of them the stick. Outlives nothing it is
-    /// given.
+    /// `lengths`: the lengths that are told apart, rising; the last is the stick. Whatever it is
+    /// given must outlive it.
     JointProgram(const JointJob& job, const JointNeeds& needs, std::vector<Length> lengths);
 
-    /// The least sticks within what is allowed; `fixed`: the known division an edge takes, if any.
-    /// A bound of `enough` ends the search for a better one.
+    /// The fewest sticks within what is allowed; `fixed`: the known division that an edge takes, if
+    /// any. It stops once the bound reaches `enough`.
     Answer solve(const DivisionSets& allowed, const std::vector<std::optional<std::size_t>>& fixed,
                  std::int64_t laps, std::int64_t unbalanced, std::int64_t enough, Effort& effort);
 
-    /// All divisions met so far; they keep their place.
+    /// All divisions found so far; they keep their index.
     [[nodiscard]] const std::vector<Division>& divisions() const { return divisions_; }
 
   private:
@@ -43,7 +45,7 @@ class JointProgram {
         std::size_t stock = 0;
         std::vector<std::pair<std::size_t, std::int64_t>> parts;  ///< place of the length, count
     };
-    /// One solve(): which rows and columns the program has.
+    /// A single solve(): which rows and columns the program has.
     struct Round;
 
     void know(Division division);
@@ -57,10 +59,10 @@ class JointProgram {
     const JointJob& job_;
     const JointNeeds& needs_;
     std::vector<Length> lengths_;
-    CuttingTask task_;  ///< a piece of each length, the last first
+    CuttingTask task_;  ///< a piece of each length, the longest first
     std::vector<std::int64_t> count_most_;
     std::vector<Division> divisions_;
-    std::vector<std::vector<std::size_t>> of_edges_;  ///< the divisions of each
+    std::vector<std::vector<std::size_t>> of_edges_;  ///< the divisions of each edge
     std::vector<Made> fillings_;
     std::int64_t scale_ = 1;
 };

@@ -11,7 +11,7 @@ void add_piece(Relaxed& relaxed, Length length, std::size_t edge, bool is_rest) 
     relaxed.from.push_back({edge, is_rest});
 }
 
-/// Piece by piece the shortest of the options that differ only by which end is the longer.
+/// Piece by piece the shortest among the options that differ only in which end is longer.
 void add_even(Relaxed& relaxed, const JointJob& job, const EdgeWays& ways, std::size_t edge,
               const std::vector<std::size_t>& options) {
     const std::size_t pieces = ways.options[options.front()].pieces.size();
@@ -80,7 +80,7 @@ Relaxed relax(const JointJob& job, const std::vector<EdgeWays>& ways, const Rela
         }
         add_piece(relaxed, own.rest, e, true);
     }
-    // Sizes are lengths and one kerf: a lap more costs one kerf more as well.
+    // A size is a length and one kerf, so each extra lap also costs an extra kerf.
     for (const std::int64_t sticks : relaxation.groups) {
         const RunRule& rule = job.edges.front().rule;
         const Length joined = sticks * rule.stock - (sticks - 1) * rule.lap;
@@ -103,7 +103,7 @@ std::vector<std::vector<std::int64_t>> groups_of(std::int64_t laps) {
 
 std::int64_t metal_bound(const JointJob& job, const std::vector<EdgeWays>& ways,
                          std::int64_t extra_laps) {
-    std::int64_t metal = 0, on_hand = 0, longest = 1;
+    std::int64_t metal = 0, on_hand = 0, longest = 1, laps_more = extra_laps;
     std::optional<std::int64_t> lap;
     for (std::size_t e = 0; e < ways.size(); ++e) {
         if (ways[e].options.empty()) {
@@ -111,6 +111,7 @@ std::int64_t metal_bound(const JointJob& job, const std::vector<EdgeWays>& ways,
         }
         const RunRule& rule = job.edges[e].rule;
         if (ways[e].is_fixed) {
+            laps_more -= ways[e].options.front().extra_laps;  // its pieces hold them
             const auto& cut = job.edges[e].cut;
             const auto& pieces = ways[e].options.front().pieces;
             for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -121,7 +122,7 @@ std::int64_t metal_bound(const JointJob& job, const std::vector<EdgeWays>& ways,
         metal += (ways[e].fulls * (rule.stock + job.kerf) + ways[e].rest + job.kerf).nm();
         lap = std::min(lap.value_or(rule.lap.nm()), rule.lap.nm());
     }
-    metal += extra_laps * (lap.value_or(0) + job.kerf.nm());
+    metal += laps_more * (lap.value_or(0) + job.kerf.nm());
     for (const StockLength& stock : job.stock) {
         const std::int64_t room = (stock.length + job.kerf).nm();
         if (stock.on_hand) {

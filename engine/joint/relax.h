@@ -1,5 +1,5 @@
-// Cutting jobs that no lawful joint plan can beat: an edge that runs out leaves one rest, and edges
-// that share laps share a long stick.
+// Simpler cutting jobs that no permitted joint plan can beat: an edge that runs out leaves a single
+// rest, and edges that share laps share a long stick.
 //
 //   y sticks joined by y − 1 laps:   |-----stick-----|
 //                                               |lap|-----stick-----|   holds y·stick − (y − 1)·lap
@@ -9,17 +9,18 @@
 
 namespace hemline {
 
-/// What is asked of an edge: balanced at the fewest pieces, balanced with a lap more, or anything.
+/// What is asked of an edge: balanced with the fewest pieces, balanced with one more lap, or
+/// anything.
 enum class Ask : std::uint8_t { even, even_more, anything };
 
 /// A relaxed job: what is asked of each edge, and how many sticks each group joined by laps takes
-/// (≥ 2; groups of one stick need no mention).
+/// (≥ 2; groups of one stick are not listed).
 struct Relaxation {
     std::vector<Ask> ask;
     std::vector<std::int64_t> groups;
 };
 
-/// Where a piece of a relaxed job comes from: an edge's rest (may be split), or one fixed piece.
+/// Where a piece of a relaxed job comes from: an edge's rest (may be split), or a fixed piece.
 struct RelaxedPiece {
     std::size_t edge = 0;
     bool is_rest = false;
@@ -33,8 +34,9 @@ struct Relaxed {
     JointBound bound;
 };
 
-/// True where rests and groups bound: one unlimited length of new stock, the stick and the lap of
-/// every edge; otherwise only edges that are asked to be even can be relaxed.
+/// True where rests and groups give a bound: new stock has a single unlimited length, which is the
+/// stick of every edge, and all laps are the same. Otherwise only edges that are asked to be even
+/// can be relaxed.
 bool can_relax(const JointJob& job, const std::vector<EdgeWays>& ways);
 
 Relaxed relax(const JointJob& job, const std::vector<EdgeWays>& ways, const Relaxation& relaxation,
@@ -43,7 +45,7 @@ Relaxed relax(const JointJob& job, const std::vector<EdgeWays>& ways, const Rela
 /// The ways to share so many laps out over groups: {} for none, {3} and {2, 2} for two.
 std::vector<std::vector<std::int64_t>> groups_of(std::int64_t laps);
 
-/// Metal in all against the sticks, with `extra_laps` laps more than the fewest.
+/// The total metal against the sticks, with `extra_laps` laps more than the fewest.
 std::int64_t metal_bound(const JointJob& job, const std::vector<EdgeWays>& ways,
                          std::int64_t extra_laps);
 

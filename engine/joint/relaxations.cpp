@@ -6,7 +6,7 @@ namespace hemline {
 
 namespace {
 
-/// More laps have too many ways to be shared out to look at.
+/// With more laps there are too many ways to share them out.
 constexpr std::int64_t shared_most = 12;
 
 bool alike(const JointEdge& a, const JointEdge& b) {
@@ -16,7 +16,7 @@ bool alike(const JointEdge& a, const JointEdge& b) {
            a.rule.grid == b.rule.grid && a.looks == b.looks && a.keeps == b.keeps && a.cut == b.cut;
 }
 
-/// Chooses how many of each kind of alike edges run out and how many take a lap more.
+/// Chooses how many edges of each kind run out and how many take one more lap.
 class Chooser {
   public:
     Chooser(const std::vector<EdgeWays>& ways, const std::vector<std::vector<std::size_t>>& alike,
@@ -44,7 +44,8 @@ class Chooser {
         return own.is_free && own.counts ? static_cast<std::int64_t>(alike_[kind].size()) : 0;
     }
 
-    /// An edge that runs out is never worse for the count than an even one: as many as allowed do.
+    /// An edge that runs out never needs more sticks than an even edge, so as many run out as are
+    /// allowed.
     bool choose_from(std::size_t kind, std::int64_t laps, std::int64_t run_outs) {
         if (kind == alike_.size()) {
             return laps > 0 || (left_-- > 0 && visit_(relaxation_));

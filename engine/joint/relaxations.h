@@ -1,4 +1,5 @@
-// Every relaxation within some laps and unbalanced edges, alike edges told apart only by how many.
+// Every relaxation within so many laps and unbalanced edges. Of edges that are alike only the
+// number counts.
 #pragma once
 
 #include <functional>
@@ -15,11 +16,10 @@ struct Allowed {
 /// Edges whose rules and looks are the same, in the order of the first of each.
 std::vector<std::vector<std::size_t>> alike_edges(const JointJob& job);
 
-/// Asks `visit` to look at each, until it answers false. Together they leave out no lawful plan
+/// Calls `visit` with each, until it returns false. Together they leave out no permitted plan
 /// within what is allowed (`laps_least`: laps that slivers force on every plan): an edge that runs
-/// out without a lap more is unbalanced, and each lap more that is not of small ends
-/// may excuse one. False when there
-/// are more than `most`, or when stopped.
+/// out without an extra lap is unbalanced, and each extra lap that is not used for small ends may
+/// excuse one. False when there are more than `most`, or when stopped.
 bool every_relaxation(const std::vector<EdgeWays>& ways,
                       const std::vector<std::vector<std::size_t>>& alike, Allowed allowed,
                       std::int64_t laps_least, std::int64_t most,

@@ -1,4 +1,4 @@
-// A joint bound shown by parts alone, however the planner came to it.
+// Proves a joint bound by parts alone, however the planner found it.
 #include <algorithm>
 
 #include "engine/joint/branch.h"
@@ -7,7 +7,8 @@ namespace hemline {
 
 namespace {
 
-/// A piece is worth its metal and its kerf: the metal in all, off by less than a grid step an edge.
+/// A piece is worth its metal and its kerf: so the bound is the total metal, off by less than a
+/// grid step for each edge.
 JointPart metal_in_all(const JointJob& job, const JointNeeds& needs, const JointPlan& plan,
                        Effort& effort) {
     JointPart part{all_divisions(needs), {}};
@@ -30,9 +31,9 @@ JointPart metal_in_all(const JointJob& job, const JointNeeds& needs, const Joint
     return part;
 }
 
-/// Tells more lengths apart: those of the divisions that the program met, for between two lengths a
-/// piece is worth the shorter and counted as the longer; and what just does not fit beside one.
-/// False when there are none.
+/// Adds lengths to tell apart: those in the divisions that the program found (because a piece
+/// between two lengths is worth the shorter and takes the room of the longer), and the lengths that
+/// just do not fit beside one of them. False when there are none to add.
 bool tell_more_apart(const JointProgram& program, const JointJob& job, const JointNeeds& needs,
                      std::vector<Length>& lengths) {
     const std::vector<Length> known = lengths;
@@ -88,7 +89,7 @@ std::vector<JointPart> parts_of_bound(const JointJob& job, const JointPlan& plan
         }
         more = tell_more_apart(program, job, *needs, lengths);
         if (more && root.value > static_cast<double>(plan.lower_bound) - 1 + 1e-6) {
-            continue;  // what is lacking is lost between the lengths: no branch brings it back
+            continue;  // the gap comes from lengths not told apart: branching cannot close it
         }
         JointBranch branch(*needs, program, plan.extra_laps, plan.unbalanced, no_better, own);
         branch.close_gap(plan.lower_bound);

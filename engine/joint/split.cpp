@@ -13,14 +13,14 @@ struct Part {
     Length length;
 };
 
-/// The cuts each rest is split into, by edge; the last of them is what is left.
+/// The cuts that each rest is split into, by edge; the last is what is left.
 using Splits = std::map<std::size_t, std::vector<Length>>;
 
 class Splitter {
   public:
     Splitter(const JointJob& job, Splits& splits) : job_(job), splits_(splits) {}
 
-    /// Lays the parts on `sticks` sticks with one split from each stick to the next.
+    /// Lays the parts on `sticks` sticks, with a single split from each stick to the next.
     bool split(const std::vector<Part>& parts, std::int64_t sticks) {
         const Length stick = job_.stock.front().length + job_.kerf;
         Length all;
@@ -112,7 +112,7 @@ std::optional<std::size_t> add_split(const JointEdge& edge, EdgeWays& ways,
     return add_option(ways, std::move(option));
 }
 
-/// Turns even edges the way round whose longer end has room on its stick of the relaxed plan.
+/// Turns even edges so that the longer end has room on its stick of the relaxed plan.
 class Turner {
   public:
     Turner(const Relaxed& relaxed, const JointJob& job)
@@ -131,7 +131,8 @@ class Turner {
         }
     }
 
-    /// The first of these options that fits where the relaxed plan laid its pieces, or the first.
+    /// The first of these options that fits where the relaxed plan laid its pieces; if none fits,
+    /// the first.
     std::size_t turned(const JointEdge& edge, const EdgeWays& ways, std::size_t index,
                        const std::vector<std::size_t>& options) {
         if (relaxed_.plan.missing.empty()) {

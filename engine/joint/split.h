@@ -1,4 +1,4 @@
-// From a relaxed plan to a lawful one: where the rests on a stick joined by laps are split.
+// From a relaxed plan to a permitted plan: where the rests on a stick joined by laps are split.
 #pragma once
 
 #include <optional>

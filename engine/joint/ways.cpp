@@ -13,7 +13,7 @@ Balance balance_of(const RunRule& rule, const std::vector<Division>& pieces) {
                                       : Balance::cannot;
 }
 
-/// The one division of an edge that is under way.
+/// The division of an edge that is under way.
 EdgeWays ways_under_way(const JointEdge& edge) {
     EdgeWays ways;
     ways.is_fixed = true;
@@ -24,13 +24,20 @@ EdgeWays ways_under_way(const JointEdge& edge) {
     return ways;
 }
 
-/// Neither can be balanced, and their ends differ by as much.
-bool as_near(const EdgeOption& a, const EdgeOption& b) {
+/// Neither can be balanced, their ends differ by as much, and between them are whole sticks: a
+/// short piece in the middle is seen, however alike the ends are.
+bool as_near(const EdgeOption& a, const EdgeOption& b, const RunRule& rule) {
+    const auto is_whole = [&](const Division& d) { return d.covers == rule.stock - rule.lap; };
+    const auto whole_between = [&](const EdgeOption& o) {
+        return o.pieces.size() < 3 ||
+               std::all_of(o.pieces.begin() + 1, o.pieces.end() - 1, is_whole);
+    };
     const auto differ = [](const EdgeOption& o) {
         return absolute(o.pieces.front().covers - o.pieces.back().covers);
     };
     return a.balance == Balance::cannot && b.balance == Balance::cannot &&
-           a.pieces.size() == b.pieces.size() && differ(a) == differ(b);
+           a.pieces.size() == b.pieces.size() && differ(a) == differ(b) && whole_between(a) &&
+           whole_between(b);
 }
 
 EdgeWays ways_of(const JointEdge& edge) {
@@ -43,9 +50,10 @@ EdgeWays ways_of(const JointEdge& edge) {
     bool even_met = false;
     for (EdgeOption& option : divisions_menu(rule)) {
         const std::size_t index = ways.options.size();
-        // The first that cannot be balanced is the nearest to it, and so are those like it.
+        // The first way that cannot be balanced is the nearest to balance, and so are the ways like
+        // it.
         const bool is_even = option.balance == Balance::balanced || !even_met ||
-                             as_near(option, ways.options.front());
+                             as_near(option, ways.options.front(), rule);
         if (!is_even && !ways.is_free) {
             continue;
         }
@@ -111,7 +119,7 @@ CuttingPlan cut_within(const CuttingJob& job, std::int64_t steps, Effort& effort
     }
     const std::int64_t own = std::max(std::int64_t{0}, std::min(steps, effort.left()));
     CuttingPlan plan = plan_cutting(job, {own, effort.cancelled()});
-    // So much stock costs as good as nothing beside the pieces.
+    // So much stock takes next to no memory beside the pieces.
     constexpr std::int64_t stock_free = 300;
     const auto stock = static_cast<std::int64_t>(job.stock.size());
     effort.spend(100 * pieces + std::max(std::int64_t{0}, stock - stock_free) +

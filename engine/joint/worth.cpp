@@ -23,7 +23,7 @@ std::int64_t worth_of(const JointWorths& worths, Length piece) {
 
 namespace {
 
-/// Places in the rows of LeastWorth, whose first holds nothing but no metal.
+/// Places in the rows of LeastWorth; the first row holds only "no metal".
 std::int64_t places_of_pricing(const JointNeeds& needs) {
     const std::int64_t stick = needs.stick.nm() / needs.grid.nm();
     std::int64_t places = 0;
@@ -117,8 +117,8 @@ std::vector<Length> LeastWorth::cuts(std::int64_t pieces, Length metal) const {
     return cuts;
 }
 
-/// Range by range: what the pieces so far cost at least that make up so much, where the ranges to
-/// come can make up the rest.
+/// Range by range: the least cost of the pieces so far that make up so much metal, where the ranges
+/// still to come can make up the rest.
 Cheapest LeastWorth::within(const std::vector<LengthRange>& ranges, Length metal,
                             Effort& effort) const {
     const std::int64_t all = metal.nm() / grid_.nm();

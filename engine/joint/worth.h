@@ -1,4 +1,4 @@
-// Lower bounds on dividing and cutting together, from a worth that rises with a piece's length.
+// Lower bounds for dividing and cutting together, from a worth that rises with a piece's length.
 //
 //   worth |          ____     no stick holds more than its share; each edge takes at least the
 //         |    _____|         worth of its cheapest division, its laps and balance priced too
@@ -17,8 +17,8 @@ struct Cheapest {
     std::vector<Length> cuts;
 };
 
-/// What some pieces cost at least, by the metal that they make up, in grid units: from the least of
-/// interest to the most there can be. Other metal is never made up.
+/// The least cost of some pieces by the metal they make up, in grid units, from the least of
+/// interest to the most possible. Other amounts are never made up.
 class MetalRow {
   public:
     MetalRow(std::int64_t least, std::int64_t most);
@@ -28,13 +28,13 @@ class MetalRow {
         return least_ + static_cast<std::int64_t>(costs_.size()) - 1;
     }
     [[nodiscard]] std::int64_t at(std::int64_t metal) const;
-    /// Takes the cost where it is less than what is there; the metal lies in the row.
+    /// Stores the cost if it is less than what is stored; the metal must lie in the row.
     void lower(std::int64_t metal, std::int64_t cost) {
         std::int64_t& own = costs_[static_cast<std::size_t>(metal - least_)];
         own = cost < own ? cost : own;
     }
-    /// The same of all from `from` to `to`, each with the cost of what lies `top` below it in
-    /// another row, and `more`.
+    /// The same for all metal from `from` to `to`, each with the cost in another row of what lies
+    /// `top` below it, plus `more`.
     void lower_by(const MetalRow& before, std::int64_t from, std::int64_t to, std::int64_t top,
                   std::int64_t more);
 
@@ -43,22 +43,22 @@ class MetalRow {
     std::vector<std::int64_t> costs_;
 };
 
-/// About the steps that the table of LeastWorth takes.
+/// About how many steps the table of LeastWorth takes.
 std::int64_t steps_of_pricing(const JointNeeds& needs, std::size_t lengths);
-/// The bytes that it takes, and about as many that within() does.
+/// The bytes that it takes; within() takes about as many.
 std::int64_t bytes_of_pricing(const JointNeeds& needs);
 
-/// What every number of pieces costs at least that make up so much metal, at some worths. The
-/// pieces lie on the grid but one, which is taken down to it; none is shorter than the sliver.
+/// The least cost, at given worths, of every number of pieces that make up so much metal. All
+/// pieces but one lie on the grid; that one is rounded down to it. None is shorter than the sliver.
 class LeastWorth {
   public:
     LeastWorth(const JointNeeds& needs, const JointWorths& worths, Effort& effort);
 
     [[nodiscard]] Length grid() const { return grid_; }
     [[nodiscard]] std::int64_t of(std::int64_t pieces, Length metal) const;
-    /// The cuts of such a division; together at least the metal taken down to the grid.
+    /// The cuts of such a division; together at least the metal rounded down to the grid.
     [[nodiscard]] std::vector<Length> cuts(std::int64_t pieces, Length metal) const;
-    /// The same of one piece in each range; cost and cuts, of no class.
+    /// The same with one piece in each range: cost and cuts, without a class.
     [[nodiscard]] Cheapest within(const std::vector<LengthRange>& ranges, Length metal,
                                   Effort& effort) const;
 
@@ -68,23 +68,23 @@ class LeastWorth {
     };
 
     Length grid_;
-    std::int64_t shortest_ = 1;  ///< lawful, in grid units
+    std::int64_t shortest_ = 1;  ///< permitted, in grid units
     std::vector<Step> steps_;
     std::vector<MetalRow> table_;  ///< by pieces
 };
 
 std::int64_t worth_of(const JointWorths& worths, Length piece);
 
-/// The division that costs least among those of one edge that are allowed.
+/// The allowed division of an edge that costs least.
 Cheapest cheapest(const EdgeNeeds& edge, const DivisionSet& allowed, const JointWorths& worths,
                   const LeastWorth& least, Effort& effort);
 
-/// A cutting task with a piece of each length and as many as fit one stick; its sticks in the
-/// job's own supply.
+/// A cutting task with a piece of each length, as many as fit one stick, and the job's supply of
+/// sticks.
 CuttingTask sticks_for(const JointJob& job, const std::vector<Length>& lengths);
 
-/// Fills in the share that bounds best, and the bound, of a plan with no more laps and unbalanced
-/// edges than these. `edges`: what all of them cost at least. Exact.
+/// Fills in the share that bounds best, and the bound, for plans with no more laps and unbalanced
+/// edges than these. `edges`: the least cost of all edges together. Exact.
 void settle(const JointJob& job, std::int64_t edges, std::int64_t laps, std::int64_t unbalanced,
             JointWorths& worths);
 

@@ -1,17 +1,16 @@
 #include "engine/measure/angle_text.h"
 
+#include "engine/measure/characters.h"
 #include "engine/measure/plain_notation.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr std::int64_t one = 1'000'000;
+constexpr std::int64_t degree = 1'000'000;
 Text example() { return say("Write degrees, as 90 or 112.5."); }
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-bool is_space(char c) { return c == ' ' || c == '\t'; }
 
 void pass_spaces(std::string_view text, std::size_t& at) {
     while (at < text.size() && is_space(text[at])) {
@@ -37,8 +36,8 @@ Result<Angle> parse_degrees(std::string_view text) {
     const std::size_t figure = at;
     std::int64_t angle = 0;
     for (; at < from.size() && is_digit(from[at]); ++at) {
-        angle = angle * 10 + (from[at] - '0') * one;
-        if (angle >= 360 * one) {
+        angle = angle * 10 + (from[at] - '0') * degree;
+        if (angle >= 360 * degree) {
             return refuse(figure, say("{1} is no angle below 360 degrees."), example());
         }
     }
@@ -48,7 +47,8 @@ Result<Angle> parse_degrees(std::string_view text) {
     }
     if (at < from.size() && from[at] == '.') {
         const std::size_t point = at++;
-        for (std::int64_t worth = one / 10; at < from.size() && is_digit(from[at]); worth /= 10) {
+        for (std::int64_t worth = degree / 10; at < from.size() && is_digit(from[at]);
+             worth /= 10) {
             if (worth == 0) {
                 return refuse(at, say("{1} has more than six decimals."),
                               say("Write fewer decimals."));

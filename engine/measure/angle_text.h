@@ -10,12 +10,12 @@
 #include <string_view>
 
 #include "engine/quantity/angle.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
-/// Reads degrees, 0 to below 360, exactly. Problem: `at` is the
-/// byte offset of the first character that cannot be right.
+/// Reads degrees, 0 to below 360, exactly. Problem: `at` is the byte offset of the first character
+/// that cannot be right.
 Result<Angle> parse_degrees(std::string_view text);
 
 }  // namespace hemline

@@ -1,10 +1,11 @@
-// Reading a figure and giving it its unit, in integers from the first digit to the last.
+// Reads a figure and gives it its unit, in integers from the first digit to the last.
 #include "engine/measure/length_figure.h"
 
 #include <optional>
 #include <string>
 
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -19,13 +20,13 @@ bool is_whole(const Token& token) {
 
 namespace {
 
-/// Does a fraction start `ahead` tokens on: a number and a slash?
+/// Whether a fraction (a number and a slash) starts `ahead` tokens on.
 bool fraction_at(const LengthReader& reader, std::size_t ahead) {
     return reader.peek(ahead).kind == TokenKind::number &&
            reader.peek(ahead + 1).kind == TokenKind::slash;
 }
 
-/// Small digits as an int; 999 stands for anything of more than two digits.
+/// Digits as an int; 999 for anything with more than two digits.
 int small_number(const std::string& digits) {
     int value = 0;
     for (const char digit : digits) {
@@ -117,7 +118,8 @@ Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
     decimals.resize(decimals.find_last_not_of('0') + 1);  // npos + 1 is 0: nothing but zeros
     std::int64_t part = 0;
     std::int64_t parts = 1;
-    // No unit has a tenth power above 10⁹ in its nanometres, so a tenth decimal is never exact.
+    // A unit in nanometers never has more than nine factors of 10, so a tenth decimal is never
+    // exact.
     const bool too_many = decimals.size() > 9;
     for (std::size_t i = 0; i < decimals.size() && !too_many; ++i) {
         part = part * 10 + (decimals[i] - '0');

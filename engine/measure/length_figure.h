@@ -1,4 +1,4 @@
-// One figure of a written length, whose unit nobody knows yet: "7", "7.625", "9 650", "7-5/8".
+// A figure of a written length, whose unit is not known yet: "7", "7.625", "9 650", "7-5/8".
 #pragma once
 
 #include <cstdint>
@@ -7,7 +7,8 @@
 
 #include "engine/measure/length_tokens.h"
 #include "engine/quantity/length.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
+#include "engine/words/text.h"
 
 namespace hemline {
 
@@ -21,7 +22,7 @@ struct LengthFigure {
     int fraction_at = 0;
 };
 
-/// A text and how far it is read.
+/// A text, and how far it has been read.
 struct LengthReader {
     std::string_view text;
     std::vector<Token> tokens;
@@ -31,18 +32,18 @@ struct LengthReader {
         const std::size_t index = next + ahead;
         return index < tokens.size() ? tokens[index] : tokens.back();
     }
-    /// What is wrong, with the text as its {1}; the mend; and where.
+    /// What is wrong, with the text as its {1}; what to do; and where.
     [[nodiscard]] Problem refuse(int at, Text what, Text mend) const;
 };
 
 /// A number without decimals and without groups.
 bool is_whole(const Token& token);
 
-/// Reads one figure and stands behind it. Problem: no figure, or a fraction that no tape shows.
+/// Reads a figure and moves past it. Problem: no figure, or a fraction that no tape shows.
 Result<LengthFigure> read_figure(LengthReader& reader);
 
-/// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than
-/// a nanometre.
+/// The figure in a unit of `unit_nm`, exactly. Problem: past longest_readable(), or finer than a
+/// nanometer.
 Result<Length> length_of(const LengthReader& reader, const LengthFigure& figure,
                          std::int64_t unit_nm);
 

@@ -1,4 +1,4 @@
-// Reading a length: figures and units in the orders that mean one thing only, all in integers.
+// Reads a length: figures and units in the orders that have a single meaning, all in integers.
 //
 //   text := figure [unit]                 one unit, or one that `bare` or a binary fraction gives
 //         | whole feet-unit ["-"] figure [inch-unit]
@@ -6,6 +6,7 @@
 #include "engine/measure/length_text.h"
 
 #include "engine/measure/length_figure.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -19,7 +20,7 @@ Result<Length> inches_of(const LengthReader& reader, const LengthFigure& figure)
     return length_of(reader, figure, inches(1).nm());
 }
 
-/// Refuses whatever still stands after a whole length.
+/// Refuses anything after a complete length.
 std::optional<Problem> refuse_rest(const LengthReader& reader, Text what, Text mend) {
     if (reader.peek().kind == TokenKind::end) {
         return {};
@@ -55,11 +56,11 @@ Result<Length> read_inches_after(LengthReader& reader, Length whole_feet) {
     return whole_feet + *length;
 }
 
-/// "31' …", the mark already passed.
+/// "31' …", standing behind the mark.
 Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure) {
-    if (figure.fraction) {
-        return reader.refuse(figure.fraction_at, say("{1} has a fraction of a foot."),
-                             say("Write feet and inches, or decimals, as in 31.5 ft."));
+    if (figure.whole.grouped) {
+        return reader.refuse(figure.at, say("{1} has feet with a space between digits."),
+                             say("Write feet without a space, and a fraction with its slash."));
     }
     const Result<Length> whole_feet = length_of(reader, figure, feet(1).nm());
     if (!whole_feet) {
@@ -68,9 +69,10 @@ Result<Length> read_after_feet(LengthReader& reader, const LengthFigure& figure)
     if (reader.peek().kind == TokenKind::end) {
         return *whole_feet;
     }
-    if (!is_whole(figure.whole)) {
+    if (!is_whole(figure.whole) || figure.fraction) {
         return reader.refuse(reader.peek().at, say("{1} has inches after feet that are not whole."),
-                             say("Keep decimals to the last figure, as in 31 ft 6.25 in."));
+                             say("Keep decimals and fractions to the last figure, as in 31 ft 6.25 "
+                                 "in."));
     }
     const bool dashed =
         reader.peek().kind == TokenKind::dash && !reader.peek().spaced && !reader.peek(1).spaced;
@@ -120,7 +122,7 @@ std::int64_t nm_of(BareUnit unit) {
     stop("a bare unit without its size");
 }
 
-/// A figure that nothing follows.
+/// A figure at the end of the text.
 Result<Length> read_bare(const LengthReader& reader, const LengthFigure& figure,
                          std::optional<BareUnit> bare) {
     if (figure.fraction && bare.value_or(BareUnit::inch) != BareUnit::inch) {

@@ -4,7 +4,9 @@
 #include <optional>
 #include <utility>
 
+#include "engine/measure/characters.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -15,31 +17,43 @@ struct UnitWord {
     TokenKind kind;
 };
 
-constexpr std::array<UnitWord, 16> unit_words = {{
+constexpr std::array<UnitWord, 30> unit_words = {{
     {"ft", TokenKind::foot},
     {"foot", TokenKind::foot},
     {"feet", TokenKind::foot},
+    {"pie", TokenKind::foot},
+    {"pies", TokenKind::foot},
     {"in", TokenKind::inch},
     {"inch", TokenKind::inch},
     {"inches", TokenKind::inch},
+    {"pulg", TokenKind::inch},
+    {"pulgada", TokenKind::inch},
+    {"pulgadas", TokenKind::inch},
     {"m", TokenKind::metre},
     {"metre", TokenKind::metre},
     {"metres", TokenKind::metre},
     {"meter", TokenKind::metre},
     {"meters", TokenKind::metre},
+    {"metro", TokenKind::metre},
+    {"metros", TokenKind::metre},
     {"cm", TokenKind::centimetre},
+    {"centimetres", TokenKind::centimetre},
+    {"centimeters", TokenKind::centimetre},
+    {"centimetro", TokenKind::centimetre},
+    {"centimetros", TokenKind::centimetre},
     {"mm", TokenKind::millimetre},
     {"millimetre", TokenKind::millimetre},
     {"millimetres", TokenKind::millimetre},
+    {"millimeter", TokenKind::millimetre},
     {"millimeters", TokenKind::millimetre},
+    {"milimetro", TokenKind::millimetre},
+    {"milimetros", TokenKind::millimetre},
 }};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; }
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
-/// Where the reading stands in the plain text.
+/// How far the plain text has been read.
 struct Place {
     std::string_view original;
     const PlainNotation& plain;
@@ -66,12 +80,12 @@ std::string digits_from(Place& place) {
     return digits;
 }
 
-/// One number; `place` stands on its first digit.
+/// A number; `place` stands on its first digit, or on the point of ".5".
 Result<Token> number_token(Place& place) {
     Token token;
     token.kind = TokenKind::number;
     token.at = place.at();
-    token.whole = digits_from(place);
+    token.whole = place.peek() == '.' ? "0" : digits_from(place);
     if (place.peek() != '.') {
         return token;
     }
@@ -88,7 +102,7 @@ Result<Token> number_token(Place& place) {
     return token;
 }
 
-/// One word; `place` stands on its first letter. "in." and "ft." may carry their stop.
+/// A word; `place` stands on its first letter. "in." and "ft." may have their period.
 Result<Token> word_token(Place& place) {
     Token token;
     token.at = place.at();
@@ -102,7 +116,7 @@ Result<Token> word_token(Place& place) {
             continue;
         }
         token.kind = unit.kind;
-        const bool may_stop = word == "ft" || word == "in";
+        const bool may_stop = word == "ft" || word == "in" || word == "pulg";
         if (may_stop && place.peek() == '.' && !is_digit(place.peek(1))) {
             ++place.next;
         }
@@ -120,7 +134,7 @@ Result<Token> sign_token(Place& place) {
     switch (sign) {
         case '\'':
             token.kind = TokenKind::foot;
-            if (place.peek(1) == '\'') {  // two single strokes are typed for the inch mark
+            if (place.peek(1) == '\'') {  // two single quotes are typed for the inch mark
                 token.kind = TokenKind::inch;
                 ++place.next;
             }
@@ -148,14 +162,15 @@ Result<Token> sign_token(Place& place) {
     return token;
 }
 
-/// Whether `token` goes on the thousands of `before`: 9 then 650, one space between, no fraction.
+/// Whether `token` continues the thousands of `before`: 9 then 650, a single space between, no
+/// fraction.
 bool goes_on(const Token& before, const Token& token, const Place& place, int spaces) {
     const bool starts = before.grouped || (before.whole.size() <= 3 && before.whole[0] != '0');
     return before.kind == TokenKind::number && before.decimals.empty() && starts && spaces == 1 &&
            token.whole.size() == 3 && place.peek() != '/';
 }
 
-/// Passes white space over; how many plain spaces, or -1 when there is a tab or a line end in it.
+/// Skips white space; returns how many plain spaces, or -1 when there is a tab or a line end in it.
 int spaces_from(Place& place) {
     int spaces = 0;
     while (is_space(place.peek())) {
@@ -180,7 +195,11 @@ Result<std::vector<Token>> length_tokens(std::string_view text) {
             tokens.push_back(std::move(end));
             return tokens;
         }
-        const bool number = is_digit(place.peek());
+        // A point with its figure missing leads a number only where it stands alone: "31 ft.5 in"
+        // may be 5 in.
+        const bool leads = spaces != 0 || place.next == 0;
+        const bool number =
+            is_digit(place.peek()) || (leads && place.peek() == '.' && is_digit(place.peek(1)));
         const Result<Token> read = number                    ? number_token(place)
                                    : is_letter(place.peek()) ? word_token(place)
                                                              : sign_token(place);

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "engine/measure/plain_notation.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -17,7 +17,7 @@ enum class TokenKind { number, slash, dash, foot, inch, metre, centimetre, milli
 struct Token {
     TokenKind kind = TokenKind::end;
     std::string whole, decimals;  ///< of a number: its digits before and after the point
-    bool spaced = false;          ///< white space stands before it
+    bool spaced = false;          ///< white space before it
     bool grouped = false;         ///< a number in groups of three: 9 650
     int at = 0;  ///< byte of the original text; of the end: just past the last token
 };

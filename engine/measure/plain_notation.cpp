@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "engine/measure/characters.h"
 #include "engine/words/utf8.h"
 
 namespace hemline {
@@ -13,7 +14,7 @@ struct Sign {
     std::string_view plain;
 };
 
-constexpr std::array<Sign, 36> signs = {{
+constexpr std::array<Sign, 38> signs = {{
     {U'\u2032', "'"},   {U'\u2019', "'"},   {U'\u02B9', "'"},   {U'\u2033', "\""},
     {U'\u201D', "\""},  {U'\u02BA', "\""},  {U'\u2044', "/"},   {U'\u2215', "/"},
     {U'\u2010', "-"},   {U'\u2011', "-"},   {U'\u2012', "-"},   {U'\u2013', "-"},
@@ -23,6 +24,7 @@ constexpr std::array<Sign, 36> signs = {{
     {U'\u215C', "3/8"}, {U'\u215D', "5/8"}, {U'\u215E', "7/8"}, {U'\u2153', "1/3"},
     {U'\u2154', "2/3"}, {U'\u2155', "1/5"}, {U'\u2156', "2/5"}, {U'\u2157', "3/5"},
     {U'\u2158', "4/5"}, {U'\u2159', "1/6"}, {U'\u215A', "5/6"}, {U'\u2152', "1/10"},
+    {U'\u00ED', "i"},   {U'\u00CD', "i"},
 }};
 
 std::string_view plain_of(char32_t sign) {
@@ -34,14 +36,12 @@ std::string_view plain_of(char32_t sign) {
     return {};
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 void append(PlainNotation& out, std::string_view plain, std::size_t from) {
     out.text += plain;
     out.from.insert(out.from.end(), plain.size(), static_cast<int>(from));
 }
 
-/// A ready-made fraction stands apart from the digits around it: 7½ is 7 1/2, never 71/2.
+/// A ready-made fraction is set apart from the digits around it: 7½ is 7 1/2, never 71/2.
 void append_fraction(PlainNotation& out, std::string_view fraction, std::size_t from,
                      std::size_t past) {
     if (!out.text.empty() && is_digit(out.text.back())) {

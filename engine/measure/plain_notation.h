@@ -1,5 +1,4 @@
-// The typographer's signs of a measure written plainly: ′ as ', ½ as 1/2, a no-break space as a
-// space.
+// Rewrites typographic signs in a measure plainly: ′ as ', ½ as 1/2, a no-break space as a space.
 #pragma once
 
 #include <string>
@@ -9,7 +8,7 @@
 namespace hemline {
 
 /// Text whose known signs are plain ASCII; `from` gives for each byte of it, and for its end, the
-/// byte of the original text that it came from.
+/// byte of the original text where it came from.
 struct PlainNotation {
     std::string text;
     std::vector<int> from;

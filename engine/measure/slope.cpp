@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/quantity/angle.h"
+#include "engine/require.h"
 
 namespace hemline {
 
@@ -45,7 +46,8 @@ double reading_error_degrees(Slope slope) {
     const bool rise = slope.notation == SlopeNotation::rise_in_12;
     Slope flatter = slope;
     flatter.millionths -= rise ? 62'500 : 500'000;  // 1/16 in of rise, or half a percent
-    // The same error of the rise turns a flatter roof further, so the flatter side is the worse.
+    // The same error in the rise changes the angle of a flatter roof more, so the flatter side is
+    // the worse case.
     return degrees_of(slope) - degrees_of(flatter);
 }
 

@@ -1,14 +1,20 @@
-// Reading a slope: a rise over its run, degrees or percent, in exact millionths of the unit.
+// Reads a slope: a rise over its run, degrees or percent, in exact millionths of the unit.
 //
-//   text := rise ("/" | ":" | "in") run | number ("deg" | "degrees" | "°") | number ("%" |
-//   "percent") rise := number | whole (" " | "-") fraction | fraction
+//   text := rise ("/" | ":" | "in" | "en") run | rise "-" "12"
+//         | number ("deg" | "degrees" | "°" | "grados") | number ("%" | "percent" | "por ciento")
+//   rise := number | whole (" " | "-") fraction | fraction
+//
+//   With "/" the run must be 12: 1/4 may be 1/4:12, a low roof, or 1 in 4, a steep one.
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <string>
 
+#include "engine/measure/characters.h"
 #include "engine/measure/plain_notation.h"
 #include "engine/measure/slope.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -18,7 +24,7 @@ constexpr std::int64_t one = 1'000'000;
 /// Rise in 12 above which a text is taken for a mistake: 89.9° and more, given as a rise.
 constexpr std::int64_t rise_most = 10'000 * one;
 
-/// A stretch of the plain text, so that a Problem can say where it lies in the original.
+/// A part of the plain text, so that a Problem can say where it is in the original.
 struct Stretch {
     std::string_view text;
     std::size_t from = 0;
@@ -34,9 +40,6 @@ struct Source {
         return {std::move(what), std::move(mend), plain.from[stretch.from]};
     }
 };
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; }
 
 Stretch part_of(const Stretch& stretch, std::size_t from, std::size_t length) {
     return {stretch.text.substr(from, length), stretch.from + from};
@@ -57,16 +60,20 @@ Result<std::int64_t> read_number(const Source& source, const Stretch& stretch) {
     std::int64_t value = 0;
     std::int64_t decimal_worth = 0;  // 0 before the point
     bool digit_before = false;
+    const std::size_t first = source.plain.text.find_first_not_of(" \t\r\n");
     for (std::size_t i = 0; i < stretch.text.size(); ++i) {
         const char c = stretch.text[i];
         const Stretch here = part_of(stretch, i, 1);
-        if (c == '.' && digit_before && decimal_worth == 0) {
+        const bool leads = i == 0 && stretch.text.size() > 1 && is_digit(stretch.text[1]);
+        if (c == '.' && (digit_before || leads) && decimal_worth == 0) {
             decimal_worth = one;
             digit_before = false;
         } else if (!is_digit(c)) {
-            return source.refuse(
-                here, c == '-' ? say("{1} is negative.") : say("{1} has a character no slope has."),
-                say("Write a slope as 5/12, 22.6deg or 41%."));
+            return source.refuse(here,
+                                 c != '-'             ? say("{1} has a character no slope has.")
+                                 : here.from == first ? say("{1} is negative.")
+                                                      : say("{1} has a dash where none belongs."),
+                                 say("Write a slope as 5/12, 22.6deg or 41%."));
         } else if (decimal_worth == 0) {
             value = value * 10 + (c - '0') * one;
             digit_before = true;
@@ -91,7 +98,7 @@ Result<std::int64_t> read_number(const Source& source, const Stretch& stretch) {
     return value;
 }
 
-/// "1/2" in millionths: halves to 64ths, less than one.
+/// "1/2" in millionths: halves to 64ths, less than 1.
 Result<std::int64_t> read_fraction(const Source& source, const Stretch& stretch) {
     const std::size_t slash = stretch.text.find('/');
     const auto above = read_number(source, part_of(stretch, 0, slash));
@@ -136,7 +143,7 @@ Result<std::int64_t> read_rise(const Source& source, const Stretch& stretch) {
     return *whole + *fraction;
 }
 
-/// The rise that a run of `run` gives in 12, to the nearest millionth, a half up.
+/// The rise in 12 for a rise over `run`, to the nearest millionth, a half up.
 Result<Slope> read_rise_over_run(const Source& source, const Stretch& rise_text,
                                  const Stretch& run_text) {
     const auto run = read_number(source, run_text);
@@ -169,8 +176,11 @@ struct Ending {
     SlopeNotation notation;
 };
 
-constexpr std::array<Ending, 5> endings = {{
+constexpr std::array<Ending, 8> endings = {{
     {"degrees", SlopeNotation::degrees},
+    {"grados", SlopeNotation::degrees},
+    {"grado", SlopeNotation::degrees},
+    {"por ciento", SlopeNotation::percent},
     {"degree", SlopeNotation::degrees},
     {"deg", SlopeNotation::degrees},
     {"percent", SlopeNotation::percent},
@@ -206,8 +216,9 @@ Result<Slope> read_with_ending(const Source& source, const Stretch& whole, const
     return Slope{ending.notation, *value};
 }
 
-/// Where the sign between rise and run stands, and how long it is: ":" before "in" before the last
-/// "/", since the other slashes belong to the rise's fraction.
+/// Where the sign between rise and run is, and how long it is: ":" if there is one, else "in" or
+/// "en", else the dash of "5-12", else the last "/", since other slashes and dashes belong to the
+/// fraction of the rise.
 struct Divider {
     std::size_t at, length;
 };
@@ -216,13 +227,43 @@ std::optional<Divider> divider_of(std::string_view text) {
     if (const std::size_t colon = text.find(':'); colon != std::string_view::npos) {
         return Divider{colon, 1};
     }
-    if (const std::size_t in = text.find("in"); in != std::string_view::npos) {
-        return Divider{in, 2};
+    for (const std::string_view word : {"in", "en"}) {
+        if (const std::size_t at = text.find(word); at != std::string_view::npos) {
+            return Divider{at, 2};
+        }
+    }
+    const std::size_t dash = text.rfind('-');
+    if (dash != std::string_view::npos && dash > 0 &&
+        text.substr(std::min(text.find_first_not_of(' ', dash + 1), text.size())) == "12") {
+        return Divider{dash, 1};
     }
     if (const std::size_t slash = text.rfind('/'); slash != std::string_view::npos) {
         return Divider{slash, 1};
     }
     return {};
+}
+
+/// "4", "4 1/2": a figure alone.
+Problem without_unit(const Source& source, const Stretch& whole) {
+    return source.refuse({{}, whole.from + whole.text.size()},
+                         say("{1} does not say whether it is a rise, degrees or percent."),
+                         say("Write a slope as 5/12, 22.6deg or 41%."));
+}
+
+/// "4 1" or "4-1", the whole and the numerator of 4 1/2.
+bool is_mixed(const Stretch& rise) {
+    const std::size_t joint = rise.text.find_last_of(" -");
+    return joint != std::string_view::npos && joint > 0 && joint + 1 < rise.text.size() &&
+           rise.text.find_first_not_of("0123456789 -") == std::string_view::npos;
+}
+
+/// "1/4": a rise of a quarter in 12, or 1 in 4? `run` is not 12.
+Problem two_meanings(const Source& source, const Stretch& rise, const Stretch& run) {
+    const std::string above(rise.text);
+    const std::string below(run.text);
+    return source.refuse(
+        run, say("{1} may be a fraction of an inch in 12, or a rise over a run."),
+        say("Write {1}/{2}:12 for {1}/{2} in 12, or {1}:{2} for {1} in {2}.", above, below));
 }
 
 }  // namespace
@@ -242,16 +283,20 @@ Result<Slope> parse_slope(std::string_view text) {
     }
     if (const auto divider = divider_of(whole.text)) {
         const std::size_t behind = divider->at + divider->length;
-        return read_rise_over_run(source, trimmed(part_of(whole, 0, divider->at)),
-                                  trimmed(part_of(whole, behind, whole.text.size() - behind)));
+        const Stretch rise = trimmed(part_of(whole, 0, divider->at));
+        const Stretch run = trimmed(part_of(whole, behind, whole.text.size() - behind));
+        const bool slashed = whole.text[divider->at] == '/' && run.text != "12";
+        if (slashed && is_mixed(rise)) {
+            return without_unit(source, whole);
+        }
+        const Result<Slope> slope = read_rise_over_run(source, rise, run);
+        return slashed && slope ? two_meanings(source, rise, run) : slope;
     }
     const auto number = read_number(source, whole);
     if (!number) {
         return number.problem();
     }
-    return source.refuse({{}, whole.from + whole.text.size()},
-                         say("{1} does not say whether it is a rise, degrees or percent."),
-                         say("Write a slope as 5/12, 22.6deg or 41%."));
+    return without_unit(source, whole);
 }
 
 }  // namespace hemline

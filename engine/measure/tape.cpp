@@ -9,7 +9,7 @@ namespace hemline {
 namespace {
 
 /// NIST HB 44 §5.52, metal tapes, at most 100 ft. The handbook's bands leave gaps (6 to 7 ft, 30 to
-/// 31 ft …): there the larger error holds.
+/// 31 ft …), where the larger error is used.
 Length nist_error(Length length) {
     if (length <= feet(6)) {
         return thirty_seconds(1);
@@ -23,7 +23,7 @@ Length nist_error(Length length) {
     return length <= feet(80) ? sixteenths(3) : sixteenths(4);
 }
 
-/// a, b and the hook's share of a MID class, in tenths of a millimetre.
+/// a, b and the hook's share of a MID class, in tenths of a millimeter.
 struct MidClass {
     std::int64_t constant, each_metre, hook;
 };

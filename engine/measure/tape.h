@@ -17,11 +17,12 @@ struct Tape {
     bool operator==(const Tape&) const = default;
 };
 
-/// Largest error of one reading of `length` (>= 0). NIST: between two bands the larger; past 100 ft
-/// measured in parts and the parts' errors added. MID: ±(a + b·L) mm, L in metres rounded up.
+/// Largest error of a reading of `length` (>= 0). NIST: between two bands the larger; past 100 ft
+/// measured in parts, whose errors are added. MID: ±(a + b·L) mm, L in meters rounded up.
 Length tape_error(Length length, Tape tape);
 
-/// How far two readings of one length may differ: twice the error and one mark (1/16 in, or 1 mm).
+/// How far two readings of the same length may differ: twice the error and one mark (1/16 in, or 1
+/// mm).
 Length allowed_difference(Length length, Tape tape);
 
 }  // namespace hemline

@@ -5,6 +5,7 @@
 
 #include "engine/quantity/angle.h"
 #include "engine/quantity/space.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -13,7 +14,7 @@ namespace {
 constexpr double spread_most = 0.5;     // degrees: more, and it was moving
 constexpr double own_error_most = 5.0;  // degrees: more, and it was not turned
 
-/// Up, in the tablet's own frame: x to its right edge, y to its top edge, z out of the screen.
+/// Up, in the frame of the tablet: x to its right edge, y to its top edge, z out of the screen.
 Space up_of(TiltSample sample) {
     const double beta = radians_of(sample.beta);
     const double gamma = radians_of(sample.gamma);

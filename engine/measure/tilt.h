@@ -1,5 +1,5 @@
-// The pitch from a tablet's own sensor, laid on the deck twice: turned end for end, the sensor's
-// error changes sides and cancels.
+// The pitch from the tablet's sensor, with the tablet laid on the deck twice: turned end for end,
+// the error of the sensor changes sign and cancels.
 //
 //        ╱▭  first          (up in the tablet's frame: u1 = slope + error)
 //       ╱▭   turned         (                          u2 = −slope + error)
@@ -8,7 +8,7 @@
 #include <span>
 
 #include "engine/measure/slope.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -18,19 +18,19 @@ struct TiltSample {
     double beta = 0, gamma = 0;
 };
 
-/// Samples that make one reading, so that a hand's tremble averages out.
+/// Samples in a reading, so that the trembling of a hand averages out.
 constexpr std::size_t tilt_samples = 40;
 
 struct Tilt {
     double degrees = 0;    ///< of the deck against level, 0 to 90
-    double own_error = 0;  ///< degrees: what the sensor alone is wrong by; it has cancelled
+    double own_error = 0;  ///< degrees: the sensor's error, which has canceled
     double spread = 0;     ///< degrees: standard deviation of the samples about their mean
 };
 
 /// Problem: too few samples, the tablet moved while it was read, or it was not turned.
 Result<Tilt> tilt_of(std::span<const TiltSample> first, std::span<const TiltSample> turned);
 
-/// Standard deviation of one reading's samples, degrees; 0 of fewer than two.
+/// Standard deviation of a reading's samples, degrees; 0 for fewer than two.
 double spread_of(std::span<const TiltSample> samples);
 
 /// The pitch as a level shows it: degrees to the nearest tenth.

@@ -1,9 +1,10 @@
-// The runs of one edge: its main trim, then its wrap, then its cleat, around what is cut already.
+// The runs of an edge: its main trim, then its wrap, then its cleat, around what is cut already.
 #include <algorithm>
 
 #include "engine/dividing/piece_bounds.h"
 #include "engine/measure/length_text.h"
 #include "engine/plan/plan_parts.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -29,10 +30,12 @@ Cuts cuts_of(const EdgeWork& work, TrimRole role) {
     return cuts;
 }
 
-/// Further off the edge as read, a remainder or a plan is of another piece or another edge.
+/// The most that a remainder or a plan may differ from the edge as read: beyond it, it belongs to
+/// another piece or another edge.
 constexpr Length off_most = feet(1);
 
-/// The run's division by the plan that the crew picked; none where that is no longer of this edge.
+/// The run's division by the plan that the crew picked; none where that plan no longer fits this
+/// edge.
 std::vector<Division> division_picked(const EdgeWork& work, TrimRole role, const RunRule& rule) {
     std::vector<Division> picked;
     Length bare = rule.edge;
@@ -54,7 +57,7 @@ std::vector<Division> division_picked(const EdgeWork& work, TrimRole role, const
     return absolute(bare) <= off_most ? picked : std::vector<Division>{};
 }
 
-/// The run by its edge alone: by the plan picked, or in its style.
+/// The run from its edge alone: by the plan that was picked, or in the edge's style.
 Divided divide_own(const EdgeWork& work, TrimRole role, const RunRule& rule,
                    std::span<const std::optional<Length>> cuts) {
     if (const auto picked = division_picked(work, role, rule); !picked.empty()) {
@@ -66,9 +69,9 @@ Divided divide_own(const EdgeWork& work, TrimRole role, const RunRule& rule,
     return divide_again(rule, work.style.value_or(Style::balanced), cuts);
 }
 
-/// The edge as its remainder says: what the fixed pieces cover, up to the last one's own end, and
-/// what was read from there. Either all but the last piece are cut, or all are and the last was cut
-/// to that reading: the one that comes nearer to the edge as read. None where neither can be.
+/// The edge as its remainder says: what the fixed pieces cover, to the end of the last of them,
+/// plus what was read from there. Either all pieces but the last are cut, or all are and the last
+/// was cut to that reading: whichever comes nearer to the edge as read. None where neither fits.
 ///
 ///   |--covers 1--|·lap·|
 ///                |--covers 2--|·lap·|
@@ -138,7 +141,7 @@ Length laid_edge(const EdgeWork& work, const RunRule& rule, const Cuts& cuts,
 
 Divided divide_laid(const EdgeWork& work, const Trim& trim, Length edge, const Practice& practice,
                     const ChosenRuns& chosen, Plan& plan) {
-    RunRule rule = run_rule(work.edge, trim, edge, practice);
+    RunRule rule = run_rule(work.edge, trim, edge, practice, tabs_on(plan, work.edge.id));
     const Cuts cuts = cuts_of(work, trim.role);
     if (trim.role == TrimRole::main) {
         rule.edge = laid_edge(work, rule, cuts, practice, plan);
@@ -184,10 +187,12 @@ bool add_run(const EdgeWork& work, const Trim& trim, Length lap, const Divided& 
         return false;
     }
     Run run{work.edge.id, trim.id, trim.role, lap, {}};
+    run.tabs = tabs_on(plan, work.edge.id);
     const auto is_own = [&](const RunChosen& own) { return own.role == trim.role; };
     run.by = work.style                                                    ? DividedBy::style
              : std::any_of(work.chosen.begin(), work.chosen.end(), is_own) ? DividedBy::plan_chosen
                                                                            : DividedBy::together;
+    run.panels = trim.panels;
     Length begins;
     const Cuts cuts = cuts_of(work, trim.role);
     for (const Division& division : *divided) {

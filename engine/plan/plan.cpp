@@ -12,17 +12,18 @@ namespace hemline {
 
 namespace {
 
-/// As people read it, and exact: what does not lie on a 1/16 in is said in nanometres.
+/// As people read it, and exact: a length that is not on a 1/16 in mark is printed in nanometers.
 std::string exactly(Length length) {
     return length.nm() % sixteenths(1).nm() == 0 ? print_length(length)
                                                  : std::to_string(length.nm()) + " nm";
 }
 
-/// Every run but the cleats as its edge alone has it: a cleat follows the laps of its edge,
-/// whatever they come to be.
+/// Every run but the cleats, each from its edge alone. Cleats come later, because they follow the
+/// laps of their edge.
 Plan draft_runs(const Job& job, const Catalogue& catalogue, PlanOptions options) {
     options.cleat = false;
     Plan draft;
+    draft.corner_tabs = corner_tabs_of(job);
     for (const EdgeWork& work : job.edges) {
         plan_runs(work, job, catalogue, options, {}, draft);
     }
@@ -31,7 +32,8 @@ Plan draft_runs(const Job& job, const Catalogue& catalogue, PlanOptions options)
 
 }  // namespace
 
-RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice) {
+RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practice& practice,
+                 const CornerTabs& tabs) {
     RunRule rule;
     rule.edge = length;
     rule.stock = practice.stock;
@@ -40,8 +42,8 @@ RunRule run_rule(const Edge& edge, const Trim& trim, Length length, const Practi
     if (trim.role != TrimRole::cleat) {
         const Side first = first_fitted(edge);
         rule.lap = lap_on(edge, practice);
-        rule.allowance_first = end_metal(edge, first, trim, practice).added();
-        rule.allowance_last = end_metal(edge, other(first), trim, practice).added();
+        rule.allowance_first = end_metal(edge, first, trim, practice, tabs).added();
+        rule.allowance_last = end_metal(edge, other(first), trim, practice, tabs).added();
     }
     return rule;
 }
@@ -67,6 +69,8 @@ std::string pool_of(const Edge& edge, const Trim& trim) {
 
 Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& options) {
     Plan plan;
+    plan.corner_tabs = corner_tabs_of(job);
+    plan.corner_neighbors = corner_neighbors_of(job);
     ChosenRuns chosen;
     for (ChosenDivision& own : first_choices(choices_by_pool(job, catalogue, options),
                                              options.prefer.value_or(job.prefer), plan)) {
@@ -76,6 +80,9 @@ Plan make_plan(const Job& job, const Catalogue& catalogue, const PlanOptions& op
         judge_edge(work, job, catalogue, plan);
         plan_runs(work, job, catalogue, options, chosen, plan);
     }
+    judge_metals(job, plan);
+    judge_wall_corners(job, catalogue, plan);
+    judge_wind(job, plan);
     plan_sticks(job, catalogue, options.effort, plan);
     return plan;
 }
@@ -112,7 +119,7 @@ const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role) {
     if (first == plan.first_runs.end() && !plan.first_runs.empty()) {
         return nullptr;
     }
-    // A plan put together by hand, as in a test, has no places: it is looked through.
+    // A plan made by hand, as in a test, has no index: search it.
     const std::size_t from = first == plan.first_runs.end() ? 0 : first->second;
     for (std::size_t r = from; r < plan.runs.size(); ++r) {
         if (plan.runs[r].edge == edge && plan.runs[r].role == role) {

@@ -12,6 +12,7 @@
 #include "engine/dividing/run.h"
 #include "engine/record/event_id.h"
 #include "engine/trim/catalogue.h"
+#include "engine/trim/end_metal.h"
 
 namespace hemline {
 
@@ -41,6 +42,8 @@ struct Run {
     Length lap;  ///< 0 when butted
     std::vector<PlannedPiece> pieces;
     DividedBy by = DividedBy::together;
+    CornerTabs tabs = {};           ///< of its edge's ends
+    Panels panels = Panels::under;  ///< of the trim
 };
 
 struct PlannedStick {
@@ -71,15 +74,15 @@ struct PlanProblem {
     Text what, mend;
 };
 
-/// How one run is divided in a plan, in fitting order.
+/// How a run is divided in a plan, in fitting order.
 struct ChosenDivision {
     std::string edge;
     TrimRole role = TrimRole::main;
     std::vector<Division> pieces;
 };
 
-/// One way to plan a pool that no other found is as good as in laps, unbalanced edges and sticks.
-/// Its bound holds with runs that are cut, styled or picked as they are.
+/// A way to plan a pool. No other way found is as good in laps, unbalanced edges and sticks
+/// together. Its bound holds for the runs as they are cut, styled or picked already.
 struct PlanChoice {
     std::string trim;
     std::string pool;
@@ -93,14 +96,21 @@ struct PlanChoice {
     bool is_too_large = false;  ///< not proved: the job is larger than the proof has room for
 };
 
+/// The edges around the corners at an edge's ends; empty: none there, or not known.
+struct CornerNeighbors {
+    std::string left, right;
+};
+
 struct Plan {
     std::vector<Run> runs;  ///< edge by edge: main trim, then wrap, then cleat
-    std::map<std::string, std::size_t, std::less<>> first_runs;  ///< of each edge, its first one
+    std::map<std::string, std::size_t, std::less<>> first_runs;  ///< of each edge, its first run
     std::int64_t pieces = 0;                                     ///< of all runs
     std::vector<PlannedStick> sticks;
     std::vector<Proof> proofs;
     std::vector<PlanProblem> problems;
-    std::vector<PlanChoice> choices;  ///< pool by pool: the one planned, or all that are listed
+    std::map<std::string, CornerTabs, std::less<>> corner_tabs;  ///< where a corner needs a word
+    std::map<std::string, CornerNeighbors, std::less<>> corner_neighbors;
+    std::vector<PlanChoice> choices;  ///< pool by pool: the planned choice, or all that are listed
 };
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role);

@@ -32,7 +32,8 @@ std::vector<PieceChange> changes_between(const Plan& before, const Plan& after) 
         for (std::size_t i = 0; i < count; ++i) {
             const auto then = cut_ahead(*was, i);
             const auto ahead = cut_ahead(now, i);
-            // Cut meanwhile, or spoiled and to be cut again: the crew did that themselves.
+            // Cut meanwhile, or spoiled and to be cut again: the crew knows, as they did it
+            // themselves.
             if (then != ahead && !is_cut(now, i) && !is_cut(*was, i)) {
                 changes.push_back({now.edge, now.role, static_cast<int>(i) + 1, then, ahead});
             }

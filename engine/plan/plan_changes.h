@@ -1,4 +1,4 @@
-// What a new plan changed of the one before, for the crew who know the old one.
+// What a new plan changed of the plan before, for the crew who know the old plan.
 #pragma once
 
 #include <cstdint>
@@ -13,7 +13,7 @@ namespace hemline {
 struct Job;
 struct Plan;
 
-/// A piece still to cut whose cut length is another now, or that came or went.
+/// A piece still to cut whose cut length changed, or that came or went.
 struct PieceChange {
     std::string edge;
     TrimRole role = TrimRole::main;
@@ -21,13 +21,13 @@ struct PieceChange {
     std::optional<Length> before, after;
 };
 
-/// The changes of runs that stood before and stand now; a new run is no change.
+/// The changes of runs that are in both plans; a new run is not a change.
 std::vector<PieceChange> changes_between(const Plan& before, const Plan& after);
 
 /// Sticks of the whole job: those opened and those still to open.
 std::int64_t sticks_in_all(const Job& job, const Plan& plan);
 
-/// "Eave piece A/3: 9 ft 11 in, not 10 ft.": one sentence.
+/// "Eave piece A/3: 9 ft 11 in, not 10 ft.": a sentence.
 Text describe(const PieceChange& change);
 
 }  // namespace hemline

@@ -9,8 +9,9 @@ namespace hemline {
 
 namespace {
 
-/// After every event a plan is wanted before a finger lifts: four times as many steps find at most
-/// a few edges more that can be balanced, and a better plan is looked for beside the hand.
+/// After every event the plan must be there before the finger lifts. Four times as many steps find
+/// at most a few more edges that can be balanced, and plan_search looks for a better plan in
+/// another thread.
 constexpr std::int64_t steps_of_planned_most = 600'000;
 
 Looks looks_of(const Edge& edge, Prefer prefer) {
@@ -36,7 +37,7 @@ void add_run(PoolChoices& pool, const Run& run, const Edge& edge, const Trim& tr
         laid.clear();
         cut.clear();
     }
-    const RunRule rule = run_rule(edge, trim, length, practice);
+    const RunRule rule = run_rule(edge, trim, length, practice, run.tabs);
     pool.job.edges.push_back({rule, looks_of(edge, prefer), std::move(laid), std::move(cut)});
     pool.runs.push_back({run.edge, run.role});
 }

@@ -99,7 +99,7 @@ void judge_pitches(const Edge& edge, const Trim& trim, const Catalogue& catalogu
          say("Write the other roof's pitch in pitch2.")});
 }
 
-/// Fitted from the top, each piece would lie under the one above it and the laps would let water
+/// Fitted from the top, each piece would lie under the piece above it and the laps would let water
 /// in.
 void judge_first(const Edge& edge, Plan& plan) {
     if (is_sloped(edge.kind) && edge.first == Side::right) {
@@ -108,6 +108,33 @@ void judge_first(const Edge& edge, Plan& plan) {
                                      "from its foot.",
                                      spoken(edge.kind)),
                                  say("Leave first empty, or write left: the foot.")});
+    }
+}
+
+/// No screw stands in a lap, so a long lap spreads the screws on both sides of it.
+void judge_lap(const Edge& edge, const Practice& practice, Plan& plan) {
+    const Length gap = screw_gap_least(lap_on(edge, practice));
+    const bool fits = with_lap(practice, edge.kind, lap_on(edge, practice)).ok();
+    if (fits && gap > practice.screw_spacing) {
+        plan.problems.push_back(
+            {edge.id, "lap", Severity::note,
+             say("A lap of {1} leaves {2} from screw to screw across it; the rule is {3}.",
+                 lap_on(edge, practice), gap, practice.screw_spacing),
+             say("Make the lap {1} or shorter, if that gap is too wide for the code.",
+                 practice.screw_spacing - (gap - lap_on(edge, practice)))});
+    }
+}
+
+/// The faces would lean apart; it is not worked out.
+void judge_fascia(const Edge& edge, Plan& plan) {
+    const auto turns = [](End end) { return end == End::corner_out || end == End::corner_in; };
+    if (edge.kind == EdgeKind::high_eave && edge.fascia == Fascia::square_cut &&
+        (turns(edge.left) || turns(edge.right))) {
+        plan.problems.push_back(
+            {edge.id, "fascia", Severity::problem,
+             say("The corner of a high eave with a square-cut fascia is not worked out: its tab "
+                 "and lower edge would be cut wrong."),
+             say("Cut the fascia plumb there, or fit that corner by hand.")});
     }
 }
 
@@ -120,6 +147,25 @@ void judge_ends(const Edge& edge, Plan& plan) {
                                      say("Add the edge again with the end that it has.")});
         }
     }
+}
+
+void judge_lying(const Edge& edge, const Trim& trim, const Catalogue& catalogue, Plan& plan) {
+    if (!must_lie_over(edge) || trim.panels == Panels::over) {
+        return;
+    }
+    std::vector<Text> over;
+    for (const Trim& one : catalogue.trims()) {
+        if (serves(one, edge.kind) && one.role == TrimRole::main && one.panels == Panels::over) {
+            over.emplace_back(one.id);
+        }
+    }
+    plan.problems.push_back(
+        {edge.id, "trim", Severity::problem,
+         say("Its foot is at an outside corner, on the panels: {1} lies under them and sheds there "
+             "behind the trim below.",
+             trim.id),
+         over.empty() ? say("Add a trim over the panels to the catalogue.")
+                      : say("Choose {1}, or leave it empty.", listed(over, say("{1} or {2}")))});
 }
 
 }  // namespace
@@ -135,7 +181,10 @@ void judge_edge(const EdgeWork& work, const Job& job, const Catalogue& catalogue
         return;
     }
     judge_ends(work.edge, plan);
+    judge_lying(work.edge, *trim, catalogue, plan);
     judge_first(work.edge, plan);
+    judge_lap(work.edge, job.practice, plan);
+    judge_fascia(work.edge, plan);
     judge_pitches(work.edge, *trim, catalogue, plan);
 }
 

@@ -48,7 +48,7 @@ std::vector<Pool> pools_of(const Job& job, const Catalogue& catalogue, const Pla
     return pools;
 }
 
-/// The pools that trims of edges share sticks in, each worked out once.
+/// The pool of each trim of each edge, each worked out once.
 class PoolNames {
   public:
     PoolNames(const Job& job, const Catalogue& catalogue) : job_(job), catalogue_(catalogue) {}
@@ -85,7 +85,7 @@ Stocks::Stocks(const Job& job, const Catalogue& catalogue) : job_(job) {
         std::stable_sort(offcuts.begin(), offcuts.end(),
                          [](const Offcut* a, const Offcut* b) { return a->length < b->length; });
     }
-    // The last that was said of anything in the pool holds.
+    // The last event about anything in the pool decides.
     for (const SupplySaid& said : job.supplies) {
         if (const std::string& pool = names.of(said.edge, said.role); !pool.empty()) {
             supplies_[pool] = said.supply;
@@ -128,7 +128,7 @@ CuttingJob cutting_job(const Pool& pool, const PoolStock& stock, const Plan& pla
     return cutting;
 }
 
-/// Lays the pieces of one layout along a new stick of the plan.
+/// Lays the pieces of a layout along a new stick of the plan.
 void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, const PoolStock& stock,
          Plan& plan) {
     PlannedStick stick;
@@ -149,7 +149,7 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, cons
     plan.sticks.push_back(std::move(stick));
 }
 
-/// Which pieces no stick yields, edge by edge.
+/// The pieces for which there is no stick, edge by edge.
 PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan) {
     constexpr std::int64_t pieces_named_most = 40;
     std::vector<Text> pieces;

@@ -1,4 +1,4 @@
-// What a plan is chosen from: each pool divided and cut as one problem.
+// What a plan is chosen from: the ways found to divide and cut each pool.
 #pragma once
 
 #include <string>
@@ -16,7 +16,7 @@ struct PoolRun {
     TrimRole role = TrimRole::main;
 };
 
-/// A pool divided and cut as one problem, and the plans found for it.
+/// A pool divided and cut as a single problem, and the plans found for it.
 struct PoolChoices {
     std::string pool, trim;
     std::vector<PoolRun> runs;  ///< main trims and wraps; one for each edge of the job

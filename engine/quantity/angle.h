@@ -1,5 +1,5 @@
 // Angle in whole millionths of a degree, so that whatever is stated in degrees is exact. What is
-// worked out from lengths and pitches stays double, in degrees, and goes through here to radians.
+// computed from lengths and pitches stays a double in degrees, and is turned into radians here.
 #pragma once
 
 #include <compare>
@@ -9,7 +9,7 @@
 
 namespace hemline {
 
-/// An angle as it is stated, positive or negative, in whole millionths of a degree.
+/// An angle as stated, positive or negative, in whole millionths of a degree.
 class Angle {
   public:
     constexpr Angle() = default;

@@ -1,4 +1,4 @@
-// Length in whole nanometres, so that every 1/64 in and every 1/10 mm is exact. No float enters.
+// Length in whole nanometers, so that every 1/64 in and every 1/10 mm is exact. No floating point.
 #pragma once
 
 #include <compare>
@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-/// A length, positive or negative, in whole nanometres (±9.2 million km; overflow is not checked:
+/// A length, positive or negative, in whole nanometers (±9.2 million km; overflow is not checked:
 /// everything read from outside is capped at longest_readable()).
 class Length {
   public:

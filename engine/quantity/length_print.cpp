@@ -1,4 +1,4 @@
-// Printing a length: rounded to the mark, then whole feet, whole inches and a reduced fraction.
+// Prints a length: rounded to the mark, then whole feet, whole inches and a reduced fraction.
 #include "engine/quantity/length_print.h"
 
 #include <numeric>

@@ -12,11 +12,11 @@ namespace hemline {
 /// What printing rounds to; always to the nearest, a half to the longer.
 enum class Marks { sixteenth, thirty_second, millimetre };
 
-/// The mark itself: 1/16 in, 1/32 in or 1 mm.
+/// The length of a mark: 1/16 in, 1/32 in or 1 mm.
 Length mark_of(Marks marks);
 
 /// A length taken apart for drawing: feet, inches below 12, and a reduced fraction (0/1 when none);
-/// or whole millimetres. `negative` stands for the sign of all of it.
+/// or whole millimeters. `negative` is the sign of the whole length.
 struct LengthParts {
     bool negative = false;
     std::int64_t feet = 0;
@@ -31,14 +31,14 @@ LengthParts take_apart(Length length, Marks marks = Marks::sixteenth);
 /// every x on the mark and not negative.
 std::string print_length(Length length, Marks marks = Marks::sixteenth);
 
-/// A length as a sentence tells it to a reader who works on those marks (none: nobody has said).
-/// Two that differ by a mark of any tape never read the same in feet and inches: what lies between
-/// the 1/16 in is told to 1/32 in where that is exact, and what is a whole number of millimetres
-/// and of no 1/32 in was read in millimetres and stays so. All else is rounded to the reader's
-/// marks, to 1/32 in where nobody has said.
+/// A length in a sentence, for a reader who works on those marks (none: not known). Lengths that
+/// differ by a mark of any tape never read the same in feet and inches: a length between the 1/16
+/// in marks is printed to 1/32 in where that is exact, and a whole number of millimeters that is
+/// not on a 1/32 in was read in millimeters and stays so. Anything else is rounded to the reader's
+/// marks, or to 1/32 in where those are not known.
 std::string tell_length(Length length, std::optional<Marks> marks);
-/// The same of a small difference or a limit, worked out to less than a mark: to the nearest
-/// 1/32 in, or millimetre.
+/// The same for a small difference or a limit, which may be less than a mark: to the nearest 1/32
+/// in, or millimeter.
 std::string tell_closely(Length length, std::optional<Marks> marks);
 
 }  // namespace hemline

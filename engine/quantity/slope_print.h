@@ -1,4 +1,4 @@
-// A slope as it was read, and printed back.
+// A slope as it was read, and how it is printed.
 #pragma once
 
 #include <cstdint>

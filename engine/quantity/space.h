@@ -1,4 +1,4 @@
-// A place or a direction in space, worked out in double.
+// A place or a direction in space, in double.
 #pragma once
 
 #include <cmath>
@@ -22,7 +22,7 @@ constexpr Space cross(const Space& a, const Space& b) {
     return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
 }
 inline double length_of(const Space& a) { return std::sqrt(dot(a, a)); }
-/// Of length 1, the same way; nothing stays nothing.
+/// The vector scaled to length 1; a zero vector stays zero.
 inline Space unit(const Space& a) {
     const double length = length_of(a);
     return length > 0 ? a * (1 / length) : Space();

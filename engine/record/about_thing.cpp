@@ -34,10 +34,10 @@ struct EdgeIn {
         const One& f) const {
         return f.edge;
     }
-    /// EdgeAdded too: until then the job may not have it.
+    /// EdgeAdded too: the job may not have the edge before it.
     template <class One>
-    requires AStrike<One> || AnyOf<One, JobStarted, EdgeAdded, RuleSet, PlanChosen, StockChosen,
-                                   SectionChosen, CopyNoted, Unknown>
+    requires AStrike<One> || AnyOf<One, JobStarted, EdgeAdded, BodyWalked, RuleSet, PlanChosen,
+                                   StockChosen, SectionChosen, CopyNoted, Unknown>
         std::string operator()(const One& /*f*/) const {
         return {};
     }
@@ -59,7 +59,8 @@ struct ValueIn {
     requires AStep<One> || AStrike<One> ||
         AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
               StyleChosen, LooksChosen, EdgeFinished, EdgeSentBack, EdgeTakenOff, PieceSpoiled,
-              MetalCounted, StickMeasured, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+              MetalCounted, StickMeasured, StickSpoiled, SupplyChosen, Picked, CopyNoted,
+              GateAnswered, GateLifted, ValueAccepted, BodyWalked, EdgePlaced, Unknown>
             Said operator()(const One& /*f*/) const {
         return {};
     }
@@ -73,7 +74,7 @@ std::optional<ValueSaid> value_in(const Fact& fact) { return std::visit(ValueIn{
 
 bool is_personal(std::string_view step) { return step == "tie_off" || step == "ground"; }
 
-/// One answer for each kind, so that a new kind does not compile without one.
+/// Each kind has its answer here, so that a new kind does not compile until it is given an answer.
 struct ThingOf {
     const Things& things;
     const Event& event;
@@ -88,6 +89,8 @@ struct ThingOf {
     Thing operator()(const StyleChosen& f) const { return of_edge(Subject::style, f.edge); }
     Thing operator()(const LooksChosen& f) const { return of_edge(Subject::style, f.edge); }
     Thing operator()(const LapChosen& f) const { return of_edge(Subject::lap, f.edge); }
+    Thing operator()(const BodyWalked& f) const { return of_job(Subject::body, f.body); }
+    Thing operator()(const EdgePlaced& f) const { return of_edge(Subject::place, f.edge); }
     Thing operator()(const RuleSet& f) const { return of_job(Subject::rule, f.key); }
     Thing operator()(const StockChosen& /*f*/) const { return of_job(Subject::rule, "stock"); }
     Thing operator()(const SectionChosen& f) const {
@@ -105,20 +108,21 @@ struct ThingOf {
     }
     template <AStep One>
     Thing operator()(const One& f) const {
-        Thing thing = of_edge(Subject::step, f.edge, TrimRole::main, f.piece);
+        Thing thing = of_edge(Subject::step, f.edge, TrimRole::main, f.said().piece);
         thing.step = f.step;
         thing.by = is_personal(f.step) ? event.by : "";
         return thing;
     }
     Thing operator()(const EdgeFinished& f) const { return of_edge(Subject::finish, f.edge); }
     Thing operator()(const EdgeSentBack& f) const { return of_edge(Subject::finish, f.edge); }
-    /// What two count is there twice; but only one correction of a count can be right.
+    /// Two counts add up: both piles are there. Of two corrections of a count only one can be
+    /// right.
     Thing operator()(const MetalCounted& f) const {
         const Things::Metal* const before = things.corrected_by(event);
         return before == nullptr ? of_metal(event.id, f.edge, f.role)
                                  : of_metal(before->first, before->edge, before->role);
     }
-    /// Two new sticks measured are two sticks, and so are two of a pile.
+    /// Two measurements of a new stick, or of a stick from a pile, are of two different sticks.
     Thing operator()(const StickMeasured& f) const {
         const Things::Metal* const before = things.one_of(f.metal);
         return before == nullptr ? of_metal(event.id, f.edge, f.role)
@@ -130,8 +134,8 @@ struct ThingOf {
     }
     Thing operator()(const Picked& f) const { return f.about; }
     template <class One>
-    requires AStrike<One> || AnyOf<One, CopyNoted, Unknown> Thing
-    operator()(const One& /*f*/) const {
+    requires AStrike<One> || AnyOf<One, CopyNoted, GateAnswered, GateLifted, ValueAccepted, Unknown>
+        Thing operator()(const One& /*f*/) const {
         return {};
     }
 };
@@ -157,7 +161,7 @@ const Things::Metal* Things::one_of(const MetalTaken& metal) const {
 
 Thing Things::of(const Event& event) const { return std::visit(ThingOf{*this, event}, event.fact); }
 
-/// What an event leaves lying there: nothing, or metal that later ones are about.
+/// The metal that an event leaves for later events to be about; none: it leaves nothing.
 struct MetalLeft {
     const Things& things;
     const Event& event;
@@ -185,7 +189,8 @@ struct MetalLeft {
     requires AStep<One> || AStrike<One> ||
         AnyOf<One, JobStarted, RuleSet, PlanChosen, StockChosen, SectionChosen, EdgeAdded,
               ReadingTaken, PitchTaken, StyleChosen, LooksChosen, LapChosen, EdgeFinished,
-              EdgeSentBack, EdgeTakenOff, StickSpoiled, SupplyChosen, Picked, CopyNoted, Unknown>
+              EdgeSentBack, EdgeTakenOff, StickSpoiled, SupplyChosen, Picked, CopyNoted,
+              GateAnswered, GateLifted, ValueAccepted, BodyWalked, EdgePlaced, Unknown>
             std::optional<Metal>
     operator()(const One& /*f*/) const { return {}; }
 };

@@ -14,23 +14,23 @@ namespace hemline {
 /// The edge that a fact is about; empty when it is about the job.
 std::string edge_in(const Fact& fact);
 
-/// The one value that a fact says, under the name that `conflicts` gives it in JSON.
+/// The value that a fact says, under its name in the JSON of `conflicts`.
 struct ValueSaid {
     const char* name;
     std::variant<Length, Slope> value;
 };
-/// None: what it says takes words (describe()).
+/// None: only words can tell it (describe()).
 std::optional<ValueSaid> value_in(const Fact& fact);
 
-/// Whether everybody answers that step for himself, in every procedure: two answers are two
-/// people's.
+/// Whether everybody answers that step for himself, in every procedure. Two answers are then those
+/// of two people and do not disagree.
 bool is_personal(std::string_view step);
 
 /// What events are about, told in their order: what is said of metal on hand is about what an
 /// earlier event left or counted.
 class Things {
   public:
-    /// What the event is about, in view of those taken in before it.
+    /// What the event is about, given the events taken in before it.
     [[nodiscard]] Thing of(const Event& event) const;
     void take_in(const Event& event);
 
@@ -46,9 +46,9 @@ class Things {
         bool one = true;  ///< not a pile, of which two may be measured
     };
     [[nodiscard]] const Metal* left_by(EventId id) const;
-    /// What a count corrects; nullptr: it adds.
+    /// The metal that a count corrects; nullptr: the count adds metal.
     [[nodiscard]] const Metal* corrected_by(const Event& event) const;
-    /// The one stick or offcut that is measured or spoiled; nullptr: a new one, or one of a pile.
+    /// The stick or offcut that is measured or spoiled; nullptr: a new stick, or a stick of a pile.
     [[nodiscard]] const Metal* one_of(const MetalTaken& metal) const;
 
     std::map<EventId, Metal> metal_;

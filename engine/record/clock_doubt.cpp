@@ -16,25 +16,26 @@ struct ClockRead {
 };
 
 /// The same, by which of the tablet's events.
-struct Said {
+struct ClockSaid {
     std::uint32_t sequence = 0;
     ClockRead read;
 };
 
 struct Clock {
     std::string by;
-    std::vector<Said> said;  ///< by sequence
+    std::vector<ClockSaid> said;  ///< by sequence
     std::size_t times_set_back = 0, times_set_on = 0;
 };
 
-/// What one tablet has seen of another's clock, and by how much its own lay behind it then; its own
-/// had been set on so often.
+/// What a tablet has seen of another's clock: by how much this tablet's clock lay behind it then,
+/// and how often this tablet's clock had been set forward before.
 struct Sight {
     std::int64_t other_ms = 0, behind_ms = 0;
     std::size_t times_set_on = 0;
 };
 
-/// Goes through events in order and keeps what each tablet saw last of every other's clock.
+/// Goes through the events in order and keeps what each tablet last saw of every other tablet's
+/// clock.
 class Clocks {
   public:
     void take(const Event& event);
@@ -57,7 +58,7 @@ class Clocks {
 ClockRead Clocks::read(const Event& event, std::int64_t ms) {
     Clock& clock = clocks_[event.id.device];
     if (!clock.said.empty() && ms < clock.said.back().read.ms - clock_doubt_ms) {
-        ++clock.times_set_back;  // what it said before is no evidence any more
+        ++clock.times_set_back;  // what the clock said before is no longer evidence
         sights_.erase(event.id.device);
     }
     const ClockRead read{event.id.device, ms, clock.times_set_back};
@@ -67,17 +68,17 @@ ClockRead Clocks::read(const Event& event, std::int64_t ms) {
     return read;
 }
 
-/// Null: it is not there, does not tell, or its tablet numbers its events otherwise than it wrote
-/// them.
+/// Null: the event is not there, it does not say, or its tablet did not write its events in the
+/// order of their numbers.
 const ClockRead* Clocks::said(EventId id) const {
     const auto clock = clocks_.find(id.device);
     if (clock == clocks_.end()) {
         return nullptr;
     }
-    const std::vector<Said>& all = clock->second.said;
+    const std::vector<ClockSaid>& all = clock->second.said;
     const auto found = std::lower_bound(
         all.begin(), all.end(), id.sequence,
-        [](const Said& one, std::uint32_t sequence) { return one.sequence < sequence; });
+        [](const ClockSaid& one, std::uint32_t sequence) { return one.sequence < sequence; });
     return found == all.end() || found->sequence != id.sequence ? nullptr : &found->read;
 }
 
@@ -94,7 +95,7 @@ void Clocks::see(const Event& event, const ClockRead& other) {
     const std::int64_t behind_ms = other.ms - event.moment->clock.ms;
     if (sight.times_set_on == own.times_set_on && sight.behind_ms > clock_doubt_ms &&
         behind_ms <= clock_doubt_ms) {
-        ++own.times_set_on;  // what it lacked before is no evidence any more
+        ++own.times_set_on;  // how far it lagged before is no longer evidence
     }
     sight = {other.ms, behind_ms, own.times_set_on};
 }
@@ -103,7 +104,7 @@ void Clocks::take(const Event& event) {
     clocks_[event.id.device].by = event.by;
     const bool is_first_of_time = !last_ || last_->wall_ms < event.when.wall_ms;
     last_ = event.when;
-    // The first of a time has it from its own clock: in version 1 too.
+    // The first event with a new time took it from its tablet's clock, in version 1 too.
     if (event.moment || is_first_of_time) {
         const ClockRead own = read(event, wall_time(event).ms);
         if (is_first_of_time && own.ms == event.when.wall_ms) {
@@ -161,7 +162,7 @@ std::vector<ClockDoubt> Clocks::doubts() const {
         doubts.push_back(doubt);
     }
     for (const ClockDoubt& doubt : apart) {
-        // One of them is known to be wrong: the other need not be looked at.
+        // One of the two is known to be wrong: that explains the difference.
         if (wrong.count(doubt.tablet.device) == 0 && wrong.count(doubt.other.device) == 0) {
             doubts.push_back(doubt);
         }

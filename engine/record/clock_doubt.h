@@ -1,5 +1,5 @@
-// Whose clock is wrong, as far as a job's events tell: what a tablet had seen was written before,
-// so a clock that says otherwise is behind, or the other one is ahead.
+// Whose clock is wrong, as far as a job's events tell: what a tablet had seen was written earlier.
+// If its clock says otherwise, it is behind or the other clock is ahead.
 //
 //   Hal's tablet   10:05, in ten years ─┐           Hal is ahead of two: his clock it is.
 //   Ada's tablet                        ├─▶ 10:07
@@ -22,10 +22,10 @@ constexpr std::int64_t clock_doubt_ms = 3'600'000;
 enum class ClockIs : std::uint8_t {
     ahead,   ///< of the others
     behind,  ///< the others
-    apart    ///< from one other's, and nothing tells which of the two is wrong
+    apart    ///< from one other clock, and nothing tells which is wrong
 };
 
-/// A tablet, by its number and who held it last; nobody named: empty.
+/// A tablet: its number, and who held it last (empty: nobody was named).
 struct TabletHeld {
     std::uint64_t device = 0;
     std::string by;
@@ -35,19 +35,19 @@ struct ClockDoubt {
     TabletHeld tablet;
     ClockIs is = ClockIs::apart;
     std::int64_t off_ms = 0;  ///< at least
-    TabletHeld other;         ///< where they are apart
+    TabletHeld other;         ///< where two clocks differ
 };
 
 /// The doubts that stand after the last event, by tablet. `events` are the job's, in_order(). A
-/// clock that was set right is no longer doubted once its tablet has written, or seen, something
-/// new. Events of version 1 tell what another clock said, never that their own lags: they do not
-/// keep it. O(n log n).
+/// clock that was set right is no longer doubted once its tablet has written or seen something new.
+/// Events of version 1 do not keep what their tablet's clock said, so they can show that another
+/// clock is ahead, but not that their tablet's clock lags. O(n log n).
 std::vector<ClockDoubt> clock_doubts(std::span<const Event> events);
 
-/// Whether it is to be said to who holds this tablet, whatever he is here for.
+/// Whether to tell whoever holds this tablet, whatever his role.
 bool is_about(const ClockDoubt& doubt, std::uint64_t device);
 
-/// What is wrong, and the mend. `here`: the tablet it is said on; 0: a desk.
+/// What is wrong, and how to put it right. `here`: the tablet it is said on; 0: a desk.
 Text words_on(const ClockDoubt& doubt, std::uint64_t here = 0);
 
 }  // namespace hemline

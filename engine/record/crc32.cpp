@@ -1,4 +1,4 @@
-// The one file that holds zlib, whose CRC-32 is that of journals and of zip: CRC-32/ISO-HDLC.
+// The only file that includes zlib. Its CRC-32 is the one of journals and of zip: CRC-32/ISO-HDLC.
 #include "engine/record/crc32.h"
 
 #include <zlib.h>
@@ -8,7 +8,7 @@
 namespace hemline {
 
 std::uint32_t crc32_of(std::span<const std::uint8_t> bytes, std::uint32_t so_far) {
-    // Of no address zlib says 0, whatever came before.
+    // For a null pointer zlib answers 0, whatever the CRC so far.
     return bytes.empty() ? so_far
                          : static_cast<std::uint32_t>(crc32_z(so_far, bytes.data(), bytes.size()));
 }

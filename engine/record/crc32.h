@@ -1,5 +1,5 @@
-// The CRC of any stretch of a long text of bytes at once, so that looking for the next whole event
-// after damage takes no longer however many false beginnings the damage holds.
+// The CRC of any stretch of a long row of bytes in constant time, so that the search for the next
+// whole event after damage stays fast however many false beginnings the damage holds.
 //
 //   so far + stretch = (so far + all before the stretch), moved on over its length, + all up to its
 //   end; + over GF(2), where all before it, added twice, is gone

@@ -6,7 +6,7 @@
 namespace hemline {
 namespace {
 
-/// What the writer shows that it had seen: what it supersedes, and the metal that it took up.
+/// What the event shows that its writer had seen: what it supersedes, and the metal that it uses.
 std::vector<EventId> seen_by_writer(const Event& event) {
     std::vector<EventId> ids = event.supersedes;
     const auto took = [&](const MetalTaken& metal) {
@@ -61,8 +61,8 @@ Descent::Descent(std::span<const Event> events, const std::vector<std::size_t>& 
     }
 }
 
-/// Only what comes before in the one order can have been seen: no circles. A number that stands for
-/// two events has to be named twice, or only one of them was seen.
+/// Only what comes before in the common order can have been seen, so there are no circles. A number
+/// that stands for two events must be named twice; named once, only one of the two was seen.
 void Descent::name_seen(const Event& event, std::size_t place) {
     std::vector<EventId> ids = seen_by_writer(event);
     std::sort(ids.begin(), ids.end());
@@ -78,8 +78,8 @@ void Descent::name_seen(const Event& event, std::size_t place) {
     }
 }
 
-/// Before version 2 of the frame the program did not name what was seen of plans and of supply.
-/// Nobody can tell what two of those had seen: they are taken as one after the other, as they were.
+/// Before version 2 of the frame the program did not name what was seen of plans and of supply. So
+/// what those events had seen cannot be told: each is taken to have seen the one before.
 void Descent::see_silently(const Event& event, std::size_t place) {
     const bool is_silent = !event.moment && event.supersedes.empty() &&
                            (std::holds_alternative<PlanChosen>(event.fact) ||

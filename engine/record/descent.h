@@ -1,5 +1,5 @@
-// Which events of one thing had seen which: from what each supersedes, and from a device's own
-// sequence. Grows with events and what they supersede, and never with a square.
+// Which events about a thing had seen which: from what each supersedes, and from the sequence of
+// its device. Time is linear in the events and in what they supersede.
 #pragma once
 
 #include <cstddef>
@@ -13,10 +13,10 @@
 
 namespace hemline {
 
-/// Where each device first used one number for two different events; not in it: never.
+/// Where each device first used the same number for two different events; not in it: never.
 std::map<std::uint64_t, std::uint32_t> first_numbers_twice(std::span<const Event> events);
 
-/// The events of one thing and what each had seen. A place is an index in `of_thing`.
+/// The events about a thing, and what each had seen. A place is an index in `of_thing`.
 class Descent {
   public:
     Descent(std::span<const Event> events, const std::vector<std::size_t>& of_thing,
@@ -26,16 +26,17 @@ class Descent {
     [[nodiscard]] const std::vector<std::size_t>& named_at(std::size_t place) const {
         return named_[place];
     }
-    /// What its device wrote of the thing before.
+    /// What its device wrote about the thing before.
     [[nodiscard]] std::optional<std::size_t> own_before(std::size_t place) const {
         return own_[place];
     }
-    /// The one event of that id; none: there is none, or two since a tablet was copied.
+    /// The event of that id; none: there is none, or there are two since a tablet was copied.
     [[nodiscard]] std::optional<std::size_t> only(EventId id) const;
 
-    /// Marks, by place, all that those of the places had seen, near and far.
+    /// Marks, by place, everything that the events at those places had seen, directly or through
+    /// others.
     [[nodiscard]] std::vector<bool> seen_by(const std::vector<std::size_t>& places) const;
-    /// Places that none of `by` had seen, out of `by`.
+    /// Those places in `by` that no other place in `by` had seen.
     [[nodiscard]] std::vector<std::size_t> tips_among(const std::vector<std::size_t>& by) const;
 
   private:
@@ -45,7 +46,7 @@ class Descent {
     std::map<EventId, std::vector<std::size_t>> places_;  ///< an id may stand for two events
     std::vector<std::vector<std::size_t>> named_;
     std::vector<std::optional<std::size_t>> own_;
-    std::optional<std::size_t> last_silent_;  ///< of the program that named nothing
+    std::optional<std::size_t> last_silent_;  ///< of a program that did not name them
 };
 
 }  // namespace hemline

@@ -15,7 +15,7 @@ bool is_of_metal(const Fact& fact) {
            std::holds_alternative<StickMeasured>(fact);
 }
 
-/// What was done last with metal for each edge; a cut that stands before all else.
+/// What was done last with metal for each edge; a cut that stands goes before anything else.
 std::map<std::string, EventId> metal_for(const Job& job, std::span<const Event> events) {
     std::map<std::string, EventId> last;
     for (const Event& event : events) {

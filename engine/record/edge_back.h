@@ -1,5 +1,5 @@
-// Edges that were taken off the job on one tablet while metal was cut for them on another: they are
-// back on the job, and both tablets say so.
+// Edges that were taken off the job on one tablet while metal was cut for them on another. Such an
+// edge is back on the job, and both tablets say so.
 #pragma once
 
 #include <set>
@@ -10,11 +10,12 @@
 
 namespace hemline {
 
-/// Edges that the last word on them takes off, and that no metal was ever cut or counted for: they
-/// will not be on the job. Of all events of the job, with what is struck and stands apart.
+/// Edges whose last event takes them off, and for which no metal was ever cut or counted: they will
+/// not be on the job. From all events of the job, and what of them is struck or disagrees.
 std::set<std::string> edges_that_go(const Job& job, std::span<const Event> events);
 
-/// Adds a conflict for each of them, after those that are there. Of all events of the job, folded.
+/// Adds a disagreement for each of them, after those already there. From all events of the job,
+/// folded.
 void add_edges_back(Job& job, std::span<const Event> events);
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// What was said of one edge: what it is, how long and how steep, how it is divided, and whether it
+// What was said of an edge: what it is, how long and how steep, how it is divided, and whether it
 // is finished.
 #pragma once
 
@@ -16,9 +16,9 @@ namespace hemline {
 
 struct EdgeAdded {
     static constexpr std::uint16_t kind_number = 2;
-    Edge edge;  ///< an id already there is replaced; its lap is LapChosen's to say, and stays
+    Edge edge;  ///< an id already there is replaced; its lap stays: only LapChosen says it
 
-    bool operator==(const EdgeAdded& other) const;  ///< the lap apart
+    bool operator==(const EdgeAdded& other) const;  ///< all but the lap
 };
 struct ReadingTaken {
     static constexpr std::uint16_t kind_number = 3;
@@ -57,8 +57,8 @@ struct LooksChosen {
 
     bool operator==(const LooksChosen&) const = default;
 };
-/// The foreman's other answer: what is wrong, for the crew to mend. Supersedes his tick, if there
-/// was one.
+/// The foreman's other answer: what is wrong, for the crew to fix. Supersedes his sign-off, if
+/// there is one.
 struct EdgeSentBack {
     static constexpr std::uint16_t kind_number = 40;
     std::string edge;
@@ -74,7 +74,7 @@ struct EdgeTakenOff {
 
     bool operator==(const EdgeTakenOff&) const = default;
 };
-/// How far the pieces of this edge lap; none: as the job's rule has it. Its run is divided anew.
+/// How far the pieces of this edge lap; none: as the job's rule has it. Its run is divided again.
 struct LapChosen {
     static constexpr std::uint16_t kind_number = 42;
     std::string edge;
@@ -83,7 +83,16 @@ struct LapChosen {
     bool operator==(const LapChosen&) const = default;
 };
 
+/// The foreman has looked at a value outside practice and lets it stand.
+struct ValueAccepted {
+    static constexpr std::uint16_t kind_number = 56;
+    std::string edge;
+    std::string value;  ///< EdgeValue::key: of what, and which value
+
+    bool operator==(const ValueAccepted&) const = default;
+};
+
 using EdgeFacts = Kinds<EdgeAdded, ReadingTaken, PitchTaken, StyleChosen, EdgeFinished, LooksChosen,
-                        EdgeSentBack, EdgeTakenOff, LapChosen>;
+                        EdgeSentBack, EdgeTakenOff, LapChosen, ValueAccepted>;
 
 }  // namespace hemline

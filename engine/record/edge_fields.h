@@ -1,4 +1,4 @@
-// What is said of one edge: the fields, in the order they are saved.
+// What is said of an edge: the fields, in the order they are saved.
 #pragma once
 
 #include <cstdint>
@@ -79,6 +79,12 @@ void fields(Bytes& bytes, EdgeSentBack& fact) {
 template <class Bytes>
 void fields(Bytes& bytes, EdgeTakenOff& fact) {
     bytes.text("edge", fact.edge);
+}
+
+template <class Bytes>
+void fields(Bytes& bytes, ValueAccepted& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.text("value", fact.value);
 }
 
 template <class Bytes>

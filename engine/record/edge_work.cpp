@@ -1,4 +1,4 @@
-// What the readings of an edge come to.
+// What length the readings of an edge give.
 #include <set>
 #include <utility>
 
@@ -8,13 +8,14 @@ namespace hemline {
 
 namespace {
 
-/// The readings of an edge that count.
+/// The readings of an edge that are not struck.
 class Counting {
   public:
     explicit Counting(Tape tape) : tape_(tape) {}
 
     void add(Length reading) { lengths_.emplace_back(reading); }
-    /// Those before that contradict it, further off than the tape allows the longer of the two.
+    /// Earlier readings that disagree with this one by more than the tape allows for the longer of
+    /// the two.
     void settle(Length reading) {
         for (; sorted_ < lengths_.size(); ++sorted_) {
             rising_.emplace(*lengths_[sorted_], sorted_);
@@ -51,9 +52,9 @@ class Counting {
 
     Tape tape_;
     std::vector<std::optional<Length>> lengths_;
-    std::size_t sorted_ = 0;  ///< so many of them are in the sets, or taken out
+    std::size_t sorted_ = 0;  ///< so many readings are in the sets, or taken out
     std::set<std::pair<Length, std::size_t>> rising_;
-    std::set<std::pair<Length, std::size_t>> least_;  ///< by the least that does not contradict
+    std::set<std::pair<Length, std::size_t>> least_;  ///< by the shortest that does not disagree
 };
 
 }  // namespace

@@ -4,6 +4,16 @@
 
 namespace hemline {
 
+Fact::Fact() = default;
+Fact::Fact(const Fact&) = default;
+Fact::Fact(Fact&&) noexcept = default;
+Fact& Fact::operator=(const Fact&) = default;
+Fact& Fact::operator=(Fact&&) noexcept = default;
+Fact::~Fact() = default;
+bool Fact::operator==(const Fact& other) const {
+    return static_cast<const AnyFact&>(*this) == static_cast<const AnyFact&>(other);
+}
+
 std::optional<EventId> struck_by(const Fact& fact) {
     return std::visit(
         [](const auto& one) -> std::optional<EventId> {

@@ -7,7 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "engine/record/body_facts.h"
 #include "engine/record/edge_facts.h"
+#include "engine/record/gate_facts.h"
 #include "engine/record/job_facts.h"
 #include "engine/record/metal_facts.h"
 #include "engine/record/moment.h"
@@ -16,14 +18,30 @@
 
 namespace hemline {
 
-using Fact = OneOf<JobFacts, EdgeFacts, MetalFacts, StepFacts, RecordFacts>::Fact;
+using AnyFact =
+    OneOf<JobFacts, EdgeFacts, BodyFacts, MetalFacts, StepFacts, GateFacts, RecordFacts>::Fact;
+/// What happened: one of the kinds. A class, so that copying it, which asks every kind, is compiled
+/// once, in event.cpp, and not in every source that holds an event.
+struct Fact : AnyFact {
+    using AnyFact::AnyFact;
+    Fact();
+    Fact(const Fact&);
+    Fact(Fact&&) noexcept;
+    Fact& operator=(const Fact&);
+    Fact& operator=(Fact&&) noexcept;
+    ~Fact();
 
-/// What a strike takes back; none: it is no strike.
+    static constexpr std::size_t kinds = std::variant_size_v<AnyFact>;
+
+    bool operator==(const Fact&) const;
+};
+
+/// What a strike takes back; none: it is not a strike.
 std::optional<EventId> struck_by(const Fact& fact);
 /// What a fact answers to a step, if it is such an answer.
 std::optional<StepSaid> step_in(const Fact& fact);
 
-/// More than a crew makes apart of one thing.
+/// More disagreeing events about one thing than a crew makes.
 constexpr std::size_t supersedes_most = 4096;
 
 struct Event {
@@ -37,8 +55,8 @@ struct Event {
     bool operator==(const Event&) const = default;
 };
 
-/// The device's clock; of version 1 the logical time, all there is, which another's wrong clock may
-/// have raised.
+/// What the device's clock said. For version 1 the logical time, which another device's wrong clock
+/// may have raised: nothing else was saved.
 WallTime wall_time(const Event& event);
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// Events to payload bytes and back: the only file that knows cereal. Exceptions stop here.
+// Events to payload bytes and back: the only file that includes cereal. Exceptions stop here.
 #include "engine/record/event_bytes.h"
 
 #include <algorithm>
@@ -120,7 +120,7 @@ class Reader {
             refuse(name, "not UTF-8 text");
         }
     }
-    /// `most`: what a list may hold, so that none that is read makes work without bound.
+    /// `most`: how many a list may hold, so that no list from a file makes unbounded work.
     template <class Many, std::size_t most>
     void count(const char* name, Many& many, std::size_t size_each, AtMost<most> /*bound*/) {
         std::uint32_t size = 0;
@@ -169,7 +169,7 @@ Bytes frame_of(const Event& event) {
 }
 
 std::variant<Event, std::string> event_in(PayloadKind of, std::span<const std::uint8_t> payload) {
-    // cereal takes any first byte for a byte order; only little endian is ever written.
+    // cereal accepts any first byte as the byte order; this program writes little endian only.
     if (payload.empty() || payload.front() != 1) {
         return "does not begin with the mark of little-endian bytes";
     }

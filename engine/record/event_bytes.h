@@ -1,5 +1,4 @@
-// Events as bytes: a checked frame around a cereal payload. docs/journal_format.md is the page on
-// it.
+// Events as bytes: a checked frame around a cereal payload. docs/journal_format.md describes it.
 //
 //   | magic 4 | version 2 | kind 2 | length 4 | crc 4 | payload (length bytes) |
 //   all little endian; crc: CRC-32 (ISO-HDLC) over version…length and the payload; length ≤ 1 MiB
@@ -13,7 +12,7 @@
 
 #include "engine/record/bytes.h"
 #include "engine/record/event.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "engine/words/text.h"
 
 namespace hemline {
@@ -27,13 +26,13 @@ struct PayloadKind {
     std::uint16_t kind = 0;
 };
 
-/// The whole frame of one event, of the version it was read from. What the format cannot hold (a
+/// The whole frame of an event, of the version it was read from. What the format cannot hold (a
 /// text over 4 KiB or not UTF-8, a length past longest_readable(), a list longer than its most) is
 /// written and would be refused on reading: read it back before it is kept.
 Bytes frame_of(const Event& event);
 
-/// The event in a payload whose frame has checked out and whose version is known, or why it cannot
-/// be one: "edge: not UTF-8 text".
+/// The event in a payload whose frame has checked out and whose version is known, or why it is not
+/// an event: "edge: not UTF-8 text".
 std::variant<Event, std::string> event_in(PayloadKind of, std::span<const std::uint8_t> payload);
 
 /// Stretch of a journal that holds no event this program can read: kept aside, never dropped.
@@ -44,8 +43,8 @@ struct SetAside {
     std::int64_t count = 1;  ///< whole events in it, or places that it stands for
 };
 
-/// Past so many places of one journal those that follow are counted together: from the first of
-/// them on, the bytes of all. A torn tail is always the last, by itself.
+/// After so many damaged stretches of a journal, the rest are reported as a single stretch: it
+/// begins at the first of them and has the bytes of all. A torn tail always comes last, by itself.
 constexpr std::size_t set_aside_most = 100;
 
 struct JournalRead {
@@ -54,8 +53,8 @@ struct JournalRead {
     std::size_t whole_size = 0;       ///< bytes up to the end of the last frame that checks out
 };
 
-/// Reads any bytes: total, never throws, allocates no more than a small multiple of the input.
-/// After damage it looks for the next frame that checks out.
+/// Accepts any bytes, never throws, allocates no more than a small multiple of the input. After
+/// damage it looks for the next frame that checks out.
 JournalRead read_journal(std::span<const std::uint8_t> bytes);
 
 }  // namespace hemline

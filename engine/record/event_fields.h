@@ -1,5 +1,5 @@
 // The fields of every event, in the order they are saved: read this, and the list of each family
-// (job_fields.h and its neighbours), beside docs/journal_format.md. One list serves writing and
+// (job_fields.h and its neighbors), beside docs/journal_format.md. One list serves writing and
 // reading, so the two cannot differ.
 //
 //   payload = header_fields + fields of the fact
@@ -14,8 +14,10 @@
 #include <cstdint>
 #include <variant>
 
+#include "engine/record/body_fields.h"
 #include "engine/record/edge_fields.h"
 #include "engine/record/event.h"
+#include "engine/record/gate_fields.h"
 #include "engine/record/job_fields.h"
 #include "engine/record/metal_fields.h"
 #include "engine/record/record_fields.h"
@@ -23,7 +25,7 @@
 
 namespace hemline {
 
-/// The number of a kind; of one that this program does not know, as it was read.
+/// The number of a kind; for a kind that this program does not know, the number that was read.
 struct KindNumber {
     template <class One>
     std::uint16_t operator()(const One& /*fact*/) const {
@@ -35,10 +37,10 @@ struct KindNumber {
 /// An empty fact of that kind; Unknown when this program has no such kind.
 template <std::size_t place = 0>
 Fact blank_fact(std::uint16_t kind) {
-    if constexpr (place == std::variant_size_v<Fact>) {
+    if constexpr (place == Fact::kinds) {
         return Unknown{kind, {}};
     } else {
-        using One = std::variant_alternative_t<place, Fact>;
+        using One = std::variant_alternative_t<place, AnyFact>;
         if constexpr (!std::is_same_v<One, Unknown>) {
             if (One::kind_number == kind) {
                 return One{};
@@ -48,8 +50,8 @@ Fact blank_fact(std::uint16_t kind) {
     }
 }
 
-/// What every event has, of unknown kinds too. Version 2 has its moment besides, and times after
-/// the last of version 1, so that an event can follow any of them.
+/// What every event has, of unknown kinds too. Version 2 adds its moment, and allows later times
+/// than version 1, so that an event can follow any event of version 1.
 template <class Bytes>
 void header_fields(Bytes& bytes, Event& event) {
     fields(bytes, "event id", event.id);

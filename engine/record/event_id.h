@@ -1,4 +1,4 @@
-// The number of an event, and as people and file names write it.
+// The number of an event, and how people and file names write it.
 #pragma once
 
 #include <compare>
@@ -9,7 +9,7 @@
 
 namespace hemline {
 
-/// Device that wrote the event, and its place in that device's own sequence (1…).
+/// The device that wrote the event, and its place in the sequence of that device (1…).
 struct EventId {
     std::uint64_t device = 0;
     std::uint32_t sequence = 0;

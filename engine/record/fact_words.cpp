@@ -1,9 +1,11 @@
 #include "engine/record/fact_words.h"
 
 #include <algorithm>
+#include <charconv>
 #include <string_view>
 
 #include "engine/measure/length_text.h"
+#include "engine/record/gate_words.h"
 
 namespace hemline {
 namespace {
@@ -32,7 +34,7 @@ Text trim_words(const std::string& trim, const Names& names) {
     return names.trim ? names.trim(trim) : Text(trim);
 }
 
-/// The edge, or the part of it that has metal of its own.
+/// The edge, or the part of it whose metal is meant.
 Text part_words(const std::string& edge, TrimRole role) {
     switch (role) {
         case TrimRole::main:
@@ -89,6 +91,32 @@ Text leg_words(const LegChosen& leg) {
     return leg.hem == Hem::none ? bent : say("{1} {2} hem", bent, spoken(leg.hem));
 }
 
+/// The value's key is what it is of, then what it was: "length: 46 ft", "hook 1: 3/8 in". A number
+/// is the same for every reader; an answer in words is left out.
+Text accepted_words(const ValueAccepted& accepted, const Names& names) {
+    const std::size_t colon = accepted.value.find(": ");
+    const std::string of = accepted.value.substr(0, colon);
+    const std::string was =
+        colon == std::string::npos ? std::string() : accepted.value.substr(colon + 2);
+    const std::size_t space = of.rfind(' ');
+    Text thing = say("Pitch");
+    if (of == "length") {
+        thing = say("Length to work with");
+    } else if (of == "plan") {
+        thing = say("The plan");
+    } else if (of.rfind("pieces cut", 0) == 0) {
+        thing = say("Trim, pieces cut");
+    } else if (of != "pitch" && space != std::string::npos) {
+        StepSaid said;
+        said.edge = accepted.edge;
+        said.step = of.substr(0, space);
+        std::from_chars(of.data() + space + 1, of.data() + of.size(), said.piece);
+        thing = step_words(said, names);
+    }
+    const bool is_number = !was.empty() && was[0] >= '0' && was[0] <= '9';
+    return is_number ? glued(thing, ", ", Text(was)) : thing;
+}
+
 struct Words {
     const Names& names;
 
@@ -117,8 +145,9 @@ struct Words {
         return say("Edge {1}, run chosen: {2}", f.edge, words_of(f.style));
     }
     Text operator()(const RuleSet& f) const {
-        return say("Practice: {1} set to {2}", names.rule ? names.rule(f.key) : Text(f.key),
-                   f.value);
+        const Text rule = names.rule ? names.rule(f.key) : Text(f.key);
+        return f.value.empty() ? say("Practice: {1} taken back", rule)
+                               : say("Practice: {1} set to {2}", rule, f.value);
     }
     Text operator()(const PieceCut& f) const {
         return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece), f.cut,
@@ -133,9 +162,40 @@ struct Words {
         const StepSaid said = f.said();
         const Text words =
             say("Edge {1}, {2}: {3}", f.edge, step_words(said, names), answer_words(said.answer));
-        return said.exception.empty() ? words
-                                      : say("{1} (exception: {2}, accepted by {3})", words,
-                                            said.exception, said.exception_by);
+        return said.exception_by.empty() ? words
+                                         : say("{1} (exception: {2}, accepted by {3})", words,
+                                               said.exception, said.exception_by);
+    }
+    Text operator()(const GateAnswered& f) const {
+        std::vector<GateCheck> noes;
+        for (const GateFound& found : f.found) {
+            if (found.finding != Finding::good) {
+                noes.push_back(found.check);
+            }
+        }
+        if (noes.empty()) {
+            return say("Looked at before roof work: all safe. {1} watches. Nearest hospital: {2}",
+                       f.watcher, f.hospital);
+        }
+        return f.edge.empty() ? say("No roof work today: {1}", spoken(noes))
+                              : say("No work on edge {1}: {2}", f.edge, spoken(noes));
+    }
+    Text operator()(const GateLifted& f) const { return say("The no was lifted: {1}.", f.reason); }
+    Text operator()(const ValueAccepted& f) const {
+        return say("Edge {1}, outside practice and accepted: {2}", f.edge,
+                   accepted_words(f, names));
+    }
+    Text operator()(const BodyWalked& f) const {
+        return f.sides.empty() ? say("Roof {1} is no longer walked as one", f.body)
+                               : say(f.closed ? phrase("Roof {1} walked round: {2}")
+                                              : phrase("Roof {1} walked so far: {2}"),
+                                     f.body,
+                                     say_count("{1} side", "{1} sides",
+                                               static_cast<std::int64_t>(f.sides.size())));
+    }
+    Text operator()(const EdgePlaced& f) const {
+        return say("Edge {1} lies on roof {2}, between sides {3} and {4}", f.edge, f.at.body,
+                   f.at.side, f.at.other);
     }
     Text operator()(const EdgeSentBack& f) const {
         return say("Edge {1} sent back: {2}", f.edge, f.reason);

@@ -9,7 +9,7 @@
 
 namespace hemline {
 
-/// What people call that which an event knows by its id; what is not given is named by the id.
+/// Names for the things that an event knows by id; where none is given, the id is shown.
 struct Names {
     std::function<Text(const StepSaid&)> step;
     std::function<Text(const std::string&)> trim, rule;
@@ -17,8 +17,8 @@ struct Names {
     std::function<Text(EventId)> offcut;        ///< the piece whose cut left it
 };
 
-/// One line for the history screen and `journal`: what happened, in words, with its values. What a
-/// strike struck is said one level deep: strikes may strike each other, or themselves.
+/// A line for the history screen and `journal`: what happened, in words, with its values. A strike
+/// says what it struck, one level deep only, because strikes may strike each other or themselves.
 Text describe(const Fact& fact, const Names& names = {});
 /// "piece 1, step hook", or its action in quotes.
 Text step_words(const StepSaid& said, const Names& names);

@@ -1,4 +1,4 @@
-// What the lists of fields share: bounds, and the fields of values that several kinds hold.
+// What the lists of fields share: limits, and the fields of values that several kinds hold.
 #pragma once
 
 #include <cstddef>
@@ -21,8 +21,8 @@ constexpr std::size_t event_legs_most = 64, event_stock_most = 64;
 /// No roof has as many runs of one trim; and as many pieces make 300 m from sticks of a foot.
 constexpr std::size_t event_runs_most = 1000, event_cuts_most = 1000;
 
-/// How many a list may hold. It is part of the call's type: a list without it, or with one past
-/// what any event needs, does not compile.
+/// How many a list may hold. It is part of the call's type: a list without a limit, or with a limit
+/// higher than any event needs, does not compile.
 template <std::size_t most>
 struct AtMost {
     static_assert(most > 0 && most <= text_most, "a list that makes work without bound");

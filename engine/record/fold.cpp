@@ -9,6 +9,9 @@
 #include "engine/record/event.h"
 #include "engine/record/job_metal.h"
 #include "engine/record/job_places.h"
+#include "engine/record/wind.h"
+#include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 namespace {
@@ -24,7 +27,8 @@ EdgeWork* work_on(Job& job, std::string_view edge) {
 
 std::string rule_named(std::string_view key) { return "rule " + std::string(key); }
 
-/// Folds one fact in. Each says what it does to the job, and nothing when it makes no sense there.
+/// Folds a fact in. Each overload changes the job as its fact says, or does nothing when the fact
+/// makes no sense there.
 struct Fold {
     Job& job;
     const Event& event;
@@ -32,10 +36,30 @@ struct Fold {
 
     EdgePlaces& on(const EdgeWork& work) const { return places.edges[place_of(job, work)]; }
 
-    /// The plan picked no longer says how the edge is divided.
+    /// The plan that was picked no longer decides how the edge is divided.
     void forget_chosen(EdgeWork& work) const {
         work.chosen.clear();
         places.picked.erase(place_of(job, work));
+    }
+    /// From which side the level edges are fitted, by what was said and by the wind. Metal that is
+    /// cut stays as it was cut.
+    void turn_to_wind() const {
+        const auto by_wind = sides_by_wind(job);
+        const auto& said = job.practice.site.firsts;
+        for (EdgeWork& work : job.edges) {
+            if (is_sloped(work.edge.kind) || !work.cut.empty()) {
+                continue;
+            }
+            const auto wind = by_wind.find(work.edge.id);
+            const auto own = said.find(work.edge.id);
+            const Side first = own != said.end()       ? own->second
+                               : wind != by_wind.end() ? wind->second
+                                                       : work.added.first;
+            if (first != work.edge.first) {
+                work.edge.first = first;
+                forget_chosen(work);
+            }
+        }
     }
     /// A new edge; nullptr where the job has no room for it, which is noted.
     EdgeWork* added(const Edge& edge) const {
@@ -72,13 +96,17 @@ struct Fold {
         }
         Edge edge = fact.edge;
         edge.lap = work->edge.lap;
-        // What it leaves as it was, it does not say: another tablet may have taken it meanwhile.
+        // It does not name what it leaves unchanged: another tablet may have used that meanwhile.
         edge.pitch = edge.pitch == work->added.pitch ? work->edge.pitch : edge.pitch;
         edge.looks = edge.looks == work->added.looks ? work->edge.looks : edge.looks;
+        edge.first = edge.first == work->added.first ? work->edge.first : edge.first;
         work->edge = edge;
         work->added = fact.edge;
         work->taken_off.reset();
         forget_chosen(*work);
+        if (job.practice.site.wind_from || !job.practice.site.firsts.empty()) {
+            turn_to_wind();
+        }
     }
     void operator()(const ReadingTaken& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
@@ -112,6 +140,9 @@ struct Fold {
             job.stock_shorter.clear();
         }
         places.divide_anew(job, before);
+        if (job.practice.site != before.site) {
+            turn_to_wind();
+        }
     }
     void operator()(const PieceCut& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
@@ -121,10 +152,10 @@ struct Fold {
         take_metal({job, places.offcuts}, event, fact.edge, fact.role, fact.metal, fact.cut);
         if (job.spoiled_cuts.count(event.id) > 0) {
             work->spoiled += job.spare_cuts.count(event.id) > 0 ? 1 : 0;
-            return;  // its metal is gone, and a cut made apart from it stands on
+            return;  // its metal is gone; a cut that had not seen it still stands
         }
-        // Cut again, whether or not the former is superseded: the later stands, both are metal
-        // gone.
+        // Cut again, whether or not it supersedes the earlier cut: the later cut stands, and the
+        // metal of both is used up.
         EdgePlaces& own = on(*work);
         const PieceKey key = key_of(fact.role, fact.piece);
         own.cut.take_all(key);
@@ -161,14 +192,51 @@ struct Fold {
     template <AStep One>
     void operator()(const One& fact) const {
         EdgeWork* work = work_on(job, fact.edge);
-        if (work == nullptr || fact.piece < 0) {
+        const StepSaid said = fact.said();
+        if (work == nullptr || said.piece < 0) {
             return;
         }
-        const StepSaid said = fact.said();
         const StepKey key = key_of(said, event.by);
         on(*work).steps.take_all(key);
         on(*work).steps.add(key, work->steps.size());
         work->steps.push_back({event.id, job.folded, event.by, said, wall_time(event)});
+    }
+    void operator()(const GateAnswered& fact) const {
+        places.gates.emplace(event.id, job.gates.size());
+        job.gates.push_back({event.id, event.by, wall_time(event), fact.edge, fact.found,
+                             fact.watcher, fact.hospital});
+    }
+    void operator()(const GateLifted& fact) const {
+        for (const EventId& no : fact.noes) {
+            if (const auto gate = places.gates.find(no); gate != places.gates.end()) {
+                job.gates[gate->second].lifted = true;
+            }
+        }
+    }
+    void operator()(const ValueAccepted& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->accepted.push_back({fact.value, event.by, wall_time(event)});
+        }
+    }
+    void operator()(const BodyWalked& fact) const {
+        const auto own = std::find_if(job.bodies.begin(), job.bodies.end(),
+                                      [&](const WalkedBody& one) { return one.id == fact.body; });
+        if (fact.sides.empty()) {
+            if (own != job.bodies.end()) {
+                job.bodies.erase(own);
+            }
+        } else if (own != job.bodies.end()) {
+            *own = {fact.body, event.id, fact.sides, fact.closed, fact.host};
+        } else if (job.bodies.size() < bodies_most) {
+            job.bodies.push_back({fact.body, event.id, fact.sides, fact.closed, fact.host});
+        } else {
+            job.left_out.add("bodies", too_many_bodies(fact.body));
+        }
+    }
+    void operator()(const EdgePlaced& fact) const {
+        if (EdgeWork* work = work_on(job, fact.edge)) {
+            work->place = fact.at;
+        }
     }
     void operator()(const EdgeFinished& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
@@ -181,6 +249,7 @@ struct Fold {
     void operator()(const EdgeSentBack& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->finished.reset();
+            work->accepted.clear();
             work->sent_back = SentBack{event.id, wall_time(event), event.by, fact.reason};
             const std::string mended(mend_step);
             on(*work).steps.take_between({mended, 0, ""},
@@ -190,6 +259,9 @@ struct Fold {
     void operator()(const EdgeTakenOff& fact) const {
         if (EdgeWork* work = work_on(job, fact.edge)) {
             work->taken_off = event.id;
+            if (job.practice.site.wind_from) {
+                turn_to_wind();
+            }
         }
     }
     template <AStrike One>

@@ -1,4 +1,4 @@
-// What one event does to the job.
+// What an event changes in the job.
 #pragma once
 
 #include "engine/record/job.h"
@@ -7,7 +7,7 @@ namespace hemline {
 
 struct JobPlaces;
 
-/// Folds one event in. `places` are those of the job's lists, which may have gaps until they are
+/// Folds an event in. `places` are those of the job's lists, which may have gaps until they are
 /// swept.
 void fold_in(Job& job, JobPlaces& places, const Event& event);
 

@@ -1,4 +1,4 @@
-// The frame round a payload: what is checked before any of the payload is believed.
+// The frame around a payload: what is checked before any of the payload is trusted.
 //
 //   | magic 4 | version 2 | kind 2 | length 4 | crc 4 | payload (length bytes) |
 #pragma once
@@ -11,9 +11,9 @@
 
 namespace hemline {
 
-/// 0xFE stands in no UTF-8 text, so no text inside an event can pass for a frame.
+/// 0xFE occurs in no UTF-8 text, so no text inside an event can pass for a frame.
 constexpr std::array<std::uint8_t, 4> frame_magic{0xFE, 'H', 'E', 'M'};
-/// The version of events that say their moment, and that of those before.
+/// The frame version of events that save their moment, and the version before it.
 constexpr std::uint16_t frame_version = 2, frame_version_before = 1;
 
 struct FrameHeader {
@@ -36,7 +36,7 @@ bool has_magic(std::span<const std::uint8_t> bytes);
 /// The header at the beginning of at least frame_header_size bytes.
 FrameHeader header_at(std::span<const std::uint8_t> bytes);
 
-/// The CRC of the header's own part (version to length), to go on with over the payload.
+/// The CRC of the header (version to length), to be continued over the payload.
 std::uint32_t header_crc(std::span<const std::uint8_t> bytes);
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// Whole frames in any bytes, one after another, past whatever damage lies between.
+// Finds whole frames in any bytes, and skips the damage between them.
 #pragma once
 
 #include <cstddef>
@@ -10,7 +10,7 @@
 
 namespace hemline {
 
-/// Where a frame lies whose magic, length and CRC are right.
+/// The place of a frame whose magic, length and CRC are right.
 struct FramePlace {
     std::size_t at = 0, size = 0;
 };
@@ -20,8 +20,8 @@ class FrameSearch {
     /// The bytes must outlive it.
     explicit FrameSearch(std::span<const std::uint8_t> bytes) : bytes_(bytes) {}
 
-    /// The next one; none at the end. All of them together in time that grows with the bytes only,
-    /// however many false beginnings they hold.
+    /// The next frame; none at the end. Finding all of them takes time linear in the bytes, however
+    /// many false beginnings they hold.
     std::optional<FramePlace> next();
 
   private:

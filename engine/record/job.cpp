@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/record/body_pitch.h"
 #include "engine/record/edge_back.h"
 #include "engine/record/event.h"
 #include "engine/record/fold.h"
@@ -32,15 +33,15 @@ void drop_taken_off(Job& job) {
     find_places_of_edges(job);
 }
 
-/// Tells each edge what it waits for. Of the rules one is enough to hold them all.
+/// Tells each edge what it waits for. A disagreement about any rule holds up every edge.
 void hold_edges(Job& job) {
     std::map<std::string, EdgeWork*> by_id;
     for (EdgeWork& work : job.edges) {
         by_id[work.edge.id] = &work;
     }
-    const auto hold = [&](const std::string& edge, const Conflict& conflict) {
+    const auto hold = [&](const std::string& edge, const Thing& thing, const Text& what) {
         if (const auto found = by_id.find(edge); found != by_id.end()) {
-            found->second->undecided.push_back({conflict.thing, conflict.what()});
+            found->second->undecided.push_back({thing, what});
         }
     };
     const Conflict* rule = nullptr;
@@ -48,11 +49,12 @@ void hold_edges(Job& job) {
         if (conflict.thing.subject == Subject::rule) {
             rule = rule == nullptr ? &conflict : rule;
         } else if (conflict.thing.subject == Subject::plan) {
+            const Text what = conflict.what();
             for (const std::string& edge : conflict.edges) {
-                hold(edge, conflict);
+                hold(edge, conflict.thing, what);
             }
         } else if (is_on_edge(conflict.thing)) {
-            hold(conflict.thing.name, conflict);
+            hold(conflict.thing.name, conflict.thing, conflict.what());
         }
     }
     for (EdgeWork& work : job.edges) {
@@ -62,7 +64,45 @@ void hold_edges(Job& job) {
     }
 }
 
+bool stands(const KeptGate& gate) { return !gate.lifted && !noes_in(gate).empty(); }
+
+/// Tells each edge who said no to it, or to the whole roof: that goes first.
+void hold_by_gates(Job& job) {
+    std::optional<SaidNo> to_all;
+    std::map<std::string, std::optional<SaidNo>> to_one;
+    for (const KeptGate& gate : job.gates) {
+        if (stands(gate)) {
+            (gate.edge.empty() ? to_all : to_one[gate.edge]) = SaidNo{gate.by, noes_in(gate)};
+        }
+    }
+    for (EdgeWork& work : job.edges) {
+        const auto one = to_one.find(work.edge.id);
+        work.said_no = to_all || one == to_one.end() ? to_all : one->second;
+    }
+}
+
 }  // namespace
+
+std::vector<GateCheck> noes_in(const KeptGate& gate) {
+    std::vector<GateCheck> noes;
+    for (const GateFound& found : gate.found) {
+        if (found.finding != Finding::good) {
+            noes.push_back(found.check);
+        }
+    }
+    return noes;
+}
+
+std::vector<EventId> noes_on(const Job& job, std::string_view edge) {
+    std::vector<EventId> noes;
+    for (const KeptGate& gate : job.gates) {
+        if (stands(gate) && (gate.edge.empty() || gate.edge == edge) &&
+            noes.size() < event_noes_most) {
+            noes.push_back(gate.id);
+        }
+    }
+    return noes;
+}
 
 bool has_metal(const Job& job, const EdgeWork& work) {
     const auto of_it = [&](const auto& metal) { return metal.edge == work.edge.id; };
@@ -107,6 +147,7 @@ void apply(Job& job, const Event& event) {
 Edge said_anew(const EdgeWork& work, Edge edge) {
     edge.pitch = work.added.pitch;
     edge.looks = work.added.looks;
+    edge.first = edge.first == work.edge.first ? work.added.first : edge.first;
     return edge;
 }
 
@@ -122,14 +163,16 @@ Job replay(std::span<const Event> events, const Practice& practice) {
     JobPlaces places(job);
     places.taken_off = edges_that_go(job, events);
     for (const Event& event : events) {
-        if (!struck_by(event.fact)) {  // those that count are heard
+        if (!struck_by(event.fact)) {  // strikes that count are in `struck`
             fold_in(job, places, event);
         }
     }
     places.sweep(job);
     add_edges_back(job, events);
     hold_edges(job);
+    hold_by_gates(job);
     drop_taken_off(job);
+    share_pitches(job);
     return job;
 }
 

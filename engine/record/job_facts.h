@@ -24,18 +24,18 @@ struct RuleSet {
 
     bool operator==(const RuleSet&) const = default;
 };
-/// The crew picked one of the plans side by side: its runs stay so until something forces them.
+/// The crew picked one of the plans side by side: its runs stay so until something forces a change.
 /// What it cost is kept as it was shown.
 struct PlanChosen {
     static constexpr std::uint16_t kind_number = 20;
-    Prefer prefer = Prefer::looks;  ///< for the runs that are still to come
+    Prefer prefer = Prefer::looks;  ///< for the runs still to be fitted
     std::string trim;
     std::int64_t extra_laps = 0, unbalanced = 0, sticks = 0;
     std::vector<RunChosen> runs;
 
     bool operator==(const PlanChosen&) const = default;
 };
-/// The lengths that new sticks come in on this job.
+/// The lengths of new sticks on this job.
 struct StockChosen {
     static constexpr std::uint16_t kind_number = 24;
     std::vector<Length> lengths;

@@ -1,4 +1,5 @@
 #include "engine/record/job_metal.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 #include <functional>
@@ -8,7 +9,7 @@ namespace hemline {
 
 namespace {
 
-/// Length of one of these sticks, which no longer lies there. None where there was none.
+/// Takes one of these sticks away and returns its length; none where there is none.
 std::optional<Length> take_one(Metal metal, EventId id) {
     const std::optional<std::size_t> place = metal.offcuts.first(id);
     if (!place) {
@@ -21,7 +22,7 @@ std::optional<Length> take_one(Metal metal, EventId id) {
     return found.length;
 }
 
-/// Opens the metal: its length, or none where it is not there.
+/// Takes the metal for use and returns its length; none where it is not there.
 std::optional<Length> open_metal(Metal metal, const MetalTaken& taken) {
     if (!taken.offcut) {
         ++metal.job.sticks_opened;

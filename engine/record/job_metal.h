@@ -1,5 +1,4 @@
-// The metal that lies there: sticks opened, offcuts left, sticks counted; what each event does to
-// it.
+// The metal on hand: sticks opened, offcuts left, sticks counted, and what each event does to it.
 #pragma once
 
 #include "engine/record/event.h"
@@ -24,7 +23,7 @@ void take_metal(Metal metal, const Event& event, const std::string& edge, TrimRo
 /// there changes nothing.
 void count_metal(Metal metal, const Event& event, const MetalCounted& counted);
 
-/// A new stick becomes one on hand, of its own length; an offcut's length changes.
+/// A new stick becomes a stick on hand of the measured length; an offcut gets the measured length.
 void measure_stick(Metal metal, const Event& event, const StickMeasured& measured);
 
 void spoil_stick(Metal metal, const StickSpoiled& spoiled);

@@ -33,6 +33,9 @@ JobPlaces::JobPlaces(const Job& job) : edges(job.edges.size()), edges_kept(job.e
     for (std::size_t i = 0; i < job.offcuts.size(); ++i) {
         offcuts.add(job.offcuts[i].left_by, i);
     }
+    for (std::size_t i = 0; i < job.gates.size(); ++i) {
+        gates.emplace(job.gates[i].id, i);
+    }
     for (std::size_t i = 0; i < job.supplies.size(); ++i) {
         supplies.add({job.supplies[i].edge, job.supplies[i].role}, i);
     }
@@ -48,14 +51,18 @@ void JobPlaces::sweep(Job& job) {
 }
 
 void JobPlaces::divide_anew(Job& job, const Practice& before) {
-    // What only marks, fastens and keeps metal divides nothing.
+    // A rule that only marks, fastens or keeps metal does not change how runs are divided.
     Practice now = job.practice;
     for (const auto field :
          {&Practice::offcut_kept, &Practice::cleat_clear, &Practice::hem_notch_clear,
           &Practice::bead_gap, &Practice::bead_width, &Practice::screw_spacing,
-          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing}) {
+          &Practice::screw_margin, &Practice::hook_gap_most, &Practice::seam_spacing,
+          &Practice::seam_clear, &Practice::boot_clear, &Practice::hole_clear,
+          &Practice::cricket_from}) {
         now.*field = before.*field;
     }
+    now.site = before.site;
+    now.fixed_line = before.fixed_line;
     if (before != now) {
         for (const std::size_t edge : picked) {
             job.edges[edge].chosen.clear();

@@ -11,8 +11,8 @@ namespace {
 
 using View = std::span<const std::uint8_t>;
 
-/// What a journal holds beside its events, in its order; neighbours that cannot be read for one
-/// reason are counted as one, and so is all that is past so many.
+/// What a journal holds besides its events, in order. Neighbors that cannot be read for the same
+/// reason are counted together, and so is everything past so many.
 class Aside {
   public:
     void damage(std::size_t offset, std::size_t size, Text why) {
@@ -65,7 +65,7 @@ class Aside {
 
     std::vector<SetAside> all_, torn_;
     SetAside more_{0, 0, {}, 0};
-    std::size_t after_event_ = 0;  ///< where the last one that cannot be read ends
+    std::size_t after_event_ = 0;  ///< where the last unreadable stretch ends
 };
 
 void read_frame(View frame, std::size_t at, JournalRead& read, Aside& aside) {

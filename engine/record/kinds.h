@@ -1,5 +1,5 @@
-// Lists of kinds of events. A family of kinds lists its own, so that a new kind is added where it
-// stands; OneOf puts the families together.
+// Lists of kinds of events. Each family of kinds has its list, so that a new kind is added beside
+// its struct; OneOf joins the families.
 #pragma once
 
 #include <type_traits>
@@ -21,7 +21,8 @@ template <class... Facts, class... More, class... Lists>
 struct OneOf<Kinds<Facts...>, Kinds<More...>, Lists...>
     : OneOf<Kinds<Facts..., More...>, Lists...> {};
 
-/// For a visitor's one answer for several kinds, each named: a kind that is not does not compile.
+/// Lets a visitor give several named kinds the same answer: a kind that nobody named does not
+/// compile.
 template <class Fact, class... Facts>
 concept AnyOf = (std::is_same_v<Fact, Facts> || ...);
 

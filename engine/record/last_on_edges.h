@@ -10,8 +10,8 @@
 
 namespace hemline {
 
-/// The latest event about each edge that is not struck, by the edge's id; they point into `events`,
-/// which are in_order().
+/// For each edge, by id, the latest event about it that is not struck. Points into `events`, which
+/// are in_order().
 std::map<std::string, const Event*> last_on_edges(std::span<const Event> events, const Job& job);
 
 }  // namespace hemline

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "engine/dividing/piece_bounds.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -55,6 +56,12 @@ Problem too_many_stock_lengths(std::size_t said) {
     return {say("Sticks were said to come in {1} lengths: only the {2} longest are used.", said,
                 stock_lengths_most),
             say("Choose the lengths anew that the supplier really has.")};
+}
+
+Problem too_many_bodies(const std::string& body) {
+    return {
+        say("A job holds {1} roofs that are walked round, and {2} is left out.", bodies_most, body),
+        say("Start another job for that roof.")};
 }
 
 Problem too_many_legs(const std::string& trim, std::size_t said) {

@@ -9,13 +9,13 @@
 namespace hemline {
 namespace {
 
-using View = std::span<const std::uint8_t>;
+using FrameBytes = std::span<const std::uint8_t>;
 
 constexpr std::size_t device_at = frame_header_size + 1, sequence_at = device_at + 8,
                       id_end = sequence_at + 4;
 
 template <class T>
-T number_at(View bytes, std::size_t at) {
+T number_at(FrameBytes bytes, std::size_t at) {
     T value = 0;
     for (std::size_t i = 0; i < sizeof(T); ++i) {
         value = static_cast<T>(value | static_cast<T>(static_cast<T>(bytes[at + i]) << (8 * i)));
@@ -23,8 +23,8 @@ T number_at(View bytes, std::size_t at) {
     return value;
 }
 
-/// The event's number stands at the same place whatever its kind; only another version may move it.
-EventId id_in(View frame) {
+/// The event's number is at the same place in every kind; only another version may move it.
+EventId id_in(FrameBytes frame) {
     const FrameHeader header = header_at(frame);
     if (!is_version_known(header.of.version) || frame.size() < id_end ||
         frame[frame_header_size] != 1) {
@@ -34,8 +34,9 @@ EventId id_in(View frame) {
             number_at<std::uint32_t>(frame, sequence_at)};
 }
 
-/// In a device's own sequence, those without a number last; two of one number by their bytes.
-bool comes_before(const FrameAt& a, const FrameAt& b) {
+/// By the sequence of the device, frames without a number last; two of the same number by their
+/// bytes.
+bool frame_comes_before(const FrameAt& a, const FrameAt& b) {
     const std::uint32_t place_a = a.id.sequence - 1, place_b = b.id.sequence - 1;  // 0 wraps: last
     if (place_a != place_b) {
         return place_a < place_b;
@@ -50,7 +51,7 @@ bool same_bytes(const FrameAt& a, const FrameAt& b) {
 
 }  // namespace
 
-FramesRead read_frames(View bytes) {
+FramesRead read_frames(FrameBytes bytes) {
     FramesRead read;
     FrameSearch search(bytes);
     std::size_t done = 0;
@@ -58,7 +59,7 @@ FramesRead read_frames(View bytes) {
         if (found->at > done) {
             read.damage.push_back(bytes.subspan(done, found->at - done));
         }
-        const View frame = bytes.subspan(found->at, found->size);
+        const FrameBytes frame = bytes.subspan(found->at, found->size);
         read.frames.push_back({id_in(frame), frame});
         done = found->at + found->size;
     }
@@ -69,17 +70,17 @@ FramesRead read_frames(View bytes) {
     return read;
 }
 
-void Merge::add(std::uint64_t named, View journal) {
+void Merge::add(std::uint64_t named, FrameBytes journal) {
     const FramesRead read = read_frames(journal);
     for (const FrameAt& frame : read.frames) {
         frames_[frame.id.sequence == 0 ? named : frame.id.device].push_back(frame);
     }
-    for (const View stretch : read.damage) {
+    for (const FrameBytes stretch : read.damage) {
         add_damage(stretch);
     }
 }
 
-void Merge::add_damage(View stretch) {
+void Merge::add_damage(FrameBytes stretch) {
     if (!stretch.empty()) {
         damage_.insert(Bytes(stretch.begin(), stretch.end()));
     }
@@ -90,7 +91,7 @@ Journals Merge::journals() const {
     merged.damage = damage_;
     for (const auto& [device, all] : frames_) {
         std::vector<FrameAt> frames = all;
-        std::sort(frames.begin(), frames.end(), comes_before);
+        std::sort(frames.begin(), frames.end(), frame_comes_before);
         frames.erase(std::unique(frames.begin(), frames.end(), same_bytes), frames.end());
         Bytes& journal = merged.of_device[device];
         for (const FrameAt& frame : frames) {

@@ -1,6 +1,6 @@
-// Any journals put together, frame by frame: one journal for each device, each frame once, whatever
-// the order they came in and however often. Nothing is read further than it must be, so that what a
-// newer program wrote passes through unharmed.
+// Any journals merged frame by frame: the result has a journal for each device and each frame once,
+// in whatever order and however often the journals came in. No more of a frame is read than is
+// needed, so what a newer program wrote passes through unharmed.
 //
 //   A.journal  [A1][A2]            ┐           A.journal  [A1][A2][A3]
 //   A.journal  [A2][A3]            ├─ merge ─▶ B.journal  [B1]
@@ -19,8 +19,8 @@
 
 namespace hemline {
 
-/// Devices' journals, each in one order that follows from its frames alone, and the stretches that
-/// hold no whole frame.
+/// The journals of devices, each in an order that follows from its frames alone, and the stretches
+/// that hold no whole frame.
 struct Journals {
     std::map<std::uint64_t, Bytes> of_device;
     std::set<Bytes> damage;
@@ -42,13 +42,13 @@ struct FramesRead {
 };
 FramesRead read_frames(std::span<const std::uint8_t> bytes);
 
-/// Bytes of journals, taken in one after the other. The bytes must outlive it.
+/// Takes in the bytes of journals one after the other. The bytes must outlive it.
 class Merge {
   public:
     /// `named`: the device in the file's name, for frames that do not say (another version's); 0:
-    /// it names none.
+    /// none.
     void add(std::uint64_t named, std::span<const std::uint8_t> journal);
-    /// A stretch that an earlier merge or opening moved aside.
+    /// A damaged stretch that an earlier merge or opening set aside.
     void add_damage(std::span<const std::uint8_t> stretch);
     /// Commutative, associative, idempotent: the same frames give the same bytes.
     [[nodiscard]] Journals journals() const;
@@ -58,7 +58,7 @@ class Merge {
     std::set<Bytes> damage_;
 };
 
-/// Whether all frames and all damage of `part` are in `whole`, which a Merge has put in order.
+/// Whether `whole`, the result of a Merge, has all frames and all damage of `part`.
 bool holds_all(const Journals& whole, const Journals& part);
 
 /// The device in a journal's file name, "3f9c….journal" or "3f9c…-2.journal"; 0 when there is none.

@@ -19,7 +19,7 @@ struct PieceCut {
 
     bool operator==(const PieceCut&) const = default;
 };
-/// Metal lost without yielding the piece. Supersedes the PieceCut it undoes, if there was one.
+/// Metal lost without yielding the piece. Supersedes the PieceCut it undoes, if there is one.
 struct PieceSpoiled {
     static constexpr std::uint16_t kind_number = 8;
     std::string edge;

@@ -40,7 +40,7 @@ std::map<EventId, Named> named_in(std::span<const Event> events,
     return named;
 }
 
-/// Both are there once, before the strike, and about one thing.
+/// Both are there once, before the strike, and about the same thing.
 bool is_pick(const StrikePick& pick, const std::map<EventId, Named>& named) {
     const Named& struck = named.at(pick.struck);
     const Named& chosen = named.at(pick.chosen);
@@ -49,8 +49,9 @@ bool is_pick(const StrikePick& pick, const std::map<EventId, Named>& named) {
            struck.thing == chosen.thing;
 }
 
-/// Takes the picks that nobody contradicts: first those of events that no pick chose, then those of
-/// events that only such ones had chosen. What goes round in a circle is left.
+/// Accepts the picks that nobody contradicts: first those that strike an event which no pick chose,
+/// then those that strike events chosen only by picks already accepted. Picks that contradict each
+/// other in a circle are left out.
 std::vector<StrikePick> uncontradicted(const std::vector<StrikePick>& picks) {
     std::map<EventId, std::vector<const StrikePick*>> of_struck;
     std::map<EventId, std::size_t> times_chosen;
@@ -146,7 +147,8 @@ std::vector<std::size_t> losses_that_picked(std::span<const Event> events,
             return {};
         }
         for (const std::size_t place : found->second) {
-            // A loss of today names the pick and the losses it knew; a pick named one cut alone.
+            // A loss as programs write it today names the pick and the losses it knew; an old pick
+            // named only a cut.
             if (events[place].supersedes.size() != 1) {
                 return {};
             }
@@ -154,7 +156,7 @@ std::vector<std::size_t> losses_that_picked(std::span<const Event> events,
             all.push_back(place);
         }
     }
-    // One device left one cut each time that it picked.
+    // A single device left a cut each time that it picked.
     return cuts.size() > 1 && devices.size() > 1 ? all : std::vector<std::size_t>{};
 }
 

@@ -1,5 +1,5 @@
-// Picks of journals that were written before there was Picked: a strike of each other side, which
-// names the chosen one too; of two cuts a loss. Made apart, two of them would leave nothing.
+// Picks in journals from before the kind Picked: a strike of each other side that also names the
+// chosen one, or, of two cuts, a loss. Two such picks that disagree would leave nothing standing.
 //
 //   Ada picks r1:  strike of r2, names r1 ┐ round in a circle: neither
 //   Ben picks r2:  strike of r1, names r2 ┘ strikes, r1 and r2 stand against each other
@@ -23,8 +23,8 @@ std::optional<EventId> let_stand(const Event& event);
 /// What the strikes of a record do.
 struct Strikes {
     std::set<EventId> struck;
-    /// Strikes, by place in the record, that were picks and struck what a Picked made apart chose:
-    /// they say what is to stand, about the thing, and strike nothing.
+    /// Strikes, by place in the record, that were picks and struck what a Picked chose that had not
+    /// seen them. They say what is to stand, and strike nothing.
     std::map<std::size_t, Thing> picks;
 };
 Strikes strikes_in(std::span<const Event> events);
@@ -32,8 +32,8 @@ Strikes strikes_in(std::span<const Event> events);
 /// The losses of each cut, by places in the record.
 using Losses = std::map<EventId, std::vector<std::size_t>>;
 
-/// Of a piece that was cut apart: the losses that were picks, when they took every cut and would
-/// ask for another stick. `cuts`: those that no other cut of the piece had seen.
+/// For a piece that two tablets cut: the losses that were picks, when together they took every cut
+/// and so would ask for another stick. `cuts`: those that no other cut of the piece had seen.
 std::vector<std::size_t> losses_that_picked(std::span<const Event> events,
                                             const std::vector<EventId>& cuts, const Losses& losses);
 

@@ -1,4 +1,4 @@
-// The one order of all tablets' events, the next time stamp in it, and what undo would strike.
+// The common order of all tablets' events, the next time stamp in it, and what undo would strike.
 #include <algorithm>
 #include <iterator>
 #include <limits>
@@ -19,8 +19,8 @@ bool comes_before(const Event& a, const Event& b) {
     return std::tie(a.when, a.id) < std::tie(b.when, b.id);
 }
 
-/// Those that share time, device and sequence (of a copied tablet) by their bytes, so that none is
-/// lost and the order does not depend on which was read first; each once.
+/// Events with the same time, device and sequence (of a copied tablet) by their bytes, so that none
+/// is lost and the order does not depend on which was read first; each once.
 void order_copies(std::vector<Event>::iterator from, std::vector<Event>::iterator to,
                   std::vector<Event>& ordered) {
     if (to - from == 1) {
@@ -36,8 +36,8 @@ void order_copies(std::vector<Event>::iterator from, std::vector<Event>::iterato
     }
 }
 
-/// How many of the last events stand before each, along what they say they come after. One that is
-/// not among them, or goes round in a circle, is the first.
+/// How many of these events come before each, following what each says it comes after. An event
+/// that follows none of these, or is part of a circle, is the first.
 std::vector<std::size_t> depths(std::span<const Event> last) {
     std::map<EventId, std::size_t> place;
     for (std::size_t i = 0; i < last.size(); ++i) {
@@ -69,7 +69,7 @@ std::vector<std::size_t> depths(std::span<const Event> last) {
     return depth;
 }
 
-/// Those with the last time of all, by what they come after: time tells them apart no more.
+/// Events with the last possible time, by what they come after: their times no longer differ.
 void order_the_last(std::vector<Event>& events) {
     const auto first = std::find_if(events.rbegin(), events.rend(), [](const Event& event) {
                            return event.when < time_last;
@@ -87,7 +87,7 @@ void order_the_last(std::vector<Event>& events) {
     std::move(ordered.begin(), ordered.end(), first);
 }
 
-/// After the last time of all comes that again.
+/// After the last possible time comes the same time again.
 HybridTime time_after(HybridTime last, std::int64_t wall_ms) {
     if (wall_ms > last.wall_ms) {
         return {wall_ms, 0};

@@ -6,8 +6,8 @@
 
 namespace hemline {
 
-/// One sentence: which value, and which limit it misses; empty when it is within them. Where the
-/// two read the same on a tape, it says that it is less than a mark.
+/// One sentence: which value, and which limit it misses; empty when it is within them. Where value
+/// and limit read the same on a tape, it says that they differ by less than a mark.
 Text outside_words(const Answer& answer, const PracticeLimits& limits);
 
 }  // namespace hemline

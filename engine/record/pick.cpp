@@ -4,12 +4,13 @@
 #include <iterator>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-/// The sides that a pick names; of more than a crew makes, the latest.
+/// The sides that a pick names; the latest, if there are more than an event can name.
 std::vector<EventId> last_sides(const Conflict& conflict) {
     const std::size_t count = std::min(conflict.sides.size(), supersedes_most / 2);
     std::vector<EventId> ids;

@@ -1,11 +1,11 @@
-// What to write so that a conflict is settled.
+// What to write to settle a disagreement.
 #pragma once
 
 #include <span>
 #include <vector>
 
 #include "engine/record/event.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -17,12 +17,12 @@ struct ToWrite {
     std::vector<EventId> supersedes;
 };
 
-/// What to write so that of a conflict only `chosen` stands, which is a side or what a side says;
-/// an edge that is back stays by what was done for it. Problem: it is in no conflict, or its number
-/// stands for two events (measure again, then).
+/// What to write so that of a disagreement only `chosen` stands, which is a side or what a side
+/// says. An edge that is back is kept by choosing what was done for it. Problem: `chosen` is in no
+/// disagreement, or its number stands for two events (then measure again).
 Result<ToWrite> pick(const Job& job, std::span<const Event> events, EventId chosen);
 
-/// What to write so that the notice of that number goes. Problem: there is none.
+/// What to write so that the notice about that number goes away. Problem: there is no such notice.
 Result<ToWrite> put_away(const Job& job, EventId number);
 
 }  // namespace hemline

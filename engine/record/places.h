@@ -1,5 +1,5 @@
-// Where things stand in a list, found by key at once: what is taken out leaves a gap until the list
-// is swept, so that no event of a long journal moves all that came before it.
+// An index of a list by key. What is taken out leaves a gap until the list is swept, so that no
+// event of a long journal has to move all that came before it.
 #pragma once
 
 #include <cstddef>
@@ -14,16 +14,16 @@ template <class Key>
 class Places {
   public:
     void add(const Key& key, std::size_t place) { at_.emplace(key, place); }
-    /// The first of that key that stands.
+    /// The first entry of that key.
     [[nodiscard]] std::optional<std::size_t> first(const Key& key) const {
         const auto found = at_.lower_bound(key);
         return found == at_.end() || found->first != key ? std::nullopt
                                                          : std::optional(found->second);
     }
-    /// None stands.
+    /// No entry is left.
     [[nodiscard]] bool empty() const { return at_.empty(); }
 
-    /// The first of that key goes.
+    /// Takes out the first entry of that key.
     void take_first(const Key& key) {
         const auto found = at_.lower_bound(key);
         if (found != at_.end() && found->first == key) {
@@ -31,9 +31,9 @@ class Places {
             at_.erase(found);
         }
     }
-    /// All of that key go; how many.
+    /// Takes out all entries of that key; returns how many.
     std::size_t take_all(const Key& key) { return take_between(key, key); }
-    /// All from the one key to the other, both among them.
+    /// All entries between the two keys, both included.
     std::size_t take_between(const Key& first, const Key& last) {
         const auto from = at_.lower_bound(first), to = at_.upper_bound(last);
         const std::size_t before = gaps_.size();
@@ -44,7 +44,7 @@ class Places {
         return gaps_.size() - before;
     }
 
-    /// Closes the gaps. The places are no longer those of the list.
+    /// Closes the gaps. Afterwards the index no longer fits the list.
     template <class T>
     void sweep(std::vector<T>& list) {
         if (gaps_.empty()) {
@@ -68,7 +68,7 @@ class Places {
     }
 
   private:
-    std::multimap<Key, std::size_t> at_;  ///< of one key in the order added
+    std::multimap<Key, std::size_t> at_;  ///< of the same key, in the order added
     std::vector<std::size_t> gaps_;
 };
 

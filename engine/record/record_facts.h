@@ -19,15 +19,15 @@ struct Struck {
 
     bool operator==(const Struck&) const = default;
 };
-/// Of what was made apart about one thing, this event's value stands. Supersedes all sides.
+/// Where tablets disagree about a thing, this event's value stands. Supersedes all sides.
 struct Picked {
     static constexpr std::uint16_t kind_number = 43;
-    EventId chosen;  ///< says the value itself: no pick
+    EventId chosen;  ///< says the value itself; not a pick
     Thing about;
 
     bool operator==(const Picked&) const = default;
 };
-/// Somebody has looked at what stands under one number since a tablet was copied.
+/// Somebody has looked at the events that share a number because a tablet was copied.
 struct CopyNoted {
     static constexpr std::uint16_t kind_number = 44;
     EventId number;

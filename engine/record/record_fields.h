@@ -14,7 +14,7 @@ void fields(Bytes& bytes, Struck& fact) {
 
 template <class Bytes>
 void fields(Bytes& bytes, Thing& thing) {
-    bytes.choice("about", thing.subject, Subject::loss);
+    bytes.choice("about", thing.subject, Subject::place);
     bytes.text("about", thing.name);
     bytes.choice("about", thing.role, TrimRole::cleat);
     bytes.number("about", thing.piece);

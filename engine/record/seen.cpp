@@ -56,7 +56,7 @@ std::vector<EventId> Seen::of(const Event& next) const {
     std::vector<EventId> seen;
     const bool is_loss = std::holds_alternative<PieceSpoiled>(next.fact);
     if (is_loss && next.supersedes.empty()) {
-        return seen;  // it would say that a cut is undone, whose metal had gone already
+        return seen;  // it would undo a cut whose metal is already accounted for
     }
     for (const EventId cut : is_loss ? next.supersedes : std::vector<EventId>{}) {
         if (const auto pick = picked_.find(cut); pick != picked_.end()) {

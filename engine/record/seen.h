@@ -12,7 +12,7 @@
 
 namespace hemline {
 
-/// What the event picked, if it is a pick of the new kind or a strike that was one.
+/// What the event picked, if it is a Picked or a strike that was a pick.
 std::optional<EventId> picked_by(const Event& event);
 
 /// Indices of the events about each thing, in order, with what was picked of it.
@@ -24,12 +24,12 @@ class Seen {
     Seen() = default;
     /// Of events that are in_order().
     explicit Seen(std::span<const Event> events);
-    /// What an event that is about to be written supersedes besides what it names: the latest of
-    /// its thing, those that no other one has seen, struck or not; of a loss the pick of the cut
-    /// that is lost, too. An id that stands for two events comes twice. Of more than an event may
-    /// name the latest: the next one names the rest.
+    /// What an event that is about to be written supersedes besides what it names: the events about
+    /// its thing that no other event has seen, struck or not; for a loss also the pick of the lost
+    /// cut. An id that stands for two events comes twice. Where there are more than an event may
+    /// name, these are the latest; the next event names the rest.
     [[nodiscard]] std::vector<EventId> of(const Event& next) const;
-    /// Takes in one that was written after all of those.
+    /// Takes in an event that was written after all of those.
     void add(const Event& event);
 
   private:

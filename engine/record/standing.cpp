@@ -17,19 +17,20 @@ bool say_the_same(const Fact& a, const Fact& b) {
     return step ? step == step_in(b) : a == b;
 }
 
-/// What the events of one thing say, each by its place in `of_thing`.
+/// What the events about a thing say, each by its place in `of_thing`.
 struct Said {
     std::span<const Event> events;
     const Thing& thing;
     const std::vector<std::size_t>& of_thing;
     Descent descent;
-    std::vector<std::optional<std::size_t>> says;  ///< itself; of a pick the one it chose, if any
+    std::vector<std::optional<std::size_t>> says;  ///< itself; of a pick the event chosen
     std::vector<bool> stands;
     std::vector<bool> gone;  ///< struck or lost
 
     [[nodiscard]] const Event& at(std::size_t place) const { return events[of_thing[place]]; }
     [[nodiscard]] bool is_pick(std::size_t place) const { return picked_by(at(place)).has_value(); }
-    /// Cuts are metal: the same length cut twice is two pieces. All else that is the same agrees.
+    /// Cuts are metal: the same length cut twice is two pieces. Everything else agrees when it is
+    /// the same.
     [[nodiscard]] bool same(std::size_t a, std::size_t b) const {
         return thing.subject == Subject::piece ? *says[a] == *says[b]
                                                : say_the_same(at(*says[a]).fact, at(*says[b]).fact);
@@ -64,7 +65,8 @@ void Judge::collect_losses() {
     }
 }
 
-/// Losses that were picks, made apart, took every cut of the piece: they lose nothing then.
+/// Losses that were picks and had not seen each other took every cut of the piece: then they lose
+/// nothing.
 void Judge::hear_old_picks(const Said& said) {
     std::vector<std::size_t> cuts;
     for (std::size_t place = 0; place < said.of_thing.size(); ++place) {
@@ -82,8 +84,8 @@ void Judge::hear_old_picks(const Said& said) {
     }
 }
 
-/// A pick falls with what it chose; but not with a cut that was lost by someone who knew of the
-/// pick: the other one is spare as before.
+/// A pick falls when what it chose falls. But it does not fall with a cut that was lost by someone
+/// who knew of the pick: the other cut stays spare.
 void Judge::find_what_stands(Said& said) {
     const bool of_cuts = said.thing.subject == Subject::piece;
     for (std::size_t place = 0; place < said.of_thing.size(); ++place) {
@@ -107,8 +109,8 @@ void Judge::find_what_stands(Said& said) {
     }
 }
 
-/// What a pick had seen and nothing that stands leads to any more. A pick leads to what it chose
-/// and to the sides that say the same; all else to what it names.
+/// What a pick had seen and nothing that stands leads to. A pick leads to what it chose and to the
+/// sides that say the same; any other event leads to what it names.
 void Judge::cross_out(const Said& said, const std::vector<std::size_t>& tips) {
     std::vector<std::size_t> picks;
     for (std::size_t place = 0; place < said.of_thing.size(); ++place) {
@@ -225,13 +227,13 @@ Text about_words(const Event& event, const Things& things) {
     return thing.subject == Subject::none ? describe(event.fact) : name_of(thing);
 }
 
-/// Events of one number.
+/// Events that share a number.
 struct Copies {
     std::size_t count = 0;
     std::vector<Text> about;
 };
 
-/// By their numbers, of those alone that stand for more than one.
+/// By number, for those numbers alone that stand for more than one event.
 std::map<EventId, Copies> copies_in(std::span<const Event> events,
                                     const std::map<std::uint64_t, std::uint32_t>& twice) {
     std::vector<EventId> ids;

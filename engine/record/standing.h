@@ -1,5 +1,5 @@
-// What stands of all that was said and done, whatever the order it came in: what was struck or
-// crossed out by a pick, what was lost, and what still stands against what.
+// What counts of all that was said and done, whatever the order it came in: what was struck or
+// crossed out by a pick, what was lost, and what still disagrees with what.
 #pragma once
 
 #include <set>
@@ -12,12 +12,12 @@
 namespace hemline {
 
 struct Standing {
-    std::set<EventId> struck;        ///< crossed out, by a strike or by a pick of another
-    std::set<EventId> spoiled_cuts;  ///< cuts that a loss took, and the spare ones
+    std::set<EventId> struck;        ///< crossed out, by a strike or because another was picked
+    std::set<EventId> spoiled_cuts;  ///< cuts that a loss took, and spare cuts
     std::set<EventId> spare_cuts;    ///< another cut of the same piece was picked
-    std::set<EventId> settling;      ///< readings whose writer had seen others made apart
-    /// In the order of their first sides, numbers used twice last. Two that say the same agree; two
-    /// cuts of one piece never do, for both are metal.
+    std::set<EventId> settling;      ///< readings whose writer had seen others that disagree
+    /// In the order of their first sides, numbers used twice last. Two events that say the same
+    /// agree; two cuts of the same piece never do, because both used metal.
     std::vector<Conflict> conflicts;
 };
 

@@ -24,7 +24,8 @@ struct StepDone {
     bool operator==(const StepDone&) const = default;
 };
 
-/// With what practice asked then, so that the exception is told in any language and on any marks.
+/// Saves what practice asked at the time, so that the exception can be told in any language and on
+/// any marks.
 struct StepAnswered {
     static constexpr std::uint16_t kind_number = 45;
     std::string edge;
@@ -41,6 +42,18 @@ struct StepAnswered {
     bool operator==(const StepAnswered&) const = default;
 };
 
-using StepFacts = Kinds<StepDone, StepAnswered>;
+/// The foreman's answer to a safety check to which somebody said no.
+struct StepLifted {
+    static constexpr std::uint16_t kind_number = 47;
+    std::string edge;
+    std::string step;  ///< id in the procedure
+    std::string reason;
+    std::string lifted_by;
+
+    [[nodiscard]] StepSaid said() const;
+    bool operator==(const StepLifted&) const = default;
+};
+
+using StepFacts = Kinds<StepDone, StepAnswered, StepLifted>;
 
 }  // namespace hemline

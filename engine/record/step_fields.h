@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-/// As many as there are.
+/// As many as there are findings.
 constexpr std::size_t event_findings_most = 4;
 
 template <class Bytes>
@@ -48,6 +48,13 @@ void fields(Bytes& bytes, StepAnswered& fact) {
     bytes.choice("answer", fact.finding, Finding::right);
     fields(bytes, fact.limits);
     bytes.text("accepted by", fact.accepted_by);
+}
+template <class Bytes>
+void fields(Bytes& bytes, StepLifted& fact) {
+    bytes.text("edge", fact.edge);
+    bytes.text("step", fact.step);
+    bytes.text("reason", fact.reason);
+    bytes.text("lifted by", fact.lifted_by);
 }
 
 }  // namespace hemline

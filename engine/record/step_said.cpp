@@ -21,7 +21,7 @@ Text kept_sentence(const StepDone& done) {
     if (done.exception.empty()) {
         return {};
     }
-    // Of what was seen the exception says what to do about it, not what is wrong.
+    // Of something seen, the exception says what to do about it, not what is wrong.
     return done.answer.kind == AnswerKind::seen
                ? say("It is {1}.", say(done.answer.seen))
                : recalled(done.exception,
@@ -57,6 +57,11 @@ Text outside(const StepAnswered& step, const Answer& answer) {
 
 }  // namespace
 
+bool says_no(const StepSaid& step) {
+    return step.answer.kind == AnswerKind::seen && step.exception_by.empty() &&
+           step.answer.seen == words_of(Finding::bad);
+}
+
 StepSaid StepDone::said() const {
     return {edge, step, piece, answer, kept_sentence(*this), exception_by};
 }
@@ -65,6 +70,11 @@ StepSaid StepAnswered::said() const {
     Answer answer{kind, length, count, {}};
     answer.seen = kind == AnswerKind::seen ? words_of(finding) : "";
     return {edge, step, piece, answer, outside(*this, answer), accepted_by};
+}
+
+StepSaid StepLifted::said() const {
+    Answer answer{AnswerKind::seen, {}, 0, words_of(Finding::good)};
+    return {edge, step, 0, answer, say("The no was lifted: {1}.", say(reason)), lifted_by};
 }
 
 }  // namespace hemline

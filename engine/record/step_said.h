@@ -19,6 +19,9 @@ struct StepSaid {
     bool operator==(const StepSaid&) const = default;
 };
 
+/// Somebody said no, and nobody signed for it.
+bool says_no(const StepSaid& step);
+
 /// A kind that answers a step says so by said().
 template <class One>
 concept AStep = requires(const One& fact) {

@@ -12,7 +12,7 @@ std::set<EventId> strikes_taken_back(std::span<const Event> events) {
         }
     }
     std::set<EventId> taken_back;
-    // A device's last strike first: none that comes later can take it back.
+    // A device's last strike first: no later strike can take it back.
     for (auto strike = targets.rbegin(); strike != targets.rend(); ++strike) {
         const auto& [id, target] = *strike;
         if (taken_back.count(id) == 0 && target.device == id.device &&

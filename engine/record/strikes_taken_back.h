@@ -1,4 +1,4 @@
-// Strikes that no longer count, because their own device says so.
+// Strikes that no longer count because the device that wrote them took them back.
 #pragma once
 
 #include <set>
@@ -8,9 +8,9 @@
 
 namespace hemline {
 
-/// Strikes that do not count. A strike counts though it is struck (two that strike each other would
-/// have no answer), unless its own device wrote the other after it: so a strike that the disk would
-/// not take is taken back.
+/// Strikes that do not count. A strike counts even if it is struck (two that strike each other
+/// would have no answer), unless the same device struck it later: so is a strike taken back that
+/// the disk refused.
 std::set<EventId> strikes_taken_back(std::span<const Event> events);
 
 }  // namespace hemline

@@ -11,7 +11,8 @@ bool operator<(const Thing& a, const Thing& b) {
 
 bool is_on_edge(const Thing& thing) {
     return thing.subject != Subject::none && thing.subject != Subject::job &&
-           thing.subject != Subject::rule && thing.subject != Subject::plan;
+           thing.subject != Subject::rule && thing.subject != Subject::plan &&
+           thing.subject != Subject::body;
 }
 
 Text piece_name(const Thing& thing) {
@@ -61,6 +62,10 @@ Text name_of(const Thing& thing) {
             return say("the metal that lies there for edge {1}", thing.name);
         case Subject::loss:
             return say("the loss of {1}", piece_name(thing));
+        case Subject::body:
+            return say("the walk round roof {1}", thing.name);
+        case Subject::place:
+            return say("where edge {1} lies on the roof", thing.name);
     }
     return {};
 }

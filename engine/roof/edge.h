@@ -1,4 +1,4 @@
-// One edge of the roof: what kind it is, how its two ends finish, and the pitch behind it.
+// An edge of the roof: its kind, how its two ends finish, and the pitch behind it.
 //
 //   seen from outside, facing the edge:      left ________________ right
 //   on a sloped edge left is its foot; on a ridge, the end named first on the job.
@@ -48,7 +48,7 @@ struct Edge {
 constexpr End end_at(const Edge& edge, Side side) {
     return side == Side::left ? edge.left : edge.right;
 }
-/// The plan angle that was stated at that end.
+/// The plan angle stated at that end.
 constexpr std::optional<Angle>& stated_corner(Edge& edge, Side side) {
     return side == Side::left ? edge.corner_left : edge.corner_right;
 }
@@ -57,7 +57,7 @@ constexpr std::optional<Angle> stated_corner(const Edge& edge, Side side) {
 }
 constexpr Side other(Side side) { return side == Side::left ? Side::right : Side::left; }
 
-/// The words of the readings file: "eave", "corner_out", "snap_lock"; none where unknown.
+/// From the words of the readings file: "eave", "corner_out", "snap_lock"; none where unknown.
 std::string_view word_of(End);
 std::string_view word_of(Side);
 std::string_view word_of(Seam);

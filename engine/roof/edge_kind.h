@@ -1,5 +1,5 @@
-// The kinds of edge, and one row of facts for each: whatever differs from kind to kind is read
-// here. A new kind is a number, its row, and data (docs/extending.md).
+// The kinds of edge, and a row of facts for each: everything that differs from kind to kind is read
+// here. A new kind needs a number, a row, and data (docs/extending.md).
 #pragma once
 
 #include <cstdint>
@@ -26,7 +26,7 @@ enum class EdgeKind : std::uint8_t {
 };
 constexpr EdgeKind edge_kind_last = EdgeKind::curb_head;
 
-/// What stands at an end of an edge.
+/// What is at an end of an edge.
 enum class End : std::uint8_t {
     gable = 0,
     corner_out = 1,
@@ -44,7 +44,7 @@ enum class Toward : std::uint8_t { up = 0, down = 1 };
 
 enum class Lies : std::uint8_t { level, sloped, at_a_point };
 
-/// What the main fold is worked out from.
+/// What the main fold is computed from.
 enum class FoldFrom : std::uint8_t {
     one_roof,  ///< 90° + tilt·θ
     both_roofs,
@@ -53,7 +53,7 @@ enum class FoldFrom : std::uint8_t {
     nothing,
 };
 
-/// How the metal at an end is worked out.
+/// How the metal at an end is computed.
 enum class EndsLike : std::uint8_t { eave, gable, valley, wall, curb, nothing };
 
 /// Which panels end at the edge with a closure.
@@ -65,7 +65,7 @@ struct KindOfEdge {
     const char* spoken = "";  ///< "high eave"
     const char* title = "";   ///< "High eave {1}"
     Lies lies = Lies::level;
-    int roofs = 1;  ///< that its metal has a leg on
+    int roofs = 1;  ///< roofs on which its metal has a leg
     FoldFrom fold = FoldFrom::one_roof;
     Toward toward = Toward::down;
     int tilt = 0;  ///< of FoldFrom::one_roof: what the pitch adds to the bend
@@ -74,8 +74,7 @@ struct KindOfEdge {
     End left_usual = End::open, right_usual = End::open;
     std::optional<End> met_as = {};      ///< the end of another edge that meets it
     int turn = 0;                        ///< fitted in this order
-    std::optional<EdgeKind> after = {};  ///< goes on over those of that kind, whatever its ends
-    bool under_panels = false;
+    std::optional<EdgeKind> after = {};  ///< goes on over that kind, whatever its ends
     Closed closed = Closed::no_side;
     int screw_lines = 1;
     bool in_water = false;  ///< water runs along it, over its laps
@@ -85,7 +84,7 @@ struct KindOfEdge {
 std::span<const KindOfEdge> kinds_of_edge();
 const KindOfEdge& facts_of(EdgeKind kind);
 
-/// The words of the readings file: "high_eave"; none where unknown.
+/// From the words of the readings file: "high_eave"; none where unknown.
 std::string_view word_of(EdgeKind);
 std::optional<EdgeKind> edge_kind_of(std::string_view word);
 /// For people: "high eave".

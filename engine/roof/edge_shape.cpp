@@ -1,4 +1,5 @@
 #include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 #include <vector>

@@ -36,24 +36,32 @@ inline bool stands_over_corner(EdgeKind kind) {
     return facts_of(kind).fold == FoldFrom::eaves_at_foot;
 }
 
-/// Of those that stand over a corner: outside, as a hip; a valley's is inside.
+/// For kinds that stand over a corner: whether it is an outside corner, as for a hip; a valley's is
+/// inside.
 inline bool turns_out(EdgeKind kind) { return facts_of(kind).toward == Toward::down; }
 
 /// Ridge and hip lie as a cap over the panels of both roofs.
 inline bool is_cap(EdgeKind kind) { return facts_of(kind).closed == Closed::both_sides; }
 
 /// The side fitted first. A sloped edge is fitted from its foot whatever was stated, so that each
-/// piece laps over the one below it and the laps shed water (common practice, no published source).
+/// piece laps over the piece below it and the laps shed water (common practice, no published
+/// source).
 inline Side first_fitted(const Edge& edge) {
     return is_sloped(edge.kind) ? Side::left : edge.first;
 }
 
-/// Two roofs meet at it, so that its metal has a leg on each: ridge, hip, valley, transition.
+/// Two roofs meet at it and its metal has a leg on each: ridge, hip, valley, transition.
 inline bool joins_two_roofs(EdgeKind kind) { return facts_of(kind).roofs == 2; }
 
-/// The pitch of the other roof: as stated, else the same as this one's.
+/// The pitch of the other roof: as stated, else the same as this roof's.
 constexpr std::optional<Slope> other_pitch(const Edge& edge) {
     return edge.pitch2 ? edge.pitch2 : edge.pitch;
+}
+
+/// The metal has a hand: its legs lie on roofs of different pitch, and which is this roof must be
+/// known.
+inline bool has_two_pitches(const Edge& edge) {
+    return joins_two_roofs(edge.kind) && edge.pitch && edge.pitch2 && *edge.pitch != *edge.pitch2;
 }
 
 /// The ends that make sense on that side of an edge of the kind, in the order of the file's words.
@@ -62,7 +70,7 @@ bool can_end_at(EdgeKind kind, Side side, End end);
 
 /// The two roofs at a corner: at an eave's end, or at the foot of a hip or valley. The angle as
 /// stated, else square: 90 outside, 270 inside; a valley's under 180 is taken from outside. The
-/// other pitch is other_pitch(). None without a pitch, or where the end has no corner.
+/// other pitch is other_pitch(). None without a pitch, or at an end without a corner.
 std::optional<RoofCorner> roof_corner(const Edge& edge, Side side);
 
 /// The main fold of the edge's metal, on the metal and on the brake. None without a pitch, and

@@ -4,6 +4,7 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

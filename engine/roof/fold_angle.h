@@ -10,7 +10,7 @@
 
 #include "engine/measure/slope.h"
 #include "engine/roof/edge.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -20,7 +20,7 @@ struct FoldAngle {
     Toward toward = Toward::down;
 };
 
-/// What decides a fold. Each kind reads what it needs and passes over the rest.
+/// What decides a fold. Each kind reads what it needs and ignores the rest.
 struct FoldAsked {
     EdgeKind kind = EdgeKind::eave;
     Slope pitch;                    ///< the roof behind the edge; at a transition the lower roof
@@ -30,7 +30,8 @@ struct FoldAsked {
     Fascia fascia = Fascia::plumb;  ///< eave, high eave
 };
 
-/// Between flange and face at an eave: 90° + θ before a plumb fascia, 90° before a square-cut one.
+/// Between flange and face at an eave: 90° + θ before a plumb fascia, 90° before a square-cut
+/// fascia.
 FoldAngle eave_fold(Slope pitch, Fascia fascia);
 
 /// The main fold of any kind of edge; angles in double, good to 1e-9 degrees.

@@ -4,12 +4,13 @@
 
 #include "engine/quantity/space.h"
 #include "engine/roof/nearest.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-/// One roof's slope, taken apart.
+/// The sine, cosine and tangent of a roof's slope.
 struct Rise {
     double tan, sin, cos;
 };
@@ -28,7 +29,7 @@ double bend_across_degrees(const RoofCorner& corner) {
     const double psi = radians_of(absolute(half_turn - corner.inside));
     const Space normal1{one.sin, 0, one.cos};
     const Space normal2{two.sin * std::cos(psi), two.sin * std::sin(psi), two.cos};
-    // acos of the dot product alone would lose half its digits near 0°.
+    // acos of the dot product would lose half its digits near 0°.
     return degrees_in(std::atan2(length_of(cross(normal1, normal2)), dot(normal1, normal2)));
 }
 
@@ -47,7 +48,7 @@ Result<HipLine> hip_line(const RoofCorner& corner) {
                        say("Give both roofs a pitch above 0.")};
     }
     const double angle = radians_of(inside);
-    // The line rises into the building: at an inside corner the other way from the eaves' own.
+    // The line rises into the building: at an inside corner away from the eaves.
     const double way = inside < half_turn ? 1 : -1;
     const double along = way * (one.tan + two.tan * std::cos(angle));
     const double across = way * two.tan * std::sin(angle);

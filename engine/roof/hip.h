@@ -12,15 +12,15 @@
 #include "engine/measure/slope.h"
 #include "engine/quantity/angle.h"
 #include "engine/quantity/length.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
 constexpr Angle square_out = degrees(90);
 constexpr Angle square_in = degrees(270);
 
-/// Two eaves at one height that meet: the pitch behind each, and the plan angle inside the building
-/// (90° a square outside corner, 270° a square inside one).
+/// Two eaves at the same height that meet: the pitch behind each, and the plan angle inside the
+/// building (90° at a square outside corner, 270° at a square inside corner).
 struct RoofCorner {
     Slope pitch1, pitch2;
     Angle inside = square_out;
@@ -30,7 +30,7 @@ struct HipLine {
     double from_eave1_degrees = 0;  ///< α1: between eave 1 and the line, in plan
     double from_eave2_degrees = 0;  ///< α2
     double slope_degrees = 0;       ///< of the line itself against the level
-    /// Of each roof against the level, in the plane square to the line: what is planed off a hip
+    /// Of each roof against the level, in the plane square to the line: the angle planed off a hip
     /// rafter's edge. Negative at a valley, where the roofs rise from the line.
     double backing1_degrees = 0, backing2_degrees = 0;
     double dihedral_degrees = 180;  ///< between the roofs, under a hip or above a valley
@@ -45,7 +45,7 @@ Result<HipLine> hip_line(const RoofCorner& corner);
 double bend_across_degrees(const RoofCorner& corner);
 
 /// How much longer each jack of roof 1 is than the last, `spacing` apart along eave 1:
-/// spacing·tan α1 / cos θ1, to the nearest nanometre. Problem: as hip_line(), or longer than any
+/// spacing·tan α1 / cos θ1, to the nearest nanometer. Problem: as hip_line(), or longer than any
 /// roof.
 Result<Length> jack_difference(Length spacing, const RoofCorner& corner);
 

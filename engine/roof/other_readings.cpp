@@ -6,7 +6,7 @@ namespace hemline {
 
 namespace {
 
-/// Adds the reading that is the nearest whole number of `unit` away, 1 to `most` of them.
+/// Adds the reading that is the nearest whole number of `unit`, 1 to `most`, away.
 void add_off_by(std::vector<OtherReading>& found, Length read, Length wanted, SuspectKind kind,
                 Length unit, std::int64_t most) {
     const std::int64_t units = nearest_on(wanted, unit).nm() / unit.nm();
@@ -15,8 +15,8 @@ void add_off_by(std::vector<OtherReading>& found, Length read, Length wanted, Su
     }
 }
 
-/// Every figure that two neighbouring digits of `figure` make when they change places; none that
-/// would begin with a nought.
+/// Every figure made by swapping two neighboring digits of `figure`; none that would begin with a
+/// zero.
 std::vector<std::int64_t> with_digits_swapped(std::int64_t figure) {
     std::vector<std::int64_t> swapped;
     const std::string digits = std::to_string(figure);
@@ -44,7 +44,7 @@ void add_swapped_imperial(std::vector<OtherReading>& found, Length read) {
     for (const std::int64_t other : with_digits_swapped(all_inches)) {
         add(inches(other));
     }
-    // 31 ft 7 in for 37 ft 1 in: the foot's last digit with the inch.
+    // 31 ft 7 in for 37 ft 1 in: the last digit of the feet swapped with the inches.
     const std::int64_t last = whole_feet % 10;
     if (whole_inches < 10 && last != whole_inches && whole_feet >= 1) {
         add(feet(whole_feet - last + whole_inches) + inches(last));

@@ -6,12 +6,13 @@
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/nearest.h"
 #include "engine/roof/outline_adjust.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-/// Length that a side nobody has read is drawn with.
+/// The length with which a side is drawn that nobody has read.
 double guessed_nm(const Walk& walk) {
     double sum = 0;
     int read = 0;
@@ -105,7 +106,7 @@ bool is_contradictory(const Walk& walk) {
                        [](const WalkSide& side) { return side.after.against.has_value(); });
 }
 
-/// Whether the rows fit one another when they are taken the other way round, and not as they are.
+/// Whether the rows fit one another in reverse order but not in their order.
 bool goes_clockwise(const Walk& walk, const Closing& closing, Tape tape) {
     if (closing.turn_left == full_turn + full_turn) {
         return true;
@@ -150,6 +151,45 @@ OutlineState state_of(const Walk& walk, const Closing& closing) {
     return corners_known && closing.unread.empty() ? OutlineState::closes : OutlineState::open;
 }
 
+/// Which side of the line a – b the point lies on: above 0 to its left, 0 on it.
+double side_of(const OutlineLine& line, PlanPoint p) {
+    const auto nm = [](Length length) { return static_cast<double>(length.nm()); };
+    return nm(line.to.x - line.from.x) * nm(p.y - line.from.y) -
+           nm(line.to.y - line.from.y) * nm(p.x - line.from.x);
+}
+
+bool cross(const OutlineLine& a, const OutlineLine& b) {
+    return side_of(a, b.from) * side_of(a, b.to) < 0 && side_of(b, a.from) * side_of(b, a.to) < 0;
+}
+
+std::optional<std::pair<std::size_t, std::size_t>> crossing_of(
+    const std::vector<OutlineLine>& lines) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        for (std::size_t j = i + 2; j < lines.size(); ++j) {
+            const bool neighbours = i == 0 && j + 1 == lines.size();
+            if (!neighbours && cross(lines[i], lines[j])) {
+                return std::pair(i, j);
+            }
+        }
+    }
+    return {};
+}
+
+/// A walk that comes back and crosses itself on the way.
+void judge_crossing(Outline& outline) {
+    outline.crossing =
+        outline.state == OutlineState::closes ? crossing_of(outline.lines) : std::nullopt;
+    if (!outline.crossing) {
+        return;
+    }
+    outline.state = OutlineState::misses;
+    const std::string& edge = outline.lines[outline.crossing->first].edge;
+    const std::string& across = outline.lines[outline.crossing->second].edge;
+    outline.notes.push_back({edge.empty() ? across : edge, "left",
+                             say("The walk comes back, and its sides cross on the way."),
+                             say("Look at each corner: outside or inside?")});
+}
+
 }  // namespace
 
 Result<Outline> trace_outline(std::span<const WalkedEdge> edges, Tape tape) {
@@ -180,6 +220,7 @@ Result<Outline> trace_outline(std::span<const WalkedEdge> edges, Tape tape) {
     outline.suspects = find_suspects(walk);
     outline.notes = notes_of(walk, closing, tape);
     outline.lines = lines_of(walk, closing);
+    judge_crossing(outline);
     return outline;
 }
 

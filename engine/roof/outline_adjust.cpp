@@ -12,7 +12,7 @@ namespace {
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
 
-/// A side as it is drawn: its length and the heading it is walked in.
+/// A side as it is drawn: its length and its heading.
 struct Stroke {
     double nm = 0;
     double heading = 0;
@@ -42,14 +42,14 @@ std::vector<Stroke> strokes_of(const Walk& walk, const Closing& closing) {
     return strokes;
 }
 
-/// How the walk's end (and the sum of its turns) moves with each length and each corner, and how
-/// far each may be off, squared.
+/// How the walk's end (and the sum of its turns) moves with each length and each corner, and the
+/// square of how far each may be off.
 struct Linear {
     Matrix moves;  ///< rows: x, y, turn; columns: lengths, then corners
     Vector variance;
 };
 
-/// Nanometres and radians do not mix well: the turn is counted in nanometres at this arm.
+/// Nanometers and radians do not mix well: a turn is counted in nanometers at the end of this arm.
 constexpr double arm_nm = 1e10;
 
 Linear linear_of(const Walk& walk, const std::vector<Stroke>& strokes) {
@@ -61,7 +61,7 @@ Linear linear_of(const Walk& walk, const std::vector<Stroke>& strokes) {
         const WalkSide& side = walk.sides[at];
         linear.moves(0, i) = std::cos(strokes[at].heading);
         linear.moves(1, i) = std::sin(strokes[at].heading);
-        // An unread length is as free as the others are bound: it takes up what runs its way.
+        // An unread length may change freely: it takes up all error in its direction.
         const double off = side.length ? side.tape_nm : 1e9;
         linear.variance(i) = off * off;
         const Eigen::Vector2d rest = places.back() - places[at + 1];
@@ -74,7 +74,7 @@ Linear linear_of(const Walk& walk, const std::vector<Stroke>& strokes) {
     return linear;
 }
 
-/// Changes every stroke by the least that carries the walk's end to its beginning.
+/// Changes the sides as little as possible so that the walk ends where it began.
 void adjust(const Walk& walk, std::vector<Stroke>& strokes, double turn_left) {
     const Linear linear = linear_of(walk, strokes);
     const Eigen::Vector2d miss = places_of(strokes).back();
@@ -96,7 +96,7 @@ void adjust(const Walk& walk, std::vector<Stroke>& strokes, double turn_left) {
 
 std::vector<PlanVector> adjusted_places(const Walk& walk, const Closing& closing) {
     std::vector<Stroke> strokes = strokes_of(walk, closing);
-    // Turning is not linear: what the first step leaves, the next ones take.
+    // Turning is not linear: the next steps take what the first leaves.
     double turn_left = radians_of(closing.turn_left.value());
     for (int step = 0; step < 4; ++step) {
         adjust(walk, strokes, turn_left);

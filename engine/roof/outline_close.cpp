@@ -9,7 +9,7 @@ namespace hemline {
 
 namespace {
 
-constexpr double parallel = 1e-6;  // sine of an angle that counts as none
+constexpr double parallel = 1e-6;  // sine of an angle that counts as 0
 
 double dot(PlanVector a, PlanVector b) { return a.x * b.x + a.y * b.y; }
 double cross(PlanVector a, PlanVector b) { return a.x * b.y - a.y * b.x; }
@@ -17,8 +17,8 @@ PlanVector left_of(PlanVector a) { return {-a.y, a.x}; }
 PlanVector times(PlanVector a, double n) { return {a.x * n, a.y * n}; }
 PlanVector sum(PlanVector a, PlanVector b) { return {a.x + b.x, a.y + b.y}; }
 
-/// Each error's pull on the walk's end, at its largest: the end may lie off by any sum of these,
-/// each times -1 to 1.
+/// How far each error, at its largest, moves the walk's end: the end may be off by any sum of
+/// these, each times -1 to 1.
 std::vector<PlanVector> pulls_of(const Walk& walk, const Closing& closing) {
     std::vector<PlanVector> pulls;
     std::map<std::pair<SlopeNotation, std::int64_t>, PlanVector> pitches;
@@ -52,11 +52,12 @@ double reach(const std::vector<PlanVector>& pulls, PlanVector way) {
     return far;
 }
 
-/// What rounding to the nanometre may leave.
+/// What rounding to the nanometer may leave.
 constexpr double rounding_nm = 1;
 
-/// Whether the point lies in the zonotope of the pulls: it does when it lies within their reach
-/// square to each of them, for those are the normals of its sides.
+/// Whether the point lies in the polygon of all such sums (a zonotope). It does when, square to
+/// each pull, it lies within the reach of all pulls: those directions are the normals of the
+/// polygon's sides.
 bool lies_in(const std::vector<PlanVector>& pulls, PlanVector point) {
     const double size = std::hypot(point.x, point.y);
     if (size <= rounding_nm) {

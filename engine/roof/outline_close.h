@@ -8,12 +8,13 @@
 
 namespace hemline {
 
-/// A place or a way in plan, in nanometres: x along the first side as it is walked, y to its left.
+/// A place or a direction in plan, in nanometers: x along the first side as it is walked, y to its
+/// left.
 struct PlanVector {
     double x = 0, y = 0;
 };
 
-/// Exact for whole quarter turns, so that a square house closes to the nanometre.
+/// Exact for whole quarter turns, so that a square house closes to the nanometer.
 PlanVector direction_of(Angle heading);
 
 struct Closing {
@@ -21,7 +22,7 @@ struct Closing {
     /// is not known.
     std::optional<Angle> turn_left;
     Angle turn_within;
-    std::vector<PlanVector> places;   ///< one more than sides; sides without a length are stood on
+    std::vector<PlanVector> places;   ///< one more than sides; a side without a length counts as 0
     std::vector<PlanVector> ways;     ///< each side's direction, of length 1
     std::vector<std::size_t> unread;  ///< sides without a length
     PlanVector miss;                  ///< where the walk ends, seen from where it began
@@ -31,7 +32,7 @@ struct Closing {
     bool lies_within = false;  ///< the unexplained miss is within what the readings allow
 };
 
-/// Walks all sides. O(sides²). An unknown corner is walked as a square outside one.
+/// Walks all sides. O(sides²). An unknown corner is walked as a square outside corner.
 Closing close_walk(const Walk& walk);
 
 /// The farthest that the readings' errors together could carry the walk's end in the direction of
@@ -39,12 +40,12 @@ Closing close_walk(const Walk& walk);
 /// stated corner.
 double reach_along(const Walk& walk, const Closing& closing, PlanVector way);
 
-/// How much of the walk's end lies open to lengths nobody has read.
+/// In how many directions unread lengths can move the walk's end.
 enum class Freedom { none, along_one_way, everywhere };
 Freedom freedom_of(const Closing& closing);
 
 /// The lengths in plan, nm, of the unread sides that close the walk; empty where they are not
-/// settled: none or too many of them.
+/// settled: no such side, or too many.
 std::vector<double> implied_nm(const Closing& closing);
 
 }  // namespace hemline

@@ -23,12 +23,11 @@ bool closes(const Walk& walk, const Closing& closing) {
 
 double size_of(PlanVector miss) { return std::hypot(miss.x, miss.y); }
 
-/// A suspect with what it is ordered by: the less, the likelier.
+/// A suspect with the values it is ordered by: the smaller, the likelier.
 struct Ranked {
     Suspect suspect;
-    std::int64_t unlikely = 0;  ///< by its kind
-    std::int64_t left_permille =
-        0;  ///< of what the readings allow in the direction of what is left
+    std::int64_t unlikely = 0;       ///< by its kind
+    std::int64_t left_permille = 0;  ///< relative to what the readings allow in that direction
     Length reading;
 };
 
@@ -91,7 +90,7 @@ int twins_of(const Walk& walk, std::size_t at, Length length) {
 void add_lengths(std::vector<Ranked>& found, const Walk& walk, const Closing& closing) {
     const double miss = size_of(closing.unexplained);
     if (!closing.turns_close || miss <= 0) {
-        return;  // no length mends a turn
+        return;  // no length corrects a turn
     }
     const PlanVector out{closing.unexplained.x / miss, closing.unexplained.y / miss};
     const ReadIn units = read_in(walk);
@@ -103,7 +102,7 @@ void add_lengths(std::vector<Ranked>& found, const Walk& walk, const Closing& cl
             continue;
         }
         // Unread sides all run one way, so `out` is either the miss or square to that way, and
-        // this is the change that brings the side's own part of it to nothing.
+        // this is the change that brings the side's part of it to 0.
         const bool free = freedom_of(closing) == Freedom::along_one_way;
         const double change = -miss * (free ? 1 / along : along) / side.plan_of_one;
         const Length wanted = nearest_nm(std::clamp(change, -1e12, 1e12));
@@ -168,7 +167,7 @@ void add_turns(std::vector<Ranked>& found, const Walk& walk) {
             }
             continue;
         }
-        // Either claim may be the wrong one.
+        // Either claim may be wrong.
         mended.against.reset();
         try_turn(turn_of(walk, i, corner.against_claim, SuspectKind::contradiction), i,
                  *corner.against, taken);
@@ -190,7 +189,7 @@ std::vector<Suspect> find_suspects(const Walk& walk) {
     add_lengths(found, walk, closing);
     add_turns(found, walk);
     std::stable_sort(found.begin(), found.end(), [](const Ranked& a, const Ranked& b) {
-        // Closeness counts in tenths of what is allowed: 0.1 more left weighs as one rank.
+        // Closeness counts in tenths of what is allowed: 0.1 more left counts as one rank.
         const std::int64_t a_all = a.unlikely * 100 + a.left_permille;
         const std::int64_t b_all = b.unlikely * 100 + b.left_permille;
         return std::tuple(a_all, -a.reading.nm()) < std::tuple(b_all, -b.reading.nm());

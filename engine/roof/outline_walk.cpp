@@ -10,9 +10,9 @@ namespace hemline {
 
 namespace {
 
-/// The corner that an end's own word speaks of.
+/// The corner that the word of an end implies.
 std::optional<Angle> spoken_at(const Edge& edge, Side side) {
-    const bool level = !is_sloped(edge.kind);  // a hip at a gable's peak is no plan corner
+    const bool level = !is_sloped(edge.kind);  // a hip at a gable's peak is not a corner in plan
     switch (end_at(edge, side)) {
         case End::corner_out:
             return square_out;
@@ -27,19 +27,6 @@ std::optional<Angle> spoken_at(const Edge& edge, Side side) {
     }
 }
 
-/// Half the last decimal of a figure that is no builder's angle.
-Angle within_of(Angle stated) {
-    const Angle eighth = microdegrees(22'500'000);
-    if (is_whole_number_of(stated, degrees(15)) || is_whole_number_of(stated, eighth)) {
-        return {};
-    }
-    std::int64_t last = degrees(1).microdegrees();
-    while (last > 1 && !is_whole_number_of(stated, microdegrees(last))) {
-        last /= 10;
-    }
-    return microdegrees(last / 2);
-}
-
 bool same_sense(Angle a, Angle b) { return (a < half_turn) == (b < half_turn); }
 
 /// An angle that a row claims, and how.
@@ -48,7 +35,8 @@ struct Claimed {
     CornerClaim claim;
 };
 
-/// Whether it contradicts the angle that was taken: another figure, or a word for the other turn.
+/// Whether it contradicts the angle that was taken: a different figure, or a word for a turn the
+/// other way.
 bool is_against(const Claimed& claimed, Angle taken) {
     if (!claimed.angle) {
         return false;
@@ -92,7 +80,7 @@ WalkCorner corner_between(const Edge& a, Side a_end, const Edge& b, Side b_start
         return corner;
     }
     const Angle taken = *corner.inside;
-    corner.within = corner.claim->by == By::angle ? within_of(taken) : Angle();
+    corner.within = corner.claim->by == By::angle ? off_of_stated(taken) : Angle();
     for (const Claimed& claimed : all) {
         if (is_against(claimed, taken)) {
             const bool figure = claimed.claim.by == By::angle;
@@ -128,7 +116,7 @@ WalkSide side_of(const WalkedEdge& walked, std::size_t index, WalkedFrom from, T
     return side;
 }
 
-/// Two eaves that end at a gable nobody has listed.
+/// Two eaves that end at a gable that no row lists.
 bool lacks_gable(const WalkedEdge& a, const WalkedEdge& b) {
     const bool level = !is_sloped(a.edge.kind) && !is_sloped(b.edge.kind);
     return level && a.edge.right == End::gable && b.edge.left == End::gable &&
@@ -152,6 +140,18 @@ WalkedFrom way_of(std::span<const WalkedEdge> edges, std::size_t at, WalkedFrom 
 
 Side finish_of(const WalkSide& side) {
     return side.from == WalkedFrom::left ? Side::right : Side::left;
+}
+
+Angle off_of_stated(Angle stated) {
+    const Angle eighth = microdegrees(22'500'000);
+    if (is_whole_number_of(stated, degrees(15)) || is_whole_number_of(stated, eighth)) {
+        return {};
+    }
+    std::int64_t last = degrees(1).microdegrees();
+    while (last > 1 && !is_whole_number_of(stated, microdegrees(last))) {
+        last /= 10;
+    }
+    return microdegrees(last / 2);
 }
 
 Side start_of(const WalkSide& side) { return other(finish_of(side)); }

@@ -6,22 +6,19 @@
 #include <utility>
 
 #include "engine/measure/length_text.h"
+#include "engine/roof/other_readings.h"
+#include "engine/roof/rising_readings.h"
 
 namespace hemline {
 
 namespace {
 
-Length apart(Length a, Length b) { return absolute(a - b); }
-
-Length allowed_between(Length a, Length b, Tape tape) {
-    return allowed_difference(std::max(a, b), tape);
-}
-
-/// What a difference that the tape does not explain looks like.
+/// The likely cause of a difference that the tape does not explain.
 LikelyCause cause_of(Length difference, Length allowed) {
     const Length over = difference - allowed;
     const Length from_inch = absolute(difference - inches(1));
-    // A hook takes or adds a little: up to 1/4 in past what is allowed, unless an inch is nearer.
+    // A bad hook takes or adds a little: up to 1/4 in past what is allowed, unless the difference
+    // is nearer to an inch.
     if (over <= sixteenths(4) && over < from_inch) {
         return LikelyCause::hook;
     }
@@ -34,19 +31,37 @@ LikelyCause cause_of(Length difference, Length allowed) {
     return LikelyCause::unknown;
 }
 
-/// A cause is a hint: it is looked for among the first so many readings.
+/// 83 for 38, in feet, inches or millimeters.
+bool swaps_to(Length a, Length b, Length allowed) {
+    const auto others = other_readings(a, Length(), ReadIn::either);
+    return std::any_of(others.begin(), others.end(), [&](const OtherReading& other) {
+        return other.kind == SuspectKind::swapped_digits && apart(other.length, b) <= allowed;
+    });
+}
+
+/// Either may be the one written wrongly. Both ways, as a reading is rounded to whole millimeters
+/// before its digits change places: 38 mm may come to 83 where 83.4 does not come back.
+bool are_swapped(Length a, Length b, Length allowed) {
+    return swaps_to(a, b, allowed) || swaps_to(b, a, allowed);
+}
+
+/// A cause is only a hint: look for it among the first so many readings.
 constexpr std::size_t causes_among_most = 100;
 
-/// The first cause that a pair which disagrees points to.
+/// The first cause found for a pair of readings that disagree.
 LikelyCause cause_among(std::span<const Length> readings, Tape tape) {
     for (std::size_t j = 1; j < std::min(readings.size(), causes_among_most); ++j) {
         for (std::size_t i = 0; i < j; ++i) {
             const Length difference = apart(readings[i], readings[j]);
-            const Length allowed = allowed_between(readings[i], readings[j], tape);
+            const Length allowed = allowed_apart(readings[i], readings[j], tape);
             if (difference <= allowed) {
                 continue;
             }
-            const LikelyCause cause = cause_of(difference, allowed);
+            const LikelyCause found = cause_of(difference, allowed);
+            const LikelyCause cause =
+                found == LikelyCause::unknown && are_swapped(readings[i], readings[j], allowed)
+                    ? LikelyCause::swapped_digits
+                    : found;
             if (cause != LikelyCause::unknown) {
                 return cause;
             }
@@ -55,43 +70,17 @@ LikelyCause cause_among(std::span<const Length> readings, Tape tape) {
     return LikelyCause::unknown;
 }
 
-struct Pair {
-    std::size_t first = 0, second = 1;
-};
-
-/// The two readings that lie nearest; of equal ones the pair that was complete first. Where nothing
-/// lies between them they stand side by side in rising order.
-Pair nearest_pair(std::span<const Length> readings) {
-    std::vector<std::size_t> rising(readings.size());
-    std::iota(rising.begin(), rising.end(), std::size_t{0});
-    std::sort(rising.begin(), rising.end(), [&](std::size_t a, std::size_t b) {
-        return std::pair(readings[a], a) < std::pair(readings[b], b);
-    });
-    Pair nearest;
-    const auto rank = [&](Pair pair) {
-        return std::tuple(apart(readings[pair.first], readings[pair.second]), pair.second,
-                          pair.first);
-    };
-    for (std::size_t k = 1; k < rising.size(); ++k) {
-        const auto [first, second] = std::minmax(rising[k - 1], rising[k]);
-        const Pair pair{first, second};
-        if (rank(pair) < rank(nearest)) {
-            nearest = pair;
-        }
-    }
-    return nearest;
-}
-
 /// The reading furthest from two that agree, when it disagrees with both.
-std::optional<std::size_t> refuted(std::span<const Length> readings, Pair agreeing, Tape tape) {
+std::optional<std::size_t> refuted(std::span<const Length> readings, ReadingPair agreeing,
+                                   Tape tape) {
     const Length a = readings[agreeing.first];
     const Length b = readings[agreeing.second];
     std::optional<std::size_t> furthest;
     Length distance_most;
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const Length reading = readings[i];
-        const bool stands = apart(reading, a) <= allowed_between(reading, a, tape) ||
-                            apart(reading, b) <= allowed_between(reading, b, tape);
+        const bool stands = apart(reading, a) <= allowed_apart(reading, a, tape) ||
+                            apart(reading, b) <= allowed_apart(reading, b, tape);
         const Length distance = std::min(apart(reading, a), apart(reading, b));
         if (!stands && distance > distance_most) {
             furthest = i;
@@ -101,7 +90,7 @@ std::optional<std::size_t> refuted(std::span<const Length> readings, Pair agreei
     return furthest;
 }
 
-/// A clause behind the difference.
+/// A clause that follows the difference.
 Text spoken(LikelyCause cause) {
     switch (cause) {
         case LikelyCause::unknown:
@@ -110,6 +99,8 @@ Text spoken(LikelyCause cause) {
             return say("; one was likely read from the 1 in mark (burnt inch)");
         case LikelyCause::misread_foot:
             return say("; likely a foot was misread");
+        case LikelyCause::swapped_digits:
+            return say("; likely two digits were swapped");
         case LikelyCause::hook:
             return say("; likely the hook is bent or loose, or the tape was slack");
     }
@@ -128,18 +119,21 @@ Verdict judge_readings(std::span<const Length> readings, Tape tape, Length mark)
         verdict.allowed = allowed_difference(readings[0], tape);
         return verdict;
     }
-    const Pair pair = nearest_pair(readings);
+    const RisingReadings rising(readings, tape);
+    const ReadingPair pair = rising.nearest_pair();
     const Length a = readings[pair.first];
     const Length b = readings[pair.second];
     verdict.difference = apart(a, b);
-    verdict.allowed = allowed_between(a, b, tape);
+    verdict.allowed = allowed_apart(a, b, tape);
     verdict.cause = cause_among(readings, tape);
-    if (verdict.difference <= verdict.allowed) {
+    verdict.divided = rising.divided(mark);
+    if (verdict.divided) {
+        verdict.agreement = Agreement::disagree;
+    } else if (verdict.difference <= verdict.allowed) {
         verdict.agreement = Agreement::agree;
-        // The sum on twice the mark is twice the mean on the mark: no half is lost on the way.
-        // Two that are the same are that length, whatever mark it lies on.
-        verdict.length = a == b ? a : Length::of_nm(nearest_on(a + b, 2 * mark).nm() / 2);
+        verdict.length = agreed_length(a, b, mark);
         verdict.odd_one_out = refuted(readings, pair, tape);
+        verdict.odd_length = verdict.odd_one_out ? readings[*verdict.odd_one_out] : Length();
     } else {
         verdict.agreement = readings.size() == 2 ? Agreement::third : Agreement::disagree;
     }
@@ -159,7 +153,7 @@ Text doubt_about(Length reading, Length expected, Tape tape) {
     const Length difference = apart(reading, expected);
     const Length error = tape_error(std::max(reading, expected), tape);
     if (difference <= error) {
-        return {};  // along a street the tape itself may be an inch off
+        return {};  // on very long edges the tape itself may be an inch off
     }
     if (absolute(difference - inches(1)) <= error) {
         return say(
@@ -180,9 +174,19 @@ Text doubt_about_so_long(Length edge) {
                : Text();
 }
 
+std::optional<std::size_t> nearest_reading(std::span<const Length> readings, Length reading) {
+    const auto nearest = std::min_element(
+        readings.begin(), readings.end(),
+        [&](Length one, Length other) { return apart(one, reading) < apart(other, reading); });
+    return nearest == readings.end()
+               ? std::nullopt
+               : std::optional(static_cast<std::size_t>(nearest - readings.begin()));
+}
+
 bool hook_suspected(std::span<const Length> second_minus_first) {
     constexpr std::size_t edges_least = 3;
-    // Each reading is rounded to its mark, so one constant error shows as two neighbouring marks.
+    // Each reading is rounded to its mark, so a constant error can show as either of two
+    // neighboring marks.
     for (const bool longer : {true, false}) {
         std::vector<Length> alike;
         for (const Length difference : second_minus_first) {
@@ -212,15 +216,19 @@ Text explain(const Verdict& verdict) {
             return say("There is one reading: read again.");
         case Agreement::agree:
             return verdict.odd_one_out
-                       ? say("Two readings agree: they differ by {1}, and {2} is allowed; reading "
-                             "{3} stands apart{4}.",
-                             differ, allowed, *verdict.odd_one_out + 1, cause)
+                       ? say("Two readings agree: they differ by {1}, and {2} is allowed; {3} "
+                             "stands apart{4}.",
+                             differ, allowed, verdict.odd_length, cause)
                        : say("Two readings agree: they differ by {1}, and {2} is allowed.", differ,
                              allowed);
         case Agreement::third:
             return say("The readings differ by {1}, and {2} is allowed{3}: read a third time.",
                        differ, allowed, cause);
         case Agreement::disagree:
+            if (verdict.divided) {
+                return say("As many readings say {1} as {2}{3}: stop, and read again.",
+                           verdict.divided->first, verdict.divided->second, cause);
+            }
             return say(
                 "No two readings agree: the nearest differ by {1}, and {2} is allowed{3}: "
                 "read again.",

@@ -5,6 +5,7 @@
 
 #include "engine/quantity/angle.h"
 #include "engine/roof/nearest.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -12,7 +13,7 @@ namespace {
 
 double nm_of(Length length) { return static_cast<double>(length.nm()); }
 
-/// Two lengths that should be one: held to what two readings of it may differ by.
+/// Two lengths that should be equal: compared with what two readings of a length may differ by.
 ShapeCheck check_alike(Length first, Length second, Tape tape) {
     const Length readings[] = {first, second};
     ShapeCheck check;
@@ -25,7 +26,7 @@ ShapeCheck check_alike(Length first, Length second, Tape tape) {
 }  // namespace
 
 Length skew_of(Length a, Length diagonal1, Length diagonal2) {
-    // (d1 − d2)(d1 + d2) keeps what d1² − d2² would lose.
+    // (d1 − d2)(d1 + d2) keeps digits that d1² − d2² would lose.
     return nearest_nm(nm_of(diagonal1 - diagonal2) * nm_of(diagonal1 + diagonal2) / (4 * nm_of(a)));
 }
 

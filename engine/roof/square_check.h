@@ -15,24 +15,24 @@
 #include "engine/measure/tape.h"
 #include "engine/quantity/length.h"
 #include "engine/roof/readings.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
-/// A check by figures: what was read against what should be, and what the readings allow.
+/// A check: what was read, what it should be, and how far off it may be.
 struct ShapeCheck {
     Length off;      ///< read less expected
-    Length allowed;  ///< how far off the readings alone could make it
+    Length allowed;  ///< how far off tape errors alone could make it
     LikelyCause cause = LikelyCause::unknown;
 
     [[nodiscard]] bool holds() const { return absolute(off) <= allowed; }
 };
 
 /// How far the far side of a rectangle of side `a` lies aside: (d1² − d2²)/(4a), to the nearest
-/// nanometre; positive where d1 is the longer. a > 0.
+/// nanometer; positive where d1 is the longer. a > 0.
 Length skew_of(Length a, Length diagonal1, Length diagonal2);
 
-/// Equal diagonals within what two readings of one length may differ by; `off` is their difference.
+/// Equal diagonals, within what two readings of a length may differ by; `off` is their difference.
 /// Source of the check: 3-4-5 or equal diagonals, Army carpentry texts.
 ShapeCheck check_diagonals(Length diagonal1, Length diagonal2, Tape tape);
 
@@ -46,11 +46,11 @@ struct ThreeFourFive {
 };
 
 /// The largest 3-4-5 in whole multiples of `unit` (a foot, 100 mm) that fits on two sides, the
-/// longer leg on the longer side; none where not even one fits.
+/// longer leg on the longer side; none where not even the smallest fits.
 std::optional<ThreeFourFive> three_four_five(Length side1, Length side2, Length unit);
 
-/// A gable's slope length against its level run and pitch: run / cosθ expected; allowed: the tape's
-/// error on both and the pitch reading's own.
+/// A gable's slope length against its level run and pitch: run / cosθ expected; allowed: the error
+/// of the tape on both and of the pitch reading.
 ShapeCheck check_gable(Length slope, Length run, Slope pitch, Tape tape);
 
 /// The pitch, in degrees, that a slope length and its run imply: acos(run/slope). Problem: a slope

@@ -1,11 +1,12 @@
-// Choosing the order of the bends: which bends are made is a set, and what each set still blocks is
-// computed once.
+// Chooses the order of the bends. The bends made so far are a set, and how many bends are blocked
+// from each set on is computed once.
 #include "engine/trim/brake.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
+#include "engine/require.h"
 #include "engine/trim/brake_reach.h"
 
 namespace hemline {
@@ -43,7 +44,7 @@ StripOnBrake strip_of(const Section& section, const std::vector<double>& bends,
     return strip;
 }
 
-/// The easier way to make one bend: with the first legs clamped, or with the last.
+/// The easier way to make a bend: with the first legs clamped, or with the last.
 Choice way_of(Search& search, unsigned made, std::size_t bend) {
     for (std::size_t i = 0; i < search.strip.made.size(); ++i) {
         search.strip.made[i] = (made >> i & 1U) != 0;

@@ -1,4 +1,4 @@
-// The order in which a section's bends are made on a leaf brake, and the bends that cannot be.
+// The order in which a section's bends are made on a leaf brake, and which bends cannot be made.
 //
 //            \    \  jaw: leans back, so that metal folds up to 135° before it
 //             \    \ .
@@ -8,11 +8,11 @@
 //              |    ||________|
 //
 //   The model: jaw, bed and leaf are straight bars across the page, the metal a line without
-//   thickness, sharp at its bends. Either end of the strip may be the clamped one; the leaf only
-//   turns up, so a bend away from the upper face is made with the sheet turned over. A bend can be
-//   made when, from 0° to N by steps of 3°, no leg bent before runs into jaw, bed, leaf or the
-//   clamped side, and no leg lies over the bend line; a folded hem is taken 1/32 in narrower. A hem
-//   is turned as far as the jaw lets it, then pressed flat.
+//   thickness, sharp at its bends. Either end of the strip may be clamped; the leaf only turns up,
+//   so a bend away from the upper face is made with the sheet turned over. A bend can be made when,
+//   from 0° to N by steps of 3°, no leg bent before runs into jaw, bed, leaf or the clamped side,
+//   and no leg lies over the bend line; a folded hem is taken 1/32 in narrower. A hem is turned as
+//   far as the jaw lets it, then pressed flat.
 #pragma once
 
 #include <string>
@@ -22,7 +22,7 @@
 
 namespace hemline {
 
-/// The brake's bars; common practice, no published source: measure your own.
+/// The brake's bars; common practice, no published source: measure yours.
 struct Brake {
     Length jaw_foot = sixteenths(20);  ///< width of the jaw on the metal: 1 1/4 in
     Angle jaw_lean = degrees(45);      ///< back from upright
@@ -34,7 +34,7 @@ struct Brake {
 };
 
 enum class Clamped { first_legs, last_legs };  ///< which end of the strip is under the jaw
-enum class FaceUp { upper, under };            ///< which face looks at the jaw
+enum class FaceUp { upper, under };            ///< which face is toward the jaw
 
 struct BrakeStep {
     std::size_t bend = 0;  ///< index into bends and marks
@@ -42,11 +42,11 @@ struct BrakeStep {
     double degrees = 0;    ///< the brake turns this much, above 0
     Clamped clamped = Clamped::first_legs;
     FaceUp up = FaceUp::upper;
-    Text in_the_way;  ///< empty: the bend can be made; else what stands where
+    Text in_the_way;  ///< empty: the bend can be made; else what is in the way, and where
 };
 
-/// All bends, in an order that blocks the fewest; among those hems first, then from the outer bends
-/// inward. A bend of 0° is left out.
+/// All bends, in an order that blocks the fewest; among such orders hems first, then from the outer
+/// bends inward. A bend of 0° is left out.
 std::vector<BrakeStep> brake_order(const Section& section, const std::vector<double>& bends,
                                    const Blank& blank, const Brake& brake = {});
 

@@ -8,22 +8,22 @@ namespace hemline {
 
 namespace {
 
-constexpr double touch_nm = 1000;         // metal may touch: this deep is no collision
-constexpr double rolled_in_nm = 793'750;  // of a folded hem: 1/32 in, its edge gives way
+constexpr double touch_nm = 1000;         // metal may touch: a depth up to this is not a collision
+constexpr double rolled_in_nm = 793'750;  // taken off a folded hem: 1/32 in, its edge gives way
 constexpr double step_degrees = 3;
 
-struct Point {
+struct ProfilePoint {
     double x = 0, y = 0;
 };
 struct Stretch {
-    Point a, b;
+    ProfilePoint a, b;
     std::size_t leg = 0;
 };
-using Bar = std::array<Point, 4>;  // counter-clockwise
+using Bar = std::array<ProfilePoint, 4>;  // counter-clockwise
 
-double nm_of(Length length) { return static_cast<double>(length.nm()); }
+double in_nm(Length length) { return static_cast<double>(length.nm()); }
 
-Point turned(Point p, double degrees) {
+ProfilePoint turned(ProfilePoint p, double degrees) {
     const double c = std::cos(radians_of(degrees)), s = std::sin(radians_of(degrees));
     return {p.x * c - p.y * s, p.x * s + p.y * c};
 }
@@ -32,15 +32,15 @@ Point turned(Point p, double degrees) {
 std::vector<Stretch> side_of(const StripOnBrake& strip, std::size_t bend, Clamped side,
                              double turn_up) {
     std::vector<Stretch> stretches;
-    Point at;
+    ProfilePoint at;
     double heading = 0;
     bool folded_over = false;
     std::size_t leg = side == Clamped::last_legs ? bend + 1 : bend;
     while (true) {
         const double length =
             std::max(strip.stretches[leg] - (folded_over ? rolled_in_nm : 0), touch_nm);
-        const Point to{at.x + length * std::cos(radians_of(heading)),
-                       at.y + length * std::sin(radians_of(heading))};
+        const ProfilePoint to{at.x + length * std::cos(radians_of(heading)),
+                              at.y + length * std::sin(radians_of(heading))};
         stretches.push_back({at, to, leg});
         at = to;
         if (side == Clamped::last_legs ? leg + 1 == strip.stretches.size() : leg == 0) {
@@ -53,13 +53,13 @@ std::vector<Stretch> side_of(const StripOnBrake& strip, std::size_t bend, Clampe
     }
 }
 
-/// The length of the stretch inside the bar, shrunk by what may touch.
+/// Whether the stretch runs into the bar, which is shrunk by the depth that may touch.
 bool runs_into(const Stretch& stretch, const Bar& bar) {
     double from = 0, to = 1;
     for (std::size_t i = 0; i < bar.size(); ++i) {
-        const Point p = bar[i], q = bar[(i + 1) % bar.size()];
+        const ProfilePoint p = bar[i], q = bar[(i + 1) % bar.size()];
         const double length = std::hypot(q.x - p.x, q.y - p.y);
-        const auto inside = [&](Point r) {
+        const auto inside = [&](ProfilePoint r) {
             return ((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x)) / length - touch_nm;
         };
         const double a = inside(stretch.a), b = inside(stretch.b);
@@ -94,14 +94,14 @@ struct Bars {
 };
 
 Bars bars_of(const Brake& brake) {
-    const double foot = nm_of(brake.jaw_foot), tall = nm_of(brake.jaw_height);
+    const double foot = in_nm(brake.jaw_foot), tall = in_nm(brake.jaw_height);
     const double back = tall * std::sin(radians_of(brake.jaw_lean));
     const double up = tall * std::cos(radians_of(brake.jaw_lean));
-    const double low = -nm_of(brake.bars_height);
-    const double bed = -nm_of(brake.bed_depth), leaf = nm_of(brake.leaf_depth);
-    return {{Point{0, 0}, {-back, up}, {-foot - back, up}, {-foot, 0}},
-            {Point{0, 0}, {bed, 0}, {bed, low}, {0, low}},
-            {Point{0, 0}, {0, low}, {leaf, low}, {leaf, 0}}};
+    const double low = -in_nm(brake.bars_height);
+    const double bed = -in_nm(brake.bed_depth), leaf = in_nm(brake.leaf_depth);
+    return {{ProfilePoint{0, 0}, {-back, up}, {-foot - back, up}, {-foot, 0}},
+            {ProfilePoint{0, 0}, {bed, 0}, {bed, low}, {0, low}},
+            {ProfilePoint{0, 0}, {0, low}, {leaf, low}, {leaf, 0}}};
 }
 
 Stretch mirrored(const Stretch& s) { return {{-s.a.x, s.a.y}, {-s.b.x, s.b.y}, s.leg}; }
@@ -114,7 +114,7 @@ Stretch turned(const Stretch& s, double degrees) {
 Text in_the_way_of(const StripOnBrake& strip, std::size_t bend, Clamped clamped,
                    const Brake& brake) {
     const Bars bars = bars_of(brake);
-    // Seen with the bend turning up: a bend of the other sign then turns down.
+    // Drawn with this bend turning up; a bend of the other sign then turns down.
     const double turn_up = strip.bends[bend] > 0 ? 1 : -1;
     const bool first = clamped == Clamped::first_legs;
     const auto name = [&](const Stretch& s) { return spoken(strip.names[s.leg]); };

@@ -1,4 +1,4 @@
-// One bend on the brake: does a leg bent before run into the brake, or into the clamped side?
+// A bend on the brake: does a leg bent before run into the brake, or into the clamped side?
 #pragma once
 
 #include <string>

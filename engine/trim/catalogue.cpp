@@ -4,8 +4,10 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/trim/practice.h"
 #include "engine/words/csv.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -13,9 +15,11 @@ namespace {
 
 constexpr std::array<std::string_view, 3> role_words = {"main", "wrap", "cleat"};
 constexpr std::array<std::string_view, 4> leg_words = {"flange", "face", "kick", "hem"};
-constexpr std::array<std::string_view, 12> columns = {"id",     "name", "kind",  "role",
-                                                      "flange", "face", "kick",  "hem",
-                                                      "least",  "most", "seams", "source"};
+constexpr std::string_view strip_word = "strip";
+constexpr std::array<std::string_view, 2> panel_words = {"under", "over"};
+constexpr std::array<std::string_view, 13> columns = {"id",     "name",  "kind",  "role", "panels",
+                                                      "flange", "face",  "kick",  "hem",  "least",
+                                                      "most",   "seams", "source"};
 
 /// One row of the file, its cells found by name.
 struct Row {
@@ -48,7 +52,7 @@ std::optional<Problem> check_columns(const Table& table) {
     if (table.header.size() != columns.size()) {
         return Problem{
             Text("Line 1: the catalogue has a column it does not know."),
-            Text("Keep to id,name,kind,role,flange,face,kick,hem,least,most,seams,source.")};
+            Text("Keep to id,name,kind,role,panels,flange,face,kick,hem,least,most,seams,source.")};
     }
     return {};
 }
@@ -62,6 +66,9 @@ std::optional<Problem> read_words(const Row& row, Trim& trim) {
             return row.problem(name, "is empty.", "Fill it in for every trim.");
         }
     }
+    if (row["role"] == strip_word) {
+        return {};
+    }
     for (std::size_t i = 0; i < role_words.size(); ++i) {
         if (role_words[i] == row["role"]) {
             trim.role = static_cast<TrimRole>(i);
@@ -69,7 +76,18 @@ std::optional<Problem> read_words(const Row& row, Trim& trim) {
         }
     }
     return row.problem("role", quoted(row["role"]) + " is no part a trim plays.",
-                       "Write main, wrap or cleat.");
+                       "Write main, wrap, cleat or strip.");
+}
+
+std::optional<Problem> read_panels(const Row& row, Trim& trim) {
+    for (std::size_t i = 0; i < panel_words.size(); ++i) {
+        if (panel_words[i] == row["panels"]) {
+            trim.panels = static_cast<Panels>(i);
+            return {};
+        }
+    }
+    return row.problem("panels", quoted(row["panels"]) + " does not say where the trim lies.",
+                       "Write under where the panels lie on it, over where it lies on them.");
 }
 
 /// The words of a cell, with spaces between.
@@ -85,7 +103,7 @@ std::vector<std::string_view> words_of(std::string_view rest) {
     return words;
 }
 
-/// "eave", or "eave gable": the kinds of edge it is made for, the first its own.
+/// "eave", or "eave gable": the kinds of edge it is made for, its main kind first.
 std::optional<Problem> read_kinds(const Row& row, Trim& trim) {
     std::vector<EdgeKind> kinds;
     for (const std::string_view word : words_of(row["kind"])) {
@@ -110,7 +128,9 @@ std::optional<Problem> read_legs(const Row& row, Trim& trim) {
         if (text.empty()) {
             continue;
         }
-        const Result<Length> width = parse_length(text);
+        const bool as_seam = text == seam_height_word;
+        const Result<Length> width =
+            as_seam ? Result<Length>(Practice().seam_height) : parse_length(text);
         if (!width) {
             return row.problem(leg_words[i], width.problem().what.english(),
                                width.problem().mend.english());
@@ -119,7 +139,7 @@ std::optional<Problem> read_legs(const Row& row, Trim& trim) {
             return row.problem(leg_words[i], quoted(text) + " is zero.",
                                "Leave the cell empty where the trim has no such leg.");
         }
-        trim.legs.push_back({static_cast<LegName>(i), *width});
+        trim.legs.push_back({static_cast<LegName>(i), *width, as_seam});
     }
     if (trim.legs.empty()) {
         return row.problem("face", "and every other leg is empty.", "Give the trim a leg.");
@@ -159,6 +179,7 @@ std::optional<Problem> read_seams(const Row& row, Trim& trim) {
 Result<Trim> read_trim(const Row& row) {
     Trim trim;
     std::optional<Problem> problem = read_words(row, trim);
+    problem = problem ? problem : read_panels(row, trim);
     problem = problem ? problem : read_kinds(row, trim);
     problem = problem ? problem : read_legs(row, trim);
     problem = problem ? problem : read_limit(row, "least", trim.least);
@@ -172,6 +193,20 @@ Result<Trim> read_trim(const Row& row) {
                            "Exchange the two limits.");
     }
     return trim;
+}
+
+Strip strip_of(const Trim& trim) {
+    Strip strip{trim.id, trim.name, trim.also, trim.panels, trim.legs, trim.source};
+    strip.kinds.push_back(trim.kind);
+    return strip;
+}
+
+Length sum_of(const std::vector<Leg>& legs) {
+    Length sum;
+    for (const Leg& leg : legs) {
+        sum += leg.width;
+    }
+    return sum;
 }
 
 }  // namespace
@@ -192,9 +227,15 @@ Result<Catalogue> Catalogue::read(std::string_view csv) {
         if (!trim) {
             return trim.problem();
         }
-        if (catalogue.find(trim->id) != nullptr) {
+        const bool is_strip = std::any_of(catalogue.strips_.begin(), catalogue.strips_.end(),
+                                          [&](const Strip& strip) { return strip.id == trim->id; });
+        if (is_strip || catalogue.find(trim->id) != nullptr) {
             return row.problem("id", quoted(trim->id) + " stands there twice.",
                                "Give every trim an id of its own.");
+        }
+        if (row["role"] == strip_word) {
+            catalogue.strips_.push_back(strip_of(*trim));
+            continue;
         }
         catalogue.trims_.push_back(*trim);
     }
@@ -204,6 +245,36 @@ Result<Catalogue> Catalogue::read(std::string_view csv) {
 void Catalogue::put(const Trim& trim) {
     std::replace_if(
         trims_.begin(), trims_.end(), [&](const Trim& own) { return own.id == trim.id; }, trim);
+}
+
+void Catalogue::put_seam_height(Length height) {
+    const auto set = [height](std::vector<Leg>& legs) {
+        for (Leg& leg : legs) {
+            leg.width = leg.as_seam ? height : leg.width;
+        }
+    };
+    for (Trim& trim : trims_) {
+        set(trim.legs);
+    }
+    for (Strip& strip : strips_) {
+        set(strip.legs);
+    }
+}
+
+const Strip* Catalogue::strip_for(const Edge& edge) const {
+    const Trim* const trim = of(edge);
+    const bool both_ways = std::any_of(trims_.begin(), trims_.end(), [&](const Trim& other) {
+        return trim != nullptr && serves(other, edge.kind) && other.role == TrimRole::main &&
+               other.panels != trim->panels;
+    });
+    for (const Strip& strip : strips_) {
+        const bool serves_it =
+            std::find(strip.kinds.begin(), strip.kinds.end(), edge.kind) != strip.kinds.end();
+        if (serves_it && trim != nullptr && (!both_ways || strip.panels == trim->panels)) {
+            return &strip;
+        }
+    }
+    return nullptr;
 }
 
 const Trim* Catalogue::find(std::string_view id) const {
@@ -225,7 +296,22 @@ const Trim* Catalogue::default_for(EdgeKind kind, TrimRole role) const {
 }
 
 const Trim* Catalogue::of(const Edge& edge) const {
-    return edge.trim.empty() ? default_for(edge.kind) : find(edge.trim);
+    if (!edge.trim.empty()) {
+        return find(edge.trim);
+    }
+    if (must_lie_over(edge)) {
+        for (const Trim& trim : trims_) {
+            if (trim.panels == Panels::over && trim.role == TrimRole::main &&
+                serves(trim, edge.kind)) {
+                return &trim;
+            }
+        }
+    }
+    return default_for(edge.kind);
+}
+
+bool must_lie_over(const Edge& edge) {
+    return edge.kind == EdgeKind::sidewall && edge.left == End::corner_out;
 }
 
 bool serves(const Trim& trim, EdgeKind kind) {
@@ -242,13 +328,8 @@ Length leg_width(const Trim& trim, LegName name) {
     return {};
 }
 
-Length girth(const Trim& trim) {
-    Length sum;
-    for (const Leg& leg : trim.legs) {
-        sum += leg.width;
-    }
-    return sum;
-}
+Length girth(const Trim& trim) { return sum_of(trim.legs); }
+Length girth(const Strip& strip) { return sum_of(strip.legs); }
 
 Trim fitted_to(Trim trim, const Edge& edge) {
     for (Leg& leg : trim.legs) {
@@ -267,6 +348,8 @@ std::string_view word_of(TrimRole role) {
     require(index < role_words.size(), "a role has a word");
     return role_words[index];
 }
+
+std::string_view word_of(Panels panels) { return panel_words[static_cast<std::size_t>(panels)]; }
 
 Text spoken(LegName name) {
     switch (name) {

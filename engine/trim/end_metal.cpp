@@ -5,25 +5,30 @@
 
 #include "engine/roof/cut_offset.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-/// An end of one edge, with what its metal is worked out from.
+/// An end of an edge, with what its metal is computed from.
 struct EndOfEdge {
     const Edge& edge;
     Side side;
     Trim trim;
     const Practice& practice;
+    CornerTabs tabs;
 
     [[nodiscard]] End end() const { return end_at(edge, side); }
-    [[nodiscard]] bool fitted_first() const { return side == first_fitted(edge); }
-    /// Tab, lap or fold as practice has it for this end.
-    [[nodiscard]] Length tab() const {
-        return end_allowance(end(), side, first_fitted(edge), practice);
+    [[nodiscard]] bool carries_tab() const {
+        return (side == Side::left ? tabs.left : tabs.right).value_or(side == first_fitted(edge));
     }
-    /// Cut back of a leg at the edge's corner, on the grid; corner.pitch1 is the leg's own roof.
+    /// Tab, lap or fold by the practice rule for this end.
+    [[nodiscard]] Length tab() const {
+        return end_allowance(end(), side, carries_tab() ? side : other(side), practice);
+    }
+    /// How far a leg is cut back at the edge's corner, on the grid; corner.pitch1 is the pitch of
+    /// the roof under the leg.
     [[nodiscard]] std::optional<Length> back(LegName leg,
                                              const std::optional<RoofCorner>& corner) const {
         const Length width = leg_width(trim, leg);
@@ -46,6 +51,16 @@ Length run_past(const EndMetal& metal) {
     return std::max({none, -metal.near_back.value_or(none), -metal.far_back.value_or(none)});
 }
 
+/// How far a square-cut face leans into the corner, on the grid; 0 of a plumb one.
+Length lean_at(const EndOfEdge& at) {
+    const auto corner = roof_corner(at.edge, at.side);
+    if (at.edge.fascia != Fascia::square_cut || at.edge.kind != EdgeKind::eave || !corner) {
+        return {};
+    }
+    const auto exact = square_face_setback(leg_width(at.trim, LegName::face), *corner);
+    return exact ? nearest_on(*exact, at.practice.cut_grid) : Length();
+}
+
 /// Eave and high eave, and their wraps.
 EndMetal along_the_house(const EndOfEdge& at) {
     const Length tab = at.tab();
@@ -58,12 +73,15 @@ EndMetal along_the_house(const EndOfEdge& at) {
         case End::corner_out:
             metal.work = tab > Length() ? EndWork::corner_tab : EndWork::corner_mitre;
             metal.near_back = flange_back;
+            metal.lean = lean_at(at);
+            metal.past = std::max(Length(), -metal.lean);
             return metal;
         case End::corner_in:
             metal.work = EndWork::corner_in;
             metal.near_back = flange_back;
-            metal.past = run_past(metal);
-            // Nothing of a trim without a flange goes past the line: the faces butt.
+            metal.lean = lean_at(at);
+            metal.past = std::max(run_past(metal), -metal.lean);
+            // A trim without a flange does not go past the line: the faces butt.
             metal.tab =
                 at.trim.role == TrimRole::main && leg_width(at.trim, LegName::flange) > Length()
                     ? tab
@@ -88,7 +106,7 @@ EndMetal up_the_gable(const EndOfEdge& at) {
         return metal;
     }
     metal.work = foot ? EndWork::eave_return : EndWork::peak;
-    // Before a square-cut fascia the foot is square to the slope; the peak is plumb either way.
+    // At a square-cut fascia the foot is square to the slope; the peak is plumb in both cases.
     if (at.edge.pitch && (!foot || at.edge.fascia == Fascia::plumb)) {
         const Result<Length> offset =
             plumb_offset(leg_width(at.trim, LegName::face), *at.edge.pitch);
@@ -132,8 +150,39 @@ EndMetal up_the_corner(const EndOfEdge& at) {
     return metal;
 }
 
+/// A corner of the walls that stand on the roof, of a dormer, chimney or curb:
+///
+///            wall │ sidewall, over it, down onto the headwall's metal
+///        ─────────┘·····┐      the deck leg of the headwall runs past the corner, so that what
+///        headwall       │      runs down the sidewall lands on it
+std::optional<EndMetal> at_wall_corner(const EndOfEdge& at) {
+    const EdgeKind kind = at.edge.kind;
+    const bool low_wall = kind == EdgeKind::headwall;
+    const bool foot = kind == EdgeKind::sidewall && at.side == Side::left;
+    if (!low_wall && !foot) {
+        return {};
+    }
+    if (at.end() == End::corner_in) {
+        return at.with(EndWork::turn_up, at.practice.turn_up);
+    }
+    if (at.end() != End::corner_out) {
+        return {};
+    }
+    EndMetal metal = at.with(low_wall ? EndWork::apron_corner : EndWork::wall_foot, Length());
+    metal.past = low_wall ? at.practice.apron_past : at.practice.wall_lap;
+    metal.wrap = low_wall ? at.practice.apron_wrap : metal.past;
+    if (foot && at.edge.pitch) {
+        const auto offset = plumb_offset(leg_width(at.trim, LegName::face), *at.edge.pitch);
+        metal.plumb = offset ? nearest_on(*offset, at.practice.cut_grid) : Length();
+    }
+    return metal;
+}
+
 /// Ridge, sidewall, headwall, transition.
 EndMetal across_the_roof(const EndOfEdge& at) {
+    if (const auto corner = at_wall_corner(at)) {
+        return *corner;
+    }
     switch (at.end()) {
         case End::open:
             return at.with(EndWork::square, at.tab());
@@ -141,10 +190,16 @@ EndMetal across_the_roof(const EndOfEdge& at) {
             return at.with(EndWork::turn_up, at.practice.turn_up);
         case End::corner_out:
         case End::corner_in:
-            return at.with(at.fitted_first() ? EndWork::corner_tab : EndWork::square, at.tab());
+            return at.with(at.carries_tab() ? EndWork::corner_tab : EndWork::square, at.tab());
         case End::eave:
             if (is_sloped(at.edge.kind) && at.side == Side::left) {
                 return at.with(EndWork::kick_out, at.practice.kick_out);
+            }
+            break;
+        case End::gable:
+            // What stands on closures stands as high as the seams: the fold must close that.
+            if (facts_of(at.edge.kind).closed != Closed::no_side) {
+                return at.with(EndWork::folded, std::max(at.tab(), end_fold_least(at.practice)));
             }
             break;
         default:
@@ -153,7 +208,7 @@ EndMetal across_the_roof(const EndOfEdge& at) {
     return at.with(EndWork::folded, at.tab());
 }
 
-/// The head of a curb: both corners are wrapped, since the sides lie under it.
+/// The uphill side of a curb: both corners are wrapped, since the trims at its sides lie under it.
 EndMetal round_the_curb(const EndOfEdge& at) {
     switch (at.end()) {
         case End::corner_out:
@@ -167,8 +222,9 @@ EndMetal round_the_curb(const EndOfEdge& at) {
 
 }  // namespace
 
-EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice& practice) {
-    const EndOfEdge at{edge, side, fitted_to(trim, edge), practice};
+EndMetal end_metal(const Edge& edge, Side side, const Trim& trim, const Practice& practice,
+                   const CornerTabs& tabs) {
+    const EndOfEdge at{edge, side, fitted_to(trim, edge), practice, tabs};
     if (trim.role == TrimRole::cleat) {
         return {};
     }

@@ -7,9 +7,9 @@ namespace hemline {
 
 namespace {
 
-constexpr std::int64_t past_end_nm = 1'000'000;  // notches stand out of the metal, so none is left
+constexpr std::int64_t past_end_nm = 1'000'000;  // notches reach past the metal: no slivers
 
-using Range = std::pair<std::size_t, std::size_t>;  // first leg, past the last
+using Range = std::pair<std::size_t, std::size_t>;  // index of the first leg, and one past the last
 
 /// Removed: everything from the end to the line from (in0, y0) to (in1, y1).
 FlatOutline off_to(std::int64_t in0, std::int64_t y0, std::int64_t in1, std::int64_t y1) {
@@ -20,7 +20,7 @@ std::int64_t top_of(const FlatLegs& legs, std::size_t leg) { return legs.edges[l
 std::int64_t low_of(const FlatLegs& legs, std::size_t leg) { return legs.edges[leg + 1].nm(); }
 
 void leg_off(EndShape& shape, const FlatLegs& legs, std::size_t leg, Length in) {
-    // Past a free edge too, so that no sliver is left there.
+    // Reaches past a free edge too, so that no sliver is left there.
     const std::int64_t top = leg == 0 ? -past_end_nm : top_of(legs, leg);
     const std::int64_t low =
         leg + 1 == legs.names.size() ? low_of(legs, leg) + past_end_nm : low_of(legs, leg);
@@ -51,8 +51,8 @@ bool is_drip(const FlatLegs& legs, std::size_t leg) {
     return legs.names[leg] == LegName::kick || legs.names[leg] == LegName::hem;
 }
 
-/// True where the leg beyond the leg's upper edge on the page is the flange or face it is bent
-/// from, or, for these two, each other.
+/// True where the leg above it on the page is the flange or face that it is bent from (for flange
+/// and face: each other).
 bool bend_above(const FlatLegs& legs, std::size_t leg) {
     return leg > 0 && (is_drip(legs, leg) || !is_drip(legs, leg - 1));
 }
@@ -64,11 +64,18 @@ FlatOutline off_leg(const FlatLegs& legs, std::size_t leg, std::int64_t at_bend,
                                  : off_to(outside, top_of(legs, leg), at_bend, low_of(legs, leg));
 }
 
+/// True where the face hangs from its upper edge on the page: a wrap's too, which is bent from
+/// nothing.
+bool hangs(const FlatLegs& legs, std::size_t face) {
+    const bool over_flange = face == 0 && legs.names.size() > 1 && legs.names[1] == LegName::flange;
+    return bend_above(legs, face) || (face == 0 && !over_flange);
+}
+
 std::int64_t width_of(const FlatLegs& legs, std::size_t leg) {
     return low_of(legs, leg) - top_of(legs, leg);
 }
 
-/// Snips go through a leg and the hem folded on it: the hem's line comes back.
+/// Snips cut a leg and the hem folded on it together, so on the flat hem the line runs back.
 void hem_off(EndShape& shape, const FlatLegs& legs, std::size_t leg, const EndStep& step) {
     const std::size_t hem = bend_above(legs, leg) ? leg + 1 : leg - 1;  // wraps past 0: no leg
     if (hem < legs.names.size() && legs.names[hem] == LegName::hem) {
@@ -88,8 +95,8 @@ void mitre(EndShape& shape, const FlatLegs& legs, LegName name, const EndStep& s
     });
 }
 
-/// Two such tabs, folded, would cross where their folds are less than square to the bend: each is
-/// cut square to its fold there.
+/// Two such tabs would cross when folded where their folds are at less than a right angle to the
+/// bend, so each is cut square to its fold there.
 void corner_tab(EndShape& shape, const FlatLegs& legs, LegName name, const EndStep& step) {
     each(legs, name, [&](std::size_t i) {
         const bool above = bend_above(legs, i);
@@ -100,11 +107,15 @@ void corner_tab(EndShape& shape, const FlatLegs& legs, LegName name, const EndSt
         const std::size_t bend = above ? i - 1 : i;
         const bool has_bend =
             bend + 1 < legs.names.size() && !is_drip(legs, bend) && !is_drip(legs, bend + 1);
-        if (has_bend) {
+        // The two legs of a foot part along one line.
+        const bool parted = std::any_of(
+            shape.slits.begin(), shape.slits.end(),
+            [&](const EndSlit& slit) { return slit.bend == bend && slit.in == step.in; });
+        if (has_bend && !parted) {
             shape.slits.push_back({bend, step.in});
         }
         if (has_bend && step.run > Length()) {
-            // Square to the fold: as far across as the fold runs along, all the way to the end.
+            // Square to the fold, all the way to the end.
             const double across = static_cast<double>(step.in.nm()) *
                                   static_cast<double>(step.run.nm()) /
                                   static_cast<double>(width_of(legs, i));
@@ -117,7 +128,7 @@ void corner_tab(EndShape& shape, const FlatLegs& legs, LegName name, const EndSt
     });
 }
 
-/// Kick at 45°, its hem as it lies folded on it; a hem on another leg is cut square.
+/// The kick at 45°, together with the hem folded on it; a hem on another leg is cut square.
 void drip_clip(EndShape& shape, const FlatLegs& legs, Length in) {
     for (std::size_t i = 0; i < legs.names.size(); ++i) {
         const bool on_kick = i > 0 && legs.names[i - 1] == LegName::kick;
@@ -170,6 +181,15 @@ void fold_leg(EndShape& shape, const FlatLegs& legs, LegName name, Length in, do
     each(legs, name, [&](std::size_t i) { shape.folds.push_back({i, in, in, degrees}); });
 }
 
+void flange_fold(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
+    each(legs, LegName::flange, [&](std::size_t i) {
+        const bool above = bend_above(legs, i);
+        const Length outside = step.in + step.run;
+        shape.folds.push_back(
+            {i, above ? step.in : outside, above ? outside : step.in, step.degrees});
+    });
+}
+
 void kick_out(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
     for (std::size_t bend = 0; bend + 1 < legs.names.size(); ++bend) {
         if ((legs.names[bend] == LegName::face) != (legs.names[bend + 1] == LegName::face)) {
@@ -179,8 +199,24 @@ void kick_out(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
     fold_leg(shape, legs, LegName::face, step.in, -step.degrees);
 }
 
-/// Flange and face folded the same way: on the inside of their bend they would lie in one place, so
-/// each gives up half the bend; on its outside they part, and a slit does.
+void face_clear(EndShape& shape, const FlatLegs& legs, const EndStep& step) {
+    each(legs, LegName::face, [&](std::size_t i) {
+        const bool above = hangs(legs, i);
+        const std::int64_t line = above ? top_of(legs, i) : low_of(legs, i);
+        const double tangent = std::tan(radians_of(step.degrees));
+        const std::int64_t rise = std::llround(static_cast<double>(step.run.nm()) * tangent);
+        const std::int64_t far = std::min(rise, width_of(legs, i));
+        const std::int64_t end = (step.in - step.run).nm();
+        const std::int64_t reached =
+            rise == far ? end : step.in.nm() - std::llround(static_cast<double>(far) / tangent);
+        const std::int64_t there = above ? line + far : line - far;
+        shape.notches.push_back(
+            {{end, line}, {end, there}, {reached, there}, {step.in.nm(), line}});
+    });
+}
+
+/// Flange and face are folded the same way. On the inside of their bend they would overlap, so each
+/// is cut back by half the bend; on the outside they move apart, and a slit is enough.
 void close_end(EndShape& shape, const FlatLegs& legs, Length in, double degrees) {
     parts_off(shape, legs, {LegName::kick, LegName::hem}, in);
     fold_leg(shape, legs, LegName::flange, in, degrees);
@@ -236,8 +272,10 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 break;
             case EndDeed::face_slant:
                 each(legs, face, [&](std::size_t i) {
-                    const std::int64_t at_bend = (step.in + step.run).nm();
-                    shape.notches.push_back(off_leg(legs, i, at_bend, step.in.nm()));
+                    const std::int64_t at_bend = (step.in + step.run).nm(), far = step.in.nm();
+                    const bool top = hangs(legs, i);
+                    shape.notches.push_back(off_to(top ? at_bend : far, top_of(legs, i),
+                                                   top ? far : at_bend, low_of(legs, i)));
                 });
                 break;
             case EndDeed::drip_cut:
@@ -271,7 +309,7 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 close_end(shape, legs, step.in, -step.degrees);
                 break;
             case EndDeed::flange_fold:
-                fold_leg(shape, legs, flange, step.in, step.degrees);
+                flange_fold(shape, legs, step);
                 break;
             case EndDeed::flange_tab:
                 corner_tab(shape, legs, flange, step);
@@ -281,6 +319,12 @@ EndShape end_shape(const FlatLegs& legs, const std::vector<EndStep>& steps) {
                 break;
             case EndDeed::kick_out:
                 kick_out(shape, legs, step);
+                break;
+            case EndDeed::face_off:
+                parts_off(shape, legs, {face}, step.in);
+                break;
+            case EndDeed::face_clear:
+                face_clear(shape, legs, step);
                 break;
         }
     }

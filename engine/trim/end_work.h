@@ -1,14 +1,13 @@
-// What the snips take and the hand seamer folds at one end of a flat piece, measured inward from
-// it.
+// What the snips take and the hand seamer folds at an end of a flat piece, measured inward from it.
 //
 //     in=0        in
 //      ┌╌╌╌╌╌╌╌╌╌┬────────────        flange cut: leg removed from the end to `in`
-//      ┌╌╌╌╌╌╌╌╌╱                     flange mitre: `in` at the fold, in + run at the free edge
+//      ┌╌╌╌╌╌╌╌╌╱                     flange miter: `in` at the fold, in + run at the free edge
 //      ├─────────┊────────────  face  tab: folded at `in`, its corners clipped
 //      └╌╌╌╌╌╌╌╌╌╲                    drip clip: 45° from `in`, away from the tab, through kick and
 //      ╌╌╌╌╌╌╌╌╌╱                     hem as they lie folded on one another
 //
-//   A new kind of end is a list of steps (data), or one more small function behind an EndDeed.
+//   A new kind of end is a list of steps (data), or another small function for a new EndDeed.
 #pragma once
 
 #include <optional>
@@ -43,20 +42,24 @@ enum class EndDeed {
     low_clip,      ///< the face's outer corner away from the bend clipped at 45° by `run`
     relief,        ///< small notch of `run` where the tab's fold meets the drip edge
     fold_down,     ///< flange and face folded down at `in` to close the end, kick and hem off; cut
-                   ///< where the two would lie in one place, else slit at the bend
+                   ///< where the two would overlap, else slit at the bend
     turn_up,       ///< the same, folded up
-    flange_fold,   ///< the flange alone folded down at `in`
+    flange_fold,   ///< the flange alone folded down, from `in` at the bend to in + run at its outer
+                   ///< edge; up where the degrees are below 0
     flange_tab,    ///< flange folded from `in` at the bend to in + run at its outer edge, its hem
                    ///< cut to the fold; slit at the bend, cut square to the fold where it is sharp
     face_tab,      ///< the same of the face
-    kick_out,      ///< face slit from its neighbours to `in` and turned up by `degrees`
+    kick_out,      ///< face slit from its neighbors to `in` and turned up by `degrees`
+    face_off,      ///< face alone off to `in`: flange and hem run on
+    face_clear,    ///< of the face's `run` past `in`, what would lie in a slope that rises by
+                   ///< `degrees` from the bend
 };
 
 struct EndStep {
     EndDeed deed = EndDeed::flange_cut;
     Length in;            ///< from the end of the metal, inward
     Length run;           ///< along the piece; may be below 0 where the deed says so
-    double degrees = 90;  ///< of folds, as the brake turns; above 0
+    double degrees = 90;  ///< of folds, as the brake turns; above 0 but of flange_fold
 
     bool operator==(const EndStep&) const = default;
 };
@@ -73,7 +76,7 @@ struct EndFold {
     double degrees = 0;     ///< + away from the upper face
 };
 
-/// All that the steps do, x counting inward from the end.
+/// The result of all steps, x counting inward from the end.
 struct EndShape {
     std::vector<FlatOutline> notches;
     std::vector<EndSlit> slits;

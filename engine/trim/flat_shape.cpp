@@ -1,10 +1,10 @@
-// The one file of trim that holds Boost.Geometry. Nanometres below 2^53 are whole in a double.
+// The only file that includes Boost.Geometry. Nanometers below 2^53 are whole in a double.
 #include "engine/trim/flat_shape.h"
 
 #include <algorithm>
 #include <cmath>
 
-// The library's own headers warn under clang, and include what they call deprecated.
+// The library's headers warn under clang, and include headers that they call deprecated.
 #define BOOST_ALLOW_DEPRECATED_HEADERS
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wunused-parameter"
@@ -54,13 +54,13 @@ std::vector<FlatOutline> outlines_of(const Polygons& polygons) {
     return outlines;
 }
 
-/// Twice the area, above 0 where the outline walks as it should.
+/// Twice the area, above 0 where the outline runs the right way round.
 double twice_area(const FlatOutline& outline) {
     double sum = 0;
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const FlatPoint& p = outline[i];
         const FlatPoint& q = outline[(i + 1) % outline.size()];
-        // In mm², so that the products of a long piece stay exact enough.
+        // In mm², so that the products for a long piece stay exact enough.
         sum += static_cast<double>(q.x) * 1e-6 * static_cast<double>(p.y) * 1e-6 -
                static_cast<double>(p.x) * 1e-6 * static_cast<double>(q.y) * 1e-6;
     }
@@ -108,7 +108,7 @@ FlatOutline tidy(FlatOutline outline) {
         const FlatPoint& after = outline[(i + 1) % outline.size()];
         if (between(before, outline[i], after)) {
             outline.erase(outline.begin() + static_cast<std::ptrdiff_t>(i));
-            i = 0;  // its neighbours may lie on one line now
+            i = 0;  // its neighbors may be collinear now
         } else {
             ++i;
         }

@@ -1,4 +1,4 @@
-// Polygons of flat metal in whole nanometres: cutting notches out, taking parts, judging.
+// Polygons of flat metal in whole nanometers: cutting out notches, taking parts, comparing.
 //
 //   x along the piece, y across it from the first leg's free edge (down the page).
 #pragma once
@@ -22,21 +22,21 @@ struct FlatBox {
     std::int64_t x0 = 0, y0 = 0, x1 = 0, y1 = 0;
 };
 
-/// What is left of the box when all notches are cut out of it, to the nanometre; notches may
-/// overlap one another and stand out of the box.
+/// What is left of the box when all notches are cut out of it, to the nanometer; notches may
+/// overlap and reach beyond the box.
 std::vector<FlatOutline> cut_out(const FlatBox& box, const std::vector<FlatOutline>& notches);
 
-/// The parts of the outline inside the other one.
+/// The parts of the outline inside the other outline.
 std::vector<FlatOutline> parts_in(const FlatOutline& outline, const FlatOutline& inside);
 
-/// Area in mm² that both cover.
+/// Area in mm² that both outlines cover.
 double shared_mm2(const FlatOutline& a, const FlatOutline& b);
 
 /// Area in mm², whichever way round the outline runs.
 double area_mm2(const FlatOutline& outline);
 
-/// The same outline without double points and points on an upright or level line, walking as
-/// FlatOutline says, from its least point (by x, then y).
+/// The same outline without double points and points in the middle of an upright or level line, in
+/// the direction of FlatOutline, from its least point (by x, then y).
 FlatOutline tidy(FlatOutline outline);
 
 }  // namespace hemline

@@ -13,7 +13,7 @@ constexpr double tear_drop_degrees = 160;
 double mm(std::int64_t nm) { return static_cast<double>(nm) / nm_in_mm; }
 
 /// The panel beyond a bend at y, turned by degrees (+ away from the upper face).
-/// `down_page`: it lies beyond at larger y; else at smaller.
+/// `down_page`: beyond means at larger y, else at smaller y.
 Placing beyond_bend(const Placing& panel, std::int64_t y, double degrees, bool down_page) {
     const double c = std::cos(radians_of(degrees));
     const double s = std::sin(radians_of(degrees)) * (down_page ? 1 : -1);
@@ -45,7 +45,7 @@ Placing beyond_fold(const Placing& panel, const FlatTab& tab, double degrees) {
     return turned;
 }
 
-/// What the section's bend is turned by when done: a hem keeps its kind's gap.
+/// How far the section's bend is turned when done: a hem keeps the gap of its kind.
 double turned_by(const FlatPattern& pattern, std::size_t bend) {
     const double degrees = pattern.legs.bends[bend];
     if (std::abs(degrees) < 180) {

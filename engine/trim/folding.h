@@ -1,4 +1,4 @@
-// A flat pattern folded up in space: its panels as plane faces, each bend turned part of its way.
+// A flat pattern folded up in space: its panels as plane faces, each bend turned part of the way.
 //
 //      z up                     flat        as cut       tabs half     finished
 //      |  / y into the          ______      ______ _     ______        ______
@@ -18,7 +18,7 @@
 
 namespace hemline {
 
-/// Where a flat panel lies, in mm: its own x and y run along these directions, `normal` is upward
+/// Where a flat panel lies, in mm: its x and y run along these directions; `normal` points away
 /// from its upper face.
 struct Placing {
     Space origin;
@@ -26,7 +26,7 @@ struct Placing {
     Space across{0, -1, 0};  ///< of y: down the page
     Space normal{0, 0, 1};
 
-    /// Where the point of the flat pattern lies.
+    /// Where a point of the flat pattern lies.
     [[nodiscard]] Space at(FlatPoint p) const;
 };
 
@@ -52,17 +52,17 @@ struct Face {
 std::vector<Face> fold_up(const FlatPattern& pattern, const FoldProgress& progress,
                           const Placing& root);
 
-/// Which way the root leg's roof falls on the page: an eave's and a headwall's down it, a ridge or
-/// hip cap's first leg up it.
+/// Which way the roof under the root leg falls on the page: down for an eave and a headwall, up for
+/// the first leg of a ridge or hip cap.
 enum class Falls { down_page, up_page };
 
 /// The pattern's root leg on a roof of that pitch: x along the edge from the piece's left end, the
 /// main bend along y = z = 0.
 Placing resting(const FlatPattern& pattern, Slope pitch, Falls falls = Falls::down_page);
 
-/// The placing turned about an upright axis through the point, + from x toward y.
+/// The placing turned around a vertical axis through the point, + from x toward y.
 Placing turned_in_plan(const Placing& placing, const Space& about, double degrees);
-/// The placing shifted.
+/// The placing, shifted.
 Placing shifted(Placing placing, const Space& by);
 
 }  // namespace hemline

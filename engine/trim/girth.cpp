@@ -1,4 +1,5 @@
 #include "engine/trim/girth.h"
+#include "engine/words/result.h"
 
 #include <cmath>
 
@@ -69,7 +70,7 @@ Result<Blank> blank_of(const Section& section, const std::vector<double>& bends)
     for (std::size_t i = 0; i < section.legs.size(); ++i) {
         const Bent after = i < bends.size() ? bent(section, i, bends[i]) : Bent{};
         const double flat = nm_of(section.legs[i].width) - before.setback - after.setback;
-        if (flat <= 0) {
+        if (length_of(flat) <= Length()) {  // to the nanometre: the tangent of 45° is not quite 1
             return Problem{say("The {1} of {2} is used up by its bends.",
                                spoken(section.legs[i].name), section.trim),
                            say("Make it wider, or the bend's radius smaller.")};

@@ -11,14 +11,14 @@ namespace hemline {
 
 namespace {
 
-constexpr double touch_mm = 0.1;        // metal may touch
-constexpr double one_plane_cos = 1e-6;  // 1 - cos of the angle between planes taken as one
+constexpr double may_touch_mm = 0.1;    // metal may touch
+constexpr double one_plane_cos = 1e-6;  // 1 - cos of the angle up to which planes are the same
 constexpr double overlap_most_mm2 = 1;
-constexpr double least_sine = 1e-6;  // of the angle between planes that cross
+constexpr double least_sine = 1e-6;  // sine of the angle from which on planes cross
 
 double off_plane(const Face& face, const Space& p) { return dot(p - face.corners[0], face.normal); }
 
-/// The point in the face's own plane, in nm, so that flat_shape can work on it.
+/// The point in the plane of the face, in nm, so that flat_shape can work on it.
 FlatPoint in_plane(const Face& face, const Space& p) {
     const Space u = unit(face.corners[1] - face.corners[0]);
     const Space v = cross(face.normal, u);
@@ -79,7 +79,7 @@ const Face* main_face(const std::vector<Face>& faces, const FlatPattern& pattern
     return nullptr;
 }
 
-/// Corners of the flange at the given end of the edge: those of its cut, from fold to free edge.
+/// The corners of the flange's cut at the given end of the edge, from fold to free edge.
 std::vector<Space> end_corners(const FlatPattern& pattern, const Face& face, Side side,
                                Length past) {
     std::vector<Space> corners;
@@ -139,8 +139,8 @@ void check_corner_tabs(Meeting& meeting, const FlatPattern& right, const Joint& 
     }
 }
 
-/// Where the face passes through the other's plane, as stretches along the line that the two planes
-/// share: between corners more than `touch` to either side of it.
+/// Where the face passes through the plane of the other, as stretches along the line that the two
+/// planes share: between corners that lie more than `touch` to either side.
 std::vector<std::pair<double, double>> stretches_through(const Face& face, const Face& other,
                                                          const Space& line, double touch) {
     std::vector<double> places;
@@ -210,7 +210,7 @@ double overlap_mm2(const Face& a, const Face& b) {
         return 0;
     }
     for (const Space& corner : b.corners) {
-        if (std::abs(off_plane(a, corner)) > touch_mm) {
+        if (std::abs(off_plane(a, corner)) > may_touch_mm) {
             return 0;
         }
     }
@@ -231,7 +231,7 @@ std::vector<FoldFault> tab_faults(const FlatPattern& pattern) {
                 faults.push_back({say("The {1} and the {2} lie in the same place.", one, other),
                                   say("Clip one of them back to the line where they meet."),
                                   std::sqrt(shared)});
-            } else if (goes_through(faces[i], faces[j], touch_mm)) {
+            } else if (goes_through(faces[i], faces[j], may_touch_mm)) {
                 faults.push_back({say("The {1} and the {2} run through one another.", one, other),
                                   say("Clip the tab, or cut the leg back to its fold."), 0});
             }
@@ -269,7 +269,7 @@ Meeting lap_meeting(const FlatPattern& under, const FlatPattern& over, Slope pit
         }
         const double bind = std::max_element(a.corners.begin(), a.corners.end(), by_x)->x -
                             std::min_element(b->corners.begin(), b->corners.end(), by_x)->x;
-        if (bind > touch_mm) {
+        if (bind > may_touch_mm) {
             meeting.faults.push_back({say("The two hems bind in the lap."),
                                       say("Notch the lower piece's hem past the lap."), bind});
         }

@@ -1,4 +1,4 @@
-// Each end is cut in its own box, x counting inward; the right one is then mirrored into place, so
+// Each end is cut in a box where x counts inward; the right end is then mirrored into place, so
 // that left and right hands come from the same numbers.
 #include "engine/trim/pattern.h"
 
@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/trim/worked_end.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -43,7 +44,7 @@ std::vector<std::pair<std::int64_t, std::int64_t>> stretches_on(const FlatOutlin
     return stretches;
 }
 
-/// Where both outlines have metal at the line y, one above and one below it.
+/// Where there is metal on both sides of the line y: of one outline above it, of the other below.
 std::vector<std::pair<std::int64_t, std::int64_t>> joints(const FlatOutline& above,
                                                           const FlatOutline& below,
                                                           std::int64_t y) {
@@ -60,14 +61,14 @@ std::vector<std::pair<std::int64_t, std::int64_t>> joints(const FlatOutline& abo
     return shared;
 }
 
-/// The stretch of the fold's line that the tab hangs on: what its notches left of it.
+/// The stretch of the fold line that the tab hangs on: what the notches left of it.
 std::optional<FlatLine> hinge_of(const FlatOutline& tab, const FlatLine& fold) {
     const auto on_line = [&](const FlatPoint& p) {
         const double far = static_cast<double>(fold.b.y - fold.a.y);
         const double x = static_cast<double>(fold.a.x) + static_cast<double>(fold.b.x - fold.a.x) *
                                                              static_cast<double>(p.y - fold.a.y) /
                                                              far;
-        return std::abs(static_cast<double>(p.x) - x) <= 2;  // rounded to the nanometre
+        return std::abs(static_cast<double>(p.x) - x) <= 2;  // rounded to the nanometer
     };
     std::optional<FlatLine> hinge;
     for (std::size_t i = 0; i < tab.size(); ++i) {
@@ -102,11 +103,22 @@ void add_tabs(FlatPattern& pattern, const WorkedEnd& end, Side side) {
     }
 }
 
+/// Whether a cut has parted the metal already along the line y, as far in as `in`.
+bool is_parted(const FlatOutline& outline, std::int64_t y, std::int64_t in) {
+    const auto along = stretches_on(outline, y);
+    return std::find(outline.begin(), outline.end(), FlatPoint{in, y}) != outline.end() ||
+           std::any_of(along.begin(), along.end(),
+                       [&](const auto& stretch) { return stretch.second == in; });
+}
+
 /// A slit begins at the end of the metal: at a corner of the outline on its line, or at the box's
 /// end.
 void add_slits(FlatPattern& pattern, const WorkedEnd& end, Side side) {
     for (const EndSlit& slit : end.shape.slits) {
         const std::int64_t y = pattern.legs.edges[slit.bend + 1].nm();
+        if (is_parted(end.outline, y, slit.in.nm())) {
+            continue;
+        }
         std::int64_t from = slit.in.nm();
         for (const FlatPoint& p : end.outline) {
             from = p.y == y ? std::min(from, p.x) : from;
@@ -147,7 +159,7 @@ void add_bends(FlatPattern& pattern) {
     }
 }
 
-/// A tab must hang on its own leg only: a leg beside it that is still joined would tear.
+/// A tab must hang on its leg only: a leg beside it that is still joined would tear.
 std::optional<Problem> check_tabs(const FlatPattern& pattern) {
     const auto check = [&](const FlatTab& tab, const FlatOutline& beside, std::size_t leg,
                            std::size_t bend) -> std::optional<Problem> {

@@ -1,5 +1,4 @@
-// The flat pattern of one piece: its outline to cut, the lines to fold, and the panels between
-// them.
+// The flat pattern of a piece: the outline to cut, the lines to fold, and the panels between them.
 //
 //      0                                                     length
 //    0 ┌───────────────────────────────────────────────────────┐
@@ -8,7 +7,7 @@
 //      │t┊ face                                                 │
 //      └─┴────────────────────────────────────────────────────╴╴┘ girth
 //
-//   Seen with the upper face up, the piece's left end at the left. Whole nanometres: the other hand
+//   Seen with the upper face up, the piece's left end at the left. Whole nanometers: the other hand
 //   is mirrored() exactly. For a screen: draw outline and slits as cuts, folds as dashes.
 #pragma once
 
@@ -17,7 +16,7 @@
 #include <vector>
 
 #include "engine/trim/end_work.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -31,14 +30,14 @@ struct FlatLine {
 struct FlatTab {
     Side side = Side::left;
     std::size_t leg = 0;
-    FlatLine fold;       ///< from the leg's upper edge on the page to its lower one
+    FlatLine fold;       ///< from the leg's upper edge on the page to its lower edge
     double degrees = 0;  ///< + away from the upper face
     FlatOutline outline;
 
     bool operator==(const FlatTab&) const = default;
 };
 
-/// One line of fold: of a bend of the section, or of a tab.
+/// A fold line: of a bend of the section, or of a tab.
 struct FlatFold {
     FlatLine line;
     double degrees = 0;               ///< + away from the upper face
@@ -49,19 +48,19 @@ struct FlatFold {
 
 struct FlatPattern {
     Length length;
-    std::size_t root = 0;       ///< the leg that lies on the deck: it stays while the others fold
-    std::size_t main_bend = 0;  ///< the one that the roof decides; else the first
+    std::size_t root = 0;       ///< the leg on the deck: it stays while the others fold
+    std::size_t main_bend = 0;  ///< the bend that the roof decides; else the first
     FlatLegs legs;
     FlatOutline outline;
     std::vector<FlatFold> folds;
     std::vector<FlatLine> slits;      ///< cut, but no metal falls
-    std::vector<FlatOutline> panels;  ///< by leg: what of it folds with the section's bends
+    std::vector<FlatOutline> panels;  ///< by leg: what folds with the section's bends
     std::vector<FlatTab> tabs;
     std::vector<Hem> hems;  ///< by leg
 };
 
-/// The pattern of a piece `cut` long. Problems: the two ends' work would meet, a cut severs a leg,
-/// or a tab would be torn from a leg it still hangs on.
+/// The pattern of a piece `cut` long. Problems: the cuts of the two ends would meet, a cut severs a
+/// leg, or a tab would be torn from a leg that it still hangs on.
 Result<FlatPattern> flat_pattern(const Section& section, const std::vector<double>& bends,
                                  Length cut, const std::vector<EndStep>& left,
                                  const std::vector<EndStep>& right);

@@ -8,7 +8,7 @@ namespace hemline {
 
 namespace {
 
-/// The flattest roof that panels of a seam may lie on.
+/// The flattest roof that panels with a given seam may lie on.
 struct SeamFloor {
     Seam seam;
     Slope least;
@@ -25,7 +25,8 @@ Text source_of(const SeamFloor& floor) {
                                           : say("common practice, from memory");
 }
 
-/// Below this two slopes are one: a limit in percent and a reading in 12ths may be the same slope.
+/// Slopes that differ by less are the same: a limit in percent and a reading in 12ths may be the
+/// same slope.
 constexpr double same_rise = 1e-9;
 
 bool flatter(Slope a, Slope b) { return rise_in_12_of(a) < rise_in_12_of(b) - same_rise; }
@@ -109,7 +110,7 @@ Text objection(const Trim& trim, const Question& question) {
     return seam_objection(trim, question);
 }
 
-/// The objection, and what may be done instead.
+/// The objection, and what to do instead.
 Text with_way_out(const Text& objection, const PitchCheck& check, const Question& question,
                   const Catalogue& catalogue) {
     if (!check.serves.empty()) {
@@ -125,7 +126,7 @@ Text with_way_out(const Text& objection, const PitchCheck& check, const Question
     return say("{1}; no trim in the catalogue serves this roof.", objection);
 }
 
-/// A limit that a reading may lie too near to.
+/// A limit that a reading may be too near to.
 struct Limit {
     Slope slope;
     Text owner;
@@ -162,7 +163,7 @@ std::string tenths(double value) {
     return std::to_string(count / 10) + "." + std::to_string(count % 10);
 }
 
-/// The sentence about the nearest limit within the reading's own error, or nothing.
+/// The sentence about the nearest limit within the error of the reading, or nothing.
 Text doubt_at_limit(Slope pitch, const std::vector<Limit>& limits) {
     const double error = reading_error_degrees(pitch);
     const Limit* nearest = nullptr;

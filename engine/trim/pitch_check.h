@@ -1,4 +1,4 @@
-// Does this trim, with these panels, serve this pitch; and which one does?
+// Does this trim, with these panels, suit this pitch? If not, which trim does?
 #pragma once
 
 #include <string>
@@ -13,7 +13,7 @@ namespace hemline {
 
 struct Refusal {
     std::string id;  ///< trim id
-    Text reason;     ///< one sentence
+    Text reason;     ///< a sentence
 };
 
 struct SeamVerdict {
@@ -26,14 +26,15 @@ struct PitchCheck {
     std::vector<std::string> serves;  ///< ids of the main trims of this kind that may be used
     std::vector<Refusal> refused;
     std::vector<SeamVerdict> seams;
-    /// Empty, or one sentence: the reading lies within its own error of a limit, measure again.
+    /// Empty, or a sentence: the reading is closer to a limit than its possible error, measure
+    /// again.
     Text measure_again;
 };
 
 /// Judges all main trims of `kind` against the pitch, the seam (unknown: a trim serves when some
 /// seam that the code allows at this pitch suits it) and the code's least slope. Sources: IBC 2012
-/// §1507.4.2, IRC R905.10.2; trims: the catalogue's own. The maker's printed limits go before
-/// these.
+/// §1507.4.2, IRC R905.10.2; for trims the catalogue names them. The maker's printed limits go
+/// before these.
 PitchCheck check_pitch(Slope pitch, EdgeKind kind, Seam seam, const Catalogue& catalogue);
 
 }  // namespace hemline

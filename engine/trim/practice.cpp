@@ -4,14 +4,16 @@
 #include <array>
 
 #include "engine/measure/length_text.h"
+#include "engine/trim/site_set.h"
 #include "engine/words/csv.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-/// What a length must be beside readable.
+/// What a length must be besides readable.
 enum class Bound { any, above_zero, spacing, grid };
 
 struct LengthRule {
@@ -20,7 +22,7 @@ struct LengthRule {
     Bound bound;
 };
 
-constexpr std::array<LengthRule, 26> length_rules = {{
+constexpr std::array<LengthRule, 37> length_rules = {{
     {"stock", &Practice::stock, Bound::above_zero},
     {"lap", &Practice::lap, Bound::above_zero},
     {"sliver", &Practice::sliver, Bound::any},
@@ -38,8 +40,19 @@ constexpr std::array<LengthRule, 26> length_rules = {{
     {"tab_valley", &Practice::tab_valley, Bound::any},
     {"turn_up", &Practice::turn_up, Bound::any},
     {"kick_out", &Practice::kick_out, Bound::any},
+    {"apron_past", &Practice::apron_past, Bound::above_zero},
+    {"apron_wrap", &Practice::apron_wrap, Bound::above_zero},
+    {"wall_lap", &Practice::wall_lap, Bound::above_zero},
     {"lap_valley", &Practice::lap_valley, Bound::above_zero},
     {"seam_spacing", &Practice::seam_spacing, Bound::spacing},
+    {"seam_height", &Practice::seam_height, Bound::above_zero},
+    {"seam_foot", &Practice::seam_foot, Bound::any},
+    {"seam_clear", &Practice::seam_clear, Bound::any},
+    {"boot_clear", &Practice::boot_clear, Bound::any},
+    {"hole_clear", &Practice::hole_clear, Bound::any},
+    {"cricket_from", &Practice::cricket_from, Bound::any},
+    {"closure_leg", &Practice::closure_leg, Bound::above_zero},
+    {"closure_ear", &Practice::closure_ear, Bound::any},
     {"cleat_clear", &Practice::cleat_clear, Bound::any},
     {"hem_notch_clear", &Practice::hem_notch_clear, Bound::any},
     {"bead_gap", &Practice::bead_gap, Bound::above_zero},
@@ -68,9 +81,9 @@ Problem is_zero(const std::string& key, const std::string& value) {
     return {say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key), 0};
 }
 
-/// Closer together, screws and seams would fill a card and the memory.
+/// If screws and seams were closer together, they would fill a card and the memory.
 constexpr Length spacing_least = inches(1);
-/// Finer, the ways to divide an edge would be past counting.
+/// With a finer grid there would be too many ways to divide an edge.
 constexpr Length grid_least = tenths_of_millimetre(1);
 /// Longer than any stick or strip that is carried to a roof.
 constexpr Length stock_most = millimetres(100'000);
@@ -108,11 +121,30 @@ std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
     return {};
 }
 
+std::optional<Problem> set_fixed_line(Practice& practice, std::string_view value) {
+    for (const auto& [word, line] : {std::pair("eave", FixedLine::eave),
+                                     {"ridge", FixedLine::ridge},
+                                     {"", FixedLine::unsaid}}) {
+        if (value == word) {
+            practice.fixed_line = line;
+            return {};
+        }
+    }
+    return Problem{say("fixed_line {1} is no line that panels are pinned along.", quoted(value)),
+                   say("Write eave or ridge, or leave it empty."), 0};
+}
+
 std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::string_view value) {
     for (const LengthRule& rule : length_rules) {
         if (rule.key == key) {
             return set_length(practice, rule, value);
         }
+    }
+    if (key == "fixed_line") {
+        return set_fixed_line(practice, value);
+    }
+    if (SiteSet site = set_site(practice.site, key, value); site.known) {
+        return site.problem;
     }
     if (key != "tape") {
         return Problem{say("There is no rule named {1}.", quoted(key)),
@@ -132,12 +164,13 @@ std::optional<Problem> set_rule(Practice& practice, std::string_view key, std::s
 Length longest_tab(const Practice& practice) {
     return std::max({practice.tab_gable, practice.tab_corner_out, practice.tab_corner_in,
                      practice.tab_wall, practice.tab_open, practice.tab_eave, practice.tab_ridge,
-                     practice.tab_hip, practice.tab_valley, practice.turn_up, practice.kick_out});
+                     practice.tab_hip, practice.tab_valley, practice.turn_up, practice.kick_out,
+                     end_fold_least(practice)});
 }
 
 Text in_quotes(Length length) { return glued("\"", length, "\""); }
 
-/// Rules that hold between values: what would make every run impossible.
+/// Rules between values, without which no run would be possible.
 std::optional<Problem> check_together(const Practice& practice) {
     const Length stock = practice.stock;
     if (practice.stock > stock_most) {
@@ -167,6 +200,16 @@ std::optional<Problem> check_together(const Practice& practice) {
         return Problem{
             say("sliver {1} is longer than the stock of {2}.", in_quotes(practice.sliver), stock),
             say("Make the sliver limit shorter, or the stock longer.")};
+    }
+    if (practice.apron_wrap >= practice.apron_past) {
+        return Problem{say("apron_wrap {1} is not shorter than apron_past {2}.",
+                           in_quotes(practice.apron_wrap), practice.apron_past),
+                       say("Make apron_wrap smaller than apron_past.")};
+    }
+    if (practice.seam_foot >= practice.seam_spacing) {
+        return Problem{say("seam_foot {1} leaves nothing of a pan of {2}.",
+                           in_quotes(practice.seam_foot), practice.seam_spacing),
+                       say("Make seam_foot smaller than seam_spacing.")};
     }
     if (practice.kerf + practice.cut_grid >= practice.stock) {
         return Problem{
@@ -254,6 +297,12 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
     return rules;
 }
 
+FixedLine fixed_line_of(const Practice& practice) {
+    return practice.fixed_line == FixedLine::unsaid ? FixedLine::eave : practice.fixed_line;
+}
+
+Length end_fold_least(const Practice& practice) { return practice.seam_height + sixteenths(8); }
+
 Length lap_on(EdgeKind kind, const Practice& practice) {
     return facts_of(kind).in_water ? practice.lap_valley : practice.lap;
 }
@@ -261,6 +310,8 @@ Length lap_on(EdgeKind kind, const Practice& practice) {
 Length lap_on(const Edge& edge, const Practice& practice) {
     return edge.lap.value_or(lap_on(edge.kind, practice));
 }
+
+Length screw_gap_least(Length lap) { return lap + lap_margin_least * 2; }
 
 std::string_view lap_rule(EdgeKind kind) { return facts_of(kind).in_water ? "lap_valley" : "lap"; }
 

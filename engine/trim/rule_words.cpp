@@ -28,6 +28,15 @@ constexpr RuleName rule_names[] = {
     {"hem_notch_clear", phrase("hem notch past the lap")},
     {"cleat_clear", phrase("cleat joint to a lap")},
     {"seam_spacing", phrase("seam to seam")},
+    {"seam_clear", phrase("screw to seam")},
+    {"boot_clear", phrase("boot to seam")},
+    {"hole_clear", phrase("hole round a pipe")},
+    {"cricket_from", phrase("widest without cricket")},
+    {"fixed_line", phrase("panels pinned at")},
+    {"seam_height", phrase("height of a seam")},
+    {"seam_foot", phrase("width of a seam's foot")},
+    {"closure_leg", phrase("leg of a closure")},
+    {"closure_ear", phrase("ear of a closure")},
     {"tab_gable", phrase("tab at a gable")},
     {"tab_corner_out", phrase("tab, outside corner")},
     {"tab_corner_in", phrase("inside corner, under")},
@@ -37,8 +46,20 @@ constexpr RuleName rule_names[] = {
     {"tab_valley", phrase("fold into a valley")},
     {"turn_up", phrase("turn-up at a wall")},
     {"kick_out", phrase("kick-out")},
+    {"apron_past", phrase("headwall past a corner")},
+    {"apron_wrap", phrase("its wall leg round it")},
+    {"wall_lap", phrase("sidewall onto the headwall")},
     {"tab_wall", phrase("more at a wall")},
     {"tab_open", phrase("more at an open end")},
+    {"panel_metal", phrase("metal of the panels")},
+    {"trim_metal", phrase("metal of the trim")},
+    {"gutter_metal", phrase("metal of the gutter")},
+    {"screw_metal", phrase("metal of the screws")},
+    {"treated_wood", phrase("treated wood at the metal")},
+    {"trim_held", phrase("how trim is held")},
+    {"metal_now", phrase("metal now")},
+    {"metal_hottest", phrase("metal at its hottest")},
+    {"wind_from", phrase("wind from")},
 };
 
 }  // namespace
@@ -46,7 +67,17 @@ constexpr RuleName rule_names[] = {
 Text spoken_rule(std::string_view key) {
     const auto* const found = std::find_if(std::begin(rule_names), std::end(rule_names),
                                            [&](const RuleName& rule) { return key == rule.key; });
-    return found == std::end(rule_names) ? Text(key) : say(found->name);
+    if (found != std::end(rule_names)) {
+        return say(found->name);
+    }
+    const auto of_edge = [&](std::string_view of) {
+        return key.substr(0, of.size()) == of ? std::string(key.substr(of.size())) : std::string();
+    };
+    if (const std::string edge = of_edge("bearing."); !edge.empty()) {
+        return say("which way {1} runs, left to right", edge);
+    }
+    const std::string edge = of_edge("first.");
+    return edge.empty() ? Text(key) : say("side {1} is fitted from", edge);
 }
 
 }  // namespace hemline

@@ -1,4 +1,5 @@
 #include "engine/trim/section.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 

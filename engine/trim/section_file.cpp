@@ -1,22 +1,24 @@
-// Reading assets/catalogue/sections.csv: one row a leg, its cells found by name.
+// Reads assets/catalogue/sections.csv: one row for each leg, its cells found by name.
 #include <algorithm>
 #include <array>
 
 #include "engine/measure/angle_text.h"
 #include "engine/measure/length_text.h"
+#include "engine/trim/practice.h"
 #include "engine/trim/section.h"
 #include "engine/words/csv.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> columns = {"trim",      "leg",     "width", "bend",
-                                                      "radius",    "hem",     "lies",  "metal",
-                                                      "thickness", "painted", "source"};
+constexpr std::array<std::string_view, 11> leg_columns = {"trim",      "leg",     "width", "bend",
+                                                          "radius",    "hem",     "lies",  "metal",
+                                                          "thickness", "painted", "source"};
 
-struct Row {
+struct LegRow {
     const Table& table;
     const std::vector<Cell>& cells;
 
@@ -47,7 +49,7 @@ std::optional<Word> value_of(std::string_view text, int count) {
     return {};
 }
 
-std::optional<Problem> read_length(const Row& row, std::string_view name, Length& into) {
+std::optional<Problem> read_length(const LegRow& row, std::string_view name, Length& into) {
     const Result<Length> length = parse_length(row[name]);
     if (!length) {
         return row.problem(name, length.problem().what.english(), length.problem().mend.english());
@@ -56,7 +58,7 @@ std::optional<Problem> read_length(const Row& row, std::string_view name, Length
     return {};
 }
 
-std::optional<Problem> read_bend(const Row& row, BendRule& bend) {
+std::optional<Problem> read_bend(const LegRow& row, BendRule& bend) {
     const std::string& text = row["bend"];
     bend.fold_of = edge_kind_of(text);
     if (bend.fold_of) {
@@ -72,7 +74,7 @@ std::optional<Problem> read_bend(const Row& row, BendRule& bend) {
     return {};
 }
 
-std::optional<Problem> read_leg_words(const Row& row, SectionLeg& leg) {
+std::optional<Problem> read_leg_words(const LegRow& row, SectionLeg& leg) {
     const auto name = value_of<LegName>(row["leg"], 4);
     if (!name) {
         return row.problem("leg", quoted(row["leg"]) + " is no leg.",
@@ -99,7 +101,7 @@ std::optional<Problem> read_leg_words(const Row& row, SectionLeg& leg) {
     return {};
 }
 
-std::optional<Problem> read_metal(const Row& row, Section& section) {
+std::optional<Problem> read_metal(const LegRow& row, Section& section) {
     if (row["metal"].empty()) {
         return row.problem("metal", "is empty.", "Name the metal at the trim's first leg.");
     }
@@ -113,7 +115,7 @@ std::optional<Problem> read_metal(const Row& row, Section& section) {
     return read_length(row, "thickness", section.thickness);
 }
 
-std::optional<Problem> check_blank(const Row& row, std::initializer_list<std::string_view> names,
+std::optional<Problem> check_blank(const LegRow& row, std::initializer_list<std::string_view> names,
                                    const std::string& why) {
     for (const std::string_view name : names) {
         if (!row[name].empty()) {
@@ -123,10 +125,12 @@ std::optional<Problem> check_blank(const Row& row, std::initializer_list<std::st
     return {};
 }
 
-std::optional<Problem> read_leg(const Row& row, bool first, Section& section) {
+std::optional<Problem> read_leg(const LegRow& row, bool first, Section& section) {
     SectionLeg leg;
     std::optional<Problem> problem = read_leg_words(row, leg);
-    problem = problem ? problem : read_length(row, "width", leg.width);
+    leg.as_seam = row["width"] == seam_height_word;
+    leg.width = Practice().seam_height;
+    problem = problem || leg.as_seam ? problem : read_length(row, "width", leg.width);
     if (first) {
         problem = problem ? problem : read_metal(row, section);
         problem = problem ? problem
@@ -167,19 +171,19 @@ std::optional<Problem> check_whole(const Table& table, const Section& section,
         return {};
     }
     const auto index = first_row + static_cast<std::size_t>(std::max(leg, 0));
-    const Row row{table, table.rows[index]};
+    const LegRow row{table, table.rows[index]};
     return row.problem(field_of(section, leg), "is wrong. " + problem->what.english(),
                        problem->mend.english());
 }
 
-std::optional<Problem> check_columns(const Table& table) {
-    for (const std::string_view name : columns) {
+std::optional<Problem> check_leg_columns(const Table& table) {
+    for (const std::string_view name : leg_columns) {
         if (!table.column(name)) {
             return Problem{Text("Line 1: the sections have no column " + quoted(name) + "."),
                            Text("Add the column to the header and to every row.")};
         }
     }
-    if (table.header.size() != columns.size()) {
+    if (table.header.size() != leg_columns.size()) {
         return Problem{Text("Line 1: the sections have a column that is not known."),
                        Text("Keep to trim,leg,width,bend,radius,hem,lies,metal,thickness,painted,"
                             "source.")};
@@ -195,13 +199,13 @@ Result<Sections> Sections::read(std::string_view csv) {
         return said_of(*problem);
     }
     const Table& table = *std::get_if<Table>(&read);
-    if (auto problem = check_columns(table)) {
+    if (auto problem = check_leg_columns(table)) {
         return *problem;
     }
     Sections sections;
     std::size_t first_row = 0;
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
-        const Row row{table, table.rows[i]};
+        const LegRow row{table, table.rows[i]};
         const std::string& trim = row["trim"];
         const bool first = sections.all_.empty() || sections.all_.back().trim != trim;
         if (first) {
@@ -217,7 +221,7 @@ Result<Sections> Sections::read(std::string_view csv) {
             return *problem;
         }
         const bool last =
-            i + 1 == table.rows.size() || Row{table, table.rows[i + 1]}["trim"] != trim;
+            i + 1 == table.rows.size() || LegRow{table, table.rows[i + 1]}["trim"] != trim;
         if (last) {
             if (auto problem = check_whole(table, section, first_row)) {
                 return *problem;

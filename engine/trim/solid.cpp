@@ -1,70 +1,21 @@
 #include "engine/trim/solid.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "engine/trim/triangles.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr double touch_mm = 0.01;           // nearer a plane than this is on it
-constexpr double closed_hem_degrees = 173;  // drawn open, so that it is told from its leg
-
-/// Twice the area of a triangle, + where it turns as FlatOutline does on the page.
-double turn(const FlatPoint& a, const FlatPoint& b, const FlatPoint& c) {
-    const auto d = [](std::int64_t p, std::int64_t q) { return static_cast<double>(p - q); };
-    return d(b.y, a.y) * d(c.x, a.x) - d(b.x, a.x) * d(c.y, a.y);
-}
-
-double whole_turn(const FlatOutline& outline) {
-    double sum = 0;
-    for (std::size_t i = 1; i + 1 < outline.size(); ++i) {
-        sum += turn(outline[0], outline[i], outline[i + 1]);
-    }
-    return sum;
-}
+constexpr double touch_mm = 0.01;           // a point nearer to a plane than this is on it
+constexpr double closed_hem_degrees = 173;  // drawn open, so that it can be told from its leg
 
 bool is_on_line(const FlatPoint& p, const FlatLine& line) {
     const double length = std::hypot(static_cast<double>(line.b.x - line.a.x),
                                      static_cast<double>(line.b.y - line.a.y));
     return length > 0 && std::abs(turn(line.a, line.b, p)) / length < touch_mm * 1e6;
-}
-
-/// Triangles of a simple polygon as indices of its corners: ears cut off one by one. O(n³).
-std::vector<std::array<std::size_t, 3>> triangles_of(const FlatOutline& outline) {
-    std::vector<std::size_t> left(outline.size());
-    for (std::size_t i = 0; i < left.size(); ++i) {
-        left[i] = i;
-    }
-    const double sign = whole_turn(outline) < 0 ? -1 : 1;
-    std::vector<std::array<std::size_t, 3>> triangles;
-    const auto is_ear = [&](std::size_t at) {
-        const std::size_t n = left.size();
-        const std::size_t a = left[(at + n - 1) % n], b = left[at], c = left[(at + 1) % n];
-        if (turn(outline[a], outline[b], outline[c]) * sign <= 0) {
-            return false;
-        }
-        return std::none_of(left.begin(), left.end(), [&](std::size_t p) {
-            return p != a && p != b && p != c &&
-                   turn(outline[a], outline[b], outline[p]) * sign >= 0 &&
-                   turn(outline[b], outline[c], outline[p]) * sign >= 0 &&
-                   turn(outline[c], outline[a], outline[p]) * sign >= 0;
-        });
-    };
-    while (left.size() > 2) {
-        std::size_t at = 0;
-        while (at < left.size() && !is_ear(at)) {
-            ++at;
-        }
-        if (at == left.size()) {  // corners on one line are left: they hold no metal
-            break;
-        }
-        const std::size_t n = left.size();
-        triangles.push_back({left[(at + n - 1) % n], left[at], left[(at + 1) % n]});
-        left.erase(left.begin() + static_cast<std::ptrdiff_t>(at));
-    }
-    return triangles;
 }
 
 /// What the outline's side from p to q is.
@@ -111,7 +62,7 @@ Facet part(const Facet& facet, const Plane& plane, double side) {
         }
         if ((a < 0) != (b < 0)) {
             kept.corners.push_back(p + (q - p) * (a / (a - b)));
-            kept.rims.push_back(a < 0 ? facet.rims[i] : Rim::none);  // along the cut, or on from it
+            kept.rims.push_back(a < 0 ? facet.rims[i] : Rim::none);  // along the cut, or after it
         }
     }
     return kept;
@@ -197,6 +148,42 @@ std::vector<Facet> facets_of(const FlatPattern& pattern, const std::vector<Face>
             }
             facets.push_back(std::move(facet));
         }
+    }
+    return facets;
+}
+
+std::vector<Facet> plane_facets(const std::vector<Space>& corners, std::size_t leg) {
+    Space normal;
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        normal = normal + cross(corners[i], corners[(i + 1) % corners.size()]);
+    }
+    normal = unit(normal);
+    // Seen along the axis that it faces most.
+    const double x = std::abs(normal.x), y = std::abs(normal.y), z = std::abs(normal.z);
+    FlatOutline flat;
+    for (const Space& corner : corners) {
+        const double across = x > y && x > z ? corner.y : corner.x;
+        const double down = z >= x && z >= y ? corner.y : corner.z;
+        flat.push_back({std::llround(across * 1e6), std::llround(down * 1e6)});
+    }
+    std::vector<Facet> facets;
+    for (const auto& triangle : triangles_of(flat)) {
+        // Each has its own plane: corners that were measured are not in one to the last digit.
+        const Space& first = corners[triangle[0]];
+        const Space own = cross(corners[triangle[1]] - first, corners[triangle[2]] - first);
+        if (length_of(own) < touch_mm * touch_mm) {
+            continue;
+        }
+        Facet facet;
+        facet.normal = unit(own) * (dot(own, normal) < 0 ? -1 : 1);
+        facet.leg = leg;
+        for (std::size_t k = 0; k < 3; ++k) {
+            const std::size_t p = triangle[k], q = triangle[(k + 1) % 3];
+            const bool outer = (p + 1) % corners.size() == q || (q + 1) % corners.size() == p;
+            facet.corners.push_back(corners[p]);
+            facet.rims.push_back(outer ? Rim::fold : Rim::none);
+        }
+        facets.push_back(std::move(facet));
     }
     return facets;
 }

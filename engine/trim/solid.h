@@ -1,10 +1,10 @@
-// Folded metal as facets to draw from behind to before: the painter's way, exact for plane faces
-// that meet, lie on one another or run through one another.
+// Folded metal as facets to draw from back to front (the painter's algorithm), exact for plane
+// faces that meet, lie on each other or pass through each other.
 //
 //   faces ──triangles──▶ facets ──each cut by the planes of the others──▶ back to front
 //
 //   For a screen: near_end(), fold it up, facets_of(), back_to_front(), then fill each facet and
-//   stroke its rims in turn; what lies behind is painted over.
+//   stroke its rims in turn; what lies behind gets painted over.
 #pragma once
 
 #include <cstdint>
@@ -14,12 +14,12 @@
 
 namespace hemline {
 
-/// What a side of a facet is.
+/// What kind of line a side of a facet is.
 enum class Rim : std::uint8_t {
     none,    ///< inside a face
     cut,     ///< an edge of the metal
     fold,    ///< a bend, or a tab's fold
-    broken,  ///< the piece goes on here, and is not shown
+    broken,  ///< the piece goes on here but is not shown
 };
 
 /// A convex plane part of a face.
@@ -32,7 +32,7 @@ struct Facet {
 };
 
 /// One end of the pattern, to `reach` from it, with that end's tabs; closed hems are left open by a
-/// few degrees, so that they do not lie in the plane of what they are folded on.
+/// few degrees, so that they do not lie in the plane of the metal they are folded on.
 FlatPattern near_end(const FlatPattern& pattern, Side side, Length reach);
 
 /// The facets of the pattern's faces as fold_up() gives them; `broken_at`: where the pattern was
@@ -40,8 +40,11 @@ FlatPattern near_end(const FlatPattern& pattern, Side side, Length reach);
 std::vector<Facet> facets_of(const FlatPattern& pattern, const std::vector<Face>& faces,
                              std::int64_t broken_at);
 
-/// The facets, cut where they run through one another's planes, so that each may be drawn over
-/// those before it, as seen by an eye far away in that direction. O(n²) for n facets.
+/// A plane figure, inside corners and all, its corners one after another: its sides are rims.
+std::vector<Facet> plane_facets(const std::vector<Space>& corners, std::size_t leg);
+
+/// The facets, cut where they pass through each other's planes, in an order in which each may be
+/// drawn over those before it, as seen by an eye far away in that direction. O(n²) for n facets.
 std::vector<Facet> back_to_front(std::vector<Facet> facets, const Space& toward_eye);
 
 }  // namespace hemline

@@ -1,4 +1,5 @@
 #include "engine/trim/worked_end.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 
@@ -24,7 +25,7 @@ std::int64_t deepest(const EndShape& shape) {
     return deep + past_work_nm;
 }
 
-/// The one part that reaches the inner side of the box at both its corners; none when severed.
+/// The part that reaches the inner side of the box at both corners; none when severed.
 const FlatOutline* whole_part(const std::vector<FlatOutline>& parts, const FlatBox& box) {
     for (const FlatOutline& part : parts) {
         const auto has = [&](FlatPoint p) {

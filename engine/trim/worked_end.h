@@ -1,4 +1,4 @@
-// One end of a piece, cut in a box of its own: x counts inward from the end, whichever hand it is.
+// An end of a piece, cut in a box where x counts inward from the end, whichever hand it is.
 //
 //      0            deep
 //      ┌──┐╌╌╌╌╌╌╌╌╌┐     the inside of the box, at `deep`, is plain metal from edge to edge
@@ -7,7 +7,7 @@
 #pragma once
 
 #include "engine/trim/end_work.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -24,7 +24,7 @@ Result<WorkedEnd> work_end(const FlatLegs& legs, const std::vector<EndStep>& ste
 /// From the box's inner upper corner round by the end of the metal to its inner lower corner.
 FlatOutline end_chain(const WorkedEnd& end);
 
-/// The same of what one leg keeps between its innermost fold and the inside of the box. Problem:
+/// The same for the part of a leg between its innermost fold and the inside of the box. Problem:
 /// the cuts sever the leg.
 Result<FlatOutline> main_chain(const WorkedEnd& end, const FlatLegs& legs, std::size_t leg,
                                Side side);

@@ -2,6 +2,7 @@
 
 #include "engine/words/csv_row.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "engine/words/utf8.h"
 
 namespace hemline {
@@ -27,7 +28,7 @@ struct Place {
     [[nodiscard]] TableProblem problem(std::string what, std::string mend) const {
         return {line, column(), std::move(what), std::move(mend)};
     }
-    /// Bytes of the line end here: 2 for CR LF, 1 for LF, 0 where there is none.
+    /// Bytes of the line end here: 2 for CR LF, 1 for LF, 0 for none.
     [[nodiscard]] std::size_t line_end() const {
         if (peek() == '\r' && peek(1) == '\n') {
             return 2;
@@ -41,7 +42,7 @@ struct Place {
     }
 };
 
-/// UTF-8 throughout, without NUL and without a carriage return on its own.
+/// UTF-8 throughout, without NUL and without a lone carriage return.
 std::optional<TableProblem> check_bytes(Place place) {
     while (!place.ended()) {
         if (place.line_end() > 0) {
@@ -64,7 +65,7 @@ std::optional<TableProblem> check_bytes(Place place) {
     return {};
 }
 
-/// A cell in quotes; `place` stands on the first one.
+/// A cell in quotes; `place` stands on the first quote.
 std::optional<TableProblem> read_quoted(Place& place, Cell& cell) {
     const Place opening = place;
     ++place.next;
@@ -82,7 +83,7 @@ std::optional<TableProblem> read_quoted(Place& place, Cell& cell) {
             if (place.peek(1) != '"') {
                 break;
             }
-            ++place.next;  // a doubled quote stands for one
+            ++place.next;  // a doubled quote means a quote
         }
         cell.text += place.peek();
         ++place.next;
@@ -108,7 +109,7 @@ std::optional<TableProblem> read_plain(Place& place, Cell& cell) {
     return {};
 }
 
-/// One line of cells, its line end passed.
+/// A line of cells; stands behind the line end after it.
 std::optional<TableProblem> read_row(Place& place, std::vector<Cell>& row) {
     for (;;) {
         Cell cell;

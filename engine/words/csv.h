@@ -25,7 +25,7 @@ struct Table {
     [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const;
 };
 
-/// What is wrong, where. line and column are 1-based; 0 where the whole file is meant.
+/// What is wrong, and where. line and column are 1-based; 0 where the whole file is meant.
 struct TableProblem {
     int line = 0, column = 0;
     std::string what, mend;
@@ -36,8 +36,8 @@ struct TableProblem {
 Problem said_of(const TableProblem& problem);
 
 /// Reads a table: at most 1 MiB and 20 000 rows, valid UTF-8 without NUL, a byte-order mark
-/// allowed, blank lines passed over, every row as long as the header, no header twice. A cell that
-/// csv_row made harmless is what it was made of.
+/// allowed, blank lines skipped, every row as long as the header, no header twice. A cell that
+/// csv_row made harmless is turned back into its text.
 std::variant<Table, TableProblem> read_table(std::string_view text);
 
 }  // namespace hemline

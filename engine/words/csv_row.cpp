@@ -11,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-/// What makes a formula of a cell: = + - @, the minus sign, and those of other widths.
+/// The characters that make a cell a formula: = + - @, the minus sign, and their full-width forms.
 constexpr std::array<char32_t, 13> formula_signs = {
     '=', '+', '-', '@', 0x2212, 0xFE62, 0xFE63, 0xFE66, 0xFE6B, 0xFF0B, 0xFF0D, 0xFF1D, 0xFF20};
 
@@ -20,7 +20,7 @@ bool is_space_or_quote(char32_t c) {
            c == 0x202F || c == 0x205F || c == 0x3000;
 }
 
-/// Whether the text, spaces and quotes passed over, begins as a formula does.
+/// Whether the text, after spaces and quotes, begins like a formula.
 bool begins_formula(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
         const CodePoint point = code_point_at(text, at);
@@ -35,7 +35,7 @@ bool begins_formula(std::string_view text) {
 
 enum class Apostrophes { put, taken };
 
-/// Puts an apostrophe more, or takes one away, where a formula could begin.
+/// Adds or removes an apostrophe where a formula could begin.
 std::string with_apostrophes(std::string_view text, Apostrophes apostrophes) {
     std::string out;
     bool could_begin = true;
@@ -57,7 +57,7 @@ std::string with_apostrophes(std::string_view text, Apostrophes apostrophes) {
     return out;
 }
 
-/// The number that four hexadecimal digits at `at` make.
+/// The number of the four hexadecimal digits at `at`.
 std::optional<std::uint32_t> four_digits(std::string_view text, std::size_t at) {
     constexpr std::size_t digits = 4;
     if (text.size() < at + digits) {
@@ -95,8 +95,8 @@ std::string utf8_of(char32_t c) {
 
 constexpr std::size_t unit_size = 6;
 
-/// The character that was written by its number at `at`, and over how many bytes; none where it
-/// would not have been written so.
+/// The character written by its number at `at`, and how many bytes that takes; none where cell_of()
+/// would not have written it so.
 struct Numbered {
     char32_t character;
     std::size_t bytes;
@@ -138,7 +138,7 @@ std::string csv_row(std::initializer_list<CsvCell> cells) {
 }
 
 std::string cell_of(std::string_view text) {
-    std::string told;  // what looks like a number told apart from one that we write
+    std::string told;  // tells text that looks like a number from a number we wrote
     for (std::size_t at = 0; at < text.size(); ++at) {
         told += unit_at(text, at) ? std::string("\\u005C") : std::string(1, text[at]);
     }

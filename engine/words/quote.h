@@ -6,7 +6,7 @@
 
 namespace hemline {
 
-/// The text in double quotes, at most 40 characters of it, each as shown_text shows it.
+/// At most 40 characters of the text in double quotes, each as shown_text shows it.
 std::string quoted(std::string_view text);
 
 }  // namespace hemline

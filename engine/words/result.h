@@ -1,4 +1,4 @@
-// A value, or a Problem said in the fitter's words with what to do about it.
+// A value, or a Problem: in the fitter's words, with what to do about it.
 #pragma once
 
 #include <utility>
@@ -9,16 +9,16 @@
 
 namespace hemline {
 
-/// What is wrong in the world outside the program, and the mend.
+/// What is wrong in the world outside the program, and what to do about it.
 struct Problem {
-    Text what;    ///< one sentence: what is wrong
-    Text mend;    ///< one sentence: what to do about it
+    Text what;    ///< a sentence: what is wrong
+    Text mend;    ///< a sentence: what to do about it
     int at = -1;  ///< byte offset in the text that was read; -1 where there is no text
 
     bool operator==(const Problem&) const = default;
 };
 
-/// What is wrong, and the mend.
+/// What is wrong, and what to do.
 template <class WithMend>
 Text said(const WithMend& problem) {
     return joined({problem.what, problem.mend}, " ");

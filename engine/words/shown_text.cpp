@@ -15,8 +15,8 @@ struct Range {
 };
 
 /// Unicode 15: general categories Cc, Zl and Zp of UnicodeData.txt, Default_Ignorable_Code_Point of
-/// DerivedCoreProperties.txt without U+FE00 to FE0F, which choose an emoji's look, and the marks of
-/// notes between lines, U+FFF9 to FFFB.
+/// DerivedCoreProperties.txt without U+FE00 to FE0F, which choose an emoji's look, and the
+/// interlinear annotation marks, U+FFF9 to FFFB.
 constexpr std::array<Range, 17> unseen = {{{0x0000, 0x001F},
                                            {0x007F, 0x009F},
                                            {0x00AD, 0x00AD},
@@ -55,7 +55,7 @@ void put_number(std::string& out, char32_t character) {
     put_unit(out, 0xDC00 + (above & 0x3FFU));
 }
 
-/// Most text by far: ASCII that prints.
+/// Fast path for printable ASCII, which most text is.
 bool is_everyday(std::string_view text) {
     return std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~'; });
 }

@@ -11,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-/// The place that {name} numbers, from 0; far past any value where it is no number.
+/// The index that {name} gives, from 0; far past any value where it is not a number.
 std::size_t place_numbered(std::string_view name) {
     std::size_t place = 0;
     const auto [end, error] = std::from_chars(name.data(), name.data() + name.size(), place);
@@ -19,7 +19,7 @@ std::size_t place_numbered(std::string_view name) {
     return is_number && name.front() != '0' ? place - 1 : std::string_view::npos;
 }
 
-/// The value that {name} stands for, or none.
+/// The value for {name}, or none.
 const Text* value_named(const Text& text, std::string_view name) {
     const auto named = std::find(text.names.begin(), text.names.end(), name);
     const std::size_t place = text.names.empty()
@@ -32,8 +32,8 @@ std::string english_key(const Text& text) {
     return text.count == 1 || text.key_many.empty() ? text.key : text.key_many;
 }
 
-/// The values that a pattern of {1}, {2}, … takes from those words; each ends where what follows it
-/// in the pattern first comes. Nullopt: it does not make them.
+/// The values with which a pattern of {1}, {2}, … gives those words; each value ends where the text
+/// after it in the pattern first appears. Nullopt: the pattern does not match.
 std::optional<std::vector<Text>> values_in(std::string_view words, std::string_view pattern) {
     std::vector<Text> values;
     while (true) {
@@ -58,6 +58,19 @@ std::optional<std::vector<Text>> values_in(std::string_view words, std::string_v
 
 }  // namespace
 
+Text::Text() = default;
+Text::Text(const Text&) = default;
+Text::Text(Text&&) noexcept = default;
+Text& Text::operator=(const Text&) = default;
+Text& Text::operator=(Text&&) noexcept = default;
+Text::~Text() = default;
+Text::Text(const char* words) : key(words), as_is(true) {}
+Text::Text(Length length) : measured(length) {}
+Text::Text(CloseLength length) : measured(length) {}
+Text::Text(Slope slope) : measured(slope) {}
+Text::Text(std::string_view english, std::initializer_list<Text> given)
+    : key(english), values(given) {}
+
 Text::Text(std::string_view words) : key(shown_text(words)), as_is(true) {}
 
 std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> marks) {
@@ -73,7 +86,7 @@ std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> ma
     if (text.as_is) {
         return shown_lines(text.key);
     }
-    // A key may be somebody's word too: the name of a person, a reason given.
+    // A key may also be what somebody typed: the name of a person, a reason given.
     const std::string pattern = shown_text(lookup(text));
     std::string words;
     std::size_t from = 0;
@@ -113,8 +126,17 @@ Text recalled(std::string_view english, std::initializer_list<std::string_view> 
     return Text(english);
 }
 
+Text beside(std::initializer_list<Text> values) {
+    Text text("", values);
+    for (std::size_t i = 1; i <= values.size(); ++i) {
+        text.key += '{' + std::to_string(i) + '}';
+    }
+    return text;
+}
+
 Text joined(const std::vector<Text>& texts, std::string_view between) {
-    // All in one text: each within the one before would be as deep as there are texts.
+    // All values in a single text: nesting each in the text before would be as deep as there are
+    // texts.
     Text all;
     const auto add = [&](const Text& value) {
         all.values.push_back(value);

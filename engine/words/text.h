@@ -1,5 +1,5 @@
-// A sentence for people, which is put into words where it is shown: its English is the key that a
-// language looks it up by, what stands at {1}, {2}, … is filled in last, and a length in it becomes
+// A sentence for people that is put into words only where it is shown. Its English is the key for
+// looking up a translation; the values at {1}, {2}, … are filled in last, and a length becomes
 // letters only then, in the reader's unit.
 //
 //   say("{1} longer than {2}", inches(1), "the first")
@@ -25,7 +25,7 @@
 
 namespace hemline {
 
-/// A small difference or a limit, told to half a mark: see tell_closely().
+/// A small difference or a limit, printed to half a mark: see tell_closely().
 struct CloseLength {
     Length length;
 
@@ -33,44 +33,52 @@ struct CloseLength {
 };
 
 struct Text {
-    std::string key;       ///< English, with {name} where a value stands
-    std::string key_many;  ///< English for a count other than one; empty: `key` serves
-    std::string context;   ///< which meaning, where one English word has two; or empty
+    std::string key;       ///< English, with {name} in place of a value
+    std::string key_many;  ///< English for a count other than 1; empty: `key`
+    std::string context;   ///< which meaning, where an English word has two; or empty
     std::int64_t count = 1;
     std::vector<std::string> names;  ///< of the values; none: they are {1}, {2}, …
     std::vector<Text> values;
     bool as_is = false;  ///< the same in every language: a name, a figure, what somebody typed
-    /// What is measured: then it has no words of its own.
+    /// A measured value; then `key` is not used.
     std::variant<std::monostate, Length, CloseLength, Slope> measured = {};
 
-    Text() = default;
-    /// The same in every language; what is no letter in it, a line end too, as shown_text shows it.
+    // Copied in every source that says anything: compiled once, in text.cpp.
+    Text();
+    Text(const Text&);
+    Text(Text&&) noexcept;
+    Text& operator=(const Text&);
+    Text& operator=(Text&&) noexcept;
+    ~Text();
+    /// The same in every language; invisible characters, also line ends, as shown_text shows them.
     explicit Text(const std::string& words) : Text(std::string_view(words)) {}
     explicit Text(std::string_view words);
-    /// Our own words, which may stand on several lines.
-    explicit Text(const char* words) : key(words), as_is(true) {}
-    Text(Length length) : measured(length) {}
-    Text(CloseLength length) : measured(length) {}
-    Text(Slope slope) : measured(slope) {}
+    /// Our words, which may have several lines.
+    explicit Text(const char* words);
+    Text(Length length);
+    Text(CloseLength length);
+    Text(Slope slope);
+    /// A sentence with its values; see say().
+    Text(std::string_view english, std::initializer_list<Text> values);
 
     [[nodiscard]] bool empty() const { return key.empty() && measured.index() == 0; }
-    /// Its English, lengths for a reader who works on those marks; see tell_length().
+    /// Its English, lengths on those tape marks; see tell_length().
     [[nodiscard]] std::string english(std::optional<Marks> marks = {}) const;
 
     bool operator==(const Text&) const = default;
-    /// Whether its English on no marks is those words.
+    /// Whether its English, with no tape marks known, is those words.
     template <class Words>
     requires std::is_convertible_v<const Words&, std::string_view>
     bool operator==(const Words& words) const { return english() == std::string_view(words); }
 };
 
-/// Its English, on no marks.
+/// Its English, with no tape marks known.
 std::ostream& operator<<(std::ostream& out, const Text& text);
 
-/// What a language gives for one text's key (never asked for an `as_is` one, nor for a length).
+/// The translation of a text's key (never asked for an `as_is` text or a length).
 using Lookup = std::function<std::string(const Text&)>;
 /// The words of a text: what `lookup` gives for it and for each of its values, filled in, lengths
-/// for a reader who works on those marks. A {name} with no value stays as it stands.
+/// on those tape marks. A {name} without a value stays.
 std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> marks = {});
 
 template <class Value>
@@ -86,13 +94,10 @@ Text as_text(const Value& value) {
 /// shown as they are.
 template <class... Values>
 Text say(std::string_view english, const Values&... values) {
-    Text text;
-    text.key = english;
-    text.values = {as_text(values)...};
-    return text;
+    return Text(english, {as_text(values)...});
 }
 
-/// The same word in one of its meanings: "open" of a hem, of an end.
+/// A word in one of its meanings: "open" of a hem, "open" of an end.
 template <class... Values>
 Text say_of(std::string_view context, std::string_view english, const Values&... values) {
     Text text = say(english, values...);
@@ -110,28 +115,24 @@ Text say_count(std::string_view one, std::string_view many, std::int64_t count,
     return text;
 }
 
-/// A sentence kept in a table, to be said later: its place among the sentences to translate.
+/// A sentence kept in a table and used later: marks it for translation.
 constexpr const char* phrase(const char* english) { return english; }
 
-/// What a file keeps in English, to be said in another language: as the first of those patterns
-/// that makes these words; of none, the words as they are.
+/// Makes a Text from English words that a file keeps, so that they can be translated: by the first
+/// of those patterns that matches, else the words as they are.
 Text recalled(std::string_view english, std::initializer_list<std::string_view> patterns);
 
-/// Values side by side, in this order in every language.
+Text beside(std::initializer_list<Text> values);
+/// Values side by side, in the same order in every language.
 template <class... Values>
 Text glued(const Values&... values) {
-    Text text;
-    for (int i = 1; i <= static_cast<int>(sizeof...(values)); ++i) {
-        text.key += '{' + std::to_string(i) + '}';
-    }
-    text.values = {as_text(values)...};
-    return text;
+    return beside({as_text(values)...});
 }
 
-/// Texts one after another, each but the first after `between`; empty ones left out.
+/// The texts joined by `between`; empty texts are left out.
 Text joined(const std::vector<Text>& texts, std::string_view between);
 
-/// "a, b and c": commas, and `last_two` ("{1} and {2}") where the last comes.
+/// "a, b and c": commas, and `last_two` ("{1} and {2}") before the last.
 Text listed(std::vector<Text> texts, Text last_two);
 
 }  // namespace hemline

@@ -4,7 +4,7 @@ namespace hemline {
 
 namespace {
 
-/// Bytes that a leading byte announces; 0 when it cannot lead.
+/// Number of bytes that a leading byte announces; 0 when it cannot lead.
 std::size_t announced(unsigned char lead) {
     if (lead < 0x80) {
         return 1;

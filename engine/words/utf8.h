@@ -1,4 +1,4 @@
-// UTF-8, one character at a time; bytes that are no UTF-8 are seen, never skipped over.
+// UTF-8, one character at a time; bytes that are not UTF-8 are reported, never skipped.
 #pragma once
 
 #include <cstddef>
@@ -9,7 +9,7 @@ namespace hemline {
 struct CodePoint {
     char32_t value = 0;
     std::size_t bytes =
-        0;  ///< 0: no valid UTF-8 here (overlong, surrogate, cut off, past U+10FFFF)
+        0;  ///< 0: not valid UTF-8 here (overlong, surrogate, cut off, past U+10FFFF)
 };
 
 /// The character that starts at byte `at` (< text.size()).

@@ -1,4 +1,4 @@
-// Making the cut card: the piece and its stick found, its ends, marks and screws put on it.
+// Makes the cut card: finds the piece and its stick, and puts its ends, marks and screws on it.
 #include "engine/work/card.h"
 
 #include <algorithm>
@@ -6,8 +6,10 @@
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/trim/hem_clearance.h"
+#include "engine/words/result.h"
 #include "engine/work/card_marks.h"
-#include "engine/work/fixing.h"
+#include "engine/work/pan_screws.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
@@ -19,7 +21,7 @@ bool has_tab(const Card& card, Side end) {
     });
 }
 
-/// Where a card's pieces and trim come from, found and known to be there.
+/// Where a card's pieces and trim come from; all of them are known to exist.
 struct Found {
     const EdgeWork* work;
     const Run* run;
@@ -95,13 +97,13 @@ Result<Found> find_all(const Job& job, const Plan& plan, const Catalogue& catalo
     return Found{work, run, planned, fitted_to(*trim, work->edge)};
 }
 
-/// One end of the piece: a half of a lap, a butt joint, or the end of the edge.
+/// An end of the piece: half of a lap, a butt joint, or the end of the edge.
 EndMetal end_of_piece(const Found& found, Side side, const Practice& practice) {
     const Side first = first_fitted(found.work->edge);
     const Run& run = *found.run;
     const PlannedPiece& outermost = side == first ? run.pieces.front() : run.pieces.back();
     if (found.piece == &outermost) {
-        return end_metal(found.work->edge, side, found.trim, practice);
+        return end_metal(found.work->edge, side, found.trim, practice, run.tabs);
     }
     EndMetal lap;
     if (run.lap > Length()) {
@@ -110,7 +112,8 @@ EndMetal end_of_piece(const Found& found, Side side, const Practice& practice) {
     return lap;
 }
 
-/// Puts the stick on the card. False when the piece takes all that is left of it: no cut through.
+/// Puts the stick on the card. False when the piece takes all that is left of it, so that nothing
+/// is cut through.
 bool take_stick(Card& card, const Plan& plan, const PlannedPiece& piece, Length kerf) {
     const PlannedStick* stick = piece.source ? find_stick(plan, piece.source->stick) : nullptr;
     if (stick == nullptr) {
@@ -137,7 +140,7 @@ std::optional<Side> hand_of(const Found& found) {
     return lies_mirrored(*found.work) ? other(side) : side;
 }
 
-/// A mitre that cannot be marked keeps the piece waiting: it would be cut by guess.
+/// A miter that cannot be marked makes the piece wait: it would be cut by guess.
 Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& right) {
     const auto missing = [&](const EndMetal& end) {
         const bool corner = end.work == EndWork::corner_tab || end.work == EndWork::corner_mitre ||
@@ -156,6 +159,19 @@ Text mitre_missing(const Found& found, const EndMetal& left, const EndMetal& rig
                : say("Take the pitch first: the flange miter depends on it.");
 }
 
+/// The wall leg, and the leg on a transition's upper roof, lie away from you as you face the edge;
+/// so the deck leg is drawn below it.
+std::vector<Leg> as_they_lie(std::vector<Leg> legs, EdgeKind kind, TrimRole role) {
+    const bool away =
+        kind == EdgeKind::sidewall || kind == EdgeKind::headwall || kind == EdgeKind::transition;
+    const auto face = std::find_if(legs.begin(), legs.end(),
+                                   [](const Leg& leg) { return leg.name == LegName::face; });
+    if (away && role == TrimRole::main && face != legs.end()) {
+        std::rotate(legs.begin(), face, face + 1);
+    }
+    return legs;
+}
+
 }  // namespace
 
 bool is_cut_at(const Card& card, const Mark& mark) {
@@ -168,7 +184,12 @@ bool is_cut_at(const Card& card, const Mark& mark) {
         case MarkKind::corner_point:
         case MarkKind::plumb_top:
         case MarkKind::plumb_foot:
+        case MarkKind::valley_fold:
+        case MarkKind::wrap_top:
             return false;
+        case MarkKind::corner_top:
+        case MarkKind::corner_low:
+            return !has_tab(card, mark.toward);
         case MarkKind::mitre_near:
         case MarkKind::mitre_far:
             return !has_tab(card, mark.toward);
@@ -179,8 +200,10 @@ bool is_cut_at(const Card& card, const Mark& mark) {
 
 bool leaves_waste(const Card& card, const Mark& mark) {
     return is_cut_at(card, mark) && mark.kind != MarkKind::kick_fold &&
-           mark.kind != MarkKind::relief;
+           mark.kind != MarkKind::wrap_fold && mark.kind != MarkKind::relief;
 }
+
+bool clips_hems(const Card& card) { return clips_hems(card.kind, card.role); }
 
 Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalogue,
                        std::string_view edge, TrimRole role, int piece) {
@@ -193,9 +216,6 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     const Side at_left = lies_mirrored(*found.work) ? Side::right : Side::left;
     const EndMetal left = end_of_piece(found, at_left, practice);
     const EndMetal right = end_of_piece(found, other(at_left), practice);
-    const auto laps = [](const EndMetal& end) {
-        return end.work == EndWork::underlap || end.work == EndWork::overlap;
-    };
 
     Card card;
     card.edge = found.work->edge.id;
@@ -210,15 +230,22 @@ Result<Card> make_card(const Job& job, const Plan& plan, const Catalogue& catalo
     card.lap = found.run->lap;
     card.left = left.work;
     card.right = right.work;
+    card.edge_left = at_left;
     card.hand = hand_of(found);
-    card.legs = found.trim.legs;
+    if (has_two_pitches(found.work->edge)) {
+        card.pitches = {*found.work->edge.pitch, *found.work->edge.pitch2};
+    }
+    card.legs = as_they_lie(found.trim.legs, card.kind, role);
     const bool end_cut = take_stick(card, plan, *found.piece, practice.kerf);
+    Practice of_metal = practice;
+    of_metal.hem_notch_clear =
+        hem_clearance(metal_family(metal_of(found.work->edge, practice.site)), card.lap, practice);
     card.marks = card_marks(left, right, *found.run, found.trim, card.cut,
-                            end_cut ? EndCut::needed : EndCut::none, practice);
-    const auto free = [&](const EndMetal& end) { return laps(end) ? found.run->lap : end.added(); };
+                            end_cut ? EndCut::needed : EndCut::none, of_metal);
     card.screws =
-        screws_of(card.cut, {free(left), laps(left)}, {free(right), laps(right)}, practice);
-    card.screw_lines = screw_lines(found.work->edge.kind, role);
+        screw_lines_of(*found.run, *found.piece, found.work->edge, found.trim, practice, at_left);
+    card.screwed_to = screwed_to(card.kind, role);
+    card.screw_places = seam_places(found.work->edge, role, covered_by(*found.run), practice);
     card.waits_for = mitre_missing(found, left, right);
     if (card.waits_for.empty()) {
         card.waits_for = cut_waits_for(*found.work, *found.run, piece, practice);

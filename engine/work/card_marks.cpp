@@ -18,7 +18,7 @@ struct EndMark {
     Length in;  ///< from the end of the metal, inward
 };
 
-/// One end of a piece of a run, and what its marks depend on.
+/// An end of a piece of a run, and what its marks depend on.
 struct EndOfPiece {
     const EndMetal& end;
     const Run& run;
@@ -47,36 +47,49 @@ std::vector<EndMark> lap_marks(const EndOfPiece& at) {
     return marks;
 }
 
-/// A tab folded round the corner from the end of the edge, and the flange's mitre where it has one.
+/// The slanted line along which two square-cut faces meet.
+std::vector<EndMark> lean_marks(const EndOfPiece& at) {
+    const Length line = at.end.added();
+    return at.end.lean == Length()
+               ? std::vector<EndMark>()
+               : std::vector<EndMark>{{MarkKind::corner_top, line},
+                                      {MarkKind::corner_low, line + at.end.lean}};
+}
+
+/// A tab folded around the corner from the end of the edge, and the flange's miter where it has
+/// one.
 std::vector<EndMark> tab_marks(const EndOfPiece& at) {
-    std::vector<EndMark> marks;
-    const Length tab = at.end.tab;
-    if (tab > Length()) {
+    const Length line = at.end.added(), low = line + at.end.lean;
+    std::vector<EndMark> marks = lean_marks(at);
+    if (at.end.tab > Length()) {
         if (at.has(LegName::flange)) {
-            marks.push_back({MarkKind::flange_cut, tab});
+            marks.push_back({MarkKind::flange_cut, line});
         }
-        marks.push_back({MarkKind::drip_clip_45, tab});
+        marks.push_back({MarkKind::drip_clip_45, low});
         if (at.run.role == TrimRole::wrap) {
-            marks.push_back({MarkKind::relief, tab});
+            marks.push_back({MarkKind::relief, low});
         }
-        marks.push_back({MarkKind::tab_fold, tab});
+        marks.push_back({MarkKind::tab_fold, low});
         marks.push_back({MarkKind::tab_end, Length()});
     }
     if (at.end.near_back) {
-        marks.push_back({MarkKind::flange_mitre, tab + *at.end.near_back});
+        marks.push_back({MarkKind::flange_mitre, line + *at.end.near_back});
     }
     return marks;
 }
 
-/// The face stops at the line. The flange fitted first runs on square, under the neighbour's; the
-/// other is cut along the line between the two roofs.
+/// The face stops at the line. The flange fitted first runs on square, under the neighbor's, and is
+/// folded where the other roof begins; the other flange is cut along the line between the two
+/// roofs.
 std::vector<EndMark> inside_corner_marks(const EndOfPiece& at) {
-    std::vector<EndMark> marks;
+    std::vector<EndMark> marks = lean_marks(at);
     if (at.end.added() > Length()) {
         marks.push_back({MarkKind::face_cut, at.end.added()});
     }
     if (at.end.near_back && at.end.tab == Length()) {
         marks.push_back({MarkKind::flange_mitre, at.end.past + *at.end.near_back});
+    } else if (at.end.near_back) {
+        marks.push_back({MarkKind::valley_fold, at.end.added() + *at.end.near_back});
     }
     return marks;
 }
@@ -107,7 +120,7 @@ std::vector<EndMark> gable_marks(const EndOfPiece& at) {
     return marks;
 }
 
-/// Both legs cut to one corner point: a hip's or valley's foot, a valley's top.
+/// Both legs cut to the same corner point: a hip's or valley's foot, a valley's top.
 std::vector<EndMark> corner_marks(const EndOfPiece& at) {
     const Length point = at.end.added();
     std::vector<EndMark> marks = {{MarkKind::corner_point, point}};
@@ -123,7 +136,19 @@ std::vector<EndMark> corner_marks(const EndOfPiece& at) {
     return marks;
 }
 
-/// One fold across the end.
+/// A wall leg wrapped round the corner of its wall.
+std::vector<EndMark> wrap_marks(const EndOfPiece& at) {
+    std::vector<EndMark> marks = {{MarkKind::wrap_fold, at.end.past}};
+    if (at.end.plumb > Length()) {
+        marks.push_back({MarkKind::wrap_top, at.end.past + at.end.plumb});
+    }
+    if (at.end.wrap < at.end.past) {
+        marks.push_back({MarkKind::wrap_end, at.end.past - at.end.wrap});
+    }
+    return marks;
+}
+
+/// A single fold across the end.
 std::vector<EndMark> fold_marks(const EndOfPiece& at, MarkKind fold) {
     if (at.end.tab == Length()) {
         return {};
@@ -154,6 +179,9 @@ std::vector<EndMark> marks_at(const EndOfPiece& at) {
             return fold_marks(at, MarkKind::turn_up);
         case EndWork::kick_out:
             return fold_marks(at, MarkKind::kick_fold);
+        case EndWork::apron_corner:
+        case EndWork::wall_foot:
+            return wrap_marks(at);
         case EndWork::gable_tab:
         case EndWork::corner_tab:
         case EndWork::corner_mitre:
@@ -163,16 +191,18 @@ std::vector<EndMark> marks_at(const EndOfPiece& at) {
     return tab_marks(at);
 }
 
-/// Order of the hands' work where marks share a place: lines and beads, snips, folds, the end cut.
+/// Order of work where marks share a place: lines and beads, snips, folds, the end cut.
 int turn_of(MarkKind kind) {
     constexpr MarkKind order[] = {
-        MarkKind::lap_line,     MarkKind::bead,         MarkKind::corner_point,
-        MarkKind::hem_notch,    MarkKind::hem_clip_45,  MarkKind::mitre_near,
-        MarkKind::mitre_far,    MarkKind::flange_mitre, MarkKind::flange_cut,
-        MarkKind::plumb_top,    MarkKind::plumb_foot,   MarkKind::face_cut,
-        MarkKind::drip_clip_45, MarkKind::relief,       MarkKind::kick_fold,
-        MarkKind::tab_fold,     MarkKind::end_fold,     MarkKind::turn_up,
-        MarkKind::tab_end,      MarkKind::end_cut};
+        MarkKind::lap_line,   MarkKind::bead,         MarkKind::corner_point,
+        MarkKind::hem_notch,  MarkKind::hem_clip_45,  MarkKind::mitre_near,
+        MarkKind::mitre_far,  MarkKind::flange_mitre, MarkKind::flange_cut,
+        MarkKind::plumb_top,  MarkKind::plumb_foot,   MarkKind::corner_top,
+        MarkKind::corner_low, MarkKind::face_cut,     MarkKind::wrap_end,
+        MarkKind::wrap_fold,  MarkKind::wrap_top,     MarkKind::drip_clip_45,
+        MarkKind::relief,     MarkKind::kick_fold,    MarkKind::tab_fold,
+        MarkKind::end_fold,   MarkKind::valley_fold,  MarkKind::turn_up,
+        MarkKind::tab_end,    MarkKind::end_cut};
     return static_cast<int>(std::find(std::begin(order), std::end(order), kind) -
                             std::begin(order));
 }

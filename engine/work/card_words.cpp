@@ -1,4 +1,4 @@
-// The words of the cut card: what a mark and an end are called, and what the hand does there.
+// The words of the cut card: what a mark and an end are called.
 #include "engine/work/card.h"
 
 namespace hemline {
@@ -31,6 +31,10 @@ Text spoken(MarkKind kind) {
             return say("plumb, top");
         case MarkKind::plumb_foot:
             return say("plumb, foot");
+        case MarkKind::corner_top:
+            return say("corner line, top");
+        case MarkKind::corner_low:
+            return say("corner line, low");
         case MarkKind::corner_point:
             return say("corner point");
         case MarkKind::mitre_near:
@@ -43,60 +47,40 @@ Text spoken(MarkKind kind) {
             return say("turn-up");
         case MarkKind::kick_fold:
             return say("kick-out");
+        case MarkKind::valley_fold:
+            return say("valley fold");
+        case MarkKind::wrap_end:
+            return say("wall leg cut");
+        case MarkKind::wrap_fold:
+            return say("wall's corner");
+        case MarkKind::wrap_top:
+            return say("corner fold, top");
         case MarkKind::end_cut:
             break;
     }
     return say("end cut");
 }
 
-Text deed_of(MarkKind kind) {
-    switch (kind) {
-        case MarkKind::lap_line:
-            return say("mark only: the visible part ends here");
-        case MarkKind::bead:
-            return say("one bead of sealant across flange and face");
-        case MarkKind::hem_notch:
-            return say("hem cut away from here to the end");
-        case MarkKind::hem_clip_45:
-            return say("inner corner of the hem notch clipped at 45°");
-        case MarkKind::flange_cut:
-            return say("flange cut square from its back edge to the fold");
-        case MarkKind::flange_mitre:
-            return say("flange cut from its back edge here to the corner line");
-        case MarkKind::tab_fold:
-            return say("tab folded 90° round the corner");
-        case MarkKind::drip_clip_45:
-            return say("drip edge cut at 45°, away from the tab");
-        case MarkKind::tab_end:
-            return say("both corners of the tab clipped at 45°");
-        case MarkKind::relief:
-            return say("small notch at the fold, so that the tab folds true");
-        case MarkKind::face_cut:
-            return say("face, kick and hem cut away from here to the end; the flange runs on");
-        case MarkKind::plumb_top:
-            return say("plumb line begins here, at the fold of flange and face");
-        case MarkKind::plumb_foot:
-            return say("plumb line ends here, at the lower edge of the face");
-        case MarkKind::corner_point:
-            return say("mark only: the bend meets the corner here");
-        case MarkKind::mitre_near:
-            return say(
-                "leg on this roof: from its outer edge here to the corner point, cut, or folded "
-                "if a tab is left");
-        case MarkKind::mitre_far:
-            return say(
-                "leg on the other roof: from its outer edge here to the corner point, cut, or "
-                "folded if a tab is left");
-        case MarkKind::end_fold:
-            return say("end folded down here to close it");
-        case MarkKind::turn_up:
-            return say("end turned up here, against the wall");
-        case MarkKind::kick_fold:
-            return say("slit along the bend from the end to here, wall leg turned out");
-        case MarkKind::end_cut:
-            break;
+Text screws_told(const Card& card) {
+    if (card.screws.empty()) {
+        return say("no screw: it hangs in its hems");
     }
-    return say("stick cut through square");
+    const std::int64_t count = count_of(card.screws);
+    if (count == 0) {
+        return say("no screw: nowhere does a whole head lie in the metal");
+    }
+    if (card.screwed_to == ScrewedTo::closures) {
+        return say_count("1 screw, on a pan: {2} from a seam",
+                         "{1} screws, two a pan: {2} from a seam", count, card.screw_places);
+    }
+    const std::vector<Length>& first = card.screws.front().at;
+    if (clips_hems(card)) {
+        return say("{1} clips outside each hem, first at {2}, last at {3}", first.size(),
+                   first.front(), first.back());
+    }
+    return first.size() == 1 ? say("1 screw, at {1}", first.front())
+                             : say("{1} screws, first at {2}, last at {3}", first.size(),
+                                   first.front(), first.back());
 }
 
 Text spoken(EndWork end) {
@@ -123,6 +107,10 @@ Text spoken(EndWork end) {
             return say("turned up at the wall");
         case EndWork::kick_out:
             return say("kick-out");
+        case EndWork::apron_corner:
+            return say("past the wall's corner, wall leg wrapped");
+        case EndWork::wall_foot:
+            return say("foot onto the headwall, wall leg wrapped");
         case EndWork::eave_foot:
             return say("foot cut to both eaves");
         case EndWork::top_mitre:

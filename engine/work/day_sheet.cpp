@@ -16,7 +16,7 @@ bool opens_stick(const Event& event) {
         return !cut->metal.offcut;
     }
     if (const auto* spoiled = std::get_if<PieceSpoiled>(&event.fact)) {
-        return event.supersedes.empty() && !spoiled->metal.offcut;  // else its cut had opened it
+        return event.supersedes.empty() && !spoiled->metal.offcut;  // else its cut opened the stick
     }
     if (const auto* measured = std::get_if<StickMeasured>(&event.fact)) {
         return !measured->metal.offcut;
@@ -34,7 +34,7 @@ struct Sorter {
     const Job& job;
     DaySheet& sheet;
     std::map<std::string, PersonDay> people = {};
-    std::set<EventId> steps = {};  ///< that stand
+    std::set<EventId> steps = {};  ///< cuts that stand
 
     void take(const Event& event);
     void take_step(const Event& event, const StepSaid& done, PersonDay& person);
@@ -76,7 +76,7 @@ void Sorter::take(const Event& event) {
     }
 }
 
-/// Empty when there is nothing to count: an edge added, a plan chosen.
+/// Empty for events that are not counted: an edge added, a plan chosen.
 Text words_of(const PersonDay& person) {
     std::vector<Text> parts;
     const auto add = [&](std::int64_t count, const Text& words) {
@@ -106,7 +106,7 @@ DayLine line_of(const Event& event, const Names& names) {
     return line;
 }
 
-/// No day's work has more; a screen and a printer have room for no more.
+/// No day's work has more, and neither a screen nor a printer has room for more.
 constexpr std::size_t lines_most = 1000;
 
 /// Says how many lines of a part are left out.

@@ -1,7 +1,7 @@
-// The day sheet: what was done on one day and by whom, read from the journal as it stands now.
+// The day sheet: what was done on a day and by whom, read from the journal as it stands now.
 //
 //   Finished: C (Ben 15:40)      Cut: C piece 2, 9 ft 4 in (Ada 10:12)     Spoiled · Exceptions ·
-//   Sent back · Made apart, not decided: of any day
+//   Sent back · Tablets disagree: of any day
 #pragma once
 
 #include <cstdint>
@@ -14,7 +14,7 @@
 
 namespace hemline {
 
-/// From one midnight of the tablet to the next, which is no more of it: Unix ms.
+/// From a midnight of the tablet to the next, which no longer belongs to it: Unix ms.
 struct DaySpan {
     std::int64_t from_ms = 0, to_ms = 0;
 
@@ -22,19 +22,19 @@ struct DaySpan {
     bool operator==(const DaySpan&) const = default;
 };
 
-/// What one person did that day, counted.
+/// What a person did that day, counted.
 struct PersonDay {
     std::string name;  ///< empty: nobody named
     std::int64_t finished = 0, cut = 0, sticks_opened = 0, spoiled = 0;
     std::int64_t readings = 0, steps = 0, exceptions = 0, sent_back = 0;
 };
 
-/// Everything is counted once, as it stands now: what was struck since is not there, a piece that
-/// was spoiled later is no piece cut, a spare one is spoiled by who cut it, a tick that was sent
-/// back later is no edge finished. A stick stays opened whatever became of its piece.
+/// Everything is counted once, as it stands now: what was struck since is left out, a piece spoiled
+/// later does not count as cut, a spare cut counts as spoiled by whoever cut it, and an edge sent
+/// back later does not count as finished. A stick stays opened whatever became of its piece.
 struct DaySheet {
     std::string job;
-    std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in the one order
+    std::vector<Event> finished, cut, spoiled, exceptions, sent_back;  ///< in the common order
     std::int64_t sticks_opened = 0;
     std::vector<PersonDay> people;    ///< by name
     std::vector<Conflict> conflicts;  ///< open now, of any day

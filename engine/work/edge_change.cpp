@@ -6,6 +6,7 @@
 #include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/outline_walk.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -13,8 +14,8 @@ namespace {
 
 bool is_corner(End end) { return end == End::corner_out || end == End::corner_in; }
 
-/// Whether an angle can be stated there: of the corner, of the eaves at the foot of a hip or
-/// valley, or of the walls where nothing else says how the outline turns.
+/// Whether an angle can be stated there: the angle of the corner, of the eaves at the foot of a hip
+/// or valley, or of the walls where nothing else says how the outline turns.
 bool has_corner(const Edge& edge, Side side) {
     if (stands_over_corner(edge.kind)) {
         return side == Side::left;
@@ -35,7 +36,7 @@ Text piece_words(const CutPiece& cut) {
     return say("Piece {1}", cut.piece);
 }
 
-/// Whether the piece has the end of that side on it. A cleat's end is cut square whatever it meets.
+/// Whether the piece ends at that side of the edge. A cleat's end is cut square whatever it meets.
 bool carries(const CutPiece& cut, Side side, const Edge& edge, const Plan& plan) {
     if (cut.role == TrimRole::cleat) {
         return false;
@@ -119,6 +120,13 @@ std::vector<EdgeField> fields_of(const Edge& edge, const Catalogue& catalogue) {
     return fields;
 }
 
+std::string usual_trim(EdgeKind kind, const Catalogue& catalogue) {
+    const std::vector<const Trim*> trims = trims_for(kind, catalogue);
+    const auto over = std::find_if(trims.begin(), trims.end(),
+                                   [](const Trim* trim) { return trim->panels == Panels::over; });
+    return over == trims.begin() || over == trims.end() ? "" : (*over)->id;
+}
+
 Edge made_to(Edge edge, EdgeKind kind, const Catalogue& catalogue) {
     if (edge.kind == kind) {
         return edge;
@@ -129,7 +137,7 @@ Edge made_to(Edge edge, EdgeKind kind, const Catalogue& catalogue) {
     edge.corner_left.reset();
     edge.corner_right.reset();
     edge.pitch2.reset();
-    edge.trim.clear();
+    edge.trim = usual_trim(kind, catalogue);
     edge.face.reset();
     edge.flange.reset();
     edge.first = Side::left;

@@ -1,6 +1,7 @@
 #include "engine/work/edge_values.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <string_view>
@@ -14,13 +15,13 @@
 namespace hemline {
 namespace {
 
-/// Everything that the values of one edge are read from.
+/// Everything that the values of an edge are read from.
 struct Reader {
     const ValuesOf& of;
     const EdgeWork& work;
     const std::vector<Step>& steps;
     std::vector<EdgeValue> values = {};
-    std::map<EventId, const Event*> cut_events = {};  ///< the first of each cut that stands
+    std::map<EventId, const Event*> cut_events = {};  ///< first event of each cut that stands
 
     void find_cut_events();
     void add_readings();
@@ -28,10 +29,23 @@ struct Reader {
     void add_pieces();
     void add_answers();
     void add_problems();
+    void add_accepted();
 
     void add_cut(const CutPiece& cut);
+    /// Nothing is left to do but what the foreman does.
+    [[nodiscard]] bool is_fitted() const;
     void signed_by(EdgeValue& value, EventId id) const;
 };
+
+std::string keyed(const std::string& of, const EdgeValue& value) {
+    return of + ": " + value.value.english();
+}
+
+bool Reader::is_fitted() const {
+    return work.finished || std::all_of(steps.begin(), steps.end(), [](const Step& step) {
+               return step.done || step.rule->asks == Asks::tick;
+           });
+}
 
 void Reader::signed_by(EdgeValue& value, EventId id) const {
     if (const auto event = cut_events.find(id); event != cut_events.end()) {
@@ -70,6 +84,7 @@ void Reader::add_readings() {
     EdgeValue value;
     value.what = say("Length to work with");
     value.value = verdict.length ? Text(*verdict.length) : say("none agreed");
+    value.key = keyed("length", value);
     value.wanted = say("two readings at most {1} apart", CloseLength{verdict.allowed});
     if (verdict.agreement == Agreement::none || verdict.agreement == Agreement::once) {
         value.wanted = say("two readings");
@@ -101,6 +116,7 @@ void Reader::add_pitch() {
     EdgeValue value;
     value.what = say("Pitch");
     value.value = work.edge.pitch ? Text(*work.edge.pitch) : say("not taken");
+    value.key = keyed("pitch", value);
     if (const Trim* const trim = of.catalogue.of(work.edge); trim != nullptr && work.edge.pitch) {
         value.wanted = pitch_limits(*trim);
     }
@@ -163,6 +179,14 @@ void Reader::add_pieces() {
                                        [&](const CutPiece& one) { return one.role == run.role; });
         value.value = Text(std::to_string(cut));
         value.wanted = say("{1} planned", run.pieces.size());
+        value.key = keyed("pieces cut " + std::string(word_of(run.role)), value);
+        const bool all = cut == static_cast<std::ptrdiff_t>(run.pieces.size());
+        if (!all && is_fitted()) {
+            value.outside = say("{1} pieces are cut, {2} are planned.", cut, run.pieces.size());
+        } else if (!all) {  // under way: neither good nor bad yet
+            value.value = say("{1} of {2}", cut, run.pieces.size());
+            value.wanted = {};
+        }
         values.push_back(value);
         for (const CutPiece& one : work.cut) {
             if (one.role == run.role) {
@@ -191,6 +215,7 @@ void Reader::add_answers() {
         EdgeValue value;
         value.what = Text(said.step);
         value.value = answer_words(said.answer);
+        value.key = keyed(said.step + " " + std::to_string(said.piece), value);
         value.outside = said.exception;
         value.noted_by = said.exception_by;
         value.by = done.by;
@@ -214,8 +239,20 @@ void Reader::add_problems() {
             EdgeValue value;
             value.what = say("The plan");
             value.value = say("does not work out");
+            value.key = "plan: " + problem.field;
             value.outside = problem.what;
             values.push_back(value);
+        }
+    }
+}
+
+void Reader::add_accepted() {
+    for (EdgeValue& value : values) {
+        const auto accepted =
+            std::find_if(work.accepted.rbegin(), work.accepted.rend(),
+                         [&](const AcceptedValue& one) { return one.value == value.key; });
+        if (!value.outside.empty() && accepted != work.accepted.rend()) {
+            value.accepted_by = accepted->by;
         }
     }
 }
@@ -231,7 +268,16 @@ std::vector<EdgeValue> edge_values(const ValuesOf& of, const EdgeWork& work,
     reader.add_problems();
     reader.add_pieces();
     reader.add_answers();
+    reader.add_accepted();
     return reader.values;
+}
+
+std::vector<EdgeValue> not_accepted(const std::vector<EdgeValue>& values) {
+    std::vector<EdgeValue> left;
+    std::copy_if(
+        values.begin(), values.end(), std::back_inserter(left),
+        [](const EdgeValue& value) { return !value.outside.empty() && value.accepted_by.empty(); });
+    return left;
 }
 
 std::vector<const DoneStep*> exceptions_on(const EdgeWork& work) {

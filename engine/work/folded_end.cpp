@@ -11,15 +11,15 @@ namespace {
 constexpr Length shown_past = inches(4);  // plain metal past the end's work
 constexpr Length shown_least = inches(9);
 
-Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
-
-/// The roof behind the edge; a wrap or a cleat has no leg on it, and its face is plumb.
+/// The roof behind the edge. A wrap or a cleat has no leg on the roof, and its face is plumb.
 Slope slope_under(const Edge& edge, const Card& card) {
     constexpr Slope plumb{SlopeNotation::degrees, 89'999'999};
     return card.role == TrimRole::main ? edge.pitch.value_or(rise_in_12(6)) : plumb;
 }
 
 }  // namespace
+
+Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
 
 Side end_worked(const Card& card) {
     const bool left_plain = card.left == EndWork::square || card.left == EndWork::overlap;
@@ -37,8 +37,8 @@ Length reach_of(const Card& card, Side side) {
 }
 
 std::vector<Facet> folded_end(const Card& card, const Edge& edge, const FlatPattern& pattern,
-                              Side side, const FoldProgress& progress) {
-    const Length reach = reach_of(card, side);
+                              Side side, const FoldProgress& progress, Length least) {
+    const Length reach = std::min(card.cut, std::max(least, reach_of(card, side)));
     const FlatPattern end = near_end(pattern, side, reach);
     const std::int64_t broken = side == Side::left ? reach.nm() : pattern.length.nm() - reach.nm();
     const Placing root = resting(end, slope_under(edge, card), falls_on(card.kind));

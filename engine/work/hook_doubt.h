@@ -1,4 +1,4 @@
-// Whether the tape's hook is bent, as the readings of several edges tell together.
+// Whether the tape's hook is bent, judged from the readings of several edges together.
 #pragma once
 
 #include <string>
@@ -7,8 +7,8 @@
 
 namespace hemline {
 
-/// One line when the second readings of several edges differ from the first in the same way, as a
-/// bent hook makes them (see hook_suspected): the likely cause and the mend. Empty otherwise.
+/// A line when the second readings of several edges differ from the first in the same direction, as
+/// a bent hook makes them (see hook_suspected): the likely cause and what to do. Empty otherwise.
 Text hook_doubt(const Job& job);
 
 }  // namespace hemline

@@ -1,5 +1,5 @@
-// The trims as this job bends them: the catalogue's, with the legs, bends and hems that the crew
-// keyed in.
+// The trims as this job bends them: those of the catalogue, with the legs, bends and hems that the
+// crew keyed in.
 #pragma once
 
 #include "engine/record/job.h"
@@ -7,12 +7,13 @@
 
 namespace hemline {
 
-/// The section with the legs chosen; as it is where the catalogue's has another number of legs.
+/// The section with the chosen legs; unchanged where the catalogue's section has another number of
+/// legs.
 Section with_legs(Section section, const std::vector<LegChosen>& legs);
-/// The legs as they are, to begin from.
+/// The present legs of a section, to start changing from.
 std::vector<LegChosen> legs_of(const Section& section);
 
-/// The catalogue's sections and trims with the job's own in their places.
+/// The catalogue's sections and trims, with those changed by the job replaced.
 Sections sections_on(const Sections& sections, const Job& job);
 Catalogue catalogue_on(const Catalogue& catalogue, const Sections& sections, const Job& job);
 

@@ -3,51 +3,64 @@
 #include <algorithm>
 #include <map>
 #include <string_view>
+#include <utility>
 
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/work/readiness.h"
+#include "engine/work/wall_corners.h"
 
 namespace hemline {
 
 namespace {
 
-bool lies_under_panels(EdgeKind kind) { return facts_of(kind).under_panels; }
+Panels panels_of(const Edge& edge, const Catalogue& catalogue) {
+    const Trim* const trim = catalogue.of(edge);
+    return trim == nullptr ? Panels::over : trim->panels;
+}
 
-bool is_on_before(const Edge& other, const Edge& edge) {
-    if (turn_of(other.kind) >= turn_of(edge.kind)) {
+/// An edge with where its trim lies.
+struct Laid {
+    const EdgeWork* work = nullptr;
+    Panels panels = Panels::under;
+
+    [[nodiscard]] int turn() const { return turn_of(work->edge.kind, panels); }
+};
+
+bool is_on_before(const Laid& other, const Laid& own) {
+    if (other.turn() >= own.turn()) {
         return false;
     }
-    if (!lies_under_panels(edge.kind) && lies_under_panels(other.kind)) {
+    if (own.panels == Panels::over && other.panels == Panels::under) {
         return true;
     }
-    if (facts_of(edge.kind).after == other.kind) {
-        return true;
-    }
-    for (const End end : {edge.left, edge.right}) {
-        if (facts_of(other.kind).met_as == end) {
-            return true;
-        }
-    }
-    return false;
+    const Edge& edge = own.work->edge;
+    const KindOfEdge& facts = facts_of(other.work->edge.kind);
+    return facts_of(edge.kind).after == facts.kind || facts.met_as == edge.left ||
+           facts.met_as == edge.right;
 }
 
 Text named(const Edge& edge) { return joined({spoken(edge.kind), Text(edge.id)}, " "); }
 
-/// What every edge of a roof may wait for, worked out once for all.
-struct Roof {
-    Roof(const Job& job, const Plan& plan);
+/// What every edge of a roof may wait for, worked out once for all edges.
+struct RoofWork {
+    RoofWork(const Job& job, const Plan& plan, const Catalogue& catalogue);
 
-    /// Of each kind the first edge that is not finished.
-    std::map<EdgeKind, const EdgeWork*> unfinished;
+    /// For each kind, under and over the panels, the first edge that is not finished.
+    std::map<std::pair<EdgeKind, Panels>, Laid> unfinished;
+    std::vector<Laid> walls;  ///< unfinished headwalls and sidewalls, as in the job
     std::map<std::string_view, const PlanProblem*> problems;  ///< the first of each edge
 };
 
-Roof::Roof(const Job& job, const Plan& plan) {
+RoofWork::RoofWork(const Job& job, const Plan& plan, const Catalogue& catalogue) {
     for (const EdgeWork& work : job.edges) {
         if (!work.finished) {
-            unfinished.emplace(work.edge.kind, &work);
+            const Panels panels = panels_of(work.edge, catalogue);
+            unfinished.emplace(std::pair(work.edge.kind, panels), Laid{&work, panels});
+            if (work.edge.kind == EdgeKind::headwall || work.edge.kind == EdgeKind::sidewall) {
+                walls.push_back({&work, panels});
+            }
         }
     }
     for (const PlanProblem& problem : plan.problems) {
@@ -57,38 +70,45 @@ Roof::Roof(const Job& job, const Plan& plan) {
     }
 }
 
-/// The first edge in the job's order, of the kind that comes first, that goes on before this one.
-Text fitting_waits_for(const EdgeWork& work, const Roof& roof) {
-    const EdgeWork* before = nullptr;
+/// The edge that goes on before this one: of the kind that comes first, the first in the job's
+/// order.
+Text fitting_waits_for(const Laid& own, const RoofWork& roof) {
+    std::optional<Laid> before;
     for (const auto& [kind, other] : roof.unfinished) {
-        if (!is_on_before(other->edge, work.edge)) {
-            continue;
-        }
-        const int own = turn_of(kind);
-        const int found = before == nullptr ? own + 1 : turn_of(before->edge.kind);
         // Edges lie one after another in the job.
-        if (own < found || (own == found && other < before)) {
+        if (is_on_before(other, own) && (!before || std::pair(other.turn(), other.work) <
+                                                        std::pair(before->turn(), before->work))) {
             before = other;
         }
     }
-    if (before == nullptr) {
+    if (!before) {
+        const auto wall = std::find_if(roof.walls.begin(), roof.walls.end(), [&](const Laid& one) {
+            return goes_first_at_corner(one.work->edge, own.work->edge);
+        });
+        if (wall != roof.walls.end()) {
+            before = *wall;
+        }
+    }
+    if (!before) {
         return {};
     }
-    const bool panels = lies_under_panels(before->edge.kind) && !lies_under_panels(work.edge.kind);
-    return panels
-               ? say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
-                     named(before->edge), named(work.edge))
-               : say("Finish {1} first: {2} goes over it.", named(before->edge), named(work.edge));
+    const Edge& edge = own.work->edge;
+    const Edge& first = before->work->edge;
+    return before->panels == own.panels
+               ? say("Finish {1} first: {2} goes over it.", named(first), named(edge))
+               : say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",
+                     named(first), named(edge));
 }
 
-EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const Roof& roof,
+EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const RoofWork& roof,
                  const Procedures& procedures, const Catalogue& catalogue) {
     EdgeNext next;
     next.edge = work.edge.id;
     const auto procedure = procedures.find(work.edge.kind);
     const std::vector<StepRule> none;
     const std::vector<StepRule>& rules = procedure == procedures.end() ? none : procedure->second;
-    const std::vector<Step> steps = steps_of(work, plan, job.practice, rules, catalogue);
+    const std::vector<Step> steps =
+        steps_of(work, plan, job.practice, rules, catalogue, corner_mates(work, plan, job));
     next.status = status_of(work, steps, job.practice);
     next.what = reading_missing(work, job.practice);
     if (!next.what.empty()) {
@@ -104,7 +124,7 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const R
         return next;
     }
     next.what = steps[*step].action;
-    next.waits_for = fitting_waits_for(work, roof);
+    next.waits_for = fitting_waits_for(Laid{&work, panels_of(work.edge, catalogue)}, roof);
     if (next.waits_for.empty()) {
         next.waits_for = steps[*step].waits_for;
     }
@@ -113,10 +133,18 @@ EdgeNext next_on(const EdgeWork& work, const Job& job, const Plan& plan, const R
 
 }  // namespace
 
-int turn_of(EdgeKind kind) { return facts_of(kind).turn; }
+int turn_of(EdgeKind kind, Panels panels) {
+    constexpr int past_panels = 100;
+    return facts_of(kind).turn + (panels == Panels::over ? past_panels : 0);
+}
 
-Text fitting_waits_for(const EdgeWork& work, const Job& job) {
-    return fitting_waits_for(work, Roof(job, {}));
+int turn_of(const Edge& edge, const Catalogue& catalogue) {
+    return turn_of(edge.kind, panels_of(edge, catalogue));
+}
+
+Text fitting_waits_for(const EdgeWork& work, const Job& job, const Catalogue& catalogue) {
+    return fitting_waits_for(Laid{&work, panels_of(work.edge, catalogue)},
+                             RoofWork(job, {}, catalogue));
 }
 
 std::vector<EdgeNext> whats_next(const Job& job, const Plan& plan, const Procedures& procedures,
@@ -127,12 +155,12 @@ std::vector<EdgeNext> whats_next(const Job& job, const Plan& plan, const Procedu
             works.push_back(&work);
         }
     }
-    std::stable_sort(works.begin(), works.end(), [](const EdgeWork* a, const EdgeWork* b) {
-        return turn_of(a->edge.kind) < turn_of(b->edge.kind);
+    std::stable_sort(works.begin(), works.end(), [&](const EdgeWork* a, const EdgeWork* b) {
+        return turn_of(a->edge, catalogue) < turn_of(b->edge, catalogue);
     });
     std::vector<EdgeNext> all;
     all.reserve(works.size());
-    const Roof roof(job, plan);
+    const RoofWork roof(job, plan, catalogue);
     for (const EdgeWork* work : works) {
         all.push_back(next_on(*work, job, plan, roof, procedures, catalogue));
     }

@@ -5,13 +5,15 @@
 
 #include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
+#include "engine/work/folded_end.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr double layer_mm = 2;  // drawn between the pieces of a lap, so that each is seen
-/// A tab at a corner is drawn folded a little farther, so that it lies behind its neighbour's face.
+constexpr double layer_mm = 2;  // gap drawn between the pieces of a lap, so that both show
+/// A tab at a corner is drawn folded a little farther, so that it lies behind its neighbor's face.
 constexpr double tab_behind = 1.03;
 
 struct Neighbour {
@@ -34,7 +36,8 @@ int end_piece(const Plan& plan, const Edge& edge, Side side) {
     return side == first_fitted(edge) ? 1 : static_cast<int>(run->pieces.size());
 }
 
-/// The edge after or before this one on the walk: eaves are walked from left to right.
+/// The edge after or before this one on the walk around the roof: eaves are walked from left to
+/// right.
 std::string next_edge(const RoofOutline& roof, const std::string& edge, Side side) {
     const auto& lines = roof.outline.lines;
     const std::size_t n = lines.size();
@@ -83,7 +86,7 @@ Space outward(const FlatPattern& pattern, const std::vector<Face>& faces) {
     return length_of(sum) > 0 ? unit(sum) : Space{0, 0, 1};
 }
 
-/// One of the two pieces, near its end.
+/// A piece, near its end.
 struct Met {
     FlatPattern end;
     std::int64_t broken_at = 0;
@@ -105,9 +108,7 @@ std::vector<Facet> shown(const Met& one, const Placing& placing) {
                      one.broken_at);
 }
 
-Falls falls_on(EdgeKind kind) { return is_cap(kind) ? Falls::up_page : Falls::down_page; }
-
-/// The two pieces as they lie beside one another: the one that ends there, and the one that begins.
+/// The two pieces side by side: the piece that ends there, and the piece that begins.
 struct Pair {
     const Card &left_card, &right_card;
     const FlatPattern &left, &right;

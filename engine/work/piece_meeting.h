@@ -1,5 +1,5 @@
-// What a piece's end meets: the next piece of its run in a lap, or the neighbour edge's piece round
-// an outside corner, both folded up and put together.
+// What a piece's end meets: the next piece of its run in a lap, or the piece of the neighbor edge
+// around an outside corner, both folded up and put together.
 #pragma once
 
 #include "engine/trim/meeting.h"
@@ -12,16 +12,16 @@ namespace hemline {
 struct Job;
 struct Plan;
 
-/// What is needed to say which metal meets where.
+/// What is needed to tell which pieces meet where.
 struct MeetingOf {
     const Job& job;
     const Plan& plan;
     const Catalogue& catalogue;
     const Sections& sections;
-    const RoofOutline* outline = nullptr;  ///< says which edge comes next round a corner
+    const RoofOutline* outline = nullptr;  ///< says which edge comes next around a corner
 };
 
-/// The two ends as facets to draw, the fitted pieces' own faults, and who the other one is.
+/// The two ends as facets to draw, the faults where they are fitted, and what the other piece is.
 struct ShownMeeting {
     std::vector<Facet> own, other;
     std::vector<FoldFault> faults;
@@ -29,7 +29,7 @@ struct ShownMeeting {
 };
 
 /// The card's end with what it meets, to `reach` from it. Problem: why there is nothing to show: it
-/// meets no other piece, or the neighbour is not read yet.
+/// meets no other piece, or the neighbor is not read yet.
 Result<ShownMeeting> piece_meeting(const MeetingOf& of, const Card& card, Side side, Length reach);
 
 }  // namespace hemline

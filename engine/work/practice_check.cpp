@@ -1,5 +1,4 @@
-// Is a step's answer within practice, and if not, which limit does it miss and why does that
-// matter?
+// Whether a step's answer is within practice; if not, which limit it misses and why that matters.
 #include "engine/record/outside_words.h"
 #include "engine/work/procedure.h"
 #include "engine/work/procedure_words.h"
@@ -17,7 +16,7 @@ PracticeLimits limits_asked(const Step& step) {
     limits.length_most = step.length_most;
     limits.count_least = step.count_least;
     limits.count_most = step.count_most;
-    if (step.rule->asks == Asks::seen) {
+    if (step.rule->asks == Asks::seen || step.rule->asks == Asks::safe) {
         limits.findings = {Finding::good};
     } else if (step.rule->asks == Asks::side) {
         limits.findings = {Finding::left, Finding::right};

@@ -1,155 +1,24 @@
-// Steps of one edge: the procedure gone through piece by piece, with numbers and what is done.
+// The steps of an edge: its procedure, piece by piece, with numbers and what is done already.
 #include "engine/work/procedure.h"
 
 #include <algorithm>
-#include <cmath>
-#include <map>
 #include <string_view>
 #include <utility>
 
 #include "engine/plan/plan.h"
-#include "engine/record/job.h"
+#include "engine/record/gate_words.h"
 #include "engine/roof/edge_shape.h"
-#include "engine/work/fixing.h"
-#include "engine/work/procedure_words.h"
+#include "engine/work/corner_words.h"
+#include "engine/work/edge_in_hand.h"
 #include "engine/work/readiness.h"
 
 namespace hemline {
 namespace {
 
-using StepOf = std::pair<std::string_view, int>;  ///< id of a step, and piece
-
-/// What is recorded of an edge, each found at once.
-struct Recorded {
-    explicit Recorded(const EdgeWork& work);
-
-    [[nodiscard]] const CutPiece* cut_of(TrimRole role, int piece) const {
-        const auto found = cuts.find({role, piece});
-        return found == cuts.end() ? nullptr : found->second;
-    }
-
-    std::map<std::pair<TrimRole, int>, const CutPiece*> cuts;  ///< the latest of each piece
-    std::multimap<StepOf, const DoneStep*> steps;
-    std::map<StepOf, const Undecided*> steps_apart;  ///< ticked by two tablets, no one has picked
-    const Undecided* finish_apart = nullptr;
-};
-
-Recorded::Recorded(const EdgeWork& work) {
-    for (const CutPiece& cut : work.cut) {
-        cuts[{cut.role, cut.piece}] = &cut;
-    }
-    for (const DoneStep& done : work.steps) {
-        steps.emplace(StepOf{done.step.step, done.step.piece}, &done);
-    }
-    for (const Undecided& one : work.undecided) {
-        if (one.thing.subject == Subject::step) {
-            steps_apart.emplace(StepOf{one.thing.step, one.thing.piece}, &one);
-        } else if (one.thing.subject == Subject::finish && finish_apart == nullptr) {
-            finish_apart = &one;
-        }
-    }
-}
-
-/// Everything that the steps of one edge are made from.
-struct EdgeInHand {
-    const EdgeWork& work;
-    const Plan& plan;
-    const Practice& practice;
-    const std::vector<StepRule>& procedure;
-    const Catalogue& catalogue;
-    Recorded recorded;
-    Text reading_missing;
-    Closures closures;
-
-    [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
-};
-
-std::int64_t screws_planned_on(const Run& run, int number, const EdgeInHand& ground) {
-    const PlannedPiece* piece = find_piece(run, number);
-    const Trim* trim = ground.catalogue.find(run.trim);
-    if (piece == nullptr || trim == nullptr) {
-        return 0;
-    }
-    const Edge& edge = ground.work.edge;
-    const FreeEnds ends = free_ends_of(run, *piece, edge, *trim, ground.practice);
-    const auto on_one_leg = screws_of(piece->cut, ends.left, ends.right, ground.practice).size();
-    return static_cast<std::int64_t>(on_one_leg) * screw_lines(edge.kind, run.role);
-}
-
-/// "126.9": to a tenth, as a bevel gauge or a digital level shows it.
-std::string tenths(double value) {
-    const auto count = std::llround(value * 10);
-    return std::to_string(count / 10) + "." + std::to_string(count % 10);
-}
-
-std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, const Run& run,
-                               int piece) {
-    const PlannedPiece* planned = find_piece(run, piece);
-    const Trim* trim = ground.catalogue.find(run.trim);
-    if (word == "edge") {
-        return Text(ground.work.edge.id);
-    }
-    if (word == "pieces") {
-        return Text(std::to_string(run.pieces.size()));
-    }
-    if (word == "lap") {
-        return run.lap;
-    }
-    if (word == "spacing") {
-        return ground.practice.screw_spacing;
-    }
-    if (word == "beads") {
-        return Text(std::to_string(bead_offsets(run.lap, ground.practice).size()));
-    }
-    if (word == "fold" || word == "toward") {
-        const auto fold = fold_at(ground.work.edge);
-        return !fold            ? say("its angle, once the pitch is taken")
-               : word == "fold" ? Text(tenths(fold->included_degrees) + "°")
-                                : spoken(fold->toward);
-    }
-    if (word == "closures") {
-        return Text(std::to_string(ground.closures.count));
-    }
-    if (word == "closure") {
-        return ground.closures.each;
-    }
-    if (word == "trim") {
-        return trim != nullptr ? say(trim->name) : Text(run.trim);
-    }
-    if (word == "reason" && ground.work.sent_back) {
-        return Text(ground.work.sent_back->reason);
-    }
-    if (word == "piece") {
-        return Text(std::to_string(piece));
-    }
-    if (word == "neighbour") {
-        return Text(std::to_string(piece - 1));
-    }
-    if (word == "cut" && planned != nullptr) {
-        return planned->cut;
-    }
-    if (word == "screws") {
-        return Text(std::to_string(screws_planned_on(run, piece, ground)));
-    }
-    return {};
-}
-
-/// With the edge's own lap where it has one.
+/// With the edge's lap where one was chosen for it.
 Practice practice_on(const Edge& edge, const Practice& practice) {
     const auto own = with_lap(practice, edge.kind, lap_on(edge, practice));
-    return edge.lap && own ? *own : practice;  // where it cannot be there is no run, and no step
-}
-
-/// The rule's action with the values that it names.
-Text action_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Run& run) {
-    Text action = say(rule.action);
-    for (const std::string& word : words_in_braces(rule.action)) {
-        if (const std::optional<Text> value = number_for(word, ground, run, piece)) {
-            action.names.push_back(word);
-            action.values.push_back(*value);
-        }
-    }
-    return action;
+    return edge.lap && own ? *own : practice;  // no lap: then there is no run and no step
 }
 
 bool is_recorded(const StepRule& rule, int piece, const EdgeInHand& ground, bool after_cut) {
@@ -159,7 +28,24 @@ bool is_recorded(const StepRule& rule, int piece, const EdgeInHand& ground, bool
                        [&](const auto& done) { return !after_cut || stands(*done.second, cut); });
 }
 
-/// The tick of this step, when two tablets made it apart and no one has picked.
+/// The last no to this check that nobody lifted after it was said; null: there is none. Another
+/// person's yes lifts nothing.
+const DoneStep* no_to(const StepRule& rule, const Recorded& recorded) {
+    const auto [from, to] = recorded.steps.equal_range(StepOf{rule.id, 0});
+    const DoneStep* no = nullptr;
+    std::int64_t lifted = 0;
+    std::for_each(from, to, [&](const auto& answered) {
+        const DoneStep& done = *answered.second;
+        if (says_no(done.step)) {
+            no = no == nullptr || no->place < done.place ? &done : no;
+        } else if (!done.step.exception_by.empty()) {
+            lifted = std::max(lifted, done.place);
+        }
+    });
+    return no != nullptr && no->place > lifted ? no : nullptr;
+}
+
+/// The answer of this step when two tablets disagree about it and nobody has picked.
 const Undecided* made_apart(const StepRule& rule, int piece, const Recorded& recorded) {
     if (rule.asks == Asks::tick) {
         return recorded.finish_apart;
@@ -168,7 +54,7 @@ const Undecided* made_apart(const StepRule& rule, int piece, const Recorded& rec
     return found == recorded.steps_apart.end() ? nullptr : found->second;
 }
 
-/// `after_cut`: the piece's own cut comes before this step in the procedure.
+/// `after_cut`: the cut of the piece comes before this step in the procedure.
 Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Run& run,
              bool after_cut) {
     Step step;
@@ -177,11 +63,12 @@ Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Ru
     step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
         const Practice practice = practice_on(ground.work.edge, ground.practice);
-        step.length_least = length_limit(rule.least, practice);
+        const auto own = own_least(rule, ground);
+        step.length_least = own ? own : length_limit(rule.least, practice);
         step.length_most = length_limit(rule.most, practice);
     }
     if (rule.asks == Asks::count) {
-        const PlannedCounts planned{screws_planned_on(run, piece, ground), ground.closures.count};
+        const PlannedCounts planned = counts_planned(ground, run, piece);
         step.count_least = count_limit(rule.least, planned);
         step.count_most = count_limit(rule.most, planned);
     }
@@ -194,8 +81,7 @@ Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Ru
             break;
         case Asks::remainder:
             step.done = remainder_missing(ground.work, run).empty();
-            // Once the neighbour is fastened the reading itself is what comes next: nothing to wait
-            // for.
+            // Once the neighbor is fastened, the reading comes next: nothing to wait for.
             step.waits_for = step.done || is_fastened(ground.work, piece - 1)
                                  ? Text()
                                  : say("Fasten piece {1} first.", piece - 1);
@@ -203,17 +89,70 @@ Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Ru
         case Asks::tick:
             step.done = ground.work.finished.has_value();
             break;
+        case Asks::safe: {
+            const DoneStep* const no = no_to(rule, ground.recorded);
+            const std::optional<SaidNo>& said = ground.work.said_no;
+            step.done = no == nullptr && !said;
+            if (!step.done) {
+                step.refused_by = said ? said->by : no->by;
+                step.waits_for =
+                    said ? say("{1} said no to {2}: not today, or not here. The foreman alone "
+                               "lifts it.",
+                               said->by, spoken(said->checks))
+                         : say("{1} said no: not today, or not here. The foreman alone lifts it.",
+                               no->by);
+            }
+            break;
+        }
         default:
             step.done = is_recorded(rule, piece, ground, after_cut);
             if (after_cut && !step.done && ground.recorded.cut_of(role, piece) == nullptr) {
                 step.waits_for = say("Cut piece {1} first.", piece);
             }
     }
+    if (rule.id == strip_cut_step) {
+        step.doubt = ground.strips.problem;
+    }
     if (const auto* apart = made_apart(rule, piece, ground.recorded)) {
         step.done = false;
         step.waits_for = apart->why;
     }
     return step;
+}
+
+/// Whether the neighbor's metal at the corner is fastened: its right end where this is a left end.
+bool is_up(const EdgeWork& neighbor, Side at, const Plan& plan) {
+    const Run* const run = find_run(plan, neighbor.edge.id, TrimRole::main);
+    if (run == nullptr || run->pieces.empty()) {
+        return neighbor.finished.has_value();
+    }
+    const PlannedPiece& piece =
+        at == first_fitted(neighbor.edge) ? run->pieces.front() : run->pieces.back();
+    return neighbor.finished || is_fastened(neighbor, piece.number);
+}
+
+/// Whether this edge is asked for the closed corner at that end: of the two it lies over, or the
+/// other was finished before this one was up. What was finished without it stays so.
+bool is_asked_of_corner(const EdgeInHand& ground, const StepRule& rule, const EdgeEnds& ends,
+                        Side side) {
+    const EdgeWork* const mate = side == Side::left ? ground.mates.left : ground.mates.right;
+    if (mate == nullptr) {
+        return ends.lies_over(side);
+    }
+    const bool open = !ground.work.finished || ground.recorded.steps.count(StepOf{rule.id, 0}) > 0;
+    return open && is_up(*mate, other(side), ground.plan) &&
+           (mate->finished || ends.lies_over(side));
+}
+
+/// Whether the edge, or that piece of the run (0: any of them), has the end that the rule is for.
+bool has_end(const EdgeInHand& ground, const StepRule& rule, const Run& run, int piece) {
+    const EdgeEnds ends{ground.work.edge, run, ground.catalogue.find(run.trim), ground.practice};
+    const auto is_there = [&](Side side) {
+        return end_at(ends.edge, side) == *rule.when && ends.holds(side, piece) &&
+               !(rule.at_foot && side == Side::right) &&
+               (!rule.when_last_up || is_asked_of_corner(ground, rule, ends, side));
+    };
+    return !rule.when || is_there(Side::left) || is_there(Side::right);
 }
 
 bool comes_for(const StepRule& rule, const Run& run, int piece) {
@@ -229,24 +168,30 @@ bool comes_for(const StepRule& rule, const Run& run, int piece) {
     }
 }
 
-/// The edge has such an end, or was sent back, where the rule asks for it.
+/// Whether the edge was sent back, somebody said no, and all else holds that the rule asks for but
+/// ends.
 bool has_cause(const EdgeInHand& ground, const StepRule& rule) {
-    const Edge& edge = ground.work.edge;
-    if (rule.each == Each::sent_back && !ground.work.sent_back) {
+    if ((rule.each == Each::sent_back && !ground.work.sent_back) || rule.asks == Asks::prompt) {
         return false;
     }
-    return !rule.when || edge.left == *rule.when || edge.right == *rule.when;
+    if (rule.asks == Asks::safe && !ground.work.said_no &&
+        ground.recorded.steps.count(StepOf{rule.id, 0}) == 0) {
+        return false;
+    }
+    return std::all_of(rule.only.begin(), rule.only.end(),
+                       [&](Only only) { return holds(only, ground); });
 }
 
 using Rules = std::vector<StepRule>::const_iterator;
 
-/// A block of rules for one run's pieces: all rules for piece 1, then all for piece 2.
+/// A block of rules for the pieces of a run: all rules for piece 1, then all for piece 2.
 void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const EdgeInHand& ground,
                        const Run& run) {
     for (const PlannedPiece& piece : run.pieces) {
         bool after_cut = false;
         for (auto rule = from; rule != to; ++rule) {
-            if (!has_cause(ground, *rule) || !comes_for(*rule, run, piece.number)) {
+            if (!has_cause(ground, *rule) || !comes_for(*rule, run, piece.number) ||
+                !has_end(ground, *rule, run, piece.number)) {
                 continue;
             }
             steps.push_back(step_of(*rule, piece.number, ground, run, after_cut));
@@ -255,7 +200,7 @@ void go_through_pieces(std::vector<Step>& steps, Rules from, Rules to, const Edg
     }
 }
 
-/// An edge step stands in a part of the wrap or the cleat only for their sake.
+/// An edge step in a part about the wrap or the cleat is there only because of them.
 const Run* run_of_part(const EdgeInHand& ground, const std::string& part) {
     const auto of_pieces = std::find_if(
         ground.procedure.begin(), ground.procedure.end(),
@@ -266,8 +211,24 @@ const Run* run_of_part(const EdgeInHand& ground, const std::string& part) {
 
 }  // namespace
 
+std::optional<Side> end_meant(const StepRule& rule, const Edge& edge) {
+    if (rule.when && edge.left == *rule.when) {
+        return Side::left;
+    }
+    return rule.when && !rule.at_foot && edge.right == *rule.when ? std::optional(Side::right)
+                                                                  : std::nullopt;
+}
+
+CornerMates corner_mates(const EdgeWork& work, const Plan& plan, const Job& job) {
+    const auto known = plan.corner_neighbors.find(work.edge.id);
+    return known == plan.corner_neighbors.end()
+               ? CornerMates()
+               : CornerMates{job.find(known->second.left), job.find(known->second.right)};
+}
+
 std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practice& practice,
-                           const std::vector<StepRule>& procedure, const Catalogue& catalogue) {
+                           const std::vector<StepRule>& procedure, const Catalogue& catalogue,
+                           const CornerMates& mates) {
     const Length length = work.length(practice).value_or(Length());
     const EdgeInHand ground{work,
                             plan,
@@ -276,7 +237,10 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
                             catalogue,
                             Recorded(work),
                             reading_missing(work, practice),
-                            closures_of(work.edge, length, practice)};
+                            closures_of(work.edge, length, practice),
+                            strips_of(work.edge, length, catalogue, practice),
+                            catalogue.of(work.edge),
+                            mates};
     const Run none;
     const bool runs = has_run(work.edge.kind);
     const Run* main = runs ? ground.run(TrimRole::main) : &none;
@@ -286,7 +250,8 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
     }
     for (auto rule = procedure.begin(); rule != procedure.end();) {
         if (!is_of_pieces(rule->each)) {
-            if ((!runs || run_of_part(ground, rule->part) != nullptr) && has_cause(ground, *rule)) {
+            if ((!runs || run_of_part(ground, rule->part) != nullptr) && has_cause(ground, *rule) &&
+                has_end(ground, *rule, *main, 0)) {
                 steps.push_back(step_of(*rule, 0, ground, *main, false));
             }
             ++rule;
@@ -309,7 +274,30 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
             step.waits_for = say("Finish the steps before it first.");
         }
     }
+    if (const std::optional<std::size_t> held = held_step(steps)) {
+        for (Step& step : steps) {
+            if (!step.done && step.rule->asks != Asks::cut) {
+                step.waits_for = steps[*held].waits_for;
+            }
+        }
+    }
     return steps;
+}
+
+const StepRule* prompt_of(const std::vector<StepRule>& procedure) {
+    const auto prompt = std::find_if(procedure.begin(), procedure.end(), [](const StepRule& rule) {
+        return rule.asks == Asks::prompt;
+    });
+    return prompt == procedure.end() ? nullptr : &*prompt;
+}
+
+bool is_on_the_ground(Asks asks) { return asks == Asks::cut || asks == Asks::tick; }
+
+std::optional<std::size_t> held_step(const std::vector<Step>& steps) {
+    const auto held = std::find_if(steps.begin(), steps.end(),
+                                   [](const Step& step) { return !step.refused_by.empty(); });
+    return held == steps.end() ? std::nullopt
+                               : std::optional(static_cast<std::size_t>(held - steps.begin()));
 }
 
 std::optional<std::size_t> next_step(const std::vector<Step>& steps) {
@@ -320,6 +308,13 @@ std::optional<std::size_t> next_step(const std::vector<Step>& steps) {
         std::find_if(steps.begin(), steps.end(), [](const Step& step) { return !step.done; });
     if (ticked || next == steps.end()) {
         return {};
+    }
+    if (const std::optional<std::size_t> held = held_step(steps)) {
+        const auto cut = std::find_if(steps.begin(), steps.end(), [](const Step& step) {
+            return !step.done && step.rule->asks == Asks::cut && step.waits_for.empty();
+        });
+        return cut == steps.end() ? held
+                                  : std::optional(static_cast<std::size_t>(cut - steps.begin()));
     }
     return static_cast<std::size_t>(next - steps.begin());
 }

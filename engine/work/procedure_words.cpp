@@ -1,5 +1,6 @@
 // The words of a procedures file, each with its meaning.
 #include "engine/work/procedure_words.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 #include <utility>
@@ -18,9 +19,25 @@ constexpr std::pair<std::string_view, Each> each_words[] = {
 };
 
 constexpr std::pair<std::string_view, Asks> asks_words[] = {
-    {"done", Asks::done}, {"length", Asks::length}, {"count", Asks::count},
-    {"seen", Asks::seen}, {"cut", Asks::cut},       {"remainder", Asks::remainder},
-    {"tick", Asks::tick}, {"side", Asks::side},
+    {"done", Asks::done},     {"length", Asks::length}, {"count", Asks::count},
+    {"seen", Asks::seen},     {"cut", Asks::cut},       {"remainder", Asks::remainder},
+    {"tick", Asks::tick},     {"side", Asks::side},     {"safe", Asks::safe},
+    {"prompt", Asks::prompt},
+};
+
+constexpr std::pair<std::string_view, Only> only_words[] = {
+    {"under", Only::under},
+    {"over", Only::over},
+    {"pinned", Only::pinned},
+    {"free", Only::free},
+    {"boot", Only::boot},
+    {"curb", Only::curb},
+    {"cricket", Only::cricket},
+    {"narrow", Only::narrow},
+    {"strip", Only::strip},
+    {"bare", Only::bare},
+    {"two_pitches", Only::two_pitches},
+    {"one_pitch", Only::one_pitch},
 };
 
 constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {
@@ -29,6 +46,8 @@ constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {
     {"lap_valley", &Practice::lap_valley},
     {"turn_up", &Practice::turn_up},
     {"kick_out", &Practice::kick_out},
+    {"apron_past", &Practice::apron_past},
+    {"wall_lap", &Practice::wall_lap},
     {"sliver", &Practice::sliver},
     {"cleat_clear", &Practice::cleat_clear},
     {"hem_notch_clear", &Practice::hem_notch_clear},
@@ -53,6 +72,7 @@ auto meaning_of(const Words& words, std::string_view word)
 }  // namespace
 
 std::optional<Each> each_of(std::string_view word) { return meaning_of(each_words, word); }
+std::optional<Only> only_of(std::string_view word) { return meaning_of(only_words, word); }
 std::optional<Asks> asks_of(std::string_view word) { return meaning_of(asks_words, word); }
 
 TrimRole role_of(Each each) {
@@ -80,6 +100,12 @@ std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCoun
     }
     if (word == closures_planned) {
         return planned.closures;
+    }
+    if (word == rivets_planned) {
+        return planned.rivets;
+    }
+    if (word == strip_screws_planned) {
+        return planned.strip_screws;
     }
     const bool whole =
         !word.empty() && word.size() <= 9 &&

@@ -1,4 +1,4 @@
-// What a cut waits for, each as one sentence that says what to do.
+// What a cut waits for, each as a sentence that says what to do.
 #include "engine/work/readiness.h"
 
 #include <algorithm>
@@ -99,7 +99,7 @@ Text remainder_missing(const EdgeWork& work, const Run& run) {
     if (reading == nullptr) {
         return say("Measure from the end of piece {1} to the end of the edge.", neighbour);
     }
-    // The neighbour was fastened anew after the reading: it may lie elsewhere now.
+    // The neighbor was fastened again after the reading: it may be somewhere else now.
     if (reading->place < fastened->place) {
         return say("Measure again from the end of piece {1} to the end of the edge.", neighbour);
     }

@@ -1,6 +1,8 @@
 #include "engine/work/roof_outline.h"
 
 #include "engine/roof/edge_shape.h"
+#include "engine/roof/walk_rings.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -17,16 +19,6 @@ std::optional<Length> length_so_far(const EdgeWork& work, const Practice& practi
         }
     }
     return latest;
-}
-
-/// How many of the edges make a walk that comes full circle: as many as can, else all.
-std::size_t full_circle(std::span<const WalkedEdge> edges, Tape tape) {
-    for (std::size_t n = edges.size(); n > 2; --n) {
-        if (close_walk(lay_walk(edges.first(n), tape)).turn_left == Angle()) {
-            return n;
-        }
-    }
-    return edges.size();
 }
 
 /// "left end" of its row's words.
@@ -53,7 +45,8 @@ std::optional<RoofOutline> outline_of(const Job& job) {
     if (edges.empty() || edges.size() > outline_edges_most) {
         return std::nullopt;
     }
-    const std::size_t n = full_circle(edges, job.practice.tape);
+    const std::size_t circle = full_circle(edges, job.practice.tape);
+    const std::size_t n = circle == 0 ? edges.size() : circle;
     const Result<Outline> outline = trace_outline(std::span(edges).first(n), job.practice.tape);
     if (!outline) {
         return std::nullopt;
@@ -76,6 +69,9 @@ Text state_words(const Outline& outline) {
             "These sides do not come full circle: their corners turn by {1}, not 360°. A "
             "side is not on this job, or a corner is not as said.",
             print_degrees(full_turn - *outline.turn_left));
+    }
+    if (outline.crossing) {
+        return say("The walk comes back, and its sides cross on the way: a corner is not as said.");
     }
     const CloseLength miss{outline.miss}, allowed{outline.allowed};
     switch (outline.state) {

@@ -1,8 +1,8 @@
-// The outline of a job's roof as it is read so far: which edges it takes in, and what is wrong with
+// The outline of a job's roof as read so far: which edges are part of it, and what is wrong with
 // it, in plain words.
 //
 //   job's edges:  A B C D E   F G H      the walk comes full circle after E: those are drawn;
-//                 └────────┘  └───┘      the others, of a dormer or a lean-to, are named beside it
+//                 └────────┘  └───┘      the others, of a dormer or a lean-to, are listed
 #pragma once
 
 #include <optional>
@@ -20,9 +20,9 @@ struct RoofOutline {
     std::vector<std::string> beside;  ///< ids of the eaves and gables that are not on it
 };
 
-/// The most of the job's eaves and gables, in the order added, whose turns come full circle; all of
-/// them where none do. Lengths: what two readings agree on, else the latest that stands. None: no
-/// edge to walk along, or too many.
+/// The longest list of the job's eaves and gables, in the order added, whose turns come full
+/// circle; all of them where there is none. Lengths: what two readings agree on, else the latest
+/// that stands. None: no edge to walk along, or too many.
 std::optional<RoofOutline> outline_of(const Job& job);
 
 /// One or two sentences: whether it closes, and by how much it fails to.

@@ -6,58 +6,71 @@
 #include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/fold_angle.h"
+#include "engine/words/result.h"
+#include "engine/work/corner_words.h"
 #include "engine/work/procedure_words.h"
 #include "engine/work/readiness.h"
+#include "engine/work/staged_pictures.h"
 
 namespace hemline {
 
 namespace {
 
 constexpr double half = 0.5;
-constexpr double comes_mm = 150;  // how far the piece still is from its lap
-/// The steps of the whole edge that fold what no end of it names, by their ids in the procedures.
+constexpr double comes_mm = 150;  // how far the piece is still away from its lap
+/// Ids in the procedures of the steps for the whole edge whose fold is not named by an end of it.
 constexpr std::string_view ends_step = "ends", bend_step = "fold";
 
-/// The run's piece that lies at that end of the edge; 0 where there is none.
-int piece_at(const Run* run, const Edge& edge, Side side) {
-    if (run == nullptr || run->pieces.empty()) {
-        return 0;
-    }
-    return side == first_fitted(edge) ? run->pieces.front().number : run->pieces.back().number;
-}
-
-std::string tenths(double value) {
+std::string gauge_angle(double value) {
     const auto count = std::llround(std::abs(value) * 10);
     return std::to_string(count / 10) + (count % 10 == 0 ? "" : "." + std::to_string(count % 10)) +
            "°";
 }
 
-/// The longest tab of that end: how far it reaches past its fold, and by how much it is folded.
-struct Tab {
-    Length length;
-    double degrees = 0;
-};
-std::optional<Tab> tab_at(const FlatPattern& pattern, Side side) {
-    std::optional<Tab> longest;
-    for (const FlatTab& tab : pattern.tabs) {
-        if (tab.side != side) {
-            continue;
-        }
-        std::int64_t reach = 0;
-        for (const FlatPoint& p : tab.outline) {
-            const std::int64_t fold = side == Side::left ? std::max(tab.fold.a.x, tab.fold.b.x)
-                                                         : std::min(tab.fold.a.x, tab.fold.b.x);
-            reach = std::max(reach, side == Side::left ? fold - p.x : p.x - fold);
-        }
-        const Length length = nanometres(reach);
-        if (!longest || length > longest->length) {
-            longest = Tab{length, tab.degrees};
-        }
-    }
-    return longest;
+/// Where an end's tab begins by the card; a slanted fold by the end of it that is nearest.
+bool begins_tab(MarkKind kind) {
+    constexpr MarkKind kinds[] = {
+        MarkKind::tab_fold,     MarkKind::end_fold, MarkKind::turn_up,   MarkKind::kick_fold,
+        MarkKind::valley_fold,  MarkKind::face_cut, MarkKind::wrap_fold, MarkKind::mitre_near,
+        MarkKind::corner_point, MarkKind::mitre_far};
+    return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
-/// Everything that the pictures of one step are made from.
+/// The tab of that end: how long it is by the card, and how far its legs are folded.
+struct Tab {
+    Length length;
+    std::vector<double> degrees;
+};
+std::optional<Tab> tab_at(const Card& card, const FlatPattern& pattern, Side side) {
+    std::optional<Tab> found;
+    for (const FlatTab& tab : pattern.tabs) {
+        if (tab.side == side) {
+            found = found ? found : Tab{card.cut, {}};
+            found->degrees.push_back(tab.degrees);
+        }
+    }
+    for (const Mark& mark : card.marks) {
+        if (found && mark.toward == side && begins_tab(mark.kind)) {
+            found->length =
+                std::min(found->length, side == Side::left ? mark.at : card.cut - mark.at);
+        }
+    }
+    return found;
+}
+
+/// "63.4°, 56.3°": of `part` of the whole fold, each angle once.
+Text folded_by(const Tab& tab, double part) {
+    std::vector<Text> angles;
+    for (const double degrees : tab.degrees) {
+        const Text angle = Text(gauge_angle(degrees * part));
+        if (std::find(angles.begin(), angles.end(), angle) == angles.end()) {
+            angles.push_back(angle);
+        }
+    }
+    return joined(angles, ", ");
+}
+
+/// Everything that the pictures of a step are made from.
 struct Maker {
     const MeetingOf& of;
     const Step& step;
@@ -84,6 +97,7 @@ Text Maker::cut_words() const {
     std::vector<Text> cuts;
     for (const Mark& mark : card.marks) {
         const bool is_cut = mark.kind == MarkKind::flange_cut || mark.kind == MarkKind::face_cut ||
+                            mark.kind == MarkKind::wrap_end ||
                             mark.kind == MarkKind::flange_mitre || mark.kind == MarkKind::hem_notch;
         if (mark.toward == metal.side && is_cut) {
             cuts.push_back(say("{1} at {2}", spoken(mark.kind), mark.at));
@@ -97,11 +111,10 @@ Text Maker::flat_words(const Tab& tab) const {
     return say("The tab of {1} is still flat.", tab.length);
 }
 
-/// The end as it is in the end: folded, or put together with what it meets.
+/// The finished end: folded, or put together with what it meets.
 StepPicture Maker::done() const {
-    if (const auto tab = tab_at(pattern, metal.side)) {
-        return {
-            say("The tab is folded {1}.", tenths(tab->degrees)), folded(FoldStep::finished), {}};
+    if (const auto tab = tab_at(card, pattern, metal.side)) {
+        return {say("The tab is folded {1}.", folded_by(*tab, 1)), folded(FoldStep::finished), {}};
     }
     const auto meeting = piece_meeting(of, card, metal.side, reach_of(card, metal.side));
     return meeting
@@ -115,16 +128,17 @@ Result<StepPictures> Maker::cut() const {
     if (!section) {
         return section.problem();
     }
-    // The metal before any snip: the piece's own legs and bends with plain ends.
+    // The metal before any cut of the snips: the legs and bends of the piece with plain ends.
     const auto plain = flat_pattern(*section, pattern.legs.bends, pattern.length, {}, {});
     if (!plain) {
         return plain.problem();
     }
-    const auto tab = tab_at(pattern, metal.side);
+    const auto tab = tab_at(card, pattern, metal.side);
     StepPictures pictures;
     pictures.before_during_done = {
-        StepPicture{
-            say("The metal, {1} long.", card.stick_length), folded(*plain, FoldStep::as_cut), {}},
+        StepPicture{say("The metal, {1} long.", card.stick > 0 ? card.stick_length : card.cut),
+                    folded(*plain, FoldStep::as_cut),
+                    {}},
         StepPicture{joined({cut_words(), tab ? flat_words(*tab) : Text()}, " "),
                     folded(FoldStep::as_cut),
                     {}},
@@ -133,24 +147,24 @@ Result<StepPictures> Maker::cut() const {
 }
 
 Result<StepPictures> Maker::tabs() const {
-    const auto tab = tab_at(pattern, metal.side);
+    const auto tab = tab_at(card, pattern, metal.side);
     if (!tab) {
         return cut();
     }
     StepPictures pictures;
     pictures.before_during_done = {
         StepPicture{flat_words(*tab), folded(FoldStep::as_cut), {}},
-        StepPicture{
-            say("Half way: {1}.", tenths(tab->degrees / 2)), folded(FoldStep::tabs_half), {}},
+        StepPicture{say("Half way: {1}.", folded_by(*tab, half)), folded(FoldStep::tabs_half), {}},
         done()};
     return pictures;
 }
 
 StepPictures Maker::bend() const {
     const auto angle = fold_at(work.edge);
-    const Text done = angle ? say("Bent {1}: the gauge shows {2}.", tenths(angle->bend_degrees),
-                                  tenths(angle->included_degrees))
-                            : say("Bent by the roof.");
+    const Text done = angle
+                          ? say("Bent {1}: the gauge shows {2}.", gauge_angle(angle->bend_degrees),
+                                gauge_angle(angle->included_degrees))
+                          : say("Bent by the roof.");
     StepPictures pictures;
     pictures.before_during_done = {
         StepPicture{say("A flat strip."), folded(FoldStep::flat), {}},
@@ -194,12 +208,20 @@ StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan) {
         metal = {Shows::lap, TrimRole::main, step.piece, first_fitted(work.edge)};
     } else if (rule.asks == Asks::cut) {
         metal = {Shows::cut, role_of(rule.each), step.piece, Side::left};
+    } else if (step.piece > 0 && rule.when) {
+        const bool left =
+            work.edge.left == *rule.when && piece_at(main, work.edge, Side::left) == step.piece;
+        metal = {Shows::tabs, TrimRole::main, step.piece, left ? Side::left : Side::right};
     } else if (rule.each == Each::edge && rule.when) {
-        const Side side = work.edge.left == *rule.when ? Side::left : Side::right;
+        const Side side = end_meant(rule, work.edge).value_or(Side::right);
         metal = {Shows::tabs, TrimRole::main, piece_at(main, work.edge, side), side};
     } else if (rule.each == Each::edge && rule.id == ends_step) {
-        const Side side = first_fitted(work.edge);
-        metal = {Shows::tabs, TrimRole::main, piece_at(main, work.edge, side), side};
+        // A corner's tab was folded before.
+        const Side first = first_fitted(work.edge);
+        const Side side = turns_a_corner(end_at(work.edge, first)) ? other(first) : first;
+        if (!turns_a_corner(end_at(work.edge, side))) {
+            metal = {Shows::tabs, TrimRole::main, piece_at(main, work.edge, side), side};
+        }
     } else if (rule.each == Each::edge && rule.id == bend_step) {
         const Side side = first_fitted(work.edge);
         metal = {Shows::bend, TrimRole::main, piece_at(main, work.edge, side), side};
@@ -212,8 +234,15 @@ StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan) {
 
 Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work) {
     const StepMetal metal = metal_of(step, work, of.plan);
+    const bool in_metal = metal.shows == Shows::bend || metal.shows == Shows::cut ||
+                          (metal.shows == Shows::tabs && step.rule->id == ends_step);
+    if (const auto staged = in_metal && has_run(work.edge.kind)
+                                ? std::nullopt
+                                : staged_pictures(of, step, step.rule->id, work)) {
+        return *staged;
+    }
     if (metal.shows == Shows::nothing) {
-        return Problem{say("This step folds no metal."), say("Do it as it says.")};
+        return Problem{say("This step has no picture."), say("Do it as it says.")};
     }
     const Result<Card> card =
         make_card(of.job, of.plan, of.catalogue, work.edge.id, metal.role, metal.piece);
@@ -230,8 +259,11 @@ Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const 
     }
     const bool is_plain = end_steps(*card, maker.metal.side, {}).empty();
     if (is_plain && (metal.shows == Shows::cut || metal.shows == Shows::tabs)) {
-        return Problem{say("This end is cut square, with nothing to fold."),
-                       say("Cut it as it says.")};
+        const auto staged = staged_pictures(
+            of, step, metal.shows == Shows::cut ? "cut_square" : "end_square", work);
+        return staged ? Result(*staged)
+                      : Problem{say("This end is cut square, with nothing to fold."),
+                                say("Cut it as it says.")};
     }
     const Result<StepPictures> made = metal.shows == Shows::cut    ? maker.cut()
                                       : metal.shows == Shows::lap  ? maker.lap()

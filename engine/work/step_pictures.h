@@ -1,10 +1,10 @@
-// The pictures of a step that cuts, folds or laps: this piece with its own numbers, before, during
-// and done.
+// The pictures of a step, of this piece, before, during and done: metal that is cut, folded or
+// lapped, with its numbers; else the scene of the step (step_scene).
 //
 //      cut:   the stick        cut at the marks    its end folded      end work of one piece
 //      tabs:  tab flat         half folded         folded              what a step does at an end
 //      bend:  flat strip       half bent           bent                the section's own bend
-//      lap:   the neighbour    coming to it        lapped
+//      lap:   the neighbor     coming to it        lapped
 #pragma once
 
 #include <array>
@@ -12,6 +12,7 @@
 #include "engine/work/folded_end.h"
 #include "engine/work/piece_meeting.h"
 #include "engine/work/procedure.h"
+#include "engine/work/prop.h"
 
 namespace hemline {
 
@@ -27,13 +28,14 @@ struct StepMetal {
     Side side = Side::left;
 };
 
-/// Nothing for a step that folds, cuts and laps no metal, such as tying off. A step of an end of
-/// the edge is about the piece that lies there.
+/// Nothing for a step that does not fold, cut or lap metal, such as tying off. A step at an end of
+/// the edge is about the piece there.
 StepMetal metal_of(const Step& step, const EdgeWork& work, const Plan& plan);
 
 struct StepPicture {
-    Text says;  ///< one sentence, with its numbers
+    Text says;  ///< a sentence, with its numbers
     std::vector<Facet> own, other;
+    Props props = {};
 };
 struct StepPictures {
     std::array<StepPicture, 3> before_during_done;
@@ -42,7 +44,7 @@ struct StepPictures {
     Side side = Side::left;     ///< the end that is shown
 };
 
-/// Problem: why there is nothing to show.
+/// Problem: why there is nothing to show: nothing is planned there yet.
 Result<StepPictures> step_pictures(const MeetingOf& of, const Step& step, const EdgeWork& work);
 
 }  // namespace hemline

@@ -13,7 +13,8 @@
 namespace hemline {
 namespace {
 
-/// Wrap and cleat come before the trim, and none of the three waits for another to be fitted.
+/// Wrap and cleat come before the trim, but to be cut none of the three waits until another is
+/// fitted.
 constexpr TrimRole cutting_order[] = {TrimRole::wrap, TrimRole::cleat, TrimRole::main};
 
 bool is_fitting(const Step& step) {
@@ -30,7 +31,16 @@ EdgeStatus status_of(const EdgeWork& work, const std::vector<Step>& steps,
     if (work.finished) {
         return EdgeStatus::finished;
     }
+    if (held_step(steps)) {
+        return EdgeStatus::held;
+    }
     const std::optional<std::size_t> next = next_step(steps);
+    const bool to_fix = std::any_of(steps.begin(), steps.end(), [](const Step& step) {
+        return !step.done && step.rule->each == Each::sent_back;
+    });
+    if (to_fix) {
+        return EdgeStatus::sent_back;
+    }
     const bool left_to_tick = !steps.empty() && (!next || steps[*next].rule->asks == Asks::tick);
     if (!has_run(work.edge.kind)) {
         return left_to_tick ? EdgeStatus::to_tick : EdgeStatus::fitting;
@@ -78,6 +88,10 @@ Text spoken(EdgeStatus status) {
             return say("foreman's sign-off");
         case EdgeStatus::undecided:
             return say("two tablets disagree: pick one");
+        case EdgeStatus::held:
+            return say("held: somebody said no");
+        case EdgeStatus::sent_back:
+            return say("sent back: fix it");
         case EdgeStatus::finished:
             break;
     }
@@ -90,9 +104,12 @@ std::optional<NextCut> next_cut(const Job& job, const Plan& plan) {
     for (const EdgeWork& work : job.edges) {
         works.push_back(&work);
     }
-    std::stable_sort(works.begin(), works.end(), [](const EdgeWork* a, const EdgeWork* b) {
-        return turn_of(a->edge.kind) < turn_of(b->edge.kind);
-    });
+    const auto turn = [&plan](const EdgeWork* work) {
+        const Run* const run = find_run(plan, work->edge.id, TrimRole::main);
+        return turn_of(work->edge.kind, run == nullptr ? Panels::over : run->panels);
+    };
+    std::stable_sort(works.begin(), works.end(),
+                     [&](const EdgeWork* a, const EdgeWork* b) { return turn(a) < turn(b); });
     for (const EdgeWork* each : works) {
         const EdgeWork& work = *each;
         if (work.finished) {

@@ -18,7 +18,7 @@ Session session_at_start(const AppOptions& options, Assets assets) {
     state.outside.kept = options.folders;
     state.ask_scale = options.ask_scale;
     state.hand = options.screen.left_hand ? Hand::left : Hand::right;
-    state.language = options.screen.spanish ? Language::spanish : Language::english;
+    state.language = language_of(*state.assets, options.screen.language).tag();
     state.both_units = options.screen.both_units;
     state.promised = options.promised;
     state.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
@@ -42,7 +42,15 @@ App::App(Assets assets, AppOptions options)
     tell(news::Started{options_.job});
 }
 
-/// A deed may have its own news, which is told before the next deed is done.
+void App::press(Key key) {
+    if (key == Key::copy) {
+        copy_table();
+    } else {
+        tell(news::KeyPressed{key});
+    }
+}
+
+/// A deed may produce news, which update() gets before the next deed is done.
 void App::tell(const News& what) {
     Updated now = update(std::move(session_), what);
     session_ = std::move(now.session);
@@ -57,32 +65,28 @@ void App::draw(Ui& ui) {
     hear_crew();
     ui.set_hand(state().hand);
     ui.speak(phrases(), state().marks);
+    if (ui.keyboard().shows_sheet()) {
+        if (draw_keys(ui, state())) {
+            ui.keyboard().put_sheet_away();
+        }
+        return;
+    }
+    const Where before = state().where;
     if (const Wished wish = draw_screen(ui, state(), session_.drafts)) {
+        tell(news::TimeIs{options_.wall_ms()});  // a new day may have begun since the last touch
         tell(*wish);
     }
+    if (state().where != before) {
+        ui.keyboard().forget();
+    }
+    keep_left_off();
 }
 
 bool App::reads_tilt() const {
     return state().where.screen == Screen::tilt && session_.drafts.tilt.taking;
 }
 
-const Phrases& App::phrases() const {
-    return state().language == Language::spanish ? state().assets->spanish : english_;
-}
-
-LeftOff App::left_off() const {
-    LeftOff left{"", options_.wall_ms(), state().where, session_.drafts};
-    const Screen screen = state().where.screen;
-    if (session_.open && screen != Screen::jobs && screen != Screen::folder) {
-        left.job = session_.open->folder.filename().string();
-    }
-    return left;
-}
-
-void App::go_back_to(const LeftOff& left) {
-    tell(news::LeftThere{left.job, left.wall_ms, options_.wall_ms(), left.where,
-                         std::make_shared<const Drafts>(left.drafts)});
-}
+const Phrases& App::phrases() const { return language_of(*state().assets, state().language); }
 
 bool App::close() {
     if (!settle()) {

@@ -4,10 +4,10 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <string>
 
 #include "field/app/app_options.h"
 #include "field/app/crew.h"
-#include "field/app/left_off.h"
 #include "field/app/plan_search.h"
 #include "field/store/journal_file.h"
 #include "field/theme/theme.h"
@@ -23,50 +23,51 @@ class App {
 
     /// Draws the current screen and acts on what was touched.
     void draw(Ui& ui);
-    /// Waits until nothing is being saved. False when something was not: it is on the screen again,
-    /// where it was keyed in, with what went wrong.
+    /// Waits until nothing is being saved. False when something could not be saved: it is on the
+    /// screen again, where it was keyed in, with what went wrong.
     bool settle();
-    /// The same at the end; nothing calls `wake` after it was true.
+    /// The same at the end of the program; `wake` is not called after it returned true.
     bool close();
 
-    /// A key that is not text: undoes, or shows the next work on the edge before or after.
-    void press(Key key) { tell(news::KeyPressed{key}); }
+    /// A key that is not text: undoes, copies, or shows the next work on the edge before or after.
+    void press(Key key);
 
-    /// What the tablet's sensor says now; a tablet without one never calls.
+    /// What the tablet's sensor says now; never called on a tablet without a sensor.
     void tilt(TiltSample sample) { tell(news::Tilted{sample}); }
     /// A tilt is being read: samples change the screen.
     [[nodiscard]] bool reads_tilt() const;
 
-    /// Takes a job file in: into the job that it is of, or as a new one. A file that is none is
-    /// refused by name, on the screen, and nothing is changed.
+    /// Takes in a job file: into the job it belongs to, or as a new job. A file that is not a job
+    /// file is refused by name on the screen, and nothing changes.
     void take_file(const std::filesystem::path& file) { tell(news::FileChosen{file}); }
-    /// What the machine says to Platform::ask_promise().
+    /// The machine's answer to Platform::ask_promise().
     void promised(Promised answer) { tell(news::PromiseAnswered{answer}); }
-    /// What was written whole last is kept; or not, and it is as it was before.
+    /// The files written last as a whole are kept; or not, and they are as they were before.
     void kept_whole(const std::optional<Problem>& problem) { tell(news::KeptWhole{problem}); }
 
-    /// What became of the file that was given last; nothing: it was taken.
+    /// What happened to the file that was given last; nothing: it was taken.
     void given(const std::optional<Problem>& problem) { tell(news::Taken{problem}); }
 
-    /// Where the program is now, and what is half keyed in.
+    /// Where the program is now, and what is half keyed in there and elsewhere.
     [[nodiscard]] LeftOff left_off() const;
-    /// There again, if it was left on this day and the job is on this device.
-    void go_back_to(const LeftOff& left);
-    /// What the text says on the screens.
+    /// Goes back to where AppOptions::keep_left_off was told that it is, if the job is on this
+    /// device. A text that cannot be read is said on the screen, and changes nothing.
+    void go_back_to(const std::string& text);
+    /// The text in the words of the screens.
     [[nodiscard]] std::string in_words(const Text& text) const {
         return phrases().of(text, state().marks);
     }
 
     /// Waits until no better plan is being looked for.
     void settle_search() { search_.settle(); }
-    /// Waits until what is saved here is given out to the crew.
+    /// Waits until what is saved here is sent to the crew.
     void settle_crew() { crew_.settle(); }
 
     [[nodiscard]] const State& state() const { return session_.state; }
-    /// Pixels of the window in a millimetre: the next Ui is to have as many.
+    /// Window pixels in a millimeter, for the next Ui.
     [[nodiscard]] float px_per_mm() const { return session_.px_per_mm; }
     [[nodiscard]] Light light() const { return session_.night ? Light::night : Light::day; }
-    /// Colours of the light it is: give them to the next Ui.
+    /// Colors for day or night: give them to the next Ui.
     [[nodiscard]] const Palette& palette() const { return palette_of(light()); }
 
   private:
@@ -109,6 +110,8 @@ class App {
     void run(const deed::StopSearch& deed);
     void run(const deed::TellTime& deed);
 
+    void keep_left_off();
+
     // run_errands.cpp
     void run(const deed::BackUp& deed);
     void run(const deed::NoteBackup& deed);
@@ -118,14 +121,17 @@ class App {
     void print_day();
     void put_on_paper(Errand errand);
 
-    Phrases english_;
+    // copy_table.cpp
+    void copy_table();
+
     AppOptions options_;
     Session session_;
+    std::string left_;  ///< as it was kept last
     std::shared_ptr<JournalFile> journal_;
-    int openings_ = 0;  ///< numbers what opens the journal
+    int openings_ = 0;  ///< number of the last opening
     PlanSearch search_;
     int search_number_ = 0;
-    Crew crew_;  ///< last: it ends before the journal's lock goes
+    Crew crew_;  ///< declared last: it ends before the journal's lock is released
 };
 
 }  // namespace hemline

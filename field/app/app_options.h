@@ -23,16 +23,18 @@ struct AppOptions {
     std::optional<std::filesystem::path> job;  ///< opened at the start
     Light light = Light::day;
     float px_per_mm = px_per_mm_unknown;  ///< of window pixels
-    bool ask_scale = false;               ///< it is not known, and nobody put it off
-    ScreenScale screen;                   ///< what this device keeps of its screen
-    /// Keeps it on this device; may be empty.
+    bool ask_scale = false;               ///< the scale is not known, and nobody put off measuring
+    ScreenScale screen;                   ///< what this device saved about its screen
+    /// Saves it on this device; may be empty.
     std::function<std::optional<Problem>(const ScreenScale&)> keep_scale;
+    /// Keeps on this device where the program is and what is half keyed in, each time that it
+    /// changes; may be empty.
+    std::function<std::optional<Problem>(const std::string&)> keep_left_off;
     HandOver hand_over;  ///< empty where there are no folders to choose from
     KeptFolders folders;
     std::shared_ptr<Disk> disk = std::make_shared<Disk>();
-    /// Called on another thread when a save has returned or a plan was found: draw() then takes
-    /// notice of it. Empty: there is no other thread, and a save is waited for where it is asked
-    /// for.
+    /// Called on another thread when a save has returned or a plan was found, which draw() then
+    /// takes up. Empty: there is no other thread, and each save is waited for.
     std::function<void()> wake;
     Platform platform;
     Promised promised = Promised::lasts;

@@ -9,6 +9,7 @@
 #include <poll.h>
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/crew_watch.h"
 #include "field/store/disk_problem.h"
 #include "field/store/listing.h"
@@ -19,16 +20,16 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder on another machine does not say when it changes: it is looked at all the same.
+/// A folder on another machine does not report changes, so it is also looked at from time to time.
 constexpr int look_again_ms = 60'000;
-/// One that is not there, or cannot be watched or written, is tried more often.
+/// A folder that is not there, or cannot be watched or written, is tried more often.
 constexpr int try_again_ms = 10'000;
 
-/// The crew folder, and the job's in it once they are there.
+/// The crew folder, and the job's folders in it once they exist.
 class Watches {
   public:
     explicit Watches(const fs::path& crew) { watches_.emplace(crew, crew); }
-    /// True when one of the job's folders is watched only from now on: what came before is to be
+    /// True when one of the job's folders is watched only from now on, so what came before must be
     /// read.
     bool add(const std::vector<fs::path>& job) {
         bool any = false;
@@ -143,7 +144,7 @@ void Crew::stop() {
     news_.reset();
 }
 
-/// Carries what there is; false when no more is to be carried. Calls nobody.
+/// Carries what there is; false when no more is to be carried. Does not call `wake`.
 bool Crew::carry() {
     {
         const std::scoped_lock hold(lock_);
@@ -208,7 +209,7 @@ void Crew::run() {
             watches->wait(bell_[0], all_well);
         }
         if (!all_well) {
-            watches.reset();  // the folder may be another one when it is back
+            watches.reset();  // it may be a different folder when it is back
         }
     }
 }

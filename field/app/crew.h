@@ -1,5 +1,5 @@
-// One job carried through the crew folder beside the hand: what others gave out comes in, and what
-// is saved here goes out. With no news it wakes nobody.
+// Carries a job through the crew folder on a separate thread: what others sent comes in, and what
+// is saved here goes out. It wakes the screen only when there is news.
 //
 //   saved here ─▶ give ──┐
 //   the folder changed ──┴─▶ its own thread: CrewFolder::carry ─▶ news ─▶ wake
@@ -24,12 +24,12 @@
 
 namespace hemline {
 
-/// What was carried since it was last asked.
+/// What was carried since the last call.
 struct CrewNews {
-    std::vector<Event> taken_in;  ///< new here, saved in the job's folder
+    std::vector<Event> taken_in;  ///< new here and saved in the job's folder
     std::size_t given_out = 0;
-    bool number_used_elsewhere = false;  ///< nothing more is carried: a new number is needed first
-    std::optional<Problem> problem;      ///< as it is now; nothing: all is carried
+    bool number_used_elsewhere = false;  ///< nothing more is carried until there is a new number
+    std::optional<Problem> problem;      ///< the present problem; nothing: all is carried
 };
 
 /// What is carried, and where.
@@ -47,15 +47,16 @@ class Crew {
     Crew& operator=(const Crew&) = delete;
     ~Crew() { stop(); }
 
-    /// From now on this job, under its lock; `events`: all of it, saved.
+    /// Carries this job from now on, under its lock; `events`: all of its events, saved.
     void start(CrewJob job, std::shared_ptr<Disk> disk, std::vector<Event> events);
     [[nodiscard]] bool is_started() const { return job_.has_value(); }
-    /// All of the job's events, saved: those of this tablet that are new are given out.
+    /// All of the job's events, saved: those of this tablet that are new are sent out.
     void give(std::span<const Event> events);
     std::optional<CrewNews> news();
     /// Waits until what was given is carried.
     void settle();
-    /// Ends after the carrying that is under way. News that nobody took is dropped: it is on disk.
+    /// Ends after the carrying that is under way. News that was not fetched is dropped: it is on
+    /// disk.
     void stop();
 
   private:
@@ -66,10 +67,10 @@ class Crew {
     std::optional<CrewJob> job_;
     std::shared_ptr<Disk> disk_;
     std::unique_ptr<CrewFolder> folder_;
-    std::vector<Event> events_;     ///< all that is known; the thread's own
-    std::uint32_t last_given_ = 0;  ///< sequence of this tablet's own
+    std::vector<Event> events_;     ///< everything known; used by the thread only
+    std::uint32_t last_given_ = 0;  ///< sequence of this tablet
     int bell_[2] = {-1, -1};        ///< a pipe that wakes the thread
-    std::mutex lock_;               ///< over all below but the thread
+    std::mutex lock_;               ///< guards everything below except the thread
     std::condition_variable carried_;
     std::vector<Event> given_;
     std::optional<CrewNews> news_;

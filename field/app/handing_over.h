@@ -1,4 +1,4 @@
-// How this device hands jobs over: what the app asks of its folders and files.
+// How this device sends and receives jobs: what the app asks of its folders and files.
 #pragma once
 
 #include <filesystem>
@@ -14,14 +14,14 @@
 
 namespace hemline {
 
-/// How this device hands over; all empty where it has no folders to choose from. `refused`:
-/// JournalFile::refused() of that job.
+/// How this device sends and receives jobs; all empty where it has no folders to choose from.
+/// `refused`: JournalFile::refused() of that job.
 struct HandOver {
     std::function<Result<FilePut>(const std::filesystem::path& job,
                                   const std::filesystem::path& folder,
                                   std::optional<EventId> refused)>
         put_into_file;
-    /// Into the one of the jobs that it is of, or as a new one.
+    /// Takes it into the job it belongs to, or as a new job.
     std::function<Result<TakenIn>(const std::filesystem::path& file,
                                   const std::vector<std::filesystem::path>& jobs)>
         take_file;
@@ -34,7 +34,7 @@ struct HandOver {
                                  const std::filesystem::path& folder,
                                  std::optional<EventId> refused)>
         go_on_in;
-    /// Keeps on this device which folders it uses.
+    /// Saves on this device which folders it uses.
     std::function<std::optional<Problem>(const KeptFolders&)> keep;
 };
 

@@ -1,5 +1,5 @@
-// Every field of the drafts that outlives the program, by its key: printing and reading go through
-// the same list. What is only refused or asked on the screen is not kept.
+// Every field of the drafts that outlives the program, by its key; printing and reading use the
+// same list. Refusals and questions on the screen are not kept.
 #pragma once
 
 #include <string>
@@ -32,9 +32,19 @@ void each_of_pitch(Each& each, const std::string& of, PitchDraft& pitch) {
 
 template <class Each>
 void each_kept(Each& each, ReadingDrafts& drafts) {
+    constexpr int pasted_most = 100'000;
     each_of_length(each, "reading", drafts.reading.length);
+    bool is_cleared = drafts.reading.cleared.has_value();
+    LengthDraft cleared = drafts.reading.cleared.value_or(LengthDraft());
+    each("reading.is_cleared", is_cleared);
+    each_of_length(each, "cleared", cleared);
+    drafts.reading.cleared = is_cleared ? std::optional(cleared) : std::nullopt;
     each("reading.striking", drafts.reading.striking);
+    each("reading.which", drafts.reading.which);
     each("reading.doubt_shown", drafts.reading.doubt_shown);
+    each("pasted.lines", drafts.pasted.lines);
+    each("pasted.number", drafts.pasted.number, 1, pasted_most);
+    each("pasted.on_page", drafts.pasted.on_page);
     each_of_pitch(each, "pitch", drafts.pitch);
     each("tilt.first", drafts.tilt.first);
     each("tilt.turned", drafts.tilt.turned);
@@ -42,10 +52,12 @@ void each_kept(Each& each, ReadingDrafts& drafts) {
 
 template <class Each>
 void each_kept(Each& each, StepsDrafts& drafts) {
+    each("step.of", drafts.step.of);
     each_of_length(each, "step", drafts.step.length);
     each("step.field_opened", drafts.step.field_opened);
     each("step.keys_out", drafts.step.keys_out);
     each("step.count", drafts.step.count);
+    each("step.singly", drafts.step.singly);
 }
 
 template <class Each>
@@ -84,7 +96,9 @@ void each_kept(Each& each, EdgesDrafts& drafts) {
     each("edge", draft.edge);
     each("edge.asked", draft.asked, EdgeField::seam);
     each("edge.one_by_one", draft.one_by_one);
+    each("edge.answered", draft.answered, 0, 4);
     each("edge.choosing", draft.choosing);
+    each("edge.keyed", draft.keyed, EdgeField::seam);
     each_of_pitch(each, "edge", draft.number);
     each_of_name(each, "edge", draft.name);
     each_of_length(each, "edge_lap", drafts.edge_lap.length);
@@ -92,15 +106,56 @@ void each_kept(Each& each, EdgesDrafts& drafts) {
 }
 
 template <class Each>
+void each_kept(Each& each, RoofDrafts& drafts) {
+    constexpr int shapes_most = 8;
+    each("walk.asks", drafts.walk.asks, WalkAsks::rise);
+    each("walk.kind", drafts.walk.kind, SideKind::open);
+    each_of_length(each, "walk", drafts.walk.length);
+    each("walk.corner", drafts.walk.corner, CornerAsked::other);
+    each("walk.degrees", drafts.walk.degrees);
+    each_of_pitch(each, "walk", drafts.walk.pitch);
+    HostDraft& host = drafts.walk.host;
+    each("walk.runs_in", host.runs_in);
+    each("walk.lies_under", host.lies_under);
+    each("walk.host", host.eave);
+    each_of_length(each, "walk.along", host.along);
+    each_of_length(each, "walk.up", host.up);
+    each("walk.is_outside", host.is_outside);
+    each_of_length(each, "walk.rise", host.rise);
+    each("walk.is_lower", host.is_lower);
+    each("shape.shape", drafts.shape.shape, -1, shapes_most);
+    each("shape.asked", drafts.shape.asked, 0, static_cast<int>(shape_lengths_most));
+    for (std::size_t i = 0; i < shape_lengths_most; ++i) {
+        each_of_length(each, "shape." + std::to_string(i), drafts.shape.lengths[i]);
+    }
+    each_of_pitch(each, "shape", drafts.shape.pitch);
+}
+
+template <class Each>
 void each_kept(Each& each, RulesDrafts& drafts) {
     each("rule.key", drafts.rule.key);
+    each("rule.keyed", drafts.rule.keyed);
     each_of_length(each, "rule", drafts.rule.length);
 }
 
 template <class Each>
 void each_kept(Each& each, PeopleDrafts& drafts) {
+    each_of_name(each, "person", drafts.person.name);
+    each("person.way", drafts.person.way, Way::learn);
+    each("person.naming_job", drafts.person.naming_job);
     each_of_name(each, "send_back", drafts.send_back.reason);
     each("day.ms", drafts.day.ms);
+    each("gate.by", drafts.gate.by);
+    each("gate.day_ms", drafts.gate.day_ms);
+    each("gate.found", drafts.gate.found);
+    each("gate.watcher", drafts.gate.watcher);
+    each("gate.hospital", drafts.gate.hospital);
+    each("gate.page", drafts.gate.page, GatePage::dew);
+    each_of_name(each, "gate", drafts.gate.words);
+    each("gate.words_of", drafts.gate.words_of, GatePage::dew);
+    each("gate.air", drafts.gate.air);
+    each("gate.humidity", drafts.gate.humidity);
+    each("gate.humidity_next", drafts.gate.humidity_next);
 }
 
 template <class Each>
@@ -116,6 +171,7 @@ void each_kept_draft(Each& each, Drafts& drafts) {
     each_kept(each, static_cast<SectionDrafts&>(drafts));
     each_kept(each, static_cast<SticksDrafts&>(drafts));
     each_kept(each, static_cast<EdgesDrafts&>(drafts));
+    each_kept(each, static_cast<RoofDrafts&>(drafts));
     each_kept(each, static_cast<RulesDrafts&>(drafts));
     each_kept(each, static_cast<PeopleDrafts&>(drafts));
     each_kept(each, static_cast<CarryingDrafts&>(drafts));

@@ -1,5 +1,6 @@
 #include "field/app/native_hand_over.h"
 
+#include "engine/words/result.h"
 #include "field/store/crew_folder.h"
 
 namespace hemline {

@@ -1,4 +1,4 @@
-// Handing over on a device that has folders and files.
+// Sending and receiving jobs on a device that has folders and files.
 #pragma once
 
 #include <cstdint>

@@ -1,5 +1,8 @@
-// The device's settings and clock, and the search for better plans beside the hand.
+// The device's settings and clock, where the program was left, and the search for better plans on a
+// separate thread.
+#include "engine/words/result.h"
 #include "field/app/app.h"
+#include "field/app/left_off_text.h"
 
 namespace hemline {
 
@@ -8,6 +11,46 @@ void App::run(const deed::KeepSettings& deed) {
         if (const std::optional<Problem> problem = options_.keep_scale(deed.screen)) {
             tell(news::Told{said(*problem)});
         }
+    }
+}
+
+/// Choosing a folder and saying who one is are ways to a place, not places.
+LeftOff App::left_off() const {
+    const Screen screen = state().where.screen;
+    const bool names = screen == Screen::person || screen == Screen::tablet;
+    const std::optional<Aside>& aside = screen == Screen::folder ? session_.choosing
+                                        : names                  ? session_.unsigned_
+                                                                 : std::nullopt;
+    LeftOff left{
+        {"", aside ? aside->where : state().where, aside ? aside->drafts : session_.drafts},
+        session_.laid_aside};
+    if (session_.open && left.where.screen != Screen::jobs) {
+        left.job = session_.open->folder.string();
+    }
+    return left;
+}
+
+void App::keep_left_off() {
+    if (!options_.keep_left_off) {
+        return;
+    }
+    std::string text = print_left_off(left_off());
+    if (text == left_) {
+        return;
+    }
+    left_ = std::move(text);
+    if (const std::optional<Problem> problem = options_.keep_left_off(left_)) {
+        tell(news::Added{say("What is half keyed in cannot be kept: {1}", said(*problem))});
+    }
+}
+
+void App::go_back_to(const std::string& text) {
+    if (const std::optional<LeftOff> left = left_off_in(text)) {
+        tell(news::LeftThere{std::make_shared<const LeftOff>(*left)});
+    } else if (!text.empty()) {
+        tell(
+            news::Added{say("What was half keyed in cannot be read back: key it in again. All that "
+                            "was saved is there.")});
     }
 }
 

@@ -3,6 +3,7 @@
 #include "engine/handover/dxf.h"
 #include "engine/handover/piece_papers.h"
 #include "engine/handover/svg.h"
+#include "engine/words/result.h"
 #include "engine/work/piece_pattern.h"
 #include "field/app/app.h"
 #include "field/state/edge_view.h"
@@ -20,13 +21,11 @@ namespace fs = std::filesystem;
 
 Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end()); }
 
-/// Paper speaks as the tablet does.
+/// Paper uses the language and tapes of the tablet.
 PageWords words_of(const State& state) {
-    if (state.language == Language::english) {
-        return english_on(state.marks);
-    }
-    return {"es",
-            [&state](const Text& text) { return state.assets->spanish.of(text, state.marks); }};
+    return {state.language, [&state](const Text& text) {
+                return language_of(*state.assets, state.language).of(text, state.marks);
+            }};
 }
 
 }  // namespace
@@ -35,7 +34,7 @@ void App::run(const deed::RunErrand& deed) {
     const Platform& platform = options_.platform;
     switch (deed.errand) {
         case Errand::back_up:
-            break;  // a deed of its own
+            break;  // a separate deed
         case Errand::choose_file:
             if (platform.choose) {
                 platform.choose();
@@ -124,7 +123,7 @@ void App::run(const deed::BackUp& /*deed*/) {
     std::error_code error;
     const fs::path folder = fs::temp_directory_path(error) / "hemline-backup";
     fs::create_directories(folder, error);
-    Disk scratch;  // what lies here is only on its way
+    Disk scratch;  // the file here is only passing through
     const std::int64_t now = options_.wall_ms();
     const Result<FilePut> put = put_into_file(scratch, job, folder, state().assets->practice, now);
     const Result<Bytes> bytes = put ? read_file(put->file) : Result<Bytes>(put.problem());

@@ -1,4 +1,5 @@
-// A job opened: one that is there, a new one, one taken in, one that goes on in another folder.
+// Opens a job: an existing one, a new job, one taken in, or a job that goes on in another folder.
+#include "engine/words/result.h"
 #include "field/app/app.h"
 #include "field/app/demo.h"
 #include "field/store/folders.h"
@@ -13,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// It is there, and its disk does not take it.
+/// The job exists, but its disk takes nothing more.
 bool may_go_on_elsewhere(const fs::path& folder) {
     const Result<bool> is_job = holds_journals(folder);
     return is_job && *is_job && (!look_into(folder).can_write || is_free(folder));
@@ -41,11 +42,10 @@ void App::open_for(const Result<fs::path>& named, const OpenedFor& what_for) {
                       what_for});
 }
 
-/// One that is open here already is locked against a second opening.
+/// A job already open here is locked against a second opening.
 void App::run(const deed::Open& deed) {
-    const OpenedFor what_for = deed.left_at
-                                   ? OpenedFor(opened_for::GoingBack{*deed.left_at, deed.left})
-                                   : OpenedFor(opened_for::Touch{});
+    const OpenedFor what_for =
+        deed.left ? OpenedFor(opened_for::GoingBack{deed.left}) : OpenedFor(opened_for::Touch{});
     std::error_code not_there;
     if (journal_ && fs::equivalent(journal_->record().folder, deed.folder, not_there)) {
         tell(news::OpenAlready{what_for});
@@ -123,7 +123,7 @@ void App::run(const deed::TakeIn& deed) {
     }
 }
 
-/// The open job is closed for it, since it may be the one that is taken into.
+/// Closes the open job first, since the file may belong to it.
 void App::take_in_by_hand(const deed::TakeIn& deed) {
     const std::optional<fs::path> was =
         journal_ ? std::optional(journal_->record().folder) : std::nullopt;
@@ -150,7 +150,7 @@ void App::take_in_file(const deed::TakeIn& deed) {
     }
     const std::optional<fs::path> was =
         journal_ ? std::optional(journal_->record().folder) : std::nullopt;
-    journal_.reset();  // it may be the job that the file is of
+    journal_.reset();  // it may be the job that the file belongs to
     const news::JobsListed jobs = listed(deed.elsewhere);
     const Result<TakenIn> taken = jobs.problem
                                       ? Result<TakenIn>(*jobs.problem)

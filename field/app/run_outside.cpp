@@ -1,6 +1,7 @@
 // What lies outside the open job: lists of jobs, the crew folder, folders and files.
 #include <algorithm>
 
+#include "engine/words/result.h"
 #include "field/app/app.h"
 #include "field/store/folder_view.h"
 #include "field/store/folders.h"
@@ -76,7 +77,7 @@ void App::run(const deed::LookOutside& deed) {
 }
 
 void App::run(const deed::FindFolders& deed) {
-    const Places places = places_here();
+    const StartingFolders places = starting_folders();
     const fs::path home = places.folders.empty() ? fs::path("/") : places.folders.front();
     std::error_code error;
     const bool there = deed.used && fs::is_directory(*deed.used, error);
@@ -112,7 +113,7 @@ void App::run(const deed::Carry& deed) {
 
 void App::run(const deed::StopCarrying& /*deed*/) { crew_.stop(); }
 
-/// Not while something is being saved: the save that returns wakes the screen once more.
+/// Not while something is being saved: the save wakes the screen again when it returns.
 void App::hear_crew() {
     if (session_.open && !session_.open->under_way.empty()) {
         return;

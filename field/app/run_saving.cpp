@@ -1,4 +1,5 @@
-// Facts handed to the journal's saver, and what comes back of them.
+// Hands facts to the journal's saver, and tells what comes back.
+#include "engine/words/result.h"
 #include "field/app/app.h"
 
 namespace hemline {
@@ -11,7 +12,7 @@ void App::run(const deed::Append& append) {
         journal_->hand_over(append.fact, append.by, append.supersedes, options_.wall_ms());
     const std::vector<Event>& events = journal_->record().events;
     if (!event) {
-        if (settle()) {  // what was kept before stands
+        if (settle()) {  // what was entered before it stands
             tell(news::NotHandedOver{openings_, event.problem(), events});
         }
         return;

@@ -5,34 +5,72 @@
 #include <imgui_internal.h>
 
 #include <array>
+#include <optional>
 
 #include "field/touch/keys.h"
 
 namespace hemline {
 
-std::string typed_by(int key, int mods) {
+namespace {
+
+std::optional<Key> single_key(int key, bool shift) {
     switch (key) {
         case GLFW_KEY_ENTER:
         case GLFW_KEY_KP_ENTER:
-            return "\n";
-        case GLFW_KEY_BACKSPACE:
-            return "\b";
+            return Key::enter;
         case GLFW_KEY_ESCAPE:
-            return "\x1b";
+            return Key::escape;
+        case GLFW_KEY_TAB:
+            return shift ? Key::back_tab : Key::tab;
         case GLFW_KEY_DOWN:
-        case GLFW_KEY_RIGHT:
-            return {static_cast<char>(Key::next_edge)};
+            return Key::down;
         case GLFW_KEY_UP:
+            return Key::up;
         case GLFW_KEY_LEFT:
-            return {static_cast<char>(Key::previous_edge)};
+            return Key::left;
+        case GLFW_KEY_RIGHT:
+            return Key::right;
+        case GLFW_KEY_PAGE_DOWN:
+            return Key::page_down;
+        case GLFW_KEY_PAGE_UP:
+            return Key::page_up;
+        case GLFW_KEY_F1:
+            return Key::keys;
         default:
-            break;
+            return std::nullopt;
     }
-    // The key that says Z here, wherever it lies: GLFW's key numbers are places, not letters.
+}
+
+/// With Ctrl held down.
+std::optional<Key> command_key(int key) {
+    if (key == GLFW_KEY_DOWN) {
+        return Key::next_edge;
+    }
+    if (key == GLFW_KEY_UP) {
+        return Key::previous_edge;
+    }
+    if (types_letter(key, 'c')) {
+        return Key::copy;
+    }
+    return types_letter(key, 'z') ? std::optional(Key::undo) : std::nullopt;
+}
+
+}  // namespace
+
+bool types_letter(int key, char letter) {
     const char* const name = glfwGetKeyName(key, 0);
-    const bool z = name != nullptr ? std::string(name) == "z" : key == GLFW_KEY_Z;
-    return z && (mods & GLFW_MOD_CONTROL) != 0 ? std::string{static_cast<char>(Key::undo)}
-                                               : std::string{};
+    return name != nullptr ? std::string(name) == std::string(1, letter)
+                           : key == GLFW_KEY_A + (letter - 'a');
+}
+
+std::string typed_by(int key, int mods) {
+    if (key == GLFW_KEY_BACKSPACE) {
+        return "\b";
+    }
+    const std::optional<Key> one = (mods & GLFW_MOD_CONTROL) != 0
+                                       ? command_key(key)
+                                       : single_key(key, (mods & GLFW_MOD_SHIFT) != 0);
+    return one ? std::string{static_cast<char>(*one)} : std::string{};
 }
 
 std::string text_of(unsigned int code_point) {

@@ -4,6 +4,7 @@
 #include <atomic>
 #include <cstdio>
 
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 #include "field/shell/glfw_events.h"
 #include "field/shell/painter.h"
@@ -14,7 +15,7 @@ namespace hemline {
 
 namespace {
 
-std::atomic<bool> woken = false;  // wake_window() is told of no window; a program has one
+std::atomic<bool> woken = false;  // wake_window() gets no window as argument, and a program has one
 
 Problem no_window(const std::string& what) {
     const char* why = nullptr;
@@ -106,10 +107,18 @@ void Window::hear() {
         of(window).stage_.want_frames();
     });
     glfwSetKeyCallback(window_, [](GLFWwindow* window, int key, int, int action, int mods) {
-        if (const std::string typed = typed_by(key, mods);
-            action != GLFW_RELEASE && !typed.empty()) {
-            of(window).stage_.type(typed);
-            of(window).stage_.want_frames();
+        if (action == GLFW_RELEASE) {
+            return;
+        }
+        Stage& stage = of(window).stage_;
+        if ((mods & GLFW_MOD_CONTROL) != 0 && types_letter(key, 'v')) {
+            const char* const lines = glfwGetClipboardString(window);
+            stage.paste(lines != nullptr ? lines : "");
+            stage.want_frames();
+        } else if (const std::string typed = typed_by(key, mods);
+                   !typed.empty() && (action == GLFW_PRESS || typed != "\n")) {
+            stage.type(typed);  // Enter that is held down acts once
+            stage.want_frames();
         }
     });
     glfwSetCursorPosCallback(window_, [](GLFWwindow* window, double x, double y) {
@@ -143,7 +152,7 @@ void Window::hear() {
                                  [](GLFWwindow* window) { of(window).stage_.want_frames(); });
 }
 
-/// Letters and layout follow the display's density; nothing is done while it stays.
+/// Letters and layout follow the display's density; does nothing while it stays the same.
 std::string Window::load_letters() {
     int window_w = 0;
     int w = 0;
@@ -232,5 +241,7 @@ void wake_window() {
     woken = true;
     glfwPostEmptyEvent();
 }
+
+void copy_text(const std::string& text) { glfwSetClipboardString(nullptr, text.c_str()); }
 
 }  // namespace hemline

@@ -6,6 +6,7 @@
 #include <iostream>
 
 #include "engine/words/program_version.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 #include "field/app/app.h"
 #include "field/app/native_hand_over.h"
@@ -15,6 +16,7 @@
 #include "field/store/folder_view.h"
 #include "field/store/folders.h"
 #include "field/store/kept_folders.h"
+#include "field/store/left_off_file.h"
 #include "field/store/screen_scale.h"
 #include "field/words/shown_stream.h"
 
@@ -37,7 +39,8 @@ std::string read_size(const std::string& text, WindowOptions& window) {
     return "size is WIDTHxHEIGHT in pixels, 320 to 16384, like 1280x800";
 }
 
-/// How the screen is set on this device; a scale that is given stands before the one measured.
+/// The screen's settings on this device; a scale given on the command line goes before the measured
+/// scale.
 void set_screen(AppOptions& options, WindowOptions& window, bool given) {
     const Result<ScreenScale> scale = read_screen_scale();
     if (!scale) {
@@ -52,8 +55,8 @@ void set_screen(AppOptions& options, WindowOptions& window, bool given) {
     options.px_per_mm = window.px_per_mm;
 }
 
-/// Folders outside the jobs' own, as they were chosen on this device; `crew` if the command line
-/// names it.
+/// Folders besides the folder of jobs, as chosen on this device; `crew` if the command line names
+/// it.
 void take_folders(AppOptions& options, const Practice& practice) {
     const std::optional<std::filesystem::path> crew = options.folders.crew;
     const Result<KeptFolders> kept = read_kept_folders();
@@ -64,7 +67,7 @@ void take_folders(AppOptions& options, const Practice& practice) {
     if (crew) {
         options.folders.crew = std::filesystem::absolute(*crew);
     }
-    const std::vector<std::filesystem::path> places = places_here().folders;
+    const std::vector<std::filesystem::path> places = starting_folders().folders;
     if (!options.folders.hand_over && !places.empty()) {
         const std::filesystem::path documents = places.front() / "Documents";
         std::error_code error;
@@ -100,8 +103,18 @@ int show(WindowOptions window, AppOptions options) {
         return keep_screen_scale(disk, screen);
     };
     options.wake = wake_window;
+    options.platform.copy = copy_text;
     take_folders(options, assets->practice);
+    Disk left_off_disk;
+    const Result<std::string> left_off = read_left_off();
+    if (!left_off) {
+        fail(left_off.problem());
+    }
+    LeftOffKeeper keeper(
+        [&](const std::string& text) { return write_left_off(left_off_disk, text); });
+    options.keep_left_off = [&](const std::string& text) { return keeper.keep(text); };
     App app(*assets, std::move(options));
+    app.go_back_to(left_off ? *left_off : "");
     window.may_close = [&] { return app.close(); };
     const std::optional<Problem> problem =
         show_window(window, {.draw = [&](Ui& ui) { app.draw(ui); },
@@ -114,7 +127,7 @@ int show(WindowOptions window, AppOptions options) {
 }  // namespace
 
 int main(int count, char** words) {
-    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
+    std::signal(SIGXFSZ, SIG_IGN);  // too large a file is a failed write
     WindowOptions window;
     AppOptions options;
     std::string size;

@@ -30,8 +30,8 @@ void Painter::close() {
     open_ = drawn_with_ = false;
 }
 
-/// Buffers and shaders are made once: 1.86 would draw nothing with new buffers, since it remembers
-/// the size of the former ones.
+/// Buffers and shaders are made once: Dear ImGui 1.86 would draw nothing with new buffers, because
+/// it remembers the size of the former buffers.
 void Painter::take_letters() {
     ImGui_ImplOpenGL3_DestroyFontsTexture();
     if (drawn_with_) {
@@ -42,7 +42,7 @@ void Painter::take_letters() {
     if (ImGui::GetIO().Fonts->TexID == nullptr) {
         ImGui_ImplOpenGL3_CreateFontsTexture();
     }
-    ImGui::GetIO().Fonts->ClearTexData();  // the screen has its copy
+    ImGui::GetIO().Fonts->ClearTexData();  // the graphics card has a copy
 }
 
 void Painter::draw(Colour ground) {

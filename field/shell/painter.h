@@ -1,4 +1,4 @@
-// OpenGL and Dear ImGui's renderer inside a window that a shell has opened.
+// OpenGL and Dear ImGui's renderer in a window that a shell has opened.
 #pragma once
 
 #include <array>
@@ -25,16 +25,17 @@ class Painter {
     Painter& operator=(const Painter&) = delete;
     ~Painter();
 
-    /// Makes Dear ImGui's context and renderer in the OpenGL context that is current. False: they
-    /// cannot be had with this dialect.
+    /// Makes Dear ImGui's context and renderer in the current OpenGL context. False: not possible
+    /// with this dialect.
     bool open(const Dialect& dialect);
-    /// Before the OpenGL context is deleted.
+    /// Call it before the OpenGL context is deleted.
     void close();
-    /// Takes the atlas that load_fonts() built to the screen's memory.
+    /// Copies the atlas that load_fonts() built to the graphics card.
     void take_letters();
-    /// Draws what ImGui::Render() made, on a ground of one colour; the shell then shows it.
+    /// Draws what ImGui::Render() made on a plain ground; the shell then shows it.
     static void draw(Colour ground);
-    /// What was drawn last, as a PNG, whole or not at all. False when it cannot be written.
+    /// Writes what was drawn last as a PNG, completely or not at all. False when it cannot be
+    /// written.
     [[nodiscard]] static bool save_picture(const std::filesystem::path& file, Colour ground);
 
   private:

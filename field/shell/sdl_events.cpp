@@ -2,6 +2,8 @@
 
 #include <SDL.h>
 
+#include <optional>
+
 #include "field/touch/keys.h"
 
 namespace hemline {
@@ -31,36 +33,66 @@ Heard wheel(const SDL_MouseWheelEvent& event, float w, float h, TouchQueue& queu
     return Heard::something;
 }
 
-Heard key(const SDL_KeyboardEvent& event, std::string& typed) {
-    switch (event.keysym.sym) {
+/// With Ctrl held down; nothing: the key is a letter, and comes as text.
+std::optional<Key> command(SDL_Keycode key) {
+    switch (key) {
+        case SDLK_z:
+            return Key::undo;
+        case SDLK_c:
+            return Key::copy;
+        case SDLK_DOWN:
+            return Key::next_edge;
+        case SDLK_UP:
+            return Key::previous_edge;
+        default:
+            return std::nullopt;
+    }
+}
+
+std::optional<Key> single(SDL_Keycode key, bool shift) {
+    switch (key) {
         case SDLK_RETURN:
         case SDLK_KP_ENTER:
-            typed += '\n';
-            return Heard::something;
-        case SDLK_BACKSPACE:
-            typed += '\b';
-            return Heard::something;
+            return Key::enter;
         case SDLK_ESCAPE:
         case SDLK_AC_BACK:
-            typed += '\x1b';
-            return Heard::something;
+            return Key::escape;
+        case SDLK_TAB:
+            return shift ? Key::back_tab : Key::tab;
         case SDLK_DOWN:
-        case SDLK_RIGHT:
-            typed += static_cast<char>(Key::next_edge);
-            return Heard::something;
+            return Key::down;
         case SDLK_UP:
+            return Key::up;
         case SDLK_LEFT:
-            typed += static_cast<char>(Key::previous_edge);
-            return Heard::something;
-        case SDLK_z:
-            if ((event.keysym.mod & KMOD_CTRL) == 0) {
-                return Heard::nothing;  // a letter, and comes as text
-            }
-            typed += static_cast<char>(Key::undo);
-            return Heard::something;
+            return Key::left;
+        case SDLK_RIGHT:
+            return Key::right;
+        case SDLK_PAGEDOWN:
+            return Key::page_down;
+        case SDLK_PAGEUP:
+            return Key::page_up;
+        case SDLK_F1:
+            return Key::keys;
         default:
-            return Heard::nothing;
+            return std::nullopt;
     }
+}
+
+/// Enter that is held down acts once.
+Heard key(const SDL_KeyboardEvent& event, std::string& typed) {
+    const auto sym = event.keysym.sym;
+    if (sym == SDLK_BACKSPACE) {
+        typed += '\b';
+        return Heard::something;
+    }
+    const bool ctrl = (event.keysym.mod & KMOD_CTRL) != 0;
+    const std::optional<Key> one =
+        ctrl ? command(sym) : single(sym, (event.keysym.mod & KMOD_SHIFT) != 0);
+    if (!one || (one == Key::enter && event.repeat != 0)) {
+        return Heard::nothing;
+    }
+    typed += static_cast<char>(*one);
+    return Heard::something;
 }
 
 Heard window(const SDL_WindowEvent& event, TouchQueue& queue) {
@@ -108,6 +140,11 @@ Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::str
         default:
             return Heard::nothing;
     }
+}
+
+bool is_paste(const SDL_Event& event) {
+    return event.type == SDL_KEYDOWN && event.key.keysym.sym == SDLK_v &&
+           (event.key.keysym.mod & KMOD_CTRL) != 0;
 }
 
 }  // namespace hemline

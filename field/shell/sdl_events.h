@@ -1,4 +1,4 @@
-// SDL's events in our words: touches, typed text, and whether there is anything new to see.
+// Turns SDL's events into ours: touches, typed text, and whether there is anything new to see.
 #pragma once
 
 #include <string>
@@ -11,9 +11,11 @@ namespace hemline {
 
 enum class Heard { nothing, something, resized, quit };
 
-/// Puts touches (a mouse is one, by SDL's hint) into `queue` at their place in a drawable of w × h
-/// pixels, and keys into `typed`: text as it is, Return "\n", Backspace "\b", Escape and Android's
-/// back "\x1b", and those of keys.h. A pointer that only hovers is nothing.
+/// Puts touches (also those of a mouse, by SDL's hint) into `queue` at their place in a drawable of
+/// w × h pixels, and keys into `typed`: text as it is, Backspace "\b", and those of keys.h, of
+/// which Android's back is Escape. A pointer that only hovers is ignored.
 Heard hear(const SDL_Event& event, float w, float h, TouchQueue& queue, std::string& typed);
+/// Ctrl+V.
+bool is_paste(const SDL_Event& event);
 
 }  // namespace hemline

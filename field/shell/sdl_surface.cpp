@@ -1,4 +1,5 @@
 #include "field/shell/sdl_surface.h"
+#include "engine/words/result.h"
 
 #include <SDL.h>
 #include <imgui.h>
@@ -42,7 +43,7 @@ std::optional<Problem> SdlSurface::open(const std::string& title, int w, int h) 
     if (SDL_Init(SDL_INIT_VIDEO) != 0) {
         return no_window("There is no screen to draw on");
     }
-    // Without a display SDL draws where nobody sees it; that is for those who ask for it by name.
+    // Without a display SDL would draw where nobody sees it; only do that when asked for by name.
     const std::string_view driver = SDL_GetCurrentVideoDriver();
     if ((driver == "offscreen" || driver == "dummy") && SDL_getenv("SDL_VIDEODRIVER") == nullptr) {
         SDL_Quit();

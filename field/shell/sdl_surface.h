@@ -1,10 +1,10 @@
-// SDL2's window with OpenGL 3 in it, or OpenGL ES 3 where there is no other.
+// SDL2's window with OpenGL 3, or OpenGL ES 3 where there is no OpenGL 3.
 #pragma once
 
 #include <optional>
 #include <string>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/shell/painter.h"
 
 struct SDL_Window;
@@ -18,14 +18,14 @@ class SdlSurface {
     SdlSurface& operator=(const SdlSurface&) = delete;
     ~SdlSurface();
 
-    /// Opens the window and Dear ImGui's context and renderer; letters are loaded by others.
+    /// Opens the window and makes Dear ImGui's context and renderer; the caller loads letters.
     /// Problem: no display, or no OpenGL on it.
     std::optional<Problem> open(const std::string& title, int w, int h);
-    /// Drawable pixels a window pixel has: 1, or more on a dense screen.
+    /// Drawable pixels in a window pixel: 1, or more on a dense screen.
     [[nodiscard]] float density() const;
     /// Writes the drawable's size to ImGuiIO: everything is laid out in drawable pixels.
     void measure() const;
-    /// Shows what ImGui::Render() made, on a ground of one colour.
+    /// Shows what ImGui::Render() made on a plain ground.
     void present(Colour ground) const;
     [[nodiscard]] Painter& painter() { return painter_; }
 

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <cstdio>
 
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 #include "field/shell/sdl_events.h"
 #include "field/shell/sdl_surface.h"
@@ -51,13 +52,13 @@ std::optional<Problem> Window::open() {
     if (std::string wrong = load_letters(); !wrong.empty()) {
         return Problem{Text(wrong), Text("Then start it again.")};
     }
-    if (SDL_HasScreenKeyboardSupport() == SDL_FALSE) {  // there it would cover the screen
+    if (SDL_HasScreenKeyboardSupport() == SDL_FALSE) {  // a keyboard would cover the screen there
         SDL_StartTextInput();
     }
     return {};
 }
 
-/// Letters and layout follow the display's density; nothing is done while it stays.
+/// Letters and layout follow the display's density; does nothing while it stays the same.
 std::string Window::load_letters() {
     surface_.measure();
     const float density = surface_.density();
@@ -84,7 +85,7 @@ void Window::run() {
     }
 }
 
-/// Hears everything there is, after waiting for it when nothing is to be drawn. False: closed.
+/// Handles all waiting events; waits for an event when nothing is to be drawn. False: closed.
 bool Window::listen() {
     SDL_Event event;
     bool there = false;
@@ -101,6 +102,12 @@ bool Window::listen() {
         std::string typed;
         const Heard heard = hear(event, size.x, size.y, stage_.touches(), typed);
         stage_.type(typed);
+        if (is_paste(event)) {
+            char* const lines = SDL_GetClipboardText();
+            stage_.paste(lines != nullptr ? lines : "");
+            SDL_free(lines);
+            stage_.want_frames();
+        }
         if (heard == Heard::quit && (!options_.may_close || options_.may_close())) {
             return false;
         }
@@ -153,5 +160,7 @@ void wake_window() {
     event.type = SDL_USEREVENT;
     SDL_PushEvent(&event);
 }
+
+void copy_text(const std::string& text) { SDL_SetClipboardText(text.c_str()); }
 
 }  // namespace hemline

@@ -11,7 +11,7 @@ namespace {
 constexpr int frames_after_event = 3;
 constexpr float slop = 6;            // mm
 constexpr double logic_step = 1e-5;  // s: an extra logic frame takes no time
-constexpr double step_max = 1;       // s: what went on before a long rest is over
+constexpr double step_max = 1;       // s: a longer rest counts as this
 
 }  // namespace
 
@@ -31,6 +31,7 @@ void Stage::type(const std::string& text) {
             case Key::next_edge:
             case Key::previous_edge:
             case Key::undo:
+            case Key::copy:
                 if (scene_.press) {
                     scene_.press(key);
                 }
@@ -45,8 +46,10 @@ void Stage::want_frames() { frames_wanted_ = frames_after_event; }
 
 void Stage::draw(double since) {
     double step = std::clamp(since, logic_step, step_max);
-    ui_->type(typed_);
+    ui_->keyboard().type(typed_);
+    ui_->keyboard().paste(pasted_);
     typed_.clear();
+    pasted_.clear();
     do {
         touches_.next_frame(step);
         ImGui::GetIO().DeltaTime = static_cast<float>(step);
@@ -57,7 +60,7 @@ void Stage::draw(double since) {
         ui_->end_page();
         ImGui::Render();
         step = logic_step;
-    } while (touches_.pending());
+    } while (touches_.pending() || ui_->keyboard().is_pending());
     frames_wanted_ = std::max(0, frames_wanted_ - 1);
 }
 

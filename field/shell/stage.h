@@ -1,4 +1,5 @@
-// What every shell shares: touches and typing in, logic frames out, and rest when nothing happens.
+// What all shells share: takes touches and typing, draws logic frames, and rests when nothing
+// happens.
 //
 //   events ─▶ logic frames, one a button edge ─▶ the shell presents the last ─▶ … twice more ─▶
 //   rest
@@ -29,18 +30,21 @@ class Stage {
     Stage(Scene scene, std::string font_folder)
         : scene_(std::move(scene)), font_folder_(std::move(font_folder)) {}
 
-    /// Letters and layout for a drawable of so many pixels a millimetre; the shell takes the atlas
-    /// to the screen's memory afterwards. Returns what is wrong with the letters, or empty.
+    /// Sets letters and layout for a drawable with so many pixels in a millimeter; afterwards the
+    /// shell copies the atlas to the graphics card. Returns what is wrong with the letters, or
+    /// empty.
     std::string set_scale(float px_per_mm);
 
     [[nodiscard]] TouchQueue& touches() { return touches_; }
     /// Text for what is keyed in; keys of keys.h go to the scene.
     void type(const std::string& text);
+    /// Lines from the clipboard.
+    void paste(const std::string& text) { pasted_ += text; }
     /// Something happened: the next frames show it.
     void want_frames();
-    /// Nothing to draw until something happens.
+    /// True when there is nothing to draw until something happens.
     [[nodiscard]] bool at_rest() const { return frames_wanted_ == 0 && !touches_.flinging(); }
-    /// Seconds after which one more frame is wanted, though nothing happens; 0: none.
+    /// Seconds after which another frame is wanted even if nothing happens; 0: none.
     [[nodiscard]] double refusal_left() const { return ui_->refusal_left(); }
     void want_frame() { frames_wanted_ = 1; }
 
@@ -49,7 +53,7 @@ class Stage {
 
     [[nodiscard]] const std::vector<Target>& targets() const { return ui_->targets(); }
     [[nodiscard]] const std::vector<Words>& words() const { return ui_->words(); }
-    /// Window pixels in a millimetre: as the scene says now, or as the window was opened.
+    /// Window pixels in a millimeter: what the scene says now, or what the window was opened with.
     [[nodiscard]] float px_per_mm(float opened) const {
         return scene_.px_per_mm ? scene_.px_per_mm() : opened;
     }
@@ -61,7 +65,7 @@ class Stage {
     Fonts fonts_;
     TouchQueue touches_{0};
     std::optional<Ui> ui_;
-    std::string typed_;
+    std::string typed_, pasted_;
     int frames_wanted_ = 0;
 };
 

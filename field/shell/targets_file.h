@@ -1,4 +1,4 @@
-// The tappable places of the frame that is shown, as a file: so that another program can find a
+// Writes the tappable places of the current frame to a file, so that another program can find a
 // control by its name.
 #pragma once
 
@@ -10,10 +10,10 @@
 
 namespace hemline {
 
-/// [{"name","x","y","w","h"}] in window pixels. `density`: drawable pixels a window pixel has.
+/// [{"name","x","y","w","h"}] in window pixels. `density`: drawable pixels in a window pixel.
 std::string targets_json(const std::vector<Target>& targets, float density);
 
-/// Rewrites one file, whole or not at all, when the places have changed.
+/// Rewrites the file, completely or not at all, when the places have changed.
 class TargetsFile {
   public:
     explicit TargetsFile(std::filesystem::path file) : file_(std::move(file)) {}

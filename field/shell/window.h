@@ -1,5 +1,5 @@
-// A window on a shell: woken by events and asleep between them. One of two shells is linked: SDL2
-// on a tablet (sdl_window.cpp), GLFW on a desk (glfw_window.cpp).
+// A window: woken by events and asleep between them. Either of two shells is linked: SDL2 for a
+// tablet (sdl_window.cpp), GLFW for a desk (glfw_window.cpp).
 #pragma once
 
 #include <filesystem>
@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/shell/stage.h"
 #include "field/theme/theme.h"
 
@@ -20,15 +20,17 @@ struct WindowOptions {
     std::filesystem::path targets;    ///< rewritten after each drawn frame; empty: none
     std::filesystem::path picture;    ///< a PNG of each frame that is at rest; empty: none
     std::function<void()> presented;  ///< called after each presented frame; may be empty
-    /// Asked when the window is to be closed: false shows it once more. Nothing calls
-    /// wake_window() after it has said yes. Empty: it may.
+    /// Asked when the window is to be closed: false keeps it open. wake_window() must not be called
+    /// after it returned true. Empty: the window may close.
     std::function<bool()> may_close;
 };
 
 /// Opens a window and draws until it is closed. Problem: no screen, no OpenGL, no letters.
 std::optional<Problem> show_window(const WindowOptions& options, const Scene& scene);
+/// Puts text on the clipboard.
+void copy_text(const std::string& text);
 
-/// From any thread while a window is shown: it draws its scene anew.
+/// From any thread while a window is shown: makes it draw its scene again.
 void wake_window();
 
 }  // namespace hemline

@@ -1,4 +1,5 @@
-// Drafts of the card's screens: how long the cut really is, the piece folded up, its papers.
+// Drafts of the card's screens: how long the cut really is, the view of the folded piece, its
+// papers.
 #pragma once
 
 #include <optional>
@@ -14,7 +15,7 @@ struct RealCutDraft {
 
 /// How the folded piece is looked at.
 struct FoldedDraft {
-    std::optional<Side> end;       ///< none: the one with more work
+    std::optional<Side> end;       ///< none: the end with more work
     int step = 2;                  ///< as cut, tabs half folded, finished, with what it meets
     float turned = 0, raised = 0;  ///< degrees, by the finger
 };

@@ -1,4 +1,4 @@
-// Which side of what was made apart is to stand.
+// Draft for a disagreement of two tablets: which side is to stand.
 #pragma once
 
 #include <optional>

@@ -1,4 +1,4 @@
-// Drafts of the device's screens: its screen being measured, the notice that is read.
+// Drafts of the device's screens: the screen being measured, and the notice being read.
 #pragma once
 
 #include <cstddef>
@@ -12,7 +12,7 @@ struct CalibrateDraft {
 };
 
 struct NoticesDraft {
-    std::optional<std::size_t> part;  ///< of what the program is made of: whose notice is read
+    std::optional<std::size_t> part;  ///< the part of the program whose notice is shown
 };
 
 struct DeviceDrafts {

@@ -1,4 +1,5 @@
-// What is half keyed in, screen by screen. A screen edits its own draft; going elsewhere drops all.
+// What is half keyed in, screen by screen. A screen edits only its draft; going elsewhere lays all
+// of it aside.
 #pragma once
 
 #include "field/state/card_draft.h"
@@ -7,6 +8,7 @@
 #include "field/state/edges_draft.h"
 #include "field/state/people_draft.h"
 #include "field/state/reading_draft.h"
+#include "field/state/roof_draft.h"
 #include "field/state/rules_draft.h"
 #include "field/state/section_draft.h"
 #include "field/state/steps_draft.h"
@@ -20,6 +22,7 @@ struct Drafts : ReadingDrafts,
                 SectionDrafts,
                 SticksDrafts,
                 EdgesDrafts,
+                RoofDrafts,
                 RulesDrafts,
                 PeopleDrafts,
                 CarryingDrafts,

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/words/result.h"
+#include "engine/work/confirm.h"
 #include "engine/work/order.h"
+#include "field/state/gate_view.h"
 
 namespace hemline {
 
@@ -45,11 +48,26 @@ NextWork work_of_step(const State& state, const EdgeWork& work, const Step& step
         next.where.screen = Screen::steps;
         next.label = say("Show me how");
     }
+    if (wants_gate(state, step)) {
+        next.where = {Screen::gate, work.edge.id};
+    }
     return next;
 }
 
-/// The foreman's next: an edge to look at, what was made apart, and when there is neither the day.
+NextWork look_at_no(const EdgeWork& work) {
+    return {{Screen::steps, work.edge.id},
+            say("Look at it"),
+            say("{1}: somebody said no", title_of(work.edge))};
+}
+
+/// What comes next for the foreman: an edge to look at, a disagreement, and when there is neither
+/// the day sheet.
 NextWork next_to_tick(const State& state) {
+    for (const EdgeWork& work : state.job.edges) {
+        if (status_on(state, work) == EdgeStatus::held) {
+            return look_at_no(work);
+        }
+    }
     for (const EdgeWork& work : state.job.edges) {
         if (status_on(state, work) == EdgeStatus::to_tick) {
             const Text name = title_of(work.edge);
@@ -85,7 +103,20 @@ std::vector<Step> steps_on(const State& state, const EdgeWork& work) {
     if (procedure == state.assets->procedures.end()) {
         return {};
     }
-    return steps_of(work, state.plan, state.job.practice, procedure->second, state.catalogue);
+    return steps_of(work, state.plan, state.job.practice, procedure->second, state.catalogue,
+                    corner_mates(work, state.plan, state.job));
+}
+
+std::optional<std::size_t> next_on(const State& state, const std::vector<Step>& steps) {
+    return state.way == Way::learn ? next_step(steps) : next_for_installer(steps);
+}
+
+std::vector<EdgeValue> values_on(const State& state, const EdgeWork& work) {
+    std::vector<EdgeValue> values = edge_values(
+        {state.job, state.plan, state.catalogue, state.events}, work, steps_on(state, work));
+    std::stable_partition(values.begin(), values.end(),
+                          [](const EdgeValue& value) { return !value.outside.empty(); });
+    return values;
 }
 
 EdgeStatus status_on(const State& state, const EdgeWork& work) {
@@ -119,10 +150,15 @@ NextWork next_work_on(const State& state, const EdgeWork& work) {
             return {{Screen::pitch, id}, say("Read the pitch"), say("{1}: pitch", name)};
         case EdgeStatus::undecided:
             return {{Screen::apart, id}, say("Pick one"), say("{1}: two tablets disagree", name)};
+        case EdgeStatus::held:
+            if (state.way == Way::tick_off) {
+                return look_at_no(work);
+            }
+            break;  // others go on with what is cut on the ground
         default:
             break;
     }
-    const std::optional<std::size_t> next = next_step(steps);
+    const std::optional<std::size_t> next = next_on(state, steps);
     if (!next) {
         return {{Screen::steps, id}, say("Look at it"), say("{1}: finished", name)};
     }

@@ -1,4 +1,4 @@
-// An edge being described, and a lap of its own being keyed in.
+// Drafts of an edge being described, and of a lap keyed in for one edge.
 #pragma once
 
 #include <optional>
@@ -11,15 +11,17 @@
 
 namespace hemline {
 
-/// An edge that is added, or changed: one thing is asked at a time.
+/// An edge being added or changed; one thing is asked at a time.
 struct EdgeDraft {
     Edge edge;
-    std::optional<EdgeField> asked = EdgeField::kind;  ///< none: all that is said of it is shown
-    bool one_by_one = true;  ///< the first questions lead from one to the next
-    bool choosing = false;   ///< which of the edges that are there is to change
-    Text refused;            ///< why that may not change
-    PitchDraft number;       ///< of the field that is asked
-    NameDraft name;          ///< likewise
+    std::optional<EdgeField> asked = EdgeField::kind;  ///< none: everything said of it is shown
+    bool one_by_one = true;          ///< the first questions follow one after the other
+    int answered = 0;                ///< how many of the first questions a touch has answered
+    bool choosing = false;           ///< which existing edge to change
+    Text refused;                    ///< why that may not change
+    std::optional<EdgeField> keyed;  ///< what is keyed in is said of this field:
+    PitchDraft number;
+    NameDraft name;
 };
 
 struct EdgeLapDraft {

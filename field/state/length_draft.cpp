@@ -3,6 +3,7 @@
 #include <charconv>
 
 #include "engine/measure/length_text.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -105,7 +106,9 @@ LengthDraft draft_of(Length length, bool metric) {
 void take_typed(LengthDraft& draft, std::string_view typed, bool metric) {
     for (const char letter : typed) {
         if (letter == '\b') {
-            if (!draft.typed.empty()) {
+            if (draft.typed.empty()) {
+                press_back(draft, metric);
+            } else {
                 draft.typed.pop_back();
             }
         } else if (letter != '\n') {

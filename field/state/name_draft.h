@@ -7,7 +7,7 @@ namespace hemline {
 
 struct NameDraft {
     std::string letters;
-    bool digits_shown = false;  ///< where letters and digits take turns
+    bool digits_shown = false;  ///< where letters and digits share the room in turn
 };
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// What lies outside the open job, as the screens of handing over show it: the crew folder, job
+// What lies outside the open job, for the screens that send and back up: the crew folder, job
 // files, and folders to choose from.
 #pragma once
 
@@ -24,16 +24,16 @@ struct JobInCrew {
 struct Outside {
     bool there = false;  ///< this device has folders to choose from; a browser has none
     KeptFolders kept;
-    Text crew_said;  ///< one sentence: what was carried last, or why nothing is
+    Text crew_said;  ///< a sentence: what was sent or received last, or why nothing is
     bool crew_failed = false;
     std::int64_t crew_new = 0;       ///< events that came in since the roof was looked at
     std::vector<JobInCrew> in_crew;  ///< jobs that are not on this tablet
     std::vector<std::filesystem::path> files;
-    Text done;  ///< what the last touch here did
+    Text done;  ///< what the last touch on this screen did
     Choosing choosing = Choosing::hand_over;
-    FolderView view;  ///< the folder that is looked into
+    FolderView view;  ///< the folder being shown
     std::vector<std::filesystem::path> places;
-    std::optional<std::filesystem::path> stuck;  ///< a job that its disk does not take
+    std::optional<std::filesystem::path> stuck;  ///< a job whose disk takes nothing more
 };
 
 }  // namespace hemline

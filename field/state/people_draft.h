@@ -1,9 +1,11 @@
-// Drafts of the people's screens: who holds the tablet, what is to mend, which day is looked at.
+// Drafts of the people's screens: who holds the tablet, what is to be fixed, which day is shown.
 #pragma once
 
 #include <cstdint>
 #include <optional>
+#include <string>
 
+#include "engine/record/moment.h"
 #include "field/state/name_draft.h"
 #include "field/store/people.h"
 
@@ -20,13 +22,34 @@ struct SendBackDraft {
 };
 
 struct DayDraft {
-    std::optional<std::int64_t> ms;  ///< a time on the day that is looked at
+    std::optional<std::int64_t> ms;  ///< a time on the day that is shown
+};
+
+/// Which page of the day's safety questions is shown.
+enum class GatePage { checks, watcher, hospital, dew };
+
+struct GateDraft {
+    std::string by;           ///< whose answers they are,
+    std::int64_t day_ms = 0;  ///< and of which day: when it began
+    std::string found;        ///< a letter for each check: y, n, or anything else for not answered
+    std::string watcher, hospital;
+    NameDraft words;                       ///< a name or a street being keyed in,
+    GatePage words_of = GatePage::checks;  ///< on that page
+    GatePage page = GatePage::checks;
+    std::string air, humidity;  ///< digits: °F, percent
+    bool humidity_next = false;
+};
+
+struct HistoryDraft {
+    std::optional<EventId> entry;  ///< the one that was touched
 };
 
 struct PeopleDrafts {
+    HistoryDraft history;
     PersonDraft person;
     SendBackDraft send_back;
     DayDraft day;
+    GateDraft gate;
 };
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// What planning again changed that the crew did not ask for themselves.
+// What a new plan changed that the crew did not ask for.
 #pragma once
 
 #include <cstdint>
@@ -9,7 +9,7 @@
 namespace hemline {
 
 /// "Planned again. Piece 2 of …": pieces that changed, and sticks to open; empty for nothing.
-/// `fact`: what was kept just now. `before`: the plan before it, with sticks_in_all() of it.
+/// `fact`: what was just entered. `before`: the plan before it, with its sticks_in_all().
 Text plan_news(const State& now, const Fact& fact, const Plan& before, std::int64_t sticks_before);
 
 }  // namespace hemline

@@ -49,7 +49,7 @@ std::map<int, SticksAlike> laid_in(const State& state, const std::string& pool) 
     return laid;
 }
 
-/// What two sticks have in common where they are cut alike: the metal, and each cut.
+/// What makes two sticks count as cut alike: the metal, and each cut.
 using CutAlike = std::tuple<Length, bool, std::vector<std::pair<Length, Length>>>;
 
 CutAlike cut_alike(const SticksAlike& own) {
@@ -69,7 +69,7 @@ std::vector<Length> cuts_of(const SticksAlike& sticks) {
     return cuts;
 }
 
-/// A piece of the pool comes from no stick.
+/// Whether a piece of the pool has no stick.
 bool pieces_wait(const State& state, const std::string& pool) {
     return std::any_of(state.plan.runs.begin(), state.plan.runs.end(), [&](const Run& run) {
         return pool_name(state, run) == pool &&

@@ -1,4 +1,4 @@
-// What screens ask about one pool: the trim whose sticks some runs share, its sticks, its proof.
+// What screens ask about a pool (runs that share the sticks of a trim): its sticks, its proof.
 #pragma once
 
 #include <string>
@@ -17,11 +17,11 @@ struct PoolView {
 
 /// In the order of the plan's runs.
 std::vector<PoolView> pools_on(const State& state);
-/// The pool of where.edge and where.role; the first one where that has none. Nullopt: no pool yet.
+/// The pool of where.edge and where.role, else the first pool. Nullopt: no pool yet.
 std::optional<PoolView> pool_at(const State& state);
-/// The one after it, round and round.
+/// The next pool; after the last comes the first.
 PoolView next_pool(const State& state, const PoolView& pool);
-/// Where a screen of this pool is.
+/// The screen of that kind for this pool.
 Where at_pool(Screen screen, const PoolView& pool);
 
 /// Whether that trim of the edge shares the pool's sticks.
@@ -40,11 +40,11 @@ struct SticksAlike {
     };
     std::vector<Piece> pieces;
 };
-/// The pool's sticks, alike ones together, the longest first cut first.
+/// The pool's sticks, those cut alike together; the longest first cut comes first.
 std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool);
 
-/// Nothing in the pool is cut, styled or picked: what is proved of its plan holds for every way to
-/// divide its edges, not for the pieces as they are alone.
+/// Nothing in the pool is cut, styled or picked, so the proof of its plan holds for every way to
+/// divide its edges, not only for the pieces as they are.
 bool is_undecided(const State& state, const std::string& pool);
 
 /// "9 sticks to open; 9 is the fewest possible for these pieces: proved."
@@ -52,8 +52,8 @@ Text proof_words(const State& state, const std::string& pool);
 
 /// The choice that is planned now; nullptr: the pool is not divided jointly (a cleat).
 const PlanChoice* planned_choice(const State& state, const std::string& pool);
-/// One of the choices found that takes fewer sticks than planned, with no more laps and no more
-/// unbalanced edges; nullptr: none.
+/// A choice that takes fewer sticks than planned, with no more laps and no more unbalanced edges;
+/// nullptr: none.
 const PlanChoice* better_choice(const State& state, const std::string& pool);
 
 }  // namespace hemline

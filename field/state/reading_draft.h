@@ -14,8 +14,9 @@ namespace hemline {
 struct ReadingDraft {
     LengthDraft length;
     std::optional<LengthDraft> cleared;  ///< what "start again" took off, to be put back
-    bool striking = false;     ///< the last reading: no key lies beside the touch that does it
-    bool doubt_shown = false;  ///< the reading was questioned; keeping it again is on purpose
+    bool striking = false;               ///< a reading, by a separate touch
+    std::string which;         ///< of those that stand, its number; empty: the one in doubt
+    bool doubt_shown = false;  ///< the reading was questioned; saving it again is on purpose
 };
 
 struct PitchDraft {
@@ -23,14 +24,22 @@ struct PitchDraft {
     SlopeNotation notation = SlopeNotation::rise_in_12;
 };
 
-/// The tablet's own sensor being read: samples that come in, and the two readings they make.
+/// The tablet's sensor being read: samples that come in, and the two readings they make.
 struct TiltDraft {
     bool taking = false;
     std::vector<TiltSample> coming, first, turned;
 };
 
+/// Readings from a list, one a line; each is shown before it is kept.
+struct PastedDraft {
+    std::string lines;     ///< those not kept yet
+    int number = 1;        ///< in the list, of the first of them
+    bool on_page = false;  ///< the first of them is in the fields
+};
+
 struct ReadingDrafts {
     ReadingDraft reading;
+    PastedDraft pasted;
     PitchDraft pitch;
     TiltDraft tilt;
 };

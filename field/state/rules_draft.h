@@ -1,4 +1,4 @@
-// A rule of the job being set anew.
+// Draft of a rule of the job being set.
 #pragma once
 
 #include <string>
@@ -8,7 +8,8 @@
 namespace hemline {
 
 struct RuleDraft {
-    std::string key;  ///< of the rule; empty: the list of them is shown
+    std::string key;    ///< of the rule; empty: the list of them is shown
+    std::string keyed;  ///< the rule that the length is keyed in for
     LengthDraft length;
 };
 

@@ -1,4 +1,4 @@
-// The leg, bend or hem that is being said anew, of the section's.
+// Draft of the leg, bend or hem of a section being changed.
 #pragma once
 
 #include <optional>

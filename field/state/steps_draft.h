@@ -9,11 +9,13 @@
 namespace hemline {
 
 struct StepDraft {
+    std::string of;  ///< key_of() the step that it answers
     LengthDraft length;
-    bool field_opened = false;  ///< the step has chosen the field its limit lies in
-    bool keys_out = false;      ///< who learns has seen the step and keys its value in
+    bool field_opened = false;  ///< the field of the step's limit has been chosen
+    bool keys_out = false;      ///< the apprentice has seen the step and keys in its value
     std::string count;          ///< digits
-    Text exception_asked;       ///< why the answer lies outside practice; it may be noted by name
+    std::string singly;         ///< key_of() the step that was opened out of a confirmation
+    Text exception_asked;       ///< why it is outside practice; may be accepted by name
 };
 
 struct StepsDrafts {

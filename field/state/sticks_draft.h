@@ -1,4 +1,4 @@
-// What is being said of sticks that lie there, and of one that is not what it should be.
+// Drafts about sticks on hand, and about a stick that is not what it should be.
 #pragma once
 
 #include <cstdint>

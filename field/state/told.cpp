@@ -11,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-/// What names are looked up in: a line asks once or twice, a whole sheet for every line.
+/// What names are looked up in. A line needs it once or twice, a whole sheet for every line.
 class LookedUp {
   public:
     explicit LookedUp(const State& state) : state_(state) {}
@@ -86,7 +86,7 @@ Names names_on(const State& state) {
 Text told(const State& state, const Fact& fact) { return describe(fact, names_on(state)); }
 
 Text clocks_told(const State& state) {
-    constexpr std::size_t most = 3;  // of a crew; a job may name more tablets than a roof bears
+    constexpr std::size_t most = 3;  // of a crew; a damaged job may name any number of tablets
     std::vector<Text> words;
     for (const ClockDoubt& doubt : state.clocks) {
         if ((state.way == Way::tick_off || is_about(doubt, state.writer)) && words.size() < most) {

@@ -1,5 +1,5 @@
-// What happened, as the crew calls it: the step by what it says to do, the trim by its name, what
-// was struck by what it said.
+// What happened, in the crew's words: a step by what it says to do, a trim by its name, a struck
+// event by what it said.
 #pragma once
 
 #include "engine/record/fact_words.h"
@@ -7,13 +7,11 @@
 
 namespace hemline {
 
-/// They look into `state`, which outlives them.
+/// `state` must outlive them.
 Names names_on(const State& state);
 Text told(const State& state, const Fact& fact);
-/// Which clocks are wrong: to its holder his tablet's, to the foreman all. Empty when none is.
-Text clocks_told(const State& state);
-/// Which clocks are wrong: to who holds one of these tablets of his own, to the foreman of all.
-/// Empty when none is.
+/// Which clocks are wrong, for whoever holds the tablet: the foreman is told of all, others only of
+/// their tablet's clock. Empty when none is.
 Text clocks_told(const State& state);
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// Which screen is shown, and of what on the job: never saved, worked out again at a start.
+// Which screen is shown, and for what on the job: never saved in the job.
 #pragma once
 
 #include <string>
@@ -7,7 +7,7 @@
 
 namespace hemline {
 
-/// Numbers are kept where the program was left (LeftOff): a new one goes to the end.
+/// LeftOff saves these numbers: add a new screen at the end.
 enum class Screen {
     jobs,
     roof,
@@ -22,7 +22,7 @@ enum class Screen {
     steps,
     send_back,
     look,  ///< an edge's values against practice, for the foreman
-    day,   ///< what was done on one day
+    day,   ///< what was done on a day
     history,
     person,
     calibrate,
@@ -36,11 +36,19 @@ enum class Screen {
     apart,
     hand_over,
     folder,
-    papers,  ///< of one piece: printed, or as a drawing
+    papers,  ///< of a piece: printed, or as a drawing
     backup,
     rules,  ///< of the job: laps, tabs, screws, marks
     edge_lap,
-    notices,  ///< what the program is made of
+    notices,     ///< what the program is made of
+    tablet,      ///< how this one is set: hand, units, light, language
+    lift,        ///< a no to a safety check
+    gate,        ///< what is looked at before roof work, once a day and person
+    asked_once,  ///< of a roof: where its panels are pinned, the wind
+    strip_card,  ///< what panels or trim hold on: section, bends, cuts
+    walk,        ///< round a roof, side by side
+    shape,       ///< a walk begun from one of the usual roofs
+    end_cap,     ///< what closes an open end: plate, lips, cuts
 };
 
 struct Where {
@@ -49,12 +57,12 @@ struct Where {
     TrimRole role = TrimRole::main;
     int piece = 0;
     ReadingOf reading_of = ReadingOf::edge;
-    int stick = 0;  ///< number of a planned stick, or of what was made apart
+    int stick = 0;  ///< number of a planned stick, or of a disagreement
 
     bool operator==(const Where&) const = default;
 };
 
-/// Another screen of the same thing.
+/// Another screen about the same thing.
 inline Where at(Where where, Screen screen) {
     where.screen = screen;
     return where;

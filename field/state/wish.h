@@ -1,4 +1,5 @@
-// What a touch asks for: a screen returns one of these, or nothing. None is done by the screen.
+// What a touch asks for: a screen returns one of these, or nothing. update() does it, never the
+// screen.
 #pragma once
 
 #include <filesystem>
@@ -24,9 +25,15 @@ struct Keep {
     Fact fact;
     std::optional<Where> then = {};  ///< none: what comes next on that edge
     std::vector<EventId> supersedes = {};
+    bool leaves_draft = false;  ///< what is half keyed in there was not what was kept
+};
+/// Facts that a single touch says, saved one after the other.
+struct KeepAll {
+    std::vector<Fact> facts;  ///< at least one
+    std::optional<Where> then = {};
 };
 struct UndoLast {};
-/// Of what was made apart, this is to stand.
+/// Where tablets disagree, this side is to stand.
 struct PickSide {
     EventId chosen;
 };
@@ -43,16 +50,16 @@ struct StartDemo {};
 struct HoldTablet {
     Person person;
 };
-/// The other way round than it is.
+/// Switches it over.
 enum class Toggle { light, hand, language, units };
-/// The screen has so many times the pixels in a millimetre.
+/// Multiplies the number of pixels in a millimeter.
 struct ScaleScreen {
     float by = 1;
 };
-/// The screen is not measured now.
+/// The screen is not to be measured now.
 struct PutOffScale {};
 
-/// Choosing a folder: begin, look into another, take the one that is looked into, take none.
+/// Choosing a folder: begin, go to another, take the one shown, or cancel.
 struct ChooseFolder {
     Choosing choosing = Choosing::hand_over;
 };
@@ -72,7 +79,7 @@ struct JoinCrewJob {
     std::string job;  ///< in the crew folder
 };
 
-/// What the machine does with files and paper.
+/// What the machine is asked to do with files and paper.
 enum class Errand {
     back_up,
     choose_file,
@@ -84,9 +91,19 @@ enum class Errand {
     give_dxf
 };
 
-using Wish = std::variant<Go, Keep, UndoLast, PickSide, OpenJob, StartJob, StartDemo, HoldTablet,
-                          Toggle, ScaleScreen, PutOffScale, ChooseFolder, LookInto, UseFolder,
-                          LeaveFolder, ForgetCrew, PutIntoFile, TakeFile, JoinCrewJob, Errand>;
+using AnyWish =
+    std::variant<Go, Keep, KeepAll, UndoLast, PickSide, OpenJob, StartJob, StartDemo, HoldTablet,
+                 Toggle, ScaleScreen, PutOffScale, ChooseFolder, LookInto, UseFolder, LeaveFolder,
+                 ForgetCrew, PutIntoFile, TakeFile, JoinCrewJob, Errand>;
+/// A class, so that copying it is compiled once, in wish.cpp.
+struct Wish : AnyWish {
+    using AnyWish::AnyWish;
+    Wish(const Wish&);
+    Wish(Wish&&) noexcept;
+    Wish& operator=(const Wish&);
+    Wish& operator=(Wish&&) noexcept;
+    ~Wish();
+};
 using Wished = std::optional<Wish>;
 
 }  // namespace hemline

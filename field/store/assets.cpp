@@ -1,7 +1,9 @@
 #include "field/store/assets.h"
 
+#include <algorithm>
 #include <string>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -11,7 +13,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Reads a file and gives its text to `parse`; a problem in it gets the file's name.
+/// Reads a file and gives its text to `parse`; a problem in it names the file.
 template <class Parse>
 auto read_as(const fs::path& file, Parse parse) -> decltype(parse(std::string_view())) {
     const Result<Bytes> bytes = read_file(file);
@@ -36,6 +38,42 @@ Result<std::vector<StepRule>> read_steps(const fs::path& folder, std::string_vie
         return there.problem();
     }
     return *there == There::nothing ? std::vector<StepRule>() : read_as(file, read_procedure);
+}
+
+/// English and the language of every PO file there.
+Result<std::vector<Phrases>> read_languages(const fs::path& folder) {
+    std::vector<Phrases> languages{Phrases()};
+    const Result<std::vector<fs::path>> files = files_in(folder, {".po"});
+    if (!files) {
+        return files.problem();
+    }
+    for (const fs::path& file : *files) {
+        auto language = read_as(file, Phrases::read);
+        if (!language) {
+            return language.problem();
+        }
+        const bool twice = std::any_of(languages.begin(), languages.end(), [&](const Phrases& one) {
+            return one.tag() == language->tag();
+        });
+        if (twice) {
+            return Problem{
+                say("{1}: a second file of the language {2}.", shown(file), language->tag()),
+                say("Keep one of them.")};
+        }
+        languages.push_back(std::move(*language));
+    }
+    std::sort(languages.begin() + 1, languages.end(),
+              [](const Phrases& a, const Phrases& b) { return a.tag() < b.tag(); });
+    return languages;
+}
+
+std::size_t place_of(const Assets& assets, std::string_view tag) {
+    const auto found =
+        std::find_if(assets.languages.begin(), assets.languages.end(),
+                     [tag](const Phrases& language) { return language.tag() == tag; });
+    return found == assets.languages.end()
+               ? 0
+               : static_cast<std::size_t>(found - assets.languages.begin());
 }
 
 }  // namespace
@@ -69,17 +107,25 @@ Result<Assets> read_assets(const fs::path& folder) {
             assets.procedures.emplace(one.kind, std::move(*procedure));
         }
     }
-    auto spanish = read_as(folder / "words" / "es.po", Phrases::read);
-    if (!spanish) {
-        return spanish.problem();
+    auto languages = read_languages(folder / "words");
+    if (!languages) {
+        return languages.problem();
     }
-    assets.spanish = std::move(*spanish);
+    assets.languages = std::move(*languages);
     auto notices = read_notices(folder / "notices");
     if (!notices) {
         return notices.problem();
     }
     assets.notices = std::move(*notices);
     return assets;
+}
+
+const Phrases& language_of(const Assets& assets, std::string_view tag) {
+    return assets.languages[place_of(assets, tag)];
+}
+
+const Phrases& next_language(const Assets& assets, std::string_view tag) {
+    return assets.languages[(place_of(assets, tag) + 1) % assets.languages.size()];
 }
 
 }  // namespace hemline

@@ -2,6 +2,7 @@
 
 #include <sstream>
 
+#include "engine/words/result.h"
 #include "field/store/job_folder.h"
 #include "field/store/whole_file.h"
 
@@ -13,7 +14,7 @@ constexpr std::int64_t minute_ms = 60'000, hour_ms = 60 * minute_ms, day_ms = 24
 
 std::filesystem::path note_file(const std::filesystem::path& job) { return job / ".backup"; }
 
-/// A clock that was set back makes it "just now", not a time to come.
+/// With a clock that was set back it says "just now", not a time in the future.
 Text age_words(std::int64_t age_ms) {
     if (age_ms < 2 * minute_ms) {
         return say("just now");

@@ -8,7 +8,8 @@
 #include <optional>
 #include <string>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
+#include "engine/words/text.h"
 #include "field/store/disk.h"
 
 namespace hemline {
@@ -18,7 +19,7 @@ struct BackupNote {
     std::size_t events = 0;
 };
 
-/// Nothing where there was no backup, or the note cannot be read.
+/// Empty where there was no backup, or the note cannot be read.
 std::optional<BackupNote> read_backup_note(const std::filesystem::path& job);
 /// Problem: it cannot be written; the note is as it was.
 std::optional<Problem> write_backup_note(Disk& disk, const std::filesystem::path& job,

@@ -1,4 +1,4 @@
-// The wall clock and the calendar of this place: read here, so that the engine need not.
+// The wall clock and the local calendar, read here so that the engine need not.
 #pragma once
 
 #include <cstdint>
@@ -10,7 +10,7 @@
 
 namespace hemline {
 
-/// Unix time in milliseconds; 0 when the tablet's clock stands before 1970.
+/// Unix time in milliseconds; 0 when the tablet's clock is before 1970.
 std::int64_t wall_ms();
 
 /// "9:41", local time.

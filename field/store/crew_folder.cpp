@@ -6,6 +6,7 @@
 #include "engine/record/descent.h"
 #include "engine/record/frame.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/listing.h"
@@ -17,7 +18,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Without it a job could be joined and never be carried: it is not known which it is.
+/// Without it a job could be joined but never carried, because nothing says which job it is.
 bool holds_beginning(const Journals& journals, const std::string& job) {
     const std::optional<EventId> id = parse_event_id(job);
     const auto device = id ? journals.of_device.find(id->device) : journals.of_device.end();
@@ -32,10 +33,11 @@ bool holds_beginning(const Journals& journals, const std::string& job) {
 /// More than any job on any roof: a million events.
 constexpr std::size_t job_in_crew_most = std::size_t{128} << 20;
 
-/// Each beginning's folder is given all of the job: a file that tells of thousands fills no disk.
+/// A limit on beginnings: each beginning's folder gets the whole job, so a file that names
+/// thousands would fill the disk.
 constexpr std::size_t starts_most = 32;
 
-/// The ids of the job's beginnings: one, unless jobs begun apart were merged.
+/// The ids of the job's beginnings: one, unless jobs that were begun separately were merged.
 void add_starts(const std::vector<Event>& events, std::set<EventId>& starts) {
     for (const Event& event : events) {
         if (std::holds_alternative<JobStarted>(event.fact) && starts.size() < starts_most) {
@@ -148,7 +150,7 @@ Carried CrewFolder::carry(const std::vector<Event>& events, std::uint64_t writer
     return carried;
 }
 
-/// From the folder of each beginning, and of those that what came in tells of.
+/// From the folder of each beginning, and of the beginnings named by what came in.
 std::optional<Problem> CrewFolder::take_in_all(std::set<EventId> starts, CrewIntake& intake) {
     for (std::set<EventId> done; done != starts;) {
         for (const EventId start : std::set<EventId>(starts)) {
@@ -159,7 +161,7 @@ std::optional<Problem> CrewFolder::take_in_all(std::set<EventId> starts, CrewInt
             shelf.folder = crew_ / print_event_id(start);
             const std::optional<Problem> problem = take_in(shelf, intake);
             if (problem || intake.number_used_elsewhere()) {
-                shelf = {shelf.folder, {}, {}};  // not all of it was taken in: it is read again
+                shelf = {shelf.folder, {}, {}};  // not all was taken in: it is read again
                 return problem;
             }
         }
@@ -179,7 +181,7 @@ std::optional<Problem> CrewFolder::take_in(Shelf& shelf, CrewIntake& intake) {
             return before.second.whole &&
                    (now == listed->end() || now->second != before.second.stamp);
         });
-    if (holds_less) {  // one was deleted or written over since
+    if (holds_less) {  // a segment was deleted or overwritten since
         shelf = {shelf.folder, {}, {}};
     }
     for (const auto& [name, stamp] : *listed) {

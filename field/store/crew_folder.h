@@ -1,12 +1,12 @@
-// A crew folder: what tablets hand each other through any file synchroniser, as files that are
-// written once and never changed, each by one tablet.
+// A crew folder: how tablets exchange jobs through any file synchronizer, as files that are written
+// once, by one tablet, and never changed.
 //
 //   CREW/3f9c0000a0b1c2d3-1/                      one job, by the id of its JobStarted
 //   └─ 77aa00000000beef-000012-1a2b3c4d.hemline   written by 77aa…, its 12th, CRC-32 1a2b3c4d:
 //                                                 whole frames of the journal format
 //
-// A job's own folder, with its journals, stays outside it. Names end in none of what synchronisers
-// pass over (.log, .wal, .tmp, "conflict").
+// The job's folder with its journals stays outside it. No name ends in anything that synchronizers
+// skip (.log, .wal, .tmp, "conflict").
 #pragma once
 
 #include <cstdint>
@@ -30,38 +30,38 @@ namespace hemline {
 /// The jobs in a crew folder, by name. Problem: there is no such folder, or it cannot be listed.
 Result<std::vector<std::string>> jobs_in_crew(const std::filesystem::path& crew);
 
-/// All that the crew folder holds of one job, for a tablet that joins. Problem: it does not hold
-/// its beginning yet, or cannot be listed.
+/// All that the crew folder holds of a job, for a tablet that joins. Problem: the job's beginning
+/// is not there yet, or the folder cannot be listed.
 Result<Journals> journals_in_crew(const std::filesystem::path& crew, const std::string& job);
 
-/// What one carrying did, though it may not have done all.
+/// What a carrying did; it may be incomplete.
 struct Carried {
-    std::vector<Event> taken_in;         ///< new here, saved in the job's folder
-    std::size_t given_out = 0;           ///< events that a folder of the crew's did not hold
+    std::vector<Event> taken_in;         ///< new here and saved in the job's folder
+    std::size_t given_out = 0;           ///< events that a folder of the crew lacked
     bool number_used_elsewhere = false;  ///< there are events under this tablet's number that it
                                          ///< never wrote: it was copied or put back from a backup
     std::optional<Problem> problem;  ///< the job has no JobStarted yet, or a folder cannot be read
                                      ///< or written
 };
 
-/// One job's way through a crew folder. Remembers what it has read, so that carrying again costs a
-/// look at the folder. A job that was begun twice, apart, and then merged has a folder there for
-/// each beginning; each is given what it lacks, so that whoever knows one of them hears of all.
+/// Carries a job through a crew folder. Remembers what it has read, so that carrying again only
+/// costs a listing of the folder. A job that was begun twice, separately, and then merged has a
+/// folder there for each beginning; each gets what it lacks, so that whoever knows one of them gets
+/// everything.
 class CrewFolder {
   public:
     CrewFolder(std::filesystem::path crew, std::filesystem::path job, std::shared_ptr<Disk> disk);
 
-    /// Takes in what others gave out, into the job's journals of their devices, then gives out what
-    /// the crew folder lacks. `events`: the job's, all saved. `writer`: the number this tablet
-    /// writes under; when that turns out to be used elsewhere, nothing is given out. Called under
-    /// the job's lock.
+    /// Takes in what others sent, into the journals of their devices, then sends out what the crew
+    /// folder lacks. `events`: the job's, all saved. `writer`: the number this tablet writes under;
+    /// if that turns out to be used elsewhere, nothing is sent out. Called under the job's lock.
     Carried carry(const std::vector<Event>& events, std::uint64_t writer);
 
-    /// Folders in which segments of this job lie, once it has been carried.
+    /// Folders with segments of this job, once it has been carried.
     [[nodiscard]] std::vector<std::filesystem::path> folders() const;
 
   private:
-    /// What is known of the folder of one beginning.
+    /// What is known of the folder of a beginning.
     struct Shelf {
         struct Seen {
             FileStamp stamp;
@@ -71,7 +71,7 @@ class CrewFolder {
         std::map<std::string, Seen> seen;                  ///< segments
         std::map<EventId, std::set<std::uint32_t>> holds;  ///< by the frame's CRC
     };
-    /// What is given out, to each folder that lacks it.
+    /// What is sent out, to each folder that lacks it.
     struct Giving {
         const std::vector<Event>& events;
         std::map<std::uint64_t, std::uint32_t> twice;  ///< first_numbers_twice()

@@ -6,6 +6,7 @@
 #include <fcntl.h>
 #include <sys/stat.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -20,12 +21,12 @@ namespace fs = std::filesystem;
 
 Bytes copy_of(const FrameAt& frame) { return {frame.bytes.begin(), frame.bytes.end()}; }
 
-/// A frame that does not say whose it is (another version's) lies under 0.
+/// A frame that does not say whose it is (of another version) is kept under 0.
 std::uint64_t device_of(const FrameAt& frame) {
     return frame.id.sequence == 0 ? 0 : frame.id.device;
 }
 
-/// Half a frame that a killed program left is moved aside before anything is written after it.
+/// Half a frame left by a killed program is moved aside before anything is written after it.
 std::optional<Problem> mend_tail(Disk& disk, const fs::path& journal) {
     const Result<Bytes> bytes = read_file(journal, file_size_most, Links::refused);
     if (!bytes) {
@@ -123,7 +124,7 @@ std::optional<Problem> CrewIntake::append_to(const fs::path& journal, const Byte
         : is_new    ? sync_folder(disk_, journal.parent_path())
                     : std::nullopt;
     if (problem) {
-        // So that they are missing here the next time, and appended again.
+        // So that they count as missing the next time, and are appended again.
         static_cast<void>(disk_.truncate(opened.get(), static_cast<std::size_t>(about.st_size)));
     }
     return problem;

@@ -1,5 +1,5 @@
-// What comes in from a crew folder: frames that the job's folder lacks, gathered by device and
-// appended to the journals of their devices.
+// Takes in what comes from a crew folder: frames that the job's folder lacks, gathered by device
+// and appended to the journals of those devices.
 #pragma once
 
 #include <cstdint>
@@ -12,7 +12,7 @@
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/merge.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 
 namespace hemline {
@@ -23,13 +23,14 @@ class CrewIntake {
     /// taken in.
     CrewIntake(Disk& disk, std::filesystem::path job, std::uint64_t writer);
 
-    /// One segment's frames. Problem: the job's journals cannot be read.
+    /// The frames of a segment. Problem: the job's journals cannot be read.
     std::optional<Problem> add(std::span<const FrameAt> frames);
-    /// Under this tablet's number there was one that it never wrote.
+    /// Under this tablet's number there was a frame that it never wrote.
     [[nodiscard]] bool number_used_elsewhere() const { return number_used_elsewhere_; }
-    /// So much waits that it is time to append it.
+    /// Whether so much waits that it should be appended.
     [[nodiscard]] bool is_full() const;
-    /// Appends and syncs what waits. Problem: some of it is not saved; what is is in taken_in().
+    /// Appends and syncs what waits. Problem: some of it is not saved; taken_in() has what is
+    /// saved.
     std::optional<Problem> append();
     /// Events that were appended.
     [[nodiscard]] const std::vector<Event>& taken_in() const { return taken_in_; }

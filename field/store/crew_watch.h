@@ -1,4 +1,4 @@
-// Says when something new lies in a folder, without looking at it again and again (inotify).
+// Says when something new is in a folder, without polling it (inotify).
 #pragma once
 
 #include <filesystem>
@@ -14,7 +14,7 @@ class CrewWatch {
     CrewWatch& operator=(const CrewWatch&) = delete;
     ~CrewWatch();
 
-    /// Whether anything came since it was last asked. Never waits.
+    /// Whether anything came since the last call. Never waits.
     [[nodiscard]] bool changed();
     /// Readable when something came: for a loop that sleeps until then. −1: cannot watch.
     [[nodiscard]] int file() const { return file_; }

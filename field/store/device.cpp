@@ -1,5 +1,5 @@
-// This device's number: drawn once, and put in place whole, so that two programs started together
-// agree on it.
+// This device's number: drawn once, and put in place as a whole, so that two programs started
+// together agree on it.
 #include <cerrno>
 #include <optional>
 #include <string>
@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "engine/record/event.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/folders.h"
@@ -64,8 +65,8 @@ std::optional<Problem> put_in_place(const fs::path& file, std::uint64_t device) 
 
 }  // namespace
 
-/// Where the number lies: this machine, and the file's own inode. A number that was copied to
-/// another tablet or put back from a backup lies elsewhere. Empty where that cannot be told.
+/// Where the number is stored: this machine, and the inode of its file. A number that was copied to
+/// another tablet or restored from a backup is stored elsewhere. Empty where that cannot be told.
 Bytes place_of(const fs::path& file) {
     struct stat about {};
     const fs::path machine_file = "/etc/machine-id";
@@ -86,7 +87,8 @@ Bytes place_of(const fs::path& file) {
     return place;
 }
 
-/// Forgets a number that was copied here, so that a new one is drawn; notes where a new one lies.
+/// Forgets a number that was copied here, so that a new number is drawn; notes where a new number
+/// is stored.
 std::optional<Problem> forget_copied(const fs::path& file) {
     const fs::path note = file.string() + "-place";
     const Bytes place = place_of(file);
@@ -137,7 +139,7 @@ Result<std::uint64_t> device_id() {
         if (!device) {
             return disk_problem(phrase("drawn at random"), file, errno);
         }
-        // Where the old number lay says nothing of a new one.
+        // Where the old number was stored says nothing about a new number.
         fs::remove(file.string() + "-place", error);
         if (const auto problem = put_in_place(file, *device)) {
             return *problem;

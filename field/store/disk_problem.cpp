@@ -3,6 +3,7 @@
 #include <cerrno>
 #include <system_error>
 
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 
 namespace hemline {
@@ -38,7 +39,7 @@ Text mend_for(int error) {
     }
 }
 
-/// In our own words, which are translated; a rare one in the system's.
+/// In our words, which are translated; rare errors in the words of the system.
 Text why(int error) {
     switch (error) {
         case ENOSPC:

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/words/result.h"
 #include "field/store/listing.h"
 
 namespace hemline {
@@ -15,19 +16,15 @@ namespace {
 namespace fs = std::filesystem;
 
 struct Draft {
-    std::string name;  ///< of the file it was to become
+    std::string name;  ///< name of the file it was to become
     pid_t writer = 0;
 };
-
-bool ends_with(std::string_view text, std::string_view ending) {
-    return text.size() >= ending.size() && text.substr(text.size() - ending.size()) == ending;
-}
 
 /// ".syncthing.NAME.PID.tmp".
 std::optional<Draft> parse_draft(std::string_view text) {
     constexpr std::string_view begin = ".syncthing.", end = ".tmp";
     constexpr std::size_t digits_most = 9;
-    if (text.substr(0, begin.size()) != begin || !ends_with(text, end)) {
+    if (text.substr(0, begin.size()) != begin || !text.ends_with(end)) {
         return {};
     }
     text = text.substr(begin.size(), text.size() - begin.size() - end.size());
@@ -49,7 +46,7 @@ bool is_draft(std::string_view name) { return parse_draft(name).has_value(); }
 
 bool sweep_drafts(Disk& disk, const fs::path& folder, Sweeping sweeping,
                   const std::function<bool(std::string_view name)>& is_ours) {
-    // What cannot be listed or removed harms nobody, and is removed the next time.
+    // What cannot be listed or removed does no harm, and is removed the next time.
     const auto names = names_in(folder);
     bool any = false;
     for (const std::string& name : names ? *names : std::vector<std::string>()) {
@@ -64,7 +61,7 @@ bool sweep_drafts(Disk& disk, const fs::path& folder, Sweeping sweeping,
 }
 
 bool is_job_file(std::string_view name) {
-    return ends_with(name, ".journal") || ends_with(name, ".bytes") || name == ".backup" ||
+    return name.ends_with(".journal") || name.ends_with(".bytes") || name == ".backup" ||
            name.substr(0, 8) == ".device-";
 }
 

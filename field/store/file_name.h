@@ -1,4 +1,4 @@
-// The name of a file for something that a crew named: a job, a piece.
+// A file name for something that a crew named: a job, a piece.
 #pragma once
 
 #include <string>
@@ -6,9 +6,9 @@
 
 namespace hemline {
 
-/// Up to 80 bytes of the name, cut between characters; what a file name cannot hold on some device,
-/// what is not seen and what is no UTF-8 becomes "-"; no dots and spaces at its ends. Of nothing,
-/// "job".
+/// Up to 80 bytes of the name, cut between characters; what some device does not allow in a file
+/// name, invisible characters and invalid UTF-8 become "-"; no dots or spaces at its ends. If
+/// nothing is left, "job".
 std::string file_name_of(std::string_view name);
 
 }  // namespace hemline

@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "engine/record/merge.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -19,8 +20,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// What is to be replaced or removed must still be what was read of it: whoever wrote there
-/// meanwhile keeps what he wrote.
+/// What is to be replaced or removed must still be what was read: if somebody wrote there
+/// meanwhile, his work is kept.
 std::optional<Problem> changed_since(const fs::path& file, const Files& before) {
     const auto was = before.find(file);
     const Result<There> there = what_is(file, Links::refused);
@@ -40,7 +41,7 @@ std::optional<Problem> changed_since(const fs::path& file, const Files& before) 
                                         say("Let the other program finish, then do it again.")});
 }
 
-/// Files written beside their names; those not moved into place go again.
+/// Files written beside their final names; those not moved into place are removed again.
 class Drafts {
   public:
     explicit Drafts(Disk& disk) : disk_(disk) {}
@@ -62,7 +63,7 @@ class Drafts {
         }
         return {};
     }
-    /// And makes their names last.
+    /// Also syncs the folder, so that the names last.
     std::optional<Problem> put_in_place(const fs::path& folder, const Files& before) {
         while (!drafts_.empty()) {
             const auto& [file, draft] = *drafts_.begin();
@@ -106,7 +107,8 @@ Result<Parts> parts_of(const fs::path& folder, const Files& before, const Files&
         if (now == files.end()) {
             parts.old.push_back(file);
         } else if (!holds_frames_of(now->second, bytes) && file.extension() == ".journal") {
-            // Frames that go to another device's journal stand here too until that is in place.
+            // Frames that belong in another device's journal stay here too until that journal is in
+            // place.
             const auto copy = free_name(folder, file.stem().string(), ".journal");
             if (!copy) {
                 return copy.problem();
@@ -120,7 +122,8 @@ Result<Parts> parts_of(const fs::path& folder, const Files& before, const Files&
         if (was == before.end()) {
             parts.fresh[file] = bytes;
         } else if (was->second != bytes || !parts.old.empty()) {
-            // Before a file goes all are new: of one from before nobody knows that it was synced.
+            // All files are written again before any is removed: nobody knows whether an older file
+            // was synced.
             parts.replacing[file] = bytes;
         }
     }

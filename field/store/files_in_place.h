@@ -1,5 +1,5 @@
-// The files of a job's folder replaced together, so that whatever stops it, every frame and every
-// stretch of damage lies in a file that was read back.
+// Replaces the files of a job's folder together. Whatever interrupts it, every frame and every
+// stretch of damage is in a file that was read back.
 //
 //   all written beside ─▶ new names in place, synced ─▶ the others replaced, synced ─▶ all read
 //   back ─▶ what has no place any more removed
@@ -10,19 +10,20 @@
 #include <optional>
 
 #include "engine/record/bytes.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 
 namespace hemline {
 
 using Files = std::map<std::filesystem::path, Bytes>;
 
-/// All of a job's files, by name: journals, and bytes moved aside. A link is not followed: what it
-/// leads to is no part of the job. Problem: there is no job, or one cannot be read.
+/// All of a job's files, by name: journals, and bytes set aside. A link is not followed: its target
+/// is not part of the job. Problem: there is no job, or a file cannot be read.
 Result<Files> read_files(const std::filesystem::path& job);
 
-/// `before`: all that lies there; `files`: what is to, with all frames and damage of `before`.
-/// Under the job's lock. Problem: nothing is lost; files of both may be there.
+/// `before`: the files there; `files`: the files to be there, with all frames and damage of
+/// `before`. Call it under the job's lock. Problem: nothing is lost, but files of both may be
+/// there.
 std::optional<Problem> put_files_in_place(Disk& disk, const std::filesystem::path& folder,
                                           const Files& before, const Files& files);
 

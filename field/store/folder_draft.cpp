@@ -10,6 +10,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/job_lock.h"
@@ -25,7 +26,7 @@ namespace fs = std::filesystem;
 constexpr const char* lock_name = ".lock";
 constexpr std::string_view draft_end = ".new";
 
-/// mkdir -p, each name made to last.
+/// mkdir -p, and syncs each name.
 std::optional<Problem> make_folders(Disk& disk, const fs::path& folder) {
     const Result<There> there = what_is(folder);
     if (!there) {
@@ -43,7 +44,7 @@ std::optional<Problem> make_folders(Disk& disk, const fs::path& folder) {
     return sync_folder(disk, folder.parent_path());
 }
 
-/// What a program leaves that was stopped before the first event was saved: no event is in it.
+/// What a program leaves when it is stopped before the first event was saved: it holds no event.
 bool is_remains(const fs::path& file) {
     const std::string name = file.filename().string();
     struct stat about {};
@@ -226,7 +227,7 @@ std::optional<Problem> FolderDraft::put_in_place() {
     }
     in_place_ = true;
     auto problem = sync_folder(disk_, folder_.parent_path());
-    // A name that may not last would stand in the way of trying again.
+    // A name that may not last would prevent another try.
     if (problem && disk_.rename(folder_, draft_) == 0) {
         in_place_ = false;
     }

@@ -1,7 +1,7 @@
-// A job's folder that is there whole or not at all: built beside its name, synced, and moved into
-// place.
+// Builds a job's folder so that it is there completely or not at all: built beside its name,
+// synced, and moved into place.
 //
-//   jobs/.House.new/   being built: the list of jobs passes it over
+//   jobs/.House.new/   being built: the list of jobs skips it
 //   jobs/House/        all of it
 #pragma once
 
@@ -10,7 +10,8 @@
 #include <optional>
 #include <string_view>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
+#include "engine/words/text.h"
 #include "field/store/disk.h"
 
 namespace hemline {
@@ -18,8 +19,8 @@ namespace hemline {
 class FolderDraft {
   public:
     /// Makes and locks the folder to build in; what a killed program left of an earlier try is
-    /// cleaned away. Problem: in `folder` lies a job, or anything that is not such remains; another
-    /// program builds it; it cannot be made.
+    /// removed. Problem: `folder` holds a job or anything else than such remains; another program
+    /// is building it; it cannot be made.
     static Result<std::shared_ptr<FolderDraft>> begin(Disk& disk,
                                                       const std::filesystem::path& folder);
 
@@ -28,12 +29,12 @@ class FolderDraft {
     [[nodiscard]] bool cleaned() const { return cleaned_; }
     /// For a JournalFile, which takes the lock itself.
     void unlock();
-    /// All in it is synced file by file. Problem: `folder` is as it was.
+    /// Moves it into place; the files in it must be synced already. Problem: `folder` is as it was.
     std::optional<Problem> put_in_place();
 
     FolderDraft(const FolderDraft&) = delete;
     FolderDraft& operator=(const FolderDraft&) = delete;
-    /// What is not in place goes.
+    /// Removes the draft if it was not moved into place.
     ~FolderDraft();
 
   private:
@@ -45,20 +46,20 @@ class FolderDraft {
     Disk& disk_;
     std::filesystem::path folder_, draft_;
     int lock_ = -1;
-    int place_lock_ = -1;  ///< of `folder`, where remains lie in it
+    int place_lock_ = -1;  ///< lock of `folder`, if remains are in it
     bool made_ = false;    ///< the draft is ours
     bool cleaned_ = false;
     bool in_place_ = false;
 };
 
-/// Whether a folder of that name is one that is being built.
+/// Whether a folder of that name is being built.
 bool is_folder_draft(std::string_view name);
 
-/// Whether a folder holds nothing but what a program left that was stopped before it saved the
-/// first event, and no program has it open. Problem: it cannot be listed.
+/// Whether a folder holds only what a program left when it was stopped before it saved the first
+/// event, and no program has it open. Problem: it cannot be listed.
 Result<bool> holds_only_remains(const std::filesystem::path& folder);
 
-/// What is said of remains that were cleaned away.
+/// The notice about remains that were removed.
 Text said_of_remains(const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -6,6 +6,7 @@
 
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/listing.h"
 
 namespace hemline {
@@ -21,7 +22,7 @@ Result<std::vector<fs::path>> folders_in(const fs::path& folder) {
     }
     std::vector<fs::path> found;
     for (const std::string& name : *names) {
-        // One that does not answer is shown too: looking into it says why.
+        // A folder that does not answer is shown too: opening it says why.
         const Result<There> there = what_is(folder / name);
         if (name.front() != '.' && (!there || *there == There::folder)) {
             found.push_back(folder / name);
@@ -30,7 +31,7 @@ Result<std::vector<fs::path>> folders_in(const fs::path& folder) {
     return found;
 }
 
-void add_folders(Places& places, const fs::path& base) {
+void add_folders(StartingFolders& places, const fs::path& base) {
     const Result<There> there = what_is(base);
     if (there && *there == There::nothing) {
         return;
@@ -59,15 +60,15 @@ FolderView look_into(const fs::path& folder) {
     return view;
 }
 
-Places places_here() {
-    Places places;
+StartingFolders starting_folders() {
+    StartingFolders places;
     std::error_code error;
     const char* const home = std::getenv("HOME");
     if (home != nullptr && fs::is_directory(home, error)) {
         places.folders.emplace_back(home);
     }
     // Where desktops mount sticks: /media/USER/NAME, /run/media/USER/NAME, or /mnt/NAME by hand.
-    Places users;
+    StartingFolders users;
     for (const fs::path base : {"/media", "/run/media"}) {
         add_folders(users, base);
     }

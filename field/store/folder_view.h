@@ -1,5 +1,4 @@
-// A folder as it is shown to someone who chooses one: what folders lie in it, and whether there is
-// room.
+// A folder as shown to somebody who chooses a folder: the folders in it, and whether there is room.
 #pragma once
 
 #include <cstdint>
@@ -17,18 +16,18 @@ struct FolderView {
     std::vector<std::filesystem::path> inside;  ///< folders, by name; hidden ones are left out
     bool can_write = false;
     std::optional<std::uint64_t> free_bytes;
-    std::optional<Problem> problem;  ///< why what lies inside cannot be shown
+    std::optional<Problem> problem;  ///< why its contents cannot be shown
 };
 
-/// Reads it anew.
+/// Reads the folder from the disk.
 FolderView look_into(const std::filesystem::path& folder);
 
-/// Where to begin: the home folder, and the disks and sticks that are plugged in, as far as the
-/// disk says.
-struct Places {
+/// Where to begin: the home folder, and the disks and sticks that are plugged in, as far as that is
+/// known.
+struct StartingFolders {
     std::vector<std::filesystem::path> folders;
     std::optional<Problem> problem;  ///< why there may be more
 };
-Places places_here();
+StartingFolders starting_folders();
 
 }  // namespace hemline

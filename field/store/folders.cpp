@@ -7,6 +7,7 @@
 
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/file_name.h"
 #include "field/store/folder_draft.h"

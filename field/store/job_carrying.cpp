@@ -9,6 +9,7 @@
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/file_name.h"
@@ -45,7 +46,7 @@ std::set<EventId> beginnings(const std::vector<Event>& events) {
     return found;
 }
 
-/// The job's journals without an event that was not saved, whose bytes may be in them all the same.
+/// The job's journals without an event that was not saved but whose bytes may be in them.
 Result<Journals> gather_saved(const fs::path& job, std::optional<EventId> refused) {
     const fs::path jobs[] = {job};
     const Result<Journals> gathered = gather_journals(jobs);
@@ -71,8 +72,8 @@ std::string minute_of(std::int64_t wall_ms) {
     return std::string(text, std::strftime(text, sizeof text, "%Y-%m-%d %H%M", &local));
 }
 
-/// The job among these that began with one of those events. Problem: none did, and one of them
-/// cannot be read: a second copy of it would be a job of its own for ever.
+/// The job among these that began with one of those events. Problem: none did, but one of them
+/// cannot be read: it may be that job, and a second copy would stay a separate job for ever.
 Result<std::optional<fs::path>> job_begun_by(const std::set<EventId>& begun,
                                              const std::vector<fs::path>& jobs) {
     std::optional<Problem> unread;
@@ -134,12 +135,12 @@ Result<std::vector<fs::path>> job_files_in(const fs::path& folder) {
     }
     std::vector<fs::path> found;
     for (auto name = names->rbegin(); name != names->rend(); ++name) {
-        // Senders shorten endings; a crew folder's segments are no job files.
+        // Senders shorten endings; the segments of a crew folder are not job files.
         if ((!ends_with(*name, job_file_ending) && !ends_with(*name, ".hemline")) ||
             parse_segment_name(*name)) {
             continue;
         }
-        // One that does not answer is listed too: taking it in says why.
+        // A file that cannot be read is listed too: taking it in says why.
         const Result<There> there = what_is(folder / *name);
         if (!there || *there == There::file) {
             found.push_back(folder / *name);

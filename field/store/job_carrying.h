@@ -1,4 +1,4 @@
-// Jobs handed over as files, and taken in: into the job that is here already, or as a new one.
+// Jobs sent as files, and taken in: into the job that is here already, or as a new job.
 #pragma once
 
 #include <filesystem>
@@ -9,20 +9,20 @@
 
 #include "engine/record/merge.h"
 #include "engine/trim/practice.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 
 namespace hemline {
 
-/// What the name of a job file ends in. It is a zip, and opens as one.
+/// The ending of a job file's name. It is a zip file, and opens as such.
 constexpr const char* job_file_ending = ".hemline.zip";
 
 struct FilePut {
     std::filesystem::path file;
     std::size_t events = 0, bytes = 0;
 };
-/// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name that is not there yet; local time.
-/// `refused` (JournalFile::refused()) is left out. Problem: it cannot be read, packed or written.
+/// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name not used yet; local time. `refused`
+/// (JournalFile::refused()) is left out. Problem: it cannot be read, packed or written.
 Result<FilePut> put_into_file(Disk& disk, const std::filesystem::path& job,
                               const std::filesystem::path& folder, const Practice& practice,
                               std::int64_t wall_ms, std::optional<EventId> refused = {});
@@ -34,28 +34,28 @@ struct TakenIn {
     std::filesystem::path job;
     bool is_new = false;         ///< it was not on this tablet
     std::size_t new_events = 0;  ///< that were not here
-    Text said;                   ///< of an earlier try's remains; most often nothing
+    Text said;                   ///< about remains of an earlier try; mostly empty
 };
-/// Takes journals into the one of the `jobs` that began with the same event, or into a new folder
-/// in `jobs_folder`. `tablet`: this tablet's number. Not while that job is open. Problem: they
-/// hold no job's beginning, one of the `jobs` that may be theirs cannot be read, or a folder cannot
-/// be written; what was there is there still.
+/// Takes journals into that job of `jobs` which began with the same event, or into a new folder in
+/// `jobs_folder`. `tablet`: this tablet's number. Not while that job is open. Problem: the journals
+/// hold no job's beginning, one of the `jobs` that they may belong to cannot be read, or a folder
+/// cannot be written; what was there is still there.
 Result<TakenIn> take_in_journals(Disk& disk, const Journals& journals,
                                  const std::vector<std::filesystem::path>& jobs,
                                  const std::filesystem::path& jobs_folder, std::uint64_t tablet);
 
-/// A job whose disk takes nothing more goes on in a folder of its own in `folder`: all that is
-/// saved of it is copied there, and `refused` (JournalFile::refused()) is not. The old one stays as
-/// it is. Problem: it cannot be read or written.
+/// A job whose disk takes nothing more goes on in a new folder in `folder`: everything saved of it
+/// is copied there, except `refused` (JournalFile::refused()). The old folder stays as it is.
+/// Problem: it cannot be read or written.
 struct WentOn {
     std::filesystem::path job;
-    Text said;  ///< of an earlier try's remains; most often nothing
+    Text said;  ///< about remains of an earlier try; mostly empty
 };
 Result<WentOn> go_on_in(Disk& disk, const std::filesystem::path& job,
                         const std::filesystem::path& folder, std::uint64_t tablet,
                         std::optional<EventId> refused = {});
 
-/// What a job file holds. Problem: names the file, says what is wrong with it and the mend.
+/// What a job file holds. Problem: names the file, says what is wrong with it and what to do.
 Result<Journals> read_job_file(const std::filesystem::path& file);
 
 /// The name the job began with; empty when its beginning is not there.

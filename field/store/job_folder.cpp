@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/open_file.h"
@@ -53,7 +54,7 @@ Result<Bytes> read_file(const fs::path& file, std::size_t size_most, Links links
             return disk_problem(phrase("read"), file, errno);
         }
         if (got == 0) {
-            break;  // it grew shorter since
+            break;  // it got shorter meanwhile
         }
         have += got > 0 ? static_cast<std::size_t>(got) : 0;
     }

@@ -1,4 +1,4 @@
-// A job's folder, read: every device's journal in it, as one list of events.
+// Reads a job's folder: every device's journal in it, as a single list of events.
 #pragma once
 
 #include <filesystem>
@@ -6,19 +6,19 @@
 #include <vector>
 
 #include "engine/record/event_bytes.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/listing.h"
 
 namespace hemline {
 
-/// A stretch of one journal that holds no event, and the file its bytes are kept in.
+/// A stretch of a journal that holds no event, and the file that keeps its bytes.
 struct FileSetAside {
     std::filesystem::path file;
     SetAside stretch;
-    std::filesystem::path kept_in;  ///< the journal itself, or the file it was moved to
+    std::filesystem::path kept_in;  ///< the journal, or the file it was moved to
 };
 
-/// One sentence for people: what was set aside, why, and where it is kept.
+/// A sentence for people: what was set aside, why, and where it is kept.
 Text explain(const FileSetAside& set_aside);
 
 struct JobRecord {
@@ -28,7 +28,7 @@ struct JobRecord {
 };
 
 /// Reads without a lock and writes nothing. `job`: the folder, or a .journal file in it. Problem:
-/// no such folder, no journal in it, or one that cannot be read; a link among them is not followed.
+/// no such folder, no journal in it, or a journal that cannot be read; a link is not followed.
 Result<JobRecord> read_job_folder(const std::filesystem::path& job);
 
 /// The .journal files of a job, and the .bytes files with what was set aside in it, by name.
@@ -42,10 +42,11 @@ constexpr std::size_t file_size_most = std::size_t{256} << 20;
 Result<Bytes> read_file(const std::filesystem::path& file, std::size_t size_most = file_size_most,
                         Links links = Links::followed);
 
-/// The .journal files in a folder, by name. Problem: there is no such folder, or it does not say.
+/// The .journal files in a folder, by name. Problem: there is no such folder, or it cannot be
+/// listed.
 Result<std::vector<std::filesystem::path>> journals_in(const std::filesystem::path& folder);
 
-/// Whether there is a folder with a .journal file in it. Problem: the disk does not say.
+/// Whether there is a folder with a .journal file in it. Problem: it cannot be told.
 Result<bool> holds_journals(const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -3,7 +3,7 @@
 
 #include <filesystem>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
@@ -11,7 +11,8 @@ namespace hemline {
 /// another copy of the program, or the folder cannot be written.
 Result<int> lock_job(const std::filesystem::path& folder);
 
-/// No other program has the job open: it can go on elsewhere without going on in two places.
+/// Whether no other program has the job open, so that it can go on elsewhere without going on in
+/// two places.
 bool is_free(const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/handover/job_file.h"
+#include "engine/words/result.h"
 #include "field/store/drafts.h"
 #include "field/store/files_in_place.h"
 #include "field/store/folder_draft.h"
@@ -30,8 +31,8 @@ void add(Merge& merge, const Files& files) {
     }
 }
 
-/// The files to be there in the end. Damage keeps the name it has; another stretch with the same
-/// checksum and size gets a name of its own.
+/// The files that shall be there in the end. Damage keeps its name; another stretch with the same
+/// checksum and size gets a different name.
 Files files_of(const fs::path& folder, const Journals& journals, const Files& before) {
     Files files;
     std::set<Bytes> kept;

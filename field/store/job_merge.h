@@ -1,10 +1,10 @@
-// Jobs put together on disk: every journal of every folder, into one folder with one journal for
+// Merges jobs on disk: every journal of every folder goes into a single folder with one journal for
 // each device.
 //
 //   drafts written, synced, read back ─▶ moved into place ─▶ all read back ─▶ old files removed
 //
-// A new folder is built beside its name (FolderDraft). Stopped anywhere, all that was there is
-// there, and the same again makes it whole.
+// A new folder is built beside its name (FolderDraft). Wherever it is stopped, everything is still
+// there, and running it again completes it.
 #pragma once
 
 #include <filesystem>
@@ -12,24 +12,24 @@
 #include <vector>
 
 #include "engine/record/merge.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 
 namespace hemline {
 
-/// All that the folders' journals hold, and the damaged stretches moved aside in them. Problem: one
-/// of them is no job, or cannot be read.
+/// Everything in the folders' journals, and the damaged stretches set aside in them. Problem: one
+/// of them is not a job, or cannot be read.
 Result<Journals> gather_journals(std::span<const std::filesystem::path> jobs);
 
 struct Merged {
-    Text said;  ///< of an earlier try's remains that were cleaned away; most often nothing
+    Text said;  ///< about remains of an earlier try that were removed; mostly empty
 };
 
 /// Writes OUT/DEVICE.journal for each device and OUT/damage-CRC-SIZE.bytes for each stretch of
-/// damage. A job that is in OUT already is taken in; a new OUT is written under a device number of
-/// its own from then on. No file is replaced or removed whose frames and damage have not been read
-/// back from what takes its place. `tablet`: this tablet's number. Problem: OUT is open in another
-/// program, or cannot be read or written; nothing is lost.
+/// damage. A job that is in OUT already is taken in; this tablet writes to a new OUT under a new
+/// device number. No file is replaced or removed before its frames and damage have been read back
+/// from what replaces it. `tablet`: this tablet's number. Problem: OUT is open in another program,
+/// or cannot be read or written; nothing is lost.
 Result<Merged> merge_into(Disk& disk, const std::filesystem::path& out, const Journals& journals,
                           std::uint64_t tablet);
 

@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
 #include "field/store/folders.h"
@@ -22,8 +23,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Makes the folder where it is not there, or says why there can be no new job in it. Returns the
-/// nearest folder that was there already.
+/// Makes the folder if it is missing, or says why there can be no new job in it. Returns the
+/// nearest folder that existed before.
 Result<fs::path> make_job_folder(const fs::path& folder, Opening opening) {
     fs::path there = whole_path(folder);
     const Result<There> found = what_is(folder);
@@ -56,10 +57,10 @@ Result<fs::path> make_job_folder(const fs::path& folder, Opening opening) {
     return there;
 }
 
-/// The last number but two: a strike and its event still fit.
+/// Two below the last number, so that a strike and its event still fit.
 constexpr std::uint32_t sequence_most = 0xFFFF'FFFDU;
 
-/// Of the device's events; 0 when there are none.
+/// The highest sequence among the device's events; 0 when there are none.
 std::uint32_t last_sequence(const std::vector<Event>& events, std::uint64_t device) {
     std::uint32_t last = 0;
     for (const Event& event : events) {
@@ -78,7 +79,7 @@ Problem not_saved(Problem problem, Remains remains = Remains::nothing) {
     return problem;
 }
 
-/// What the folder holds, which lasts: what a killed program wrote and never synced is synced
+/// What the folder holds, made to last: what a killed program wrote and never synced is synced
 /// first.
 Result<JobRecord> read_lasting(Disk& disk, const fs::path& folder) {
     const Result<bool> has_job = holds_journals(folder);
@@ -92,7 +93,7 @@ Result<JobRecord> read_lasting(Disk& disk, const fs::path& folder) {
     return not_lasting ? *not_lasting : read_job_folder(folder);
 }
 
-/// Says that an event which may be on the disk all the same does not count. Its number is the next.
+/// A strike of an event that was not saved but may be on the disk. It gets the next number.
 Event strike_of(const Event& refused) {
     Event strike = refused;
     ++strike.id.sequence;
@@ -181,7 +182,7 @@ Result<std::shared_ptr<JournalFile>> JournalFile::open(const fs::path& job, std:
         return read.problem();
     }
     if (last_sequence(read->events, *writer) > sequence_most) {
-        writer = new_writer(*disk, folder, device);  // one damaged or hostile event is enough
+        writer = new_writer(*disk, folder, device);  // a single damaged or hostile event is enough
         if (!writer) {
             ::close(*locked);
             return writer.problem();
@@ -227,7 +228,7 @@ void JournalFile::put(const Event& event) {
     if (event.supersedes.size() < supersedes_most) {
         seen_.add(event);
     } else {
-        seen_ = Seen(record_.events);  // more may stand apart than it could name
+        seen_ = Seen(record_.events);  // more events may disagree than it could name
     }
     saver_.hand_over(event.id.sequence, frame_of(event),
                      is_strike ? Bytes() : frame_of(strike_of(event)));
@@ -244,7 +245,7 @@ Result<Event> JournalFile::hand_over(Fact fact, std::string by, std::vector<Even
                        say("Close the job and open it again: a new number is then drawn.")};
     }
     Event event = mint(last_sequence_ + 1, std::move(fact), std::move(by), supersedes, wall_ms);
-    if (const auto problem = cannot_be_held(event)) {  // it must never be called saved
+    if (const auto problem = cannot_be_held(event)) {  // so that it is never called saved
         return not_saved(*problem);
     }
     if (strike_ && !striking_) {
@@ -278,7 +279,7 @@ std::vector<SaveReturned> JournalFile::returned() {
     return back;
 }
 
-/// Out of the record with that event and all after it.
+/// Takes that event and all after it out of the record.
 void JournalFile::take_back(std::uint32_t sequence, Remains remains) {
     const auto first =
         std::find_if(record_.events.begin(), record_.events.end(), [&](const Event& event) {

@@ -3,6 +3,7 @@
 #include <sstream>
 #include <string>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"

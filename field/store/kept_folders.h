@@ -1,4 +1,5 @@
-// Folders outside the jobs' own that this device uses: its own setting, part of no job.
+// Folders besides the folder of jobs that this device uses: a setting of the device, not part of a
+// job.
 //
 //   …/hemline/folders    "crew /home/x/crew", "hand-over /home/x/Documents", "job /media/s/Roof"
 #pragma once
@@ -7,20 +8,20 @@
 #include <optional>
 #include <vector>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
 struct KeptFolders {
-    std::optional<std::filesystem::path> crew;       ///< what the synchroniser carries
+    std::optional<std::filesystem::path> crew;       ///< what the synchronizer carries
     std::optional<std::filesystem::path> hand_over;  ///< where job files go and come from
     std::vector<std::filesystem::path> jobs;         ///< jobs that went on elsewhere
 
     bool operator==(const KeptFolders&) const = default;
 };
 
-/// What the file says; nothing where there is none. Problem: it cannot be read, or a line is none
-/// of these.
+/// What the file says; empty where there is no file. Problem: it cannot be read, or has any other
+/// line.
 Result<KeptFolders> read_kept_folders();
 
 /// Writes the file, whole or not at all. Problem: it cannot be written, or a path has a line end.

@@ -2,6 +2,7 @@
 
 #include <fcntl.h>
 
+#include "engine/words/result.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
 #include "field/store/open_file.h"

@@ -9,6 +9,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 
 namespace hemline {
@@ -17,7 +18,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool ends_with(std::string_view name, std::string_view ending) {
+bool is_named(std::string_view name, std::string_view ending) {
     return name.size() > ending.size() && name.substr(name.size() - ending.size()) == ending;
 }
 
@@ -51,7 +52,7 @@ Result<std::vector<std::string>> names_in(const fs::path& folder, Links links) {
         return disk_problem(phrase("listed"), folder, error);
     }
     std::vector<std::string> names;
-    errno = 0;  // readdir says with it alone that it failed, and was not at the end
+    errno = 0;  // only errno tells whether readdir failed or reached the end
     while (const dirent* const entry = ::readdir(listed.get())) {
         const std::string name = entry->d_name;
         if (name != "." && name != "..") {
@@ -75,10 +76,11 @@ Result<std::vector<fs::path>> files_in(const fs::path& folder,
     std::vector<fs::path> found;
     for (const std::string_view ending : endings) {
         for (const std::string& name : *names) {
-            if (!ends_with(name, ending)) {
+            if (!is_named(name, ending)) {
                 continue;
             }
-            // A link counts here, and is refused where it is opened: nothing is passed over.
+            // A link counts here and is refused where it is opened, so that nothing is silently
+            // skipped.
             const Result<There> there = what_is(folder / name, Links::refused);
             if (!there) {
                 return there.problem();

@@ -1,5 +1,4 @@
-// What lies at a path, and in a folder: a call that fails is a Problem, never "not there" or
-// "empty".
+// What is at a path, and in a folder: a call that fails is a Problem, never "not there" or "empty".
 #pragma once
 
 #include <filesystem>
@@ -8,31 +7,31 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
 /// What a path leads to. other: a pipe, a device.
 enum class There { nothing, file, folder, link, other };
 
-/// Whether a link is taken for what it points to. Where others may write (a crew folder) and where
-/// journals lie it never is: it may point anywhere.
+/// Whether links are followed. Never where others may write (a crew folder) or where journals are:
+/// a link may point anywhere.
 enum class Links { followed, refused };
 
-/// nothing: there is no such name, or it points nowhere. Problem: the disk does not say.
+/// nothing: there is no such name, or the link points nowhere. Problem: it cannot be told.
 Result<There> what_is(const std::filesystem::path& path, Links links = Links::followed);
 
 /// The names in a folder, sorted, all of them. Problem: there is no such folder, or it could not be
-/// read to its end.
+/// read to the end.
 Result<std::vector<std::string>> names_in(const std::filesystem::path& folder,
                                           Links links = Links::followed);
 
-/// The files in a folder whose names have one of these endings: ending by ending, by name. Folders
-/// of such a name are left out.
+/// The files in a folder whose names have one of these endings, sorted by ending, then by name.
+/// Folders are left out.
 Result<std::vector<std::filesystem::path>> files_in(
     const std::filesystem::path& folder, std::initializer_list<std::string_view> endings);
 
-/// A name for a new file or folder: `stem` + `ending`, where that is taken "-2", "-3", ….
+/// A name for a new file or folder: `stem` + `ending`, with "-2", "-3", … if it is taken.
 Result<std::filesystem::path> free_name(const std::filesystem::path& folder,
                                         const std::string& stem, const std::string& ending = "");
 

@@ -5,6 +5,7 @@
 #include "engine/record/event_bytes.h"
 #include "engine/record/job.h"
 #include "engine/record/seen.h"
+#include "engine/words/result.h"
 #include "field/store/folder_draft.h"
 #include "field/store/whole_file.h"
 #include "field/store/writer.h"
@@ -50,7 +51,7 @@ std::optional<Problem> cannot_be_held(const Event& event) {
 Result<Text> write_new_job(Disk& disk, const std::filesystem::path& folder,
                            const std::vector<Fact>& facts, const std::string& by,
                            std::uint64_t device, std::int64_t wall_ms) {
-    // All is checked before a folder is made, so that what is wrong leaves nothing behind.
+    // Everything is checked before a folder is made, so that a failure leaves nothing behind.
     if (const Result<Bytes> fits = journal_of(facts, by, device, wall_ms); !fits) {
         return fits.problem();
     }

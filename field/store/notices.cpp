@@ -4,6 +4,7 @@
 #include <sstream>
 
 #include "engine/words/csv.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 
@@ -33,7 +34,7 @@ Result<std::string> text_in(const fs::path& file) {
     return std::string(bytes->begin(), bytes->end());
 }
 
-/// The texts of those names, one after another.
+/// The texts of those names, joined.
 Result<std::string> texts_in(const fs::path& folder, const std::string& names) {
     std::string all;
     std::istringstream words(names);

@@ -1,17 +1,17 @@
-// What the program is made of: the parts of others in it, each with its license and its notice.
+// What the program is made of: the parts written by others, each with its license and its notice.
 #pragma once
 
 #include <filesystem>
 #include <string>
 #include <vector>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
 struct Notice {
     std::string part, version, license;
-    std::string inside, beside;  ///< of tablet, desk, cli, browser: holds it; loads it
+    std::string inside, beside;  ///< which of tablet, desk, cli, browser has it; loads it
     std::string text;            ///< paragraphs, a blank line between them
     std::string note;            ///< ours, or empty
 };

@@ -5,6 +5,7 @@
 #include <fcntl.h>
 #include <unistd.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 
 namespace hemline {

@@ -1,4 +1,4 @@
-// An open file that closes itself, and writing all of something to it.
+// An open file that closes itself, and a function that writes all bytes to it.
 #pragma once
 
 #include <cstdint>
@@ -6,7 +6,7 @@
 #include <optional>
 #include <span>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 
 namespace hemline {
@@ -28,7 +28,7 @@ class OpenFile {
 /// Writes all bytes, going on after a short write. 0, or the errno that stopped it.
 int write_all(Disk& disk, int file, std::span<const std::uint8_t> bytes);
 
-/// Makes names in the folder last: fsync of the folder itself.
+/// Makes names in the folder last: fsync of the folder.
 std::optional<Problem> sync_folder(Disk& disk, const std::filesystem::path& folder);
 
 }  // namespace hemline

@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "engine/record/event.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 #include "field/store/open_file.h"
@@ -24,7 +25,7 @@ fs::path own_file(const fs::path& folder, std::uint64_t device, int number) {
            (print_device(device) + (number > 1 ? "-" + std::to_string(number) : "") + ".journal");
 }
 
-/// The newest of this device's own journals; 0 when it has none.
+/// The newest of this device's journals; 0 when it has none.
 Result<int> newest_own(const fs::path& folder, std::uint64_t device) {
     const Result<std::vector<fs::path>> journals = journals_in(folder);
     if (!journals) {
@@ -99,7 +100,7 @@ std::optional<Problem> OwnJournal::open() {
     }
     std::optional<Problem> problem = make_names_last();
     if (problem) {
-        failed_ = true;  // should it not go again, its name may not last
+        failed_ = true;  // if it cannot be removed again, its name may not last
         close();
     }
     return problem;
@@ -121,7 +122,7 @@ std::optional<Problem> OwnJournal::make_names_last() {
     return {};
 }
 
-/// Closes the file; one in which nothing was saved goes again.
+/// Closes the file; removes it if nothing was saved in it.
 void OwnJournal::close() {
     ::close(file_);
     file_ = -1;
@@ -130,7 +131,8 @@ void OwnJournal::close() {
     }
 }
 
-/// Back to what was saved before. True when that lasts: no power cut brings back what came after.
+/// Cuts the file back to what was saved before. True when that lasts, so that no power cut brings
+/// back what came after.
 bool OwnJournal::cut_off(std::size_t size) {
     const bool none_written = size_of(file_) == size;
     const bool cut = none_written || (disk_->truncate(file_, size) == 0 && disk_->sync(file_) == 0);

@@ -1,5 +1,5 @@
-// Who has held this tablet, and what for: kept on the device beside the screen's scale, part of no
-// job.
+// Who has held this tablet, and in which role: kept on the device beside the screen's scale, not
+// part of a job.
 #pragma once
 
 #include <array>
@@ -13,15 +13,15 @@
 
 namespace hemline {
 
-/// The three ways into one job: the installer's, the foreman's, the apprentice's.
+/// The three roles on a job: installer, foreman, apprentice.
 enum class Way : std::uint8_t { cut, tick_off, learn };
 constexpr std::array<Way, 3> ways = {Way::cut, Way::tick_off, Way::learn};
 
 std::string_view word_of(Way way);
 Text spoken(Way way);
-/// What somebody is called who has not said a name: "Installer", "Foreman", "Apprentice".
+/// The name of somebody who gave no name: "Installer", "Foreman", "Apprentice".
 std::string_view usual_name(Way way);
-/// Of a person who has not said: by those names, else they cut.
+/// The role of a person who has not said: by those names, else installer.
 Way usual_way(std::string_view name);
 
 struct Person {
@@ -31,14 +31,15 @@ struct Person {
     bool operator==(const Person&) const = default;
 };
 
-/// This one holds it now: the last of the people, of whom so many are remembered.
+/// This person holds the tablet now and becomes the last of the people; only so many are
+/// remembered.
 void hold(std::vector<Person>& people, const Person& now);
 constexpr std::size_t people_most = 8;
 
-/// What they do on the job, as this tablet remembers; else as usual.
+/// Their role on the job, as this tablet remembers it; else the usual.
 Way way_of(const std::vector<Person>& people, std::string_view name);
 
-/// "cut Ada", and back; none for a line that says something else.
+/// "cut Ada", and back; none for any other line.
 std::string print_person(const Person& person);
 std::optional<Person> person_of(std::string_view line);
 

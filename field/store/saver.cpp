@@ -1,4 +1,5 @@
 #include "field/store/saver.h"
+#include "engine/words/result.h"
 
 #include <utility>
 
@@ -70,7 +71,7 @@ void Saver::run() {
         failed_ = not_saved.has_value();
         returned_.push_back({frame.sequence, std::move(not_saved)});
         hold.unlock();
-        wake_();  // before it is idle: whoever has settled is woken no more
+        wake_();  // before it is idle, so that `wake` is not called after settling
         hold.lock();
         writing_ = false;
         changed_.notify_all();

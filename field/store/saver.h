@@ -1,11 +1,11 @@
-// Saving apart from the thread that draws: frames are handed over in order, and come back saved or
+// Saves apart from the thread that draws: frames are handed over in order, and come back saved or
 // not saved.
 //
 //   hand_over ─▶ │ frame │ frame │ ─▶ OwnJournal: write, sync ─▶ │ saved │ not saved │ ─▶ returned
 //                        waiting            its own thread                         └─▶ wake
 //
-// What waits behind a frame that was not saved may build on it, so it comes back not saved too, and
-// nothing is written until the failure has been taken, but its strike.
+// Frames that wait behind a frame that was not saved may depend on it, so they come back not saved
+// too. Until the failure has been fetched, only its strike is written.
 #pragma once
 
 #include <condition_variable>
@@ -38,13 +38,14 @@ class Saver {
     /// Waits until all that was handed over is saved or has failed.
     ~Saver();
 
-    /// `strike`: as OwnJournal::save()'s.
+    /// `strike`: as for OwnJournal::save().
     void hand_over(std::uint32_t sequence, Bytes frame, Bytes strike);
-    /// What has come back since it was last asked, in the order handed over.
+    /// What has come back since the last call, in the order handed over.
     std::vector<Returned> returned();
     /// Waits until nothing is under way.
     void settle();
-    /// In a browser only, where the page keeps the bytes: its answer, nothing when they are kept.
+    /// Only in a browser, where the page keeps the bytes: the page's answer, nothing when they are
+    /// kept.
     void answered(std::uint32_t sequence, const std::optional<Problem>& why_not);
 
   private:
@@ -57,12 +58,12 @@ class Saver {
 
     OwnJournal& journal_;
     const std::function<void()> wake_;
-    std::mutex lock_;  ///< over all below but the thread
+    std::mutex lock_;  ///< guards everything below except the thread
     std::condition_variable changed_;
     std::deque<Frame> waiting_;
     std::vector<Returned> returned_;
     bool writing_ = false;
-    bool failed_ = false;                    ///< and not taken yet
+    bool failed_ = false;                    ///< and not fetched yet
     [[maybe_unused]] bool closing_ = false;  ///< not in a browser
     std::thread thread_;
 };

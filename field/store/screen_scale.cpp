@@ -2,7 +2,9 @@
 
 #include <cstdio>
 #include <string>
+#include <string_view>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
@@ -15,15 +17,16 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// One line's say; false for a line that says nothing.
+/// Takes in a line; false for a line that is not known.
 bool take_line(const std::string& line, ScreenScale& scale) {
     if (line == "left hand" || line == "right hand") {
         scale.left_hand = line == "left hand";
         return true;
     }
-    if (line == "spanish") {
-        scale.spanish = true;
-        return true;
+    constexpr std::string_view language = "language ";
+    if (line == "spanish" || line.rfind(language, 0) == 0) {
+        scale.language = line == "spanish" ? "es" : line.substr(language.size());
+        return !scale.language.empty();
     }
     if (line == "both units") {
         scale.both_units = true;
@@ -75,7 +78,7 @@ std::string print(const ScreenScale& scale) {
         text = "later\n";
     }
     text += scale.left_hand ? "left hand\n" : "right hand\n";
-    text += scale.spanish ? "spanish\n" : "";
+    text += "language " + scale.language + "\n";
     text += scale.both_units ? "both units\n" : "";
     text += scale.night ? (*scale.night ? "night\n" : "day\n") : "";
     for (const Person& person : scale.people) {

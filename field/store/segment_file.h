@@ -1,5 +1,5 @@
-// The segments in a crew folder, as a synchroniser lays them there: some half arrived, some of them
-// no segments at all.
+// Reads the segments in a crew folder as a synchronizer puts them there: some have only half
+// arrived, and some are not segments.
 #pragma once
 
 #include <cstdint>
@@ -11,15 +11,15 @@
 #include <sys/types.h>
 
 #include "engine/record/bytes.h"
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/store/segment_name.h"
 
 namespace hemline {
 
-/// What a tablet begins a new segment after; a reader takes twice as much, and no more.
+/// The size after which a tablet begins a new segment; a reader accepts up to twice as much.
 constexpr std::size_t segment_full = std::size_t{8} << 20, segment_most = 2 * segment_full;
 
-/// What changes whenever a file is written, whatever clock its writer had.
+/// Changes whenever a file is written, whatever the clock of its writer.
 struct FileStamp {
     ino_t inode = 0;
     off_t size = 0;
@@ -32,8 +32,8 @@ struct FileStamp {
 /// such folder. Problem: it cannot be listed.
 Result<std::map<std::string, FileStamp>> segments_in(const std::filesystem::path& folder);
 
-/// The segment's bytes when they are all there; nothing while a synchroniser still writes it, and
-/// of what is none. Holds no more in memory than a buffer before the checksum is right.
+/// The segment's bytes when all are there; nothing while a synchronizer still writes it, or when it
+/// is not a segment. Holds only a buffer in memory before the checksum is right.
 std::optional<Bytes> read_segment(const std::filesystem::path& file, SegmentName name);
 
 }  // namespace hemline

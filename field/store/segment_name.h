@@ -17,7 +17,7 @@ struct SegmentName {
 
 /// "77aa00000000beef-000012-1a2b3c4d.hemline".
 std::string print_segment_name(SegmentName name);
-/// Nothing where it is any other name: a synchroniser's draft or conflict copy, someone's notes.
+/// Nothing for any other name: a synchronizer's draft or conflict copy, somebody's notes.
 std::optional<SegmentName> parse_segment_name(std::string_view text);
 
 }  // namespace hemline

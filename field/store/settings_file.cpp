@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <system_error>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
 #include "field/store/listing.h"

@@ -5,6 +5,7 @@
 
 #include <fcntl.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/listing.h"
 #include "field/store/open_file.h"
@@ -15,8 +16,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The file that holds these bytes already (a program was killed before it cut them off), or a
-/// name that is free: another tear may have been kept under the same offset.
+/// The file that already holds these bytes (a program was killed before it cut them off), or an
+/// unused name: another torn tail may have been kept under the same offset.
 Result<fs::path> name_for(const FileSetAside& set_aside, const Bytes& tail) {
     const fs::path folder = set_aside.file.parent_path();
     const std::string stem =

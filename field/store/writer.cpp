@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "engine/record/event.h"
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/job_folder.h"
 #include "field/store/listing.h"
@@ -19,7 +20,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The number in the file, when the file still lies where it was written.
+/// The number in the file, if the file is still where it was written.
 std::optional<std::uint64_t> read_writer(const fs::path& file) {
     struct stat about {};
     const Result<Bytes> bytes = read_file(file, file_size_most, Links::refused);
@@ -87,7 +88,8 @@ Result<std::uint64_t> claim_writer(const fs::path& folder, std::uint64_t tablet)
     if (*there != There::nothing) {
         return new_writer(disk, folder, tablet);
     }
-    // Its own number is right without the file too: a full disk is met when something is saved.
+    // The tablet's number is right even without the file: a full disk shows when something is
+    // saved.
     static_cast<void>(write_writer(disk, folder, tablet, tablet));
     return tablet;
 }

@@ -55,7 +55,7 @@ double luminance(Colour c) {
            0.0722 * linear(c >> 16U & 0xFFU);
 }
 
-/// Ratio of the lighter to the darker, both with `haze` on top.
+/// Contrast ratio of the lighter to the darker, both with `haze` added.
 double ratio(Colour a, Colour b, double haze) {
     const auto [low, high] = std::minmax({luminance(a), luminance(b)});
     return (high + haze) / (low + haze);

@@ -1,4 +1,4 @@
-// Colours, letter sizes and the scale: what makes a screen legible in the sun, in millimetres.
+// Colors, letter sizes and the scale, in millimeters: what makes a screen legible in the sun.
 #pragma once
 
 #include <cstdint>
@@ -14,13 +14,13 @@ enum class Light { day, night };
 /// Packed as Dear ImGui wants it (IM_COL32).
 using Colour = std::uint32_t;
 
-/// Text pairs keep 7:1 on their ground, and the sun's veil (text_pairs() lists them); fills are of
-/// the Okabe–Ito set, under black text: `good` is its sky blue, lightened until black on it keeps
-/// the veil.
+/// Text has a contrast of 7:1 on its ground and stays legible under the sun's veil (text_pairs()
+/// lists the pairs). Fills are from the Okabe–Ito set, under black text; `good` is its sky blue,
+/// lightened until black text on it stays legible under the veil.
 struct Palette {
     Colour paper;     ///< ground
     Colour ink;       ///< text and lines
-    Colour soft;      ///< second text, still 7:1
+    Colour soft;      ///< secondary text, still 7:1
     Colour hairline;  ///< rules and ticks
     Colour chalk;     ///< blue of a mark and of what is chosen; carries chalk_ink
     Colour chalk_ink;
@@ -35,10 +35,10 @@ struct Palette {
 };
 const Palette& palette_of(Light light);
 
-/// Contrast ratio of two colours, 1…21 (WCAG 2.2).
+/// Contrast ratio of two colors, 1…21 (WCAG 2.2).
 double contrast_of(Colour a, Colour b);
-/// What open sun leaves of it: a 500 cd/m² screen under a 255 cd/m² veil, as a share (0…1) of what
-/// it leaves of black on white.
+/// The contrast left in open sun: a 500 cd/m² screen under a 255 cd/m² veil, as a share (0…1) of
+/// what is left for black on white.
 double share_left_in_sun(Colour a, Colour b);
 
 /// Text and the ground it may stand on. Other pairs are for lines and fills only.
@@ -51,7 +51,7 @@ std::vector<TextPair> text_pairs(const Palette& palette);
 /// Letter sizes by role. Cap heights at 600 mm: small 2.8 mm (16′), body 3.84 mm (22′), title and
 /// figures above 5.24 mm (30′).
 struct Fonts {
-    ImFont* small = nullptr;     ///< 16′: second text only
+    ImFont* small = nullptr;     ///< 16′: secondary text only
     ImFont* body = nullptr;      ///< 22′
     ImFont* bold = nullptr;      ///< 22′, bold: labels of buttons, what counts
     ImFont* title = nullptr;     ///< 30′, bold
@@ -59,10 +59,10 @@ struct Fonts {
     ImFont* fraction = nullptr;  ///< stacked figures of a fraction beside `figure`
 };
 
-/// Pixels a millimetre has when nobody calibrated: 5.9.
+/// Pixels in a millimeter when nobody has measured the screen: 5.9.
 constexpr float px_per_mm_unknown = 5.9F;
 
-/// Cap heights in millimetres, by role.
+/// Cap heights in millimeters, by role.
 constexpr float cap_small = 2.80F, cap_body = 3.84F, cap_title = 5.24F, cap_figure = 12.0F,
                 cap_fraction = 5.5F;
 /// Cap height as a part of the pixel size Dear ImGui is asked for, which is ascent + descent:
@@ -76,9 +76,7 @@ constexpr const char* font_folder_usual = "/usr/share/fonts/opentype/b612";
 
 /// Builds the atlas at the scale's pixel sizes (never FontGlobalScale); call again when it changes.
 /// `font_folder`: holds B612-Regular.otf and B612-Bold.otf. Returns what is wrong, or empty.
-/// Loaded: Latin-1 (so all of Spanish) and
-///   ⅛ ⅜ ⅝ ⅞ ′ ″ ‘ ’ “ ” • … – — − ≈ ≤ ≥ ← ↑ → ↓ ▸ ▾ ● ☐ ☑ ⚠ ⚡ ✓ ➀…➉ (not ▲ ■ ○ ⌫ ✗: B612 lacks
-///   them)
+/// Loaded: the letters of letters.txt (not ▲ ■ ○ ⌫ ✗: B612 lacks them).
 /// `figure` has digits, − . and ? only; `fraction` digits and ?.
 std::string load_fonts(const std::string& font_folder, float px_per_mm, Fonts& fonts);
 

@@ -1,4 +1,4 @@
-// Rectangles in window pixels, cut off one another: the whole of our layout.
+// Rectangles in window pixels, made by cutting strips off others: that is all the layout there is.
 //
 //   Box page = …;  Box header = take_top(page, 60);  Box actions = take_bottom(page, 90);  // page:
 //   rest
@@ -7,6 +7,9 @@
 #include <vector>
 
 namespace hemline {
+
+/// Between things on a screen.
+constexpr float gap_mm = 3;
 
 struct Box {
     float x = 0, y = 0, w = 0, h = 0;
@@ -20,7 +23,7 @@ struct Box {
     }
 };
 
-/// Cuts a strip off one side of `from` (never more than it has) and returns it.
+/// Cuts a strip off a side of `from` (never more than it has) and returns it.
 Box take_top(Box& from, float h);
 Box take_bottom(Box& from, float h);
 Box take_left(Box& from, float w);
@@ -31,7 +34,7 @@ Box inset(Box box, float dx, float dy);
 /// `n` equal columns or rows with `gap` between.
 std::vector<Box> columns(Box box, int n, float gap);
 std::vector<Box> rows(Box box, int n, float gap);
-/// What both cover; width or height 0 where they do not meet.
+/// The overlap; width or height 0 where they do not meet.
 Box common_of(Box a, Box b);
 /// Whether the straight line from one point to the other passes through the box.
 bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y);

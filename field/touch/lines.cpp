@@ -16,7 +16,39 @@ float width_of(const ImFont* font, std::string_view words) {
 
 namespace {
 
-/// Where the UTF-8 letter that begins there ends.
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// Whether the space lies in a length: "1 1/2", "3 ft", "3 ft 8 in". Read across two lines it is
+/// another one.
+bool in_length(std::string_view words, std::size_t space) {
+    const bool past_feet = space >= 4 && words.substr(space - 3, 3) == " ft" &&
+                           is_digit(words[space - 4]) && space + 1 < words.size();
+    if (past_feet && is_digit(words[space + 1])) {
+        return true;
+    }
+    if (space == 0 || !is_digit(words[space - 1]) || space + 1 >= words.size() ||
+        words[space + 1] == ' ') {
+        return false;
+    }
+    const std::string_view rest = words.substr(space + 1);
+    const std::string_view next = rest.substr(0, rest.find(' '));
+    const std::string_view unit = next.substr(0, 2);
+    const bool is_unit = unit == "in" || unit == "ft" || unit == "mm";
+    const char after = next.size() > 2 ? next[2] : ' ';
+    const bool is_fraction = is_digit(next.front()) && next.find('/') != next.npos;
+    return is_fraction || (is_unit && (after < 'a' || after > 'z'));
+}
+
+/// The next space at which a line may end.
+std::size_t next_break(std::string_view words, std::size_t from) {
+    std::size_t at = words.find(' ', from);
+    while (at != std::string_view::npos && in_length(words, at)) {
+        at = words.find(' ', at + 1);
+    }
+    return at;
+}
+
+/// Where the UTF-8 character that begins there ends.
 std::size_t letter_end(std::string_view words, std::size_t at) {
     do {
         ++at;
@@ -41,9 +73,9 @@ std::vector<std::string_view> lines_within(const ImFont* font, std::string_view 
     for (std::string_view rest : lines_of(words)) {
         while (width_of(font, rest) > w) {
             std::size_t end = 0;
-            for (std::size_t at = rest.find(' ');
+            for (std::size_t at = next_break(rest, 0);
                  at != std::string_view::npos && width_of(font, rest.substr(0, at)) <= w;
-                 at = rest.find(' ', at + 1)) {
+                 at = next_break(rest, at + 1)) {
                 end = at;
             }
             const bool at_space = end > 0;

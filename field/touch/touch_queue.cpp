@@ -25,7 +25,7 @@ void write(float x, float y, bool down) {
 
 void TouchQueue::push(Touch touch) {
     if (touch.kind == TouchKind::wheel) {
-        if (!finger_) {  // a finger on the glass goes first
+        if (!finger_) {  // a finger already on the glass goes first
             queue_.push_back(touch);
         }
         return;
@@ -35,7 +35,7 @@ void TouchQueue::push(Touch touch) {
         if (finger_ && *finger_ != touch.finger && !rests) {
             return;
         }
-        if (finger_) {  // its lift was lost on the way, or it is a palm
+        if (finger_) {  // its lift was lost, or it is a palm
             queue_.push_back({TouchKind::cancel, *finger_, touch.x, touch.y});
         }
         finger_ = touch.finger;
@@ -139,7 +139,7 @@ void TouchQueue::move_to(const Touch& touch) {
     if (!dragging_ && std::hypot(touch.x - down_x_, touch.y - down_y_) > slop_px_) {
         dragging_ = true;
         x_ = down_x_;
-        y_ = down_y_;  // the list comes along from where the finger fell
+        y_ = down_y_;  // the list moves from where the finger first touched
     }
     if (dragging_) {
         scroll_ += touch.y - y_;

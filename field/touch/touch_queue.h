@@ -1,4 +1,5 @@
-// Touches in, one button edge a frame out: Dear ImGui 1.86 has no input queue of its own.
+// Takes touches and gives Dear ImGui one press or release per frame: version 1.86 has no input
+// queue.
 //
 //   down ─▶ hover frame ─▶ held ─▶ (moved past the slop: drag, fling) ─▶ lift ─▶ idle (pointer
 //   nowhere)
@@ -16,30 +17,30 @@ struct Touch {
     TouchKind kind = TouchKind::down;
     std::int64_t finger = 0;
     float x = 0, y = 0;  ///< window pixels
-    float notches = 0;   ///< of a wheel, up is positive: a desk's way to move a list
+    float notches = 0;   ///< of a mouse wheel, up is positive
     double when = 0;     ///< seconds on any clock that goes on
 };
 
-/// Feeds ImGuiIO one step a frame. The first finger down is followed, further ones are ignored,
-/// unless the first has rested where it fell for half a second: that is a palm, and presses
-/// nothing.
+/// Feeds ImGuiIO one step per frame. The first finger down is followed and others are ignored,
+/// unless the first has rested in place for half a second: that is a palm, and presses nothing.
 class TouchQueue {
   public:
     explicit TouchQueue(float slop_px) : slop_px_(slop_px) {}
     void push(Touch touch);
-    /// Takes back the touch under way, if any: the window lost it, and nothing is pressed.
+    /// Cancels the touch under way, if any, because the window lost it; nothing is pressed.
     void cancel();
-    /// Moves one phase on and writes MousePos and MouseDown. `dt`: seconds since the last frame.
+    /// Goes on to the next phase and writes MousePos and MouseDown. `dt`: seconds since the last
+    /// frame.
     void next_frame(double dt);
-    /// More logic frames are wanted before the next one is presented.
+    /// More logic frames are needed before the next is presented.
     [[nodiscard]] bool pending() const {
         return !queue_.empty() || (phase_ != Phase::idle_done && phase_ != Phase::held);
     }
-    /// A drag is under way: what was pressed has been let go. So is a touch that stopped a fling.
+    /// A drag is under way, so nothing is pressed. Also true for a touch that stopped a fling.
     [[nodiscard]] bool dragging() const { return dragging_; }
     /// Pixels that the list under the drag moves down in this frame (drag or decaying fling).
     [[nodiscard]] float scroll() const { return scroll_; }
-    /// The same sideways, of the drag alone.
+    /// The same sideways, for the drag only.
     [[nodiscard]] float aside() const { return aside_; }
     /// Where the drag began: the list under that point scrolls.
     [[nodiscard]] float origin_x() const { return down_x_; }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "engine/require.h"
 
@@ -14,6 +15,7 @@ namespace {
 
 constexpr double repeat_min = 0.080;   // s
 constexpr double refusal_shown = 0.5;  // s
+constexpr double read_first = 0.7;     // s: a double click is two within 0.5 s (from memory)
 constexpr float half_pixel = 0.5F;
 constexpr float endless = 1e8F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
@@ -23,7 +25,7 @@ const Phrases english;
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
 ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
 
-/// Points have numbers of 16 bits; what is drawn in one go takes some thousands at most.
+/// Indices of points have 16 bits; a single call draws some thousands of points at most.
 bool is_full(const ImDrawList& list) {
     constexpr unsigned points_most = 50'000;
     return list._VtxCurrentIdx > points_most;
@@ -44,6 +46,10 @@ void Ui::begin_page(const TouchQueue* touch) {
     tapped_.clear();
     words_.clear();
     faults_.clear();
+    keyboard_.begin_frame();
+    for (auto& [name, scroll] : scrolls_) {
+        scroll.drawn = false;
+    }
     const ImVec2 window = ImGui::GetIO().DisplaySize;
     const bool tall = window.y > window.x;
     page_ = {0, 0, std::max(window.x, mm(tall ? page_short_mm : page_long_mm)),
@@ -67,9 +73,14 @@ void Ui::end_page() {
     if (is_full(*ImGui::GetWindowDrawList())) {
         faults_.emplace_back("more is drawn than a page holds");
     }
+    do_keys();
+    const bool is_new = std::any_of(asked_.begin(), asked_.end(), [this](const auto& words) {
+        return asked_before_.count(words) == 0;
+    });
+    asked_at_ = is_new ? ImGui::GetTime() : asked_at_;
+    asked_before_ = std::exchange(asked_, {});
     past_full_.reset();
     ImGui::End();
-    typed_.clear();
 }
 
 bool Ui::shows(Box box) const { return ImGui::IsRectVisible(top_left(box), bottom_right(box)); }
@@ -90,7 +101,8 @@ ImDrawList* Ui::ink() const {
     return past_full_.get();
 }
 
-bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label) {
+bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::string_view label,
+             bool primary) {
     if (box.w < mm(w_min) - half_pixel || box.h < mm(h_min) - half_pixel) {
         faults_.push_back(std::string(name) + " is too small for a glove");
         const float w = std::max(box.w, mm(w_min));
@@ -100,7 +112,15 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
     const Box shown = common_of(box, scroll_ != nullptr ? scroll_->view : page_);
     const bool clipped = shown.w < box.w - half_pixel || shown.h < box.h - half_pixel;
     const float least = mm(target_min) - half_pixel;
-    if (clipped && (shown.w < least || shown.h < least)) {
+    const bool in_sight = !clipped || (shown.w >= least && shown.h >= least);
+    const auto& offered = keyboard_.all();
+    const bool is_offered = std::any_of(offered.begin(), offered.end(),
+                                        [name](const Focusable& one) { return one.name == name; });
+    if (!is_offered) {  // a name used twice would catch the focus between its two places
+        keyboard_.offer({std::string(name), box, shown, in_sight, primary, scroll_,
+                         scroll_ != nullptr ? scroll_->view : Box{}});
+    }
+    if (!in_sight) {
         return false;
     }
     if (std::any_of(targets_.begin(), targets_.end(),
@@ -110,8 +130,9 @@ bool Ui::tap(std::string_view name, Box box, float w_min, float h_min, std::stri
     }
     targets_.push_back({std::string(name), shown, std::string(label)});
     ImGui::SetCursorScreenPos(top_left(shown));
-    const bool tapped =
+    const bool touched =
         ImGui::InvisibleButton(targets_.back().name.c_str(), ImVec2(shown.w, shown.h));
+    const bool tapped = press_by_key(name, shown) || touched;
     if (tapped) {
         tapped_ = name;
     }
@@ -130,11 +151,17 @@ void Ui::speak(std::string_view name, const Text& spoken) {
     }
 }
 
-void Ui::mark_warning() {
-    if (!words_.empty()) {
-        words_.back().warning = true;
+void Ui::mark_warning(bool asks) {
+    if (words_.empty()) {
+        return;
+    }
+    words_.back().warning = true;
+    if (asks) {
+        asked_.insert(words_.back().words);
     }
 }
+
+double Ui::wait_left() const { return std::max(0.0, asked_at_ + read_first - ImGui::GetTime()); }
 
 bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Size largest) {
     const std::string label = in_words(text);
@@ -142,8 +169,9 @@ bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Siz
     if (look == Look::key) {
         tapped = take_key(name, tap(name, box, key_min, key_min, label));
     } else if (look != Look::off) {
-        tapped =
-            tap(name, box, target_min, look == Look::primary ? primary_min : target_min, label);
+        const bool primary = look == Look::primary;
+        tapped = tap(name, box, target_min, primary ? primary_min : target_min, label, primary);
+        tapped = primary ? take_primary(name, tapped) : tapped;
     }
     if (!fit_label(label, box, look == Look::primary ? Size::title : largest).fits) {
         faults_.push_back("the label of " + std::string(name) + " is cut short");
@@ -155,7 +183,7 @@ bool Ui::button(std::string_view name, const Text& text, Box box, Look look, Siz
     return tapped;
 }
 
-/// A finger cannot tap one key twice in 80 ms, but a bouncing screen can. Counted from touch to
+/// A finger cannot tap a key twice in 80 ms, but a bouncing screen can. Measured from touch to
 /// touch and from lift to lift, since a bounce may come at either end.
 bool Ui::take_key(std::string_view name, bool tapped) {
     const double now = ImGui::GetTime();
@@ -166,8 +194,8 @@ bool Ui::take_key(std::string_view name, bool tapped) {
         keys_.down = now;
         keys_.name = name;
     }
-    if (!tapped) {
-        return false;
+    if (!tapped || keyboard_.presses(name)) {
+        return tapped;
     }
     const bool repeated = keys_.bounced || (keys_.lift >= 0 && now - keys_.lift < repeat_min);
     keys_.lift = now;
@@ -176,7 +204,20 @@ bool Ui::take_key(std::string_view name, bool tapped) {
     return !repeated;
 }
 
-double Ui::refusal_left() const { return std::max(0.0, keys_.refused_until - ImGui::GetTime()); }
+/// What a double tap began before the warning showed does not count.
+bool Ui::take_primary(std::string_view name, bool tapped) {
+    const bool waits = wait_left() > 0;
+    if (ImGui::IsItemActivated() && ImGui::GetItemID() == id_of(name)) {
+        held_back_ = waits;
+    }
+    return tapped && !waits && (keyboard_.presses(name) || !held_back_);
+}
+
+double Ui::key_refusal_left() const {
+    return std::max(0.0, keys_.refused_until - ImGui::GetTime());
+}
+
+double Ui::refusal_left() const { return std::max(key_refusal_left(), wait_left()); }
 
 bool Ui::pressed(std::string_view name) const {
     const ImGuiID id = id_of(name);
@@ -196,21 +237,27 @@ Box Ui::begin_scroll(std::string_view name, Box view, float content_height) {
     scroll_ = &scrolls_.try_emplace(std::string(name)).first->second;
     scroll_->view = view;
     scroll_->content = content_height;
+    scroll_->drawn = true;
     if (touch_ != nullptr && view.holds(touch_->origin_x(), touch_->origin_y())) {
         scroll_->top -= touch_->scroll();
     }
     const float more = std::max(0.0F, content_height - view.h);
     scroll_->top = std::clamp(scroll_->top, 0.0F, more);
-    const Box seen = inset(view, -mm(0.3F));  // with the outlines of what lies at its edge
+    const Box seen = inset(view, -mm(0.3F));  // includes the outlines of what lies at its edge
     ImGui::PushClipRect(top_left(seen), bottom_right(seen), true);
     const float bar = more > half_pixel ? mm(scroll_bar) : 0;
     return {view.x, view.y - scroll_->top, std::max(0.0F, view.w - bar),
             std::max(content_height, view.h)};
 }
 
-Box Ui::begin_scroll(std::string_view name, Box view) {
+Box Ui::begin_scroll(std::string_view name, Box view, OpensAt opens_at) {
     const auto known = scrolls_.find(name);
-    Box list = begin_scroll(name, view, known == scrolls_.end() ? 0 : known->second.content);
+    if (known == scrolls_.end()) {
+        scrolls_[std::string(name)].top = opens_at.top;
+    }
+    // A list that was never drawn is as long as it has to be to open there.
+    Box list = begin_scroll(
+        name, view, known == scrolls_.end() ? opens_at.top + view.h : known->second.content);
     list.h = endless;  // as long as what is drawn in it
     return list;
 }
@@ -228,7 +275,7 @@ void Ui::end_scroll() {
     scroll_ = nullptr;
 }
 
-/// How much of the list shows, and an arrow head where more lies above or below.
+/// Shows which part of the list is in view, and an arrow head where more lies above or below.
 void Ui::draw_scroll_bar() const {
     const Box view = scroll_->view;
     const float more = scroll_->content - view.h;
@@ -257,20 +304,17 @@ void Ui::draw_button(std::string_view name, std::string_view label, Box box, Loo
                      Size largest) const {
     const Palette& p = *palette_;
     const bool down = look != Look::off && pressed(name);
-    const bool refused = look == Look::key && refusal_left() > 0 && keys_.refused == name;
+    const bool refused = look == Look::key && key_refusal_left() > 0 && keys_.refused == name;
+    const bool waits = look == Look::primary && wait_left() > 0;
     Colour ground = p.key;
     Colour words = p.ink;
-    if (look == Look::primary || (down && look == Look::chosen)) {
+    if ((look == Look::primary && !waits) || (down && look == Look::chosen)) {
         ground = p.ink;
         words = p.paper;
     }
-    if (look == Look::chosen ? !down : down) {
+    if (look == Look::chosen ? !down : down && !waits) {
         ground = p.chalk;
         words = p.chalk_ink;
-    }
-    if (refused) {
-        ground = p.warn;
-        words = IM_COL32_BLACK;
     }
     const float round = mm(1.5F);
     const bool outlined = look != Look::quiet && look != Look::off;
@@ -287,9 +331,9 @@ void Ui::draw_button(std::string_view name, std::string_view label, Box box, Loo
         const float thick = mm(look == Look::key || look == Look::chosen ? 0.34F : 0.5F);
         ink()->AddRect(top_left(box), bottom_right(box), p.ink, round, 0, thick);
     }
-    if (refused) {  // struck through: colour alone would not say it
+    if (refused) {  // struck through
         ink()->AddLine({box.x + round, box.bottom() - round}, {box.right() - round, box.y + round},
-                       IM_COL32_BLACK, mm(0.7F));
+                       p.ink, mm(0.7F));
     }
     const bool large = look == Look::primary || std::min(box.w, box.h) >= mm(key_min) - 1;
     draw_label(label, box, large ? largest : std::min(largest, Size::bold), words);

@@ -13,7 +13,7 @@
 
 namespace hemline {
 
-/// What a figure of one size is drawn with; lengths in mm.
+/// The measures of a figure of a size; lengths in mm.
 struct Ui::FigureLetters {
     const ImFont *whole, *fraction, *unit;
     float cap_whole, cap_fraction;
@@ -36,7 +36,7 @@ struct FigurePart {
     Gap before;
 };
 
-/// "31 ft 0 5/8 in": inches are said when there are feet, though they be 0.
+/// "31 ft 0 5/8 in": after feet the inches are shown even when they are 0.
 std::vector<FigurePart> parts_of_figure(const LengthParts& parts, Marks marks) {
     std::vector<FigurePart> figure;
     if (parts.negative) {

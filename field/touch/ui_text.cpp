@@ -54,6 +54,28 @@ float Ui::text(float x, float y, const Text& text, Size size, Align align, Colou
     return w;
 }
 
+void Ui::text_along(float x, float y, float along_x, float along_y, const Text& text, Size size,
+                    Colour colour) {
+    const std::string words = in_words(text);
+    const ImFont* const font = font_of(size);
+    const float w = width_of(font, words);
+    ImDrawList* const list = ink();
+    // Drawn where all of it shows, then carried to its place: letters out of view are left out.
+    const ImVec2 shown = list->GetClipRectMin();
+    const float left = std::ceil(shown.x), top = std::ceil(shown.y);
+    const float mid_x = left + w / 2, mid_y = top_for(font, 0);
+    const int before = list->VtxBuffer.Size;
+    put(list, font, left, top, words, colour);
+    for (int i = before; i < list->VtxBuffer.Size; ++i) {
+        ImVec2& at = list->VtxBuffer[i].pos;
+        const float along = at.x - mid_x, across = at.y - top + mid_y;
+        at = {x + along * along_x - across * along_y, y + along * along_y + across * along_x};
+    }
+    const float half_w = (std::abs(along_x) * w + std::abs(along_y) * line_height(size)) / 2;
+    const float half_h = (std::abs(along_y) * w + std::abs(along_x) * line_height(size)) / 2;
+    note(words, {x - half_w, y - half_h, 2 * half_w, 2 * half_h}, size);
+}
+
 float Ui::paragraph(float x, float y, float w, const Text& words, Size size) {
     return paragraph(x, y, w, words, size, palette_->ink);
 }
@@ -69,7 +91,7 @@ float Ui::paragraph(float x, float y, float w, const Text& text, Size size, Colo
     return line_y - y;
 }
 
-/// Words that are scrolled out of sight are not on the screen.
+/// Words scrolled out of sight do not count as on the screen.
 void Ui::note(std::string_view words, Box box, Size size) {
     const Box shown = scroll_ != nullptr ? common_of(box, scroll_->view) : box;
     if (shown.w > 0 && shown.h > 0) {

@@ -1,5 +1,5 @@
-// What update() wants done outside: files, folders, settings, the search for better plans. What
-// comes of a deed is told as news ("─▶").
+// What update() wants done outside: files, folders, settings, the search for better plans. The
+// result of a deed comes back as news ("─▶").
 #pragma once
 
 #include <filesystem>
@@ -9,7 +9,7 @@
 #include <variant>
 #include <vector>
 
-#include "field/state/drafts.h"
+#include "field/state/left_off.h"
 #include "field/state/wish.h"
 #include "field/store/backup_note.h"
 #include "field/store/kept_folders.h"
@@ -17,8 +17,8 @@
 
 namespace hemline {
 
-/// Those that open, take in or put out a job wait first for what is being saved, and are not done
-/// when something turns out not to be.
+/// Deeds that open, take in or send out a job first wait until everything is saved; they are not
+/// done if something could not be saved.
 namespace deed {
 
 /// Hands the fact over to be saved ─▶ news::HandedOver or news::NotHandedOver.
@@ -30,8 +30,7 @@ struct Append {
 /// ─▶ news::Opened, news::NotOpened or news::OpenAlready.
 struct Open {
     std::filesystem::path folder;
-    std::optional<Where> left_at = {};        ///< gone back to there
-    std::shared_ptr<const Drafts> left = {};  ///< and what was half keyed in
+    std::shared_ptr<const LeftAt> left = {};  ///< where to go back to, and what was half keyed in
 };
 /// A new job of that name ─▶ news::Opened or news::NotOpened.
 struct OpenNew {
@@ -41,7 +40,7 @@ struct OpenNew {
 struct OpenDemo {
     std::string by;
 };
-/// Nothing more is written to the job, nor carried.
+/// Nothing more is written to the job or carried.
 struct Close {};
 /// Carries the job to and from the crew folder ─▶ news::CrewCarried, now and later.
 struct Carry {
@@ -61,7 +60,7 @@ struct LookOutside {
 };
 /// ─▶ news::FoldersFound.
 struct FindFolders {
-    std::optional<std::filesystem::path> used;  ///< begins there, if it is there
+    std::optional<std::filesystem::path> used;  ///< starts there, if it exists
 };
 /// ─▶ news::FolderSeen.
 struct LookIntoFolder {
@@ -94,7 +93,7 @@ struct KeepFolders {
     KeptFolders kept;
 };
 
-/// Looks for the plans worth a choice ─▶ news::ChoicesFound, now and later.
+/// Looks for the plans worth choosing from ─▶ news::ChoicesFound, now and later.
 struct LookForChoices {
     int search = 0;
 };
@@ -108,18 +107,28 @@ struct NoteBackup {
 };
 /// ─▶ news::TimeIs.
 struct TellTime {};
-/// What the machine does with files and paper, of what the screen shows ─▶ news::Told.
+/// Does something with files and paper for what the screen shows ─▶ news::Told.
 struct RunErrand {
     Errand errand;
 };
 
 }  // namespace deed
 
-using Deed =
+using AnyDeed =
     std::variant<deed::Append, deed::Open, deed::OpenNew, deed::OpenDemo, deed::Close, deed::Carry,
                  deed::StopCarrying, deed::TakeNewNumber, deed::ListJobs, deed::LookOutside,
                  deed::FindFolders, deed::LookIntoFolder, deed::GoOnIn, deed::PutJobIntoFile,
                  deed::TakeIn, deed::KeepSettings, deed::KeepFolders, deed::LookForChoices,
                  deed::StopSearch, deed::BackUp, deed::NoteBackup, deed::TellTime, deed::RunErrand>;
+
+/// A class, so that copying it is compiled once, in deed.cpp.
+struct Deed : AnyDeed {
+    using AnyDeed::AnyDeed;
+    Deed(const Deed&);
+    Deed(Deed&&) noexcept;
+    Deed& operator=(const Deed&);
+    Deed& operator=(Deed&&) noexcept;
+    ~Deed();
+};
 
 }  // namespace hemline

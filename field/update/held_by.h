@@ -1,4 +1,4 @@
-// Who writes from now on, and which way the screens are.
+// Who writes from now on, and for which role the screens are.
 #pragma once
 
 #include "field/update/session.h"

@@ -1,4 +1,4 @@
-// What update() is told: what a touch asks for, and what came of deeds outside. Times come in it.
+// What update() is told: what a touch asks for, and the results of deeds. Times come with the news.
 #pragma once
 
 #include <cstdint>
@@ -11,7 +11,7 @@
 
 #include "engine/measure/tilt.h"
 #include "engine/plan/plan.h"
-#include "field/state/drafts.h"
+#include "field/state/left_off.h"
 #include "field/state/state.h"
 #include "field/state/wish.h"
 #include "field/store/backup_note.h"
@@ -25,16 +25,13 @@ namespace hemline {
 /// `job`: OpenedJob::number. News of a job that is no longer the open one changes nothing.
 namespace news {
 
-/// The program starts, with that job if one is named.
+/// The program starts, with that job if a job is named.
 struct Started {
     std::optional<std::filesystem::path> job;
 };
 /// The program was left there, some time ago.
 struct LeftThere {
-    std::string job;  ///< name of its folder
-    std::int64_t left_ms = 0, now_ms = 0;
-    Where where;
-    std::shared_ptr<const Drafts> drafts;
+    std::shared_ptr<const LeftOff> left;
 };
 struct KeyPressed {
     Key key;
@@ -46,7 +43,7 @@ struct TimeIs {
     std::int64_t ms = 0;
 };
 
-/// Shown, and not saved yet: the event last, before it a strike that had to go first.
+/// Shown, and not saved yet: the event, and before it a strike if that had to go first.
 struct HandedOver {
     int job = 0;
     std::vector<Event> added;
@@ -56,14 +53,14 @@ struct NotHandedOver {
     Problem problem;
     std::vector<Event> events;  ///< all that stand
 };
-/// So many of those under way are saved; then perhaps one that is not, and with it all after it.
+/// How many of the events under way are saved; the next may have failed, and with it all after it.
 struct SavesReturned {
     int job = 0;
     std::size_t saved = 0;
     std::optional<Problem> problem = {};
     std::vector<Event> events = {};  ///< all that stand, where there is a problem
 };
-/// What was put in place whole is kept, or not.
+/// Whether files that were put in place as a whole are kept.
 struct KeptWhole {
     std::optional<Problem> problem;
 };
@@ -136,13 +133,13 @@ struct ChoicesFound {
     bool under_way = false;
 };
 
-/// A file was given to the machine, which takes it now or (`later`) says so later; or refused it.
+/// A file was given to the machine, which took it, will answer later (`later`), or refused it.
 struct Given {
     Text words;
-    std::optional<BackupNote> backup = {};  ///< it is one, and was not refused
+    std::optional<BackupNote> backup = {};  ///< it is a backup, and was not refused
     bool later = false;
 };
-/// What became of the file that was given last.
+/// What happened to the file that was given last.
 struct Taken {
     std::optional<Problem> problem;
 };
@@ -159,7 +156,7 @@ struct Added {
 
 }  // namespace news
 
-using News =
+using AnyNews =
     std::variant<Wish, news::Started, news::LeftThere, news::KeyPressed, news::Tilted, news::TimeIs,
                  news::HandedOver, news::NotHandedOver, news::SavesReturned, news::KeptWhole,
                  news::Opened, news::NotOpened, news::OpenAlready, news::NotWritten,
@@ -167,5 +164,15 @@ using News =
                  news::JobsListed, news::OutsideSeen, news::FoldersFound, news::FolderSeen,
                  news::PutIntoFileDone, news::ChoicesFound, news::Given, news::Taken,
                  news::PromiseAnswered, news::Told, news::Added>;
+
+/// A class, so that copying it is compiled once, in news.cpp.
+struct News : AnyNews {
+    using AnyNews::AnyNews;
+    News(const News&);
+    News(News&&) noexcept;
+    News& operator=(const News&);
+    News& operator=(News&&) noexcept;
+    ~News();
+};
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// What a job was opened for: it says what is shown and told once it is open.
+// What a job was opened for: decides what is shown and said once it is open.
 #pragma once
 
 #include <memory>
@@ -6,8 +6,7 @@
 #include <variant>
 
 #include "engine/words/result.h"
-#include "field/state/drafts.h"
-#include "field/state/where.h"
+#include "field/state/left_off.h"
 #include "field/store/job_carrying.h"
 
 namespace hemline {
@@ -24,15 +23,14 @@ struct NewNumber {};
 struct OtherFolder {
     WentOn went_on;
 };
-/// It was taken in, or is opened again since nothing was.
+/// It was taken in, or is opened again because nothing was taken in.
 struct TakenIn {
     Result<hemline::TakenIn> taken;
-    std::string file = {};  ///< its name; empty: by hand, on the screen of handing over
+    std::string file = {};  ///< its name; empty: by hand, on the hand-over screen
 };
-/// The program was left there.
+/// The program was left in this job.
 struct GoingBack {
-    Where where;
-    std::shared_ptr<const Drafts> drafts;
+    std::shared_ptr<const LeftAt> left;
 };
 
 }  // namespace opened_for

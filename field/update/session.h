@@ -1,5 +1,5 @@
 // What the program knows between two touches: what screens show, what is half keyed in, and what is
-// under way outside.
+// still being done outside.
 #pragma once
 
 #include <cstdint>
@@ -7,7 +7,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "field/state/drafts.h"
+#include "field/state/left_off.h"
 #include "field/state/state.h"
 #include "field/store/backup_note.h"
 #include "field/store/screen_scale.h"
@@ -19,8 +19,10 @@ struct UnderWay {
     Fact fact;
     Where where;
     Drafts drafts;
-    std::optional<Where> then;  ///< where it leads; none: what comes next on its edge
-    bool tells_plan = true;     ///< what changes in the plan is told
+    std::optional<Where> then;    ///< where it leads; none: what comes next on its edge
+    bool tells_plan = true;       ///< announce what changes in the plan
+    std::vector<Fact> rest = {};  ///< said by the same touch, and not handed over yet
+    bool leaves_draft = false;    ///< as in Keep
 };
 
 /// The screen that is gone back to.
@@ -32,27 +34,28 @@ struct Aside {
 
 /// The job that is written to.
 struct OpenedJob {
-    int number = 0;  ///< which opening it is: what comes of an earlier one comes too late
+    int number = 0;  ///< which opening it is: news of an earlier opening comes too late
     std::filesystem::path folder;
     std::deque<UnderWay> under_way = {};  ///< handed over to be saved, the oldest first
     std::optional<BackupNote> backup = {};
-    bool whole_under_way = false;  ///< it was put in place whole, and is being kept
+    bool whole_under_way = false;  ///< it was put in place as a whole, and is being kept
 };
 
 struct Session {
     State state;
     Drafts drafts;
-    ScreenScale screen;   ///< how this device is set, as it is kept
-    bool night = false;   ///< dark ground
-    float px_per_mm = 0;  ///< of window pixels
+    std::vector<LeftAt> laid_aside;  ///< what is half keyed in on other screens, the latest last
+    ScreenScale screen;              ///< the settings of this device, as saved
+    bool night = false;              ///< dark ground
+    float px_per_mm = 0;             ///< of window pixels
     std::uint64_t tablet = 0;
-    bool keeps_later = false;  ///< what is put in place whole is kept only when the page says so
+    bool keeps_later = false;  ///< files put in place are kept once the page says so
     std::optional<OpenedJob> open;
     std::optional<UnderWay> handing;  ///< asked to be saved, and not handed over yet
-    std::optional<Aside> choosing;    ///< what the screen was when another folder was to be chosen
-    std::optional<Aside> unsigned_;   ///< something was to be written, and nobody holds the tablet
+    std::optional<Aside> choosing;    ///< the screen from which another folder was to be chosen
+    std::optional<Aside> unsigned_;   ///< something to be written, but nobody holds the tablet
     std::optional<BackupNote> being_given;
-    int search = 0;  ///< which search for better plans is the last
+    int search = 0;  ///< number of the last search for better plans
 };
 
 }  // namespace hemline

@@ -1,5 +1,5 @@
-// One update under way: the session as it becomes, and the deeds so far; what is told of each
-// subject has a source of its own.
+// An update under way: the session as it will be, and the deeds so far. The news of each subject is
+// handled in a separate source file.
 #pragma once
 
 #include <vector>
@@ -20,19 +20,35 @@ struct Turn {
 
 // update_going.cpp
 void go(Turn turn, Where where);
-/// Back to what was put aside, as it was keyed in.
+/// Goes back to the screen that was put aside, as it was keyed in.
 void go_back(Turn turn, const Aside& aside);
 [[nodiscard]] Aside aside_now(Turn turn);
 void tell(Turn turn, Text words);
-/// After what is told already.
+/// What was asked for is not done, and why.
+void refuse(Turn turn, Text words);
+/// Adds to what is said already.
 void tell_more(Turn turn, const Text& words);
 void on(Turn turn, const Go& wish);
-void on(Turn turn, const news::LeftThere& left);
 void on(Turn turn, const news::Tilted& tilted);
 void on(Turn turn, const news::TimeIs& time);
 
+// update_drafts.cpp
+/// What is half keyed in here waits here, for take_up(); nothing is keyed in then.
+void lay_aside(Turn turn);
+/// What waits where the program is now is keyed in again.
+void take_up(Turn turn);
+void forget_draft_at(Turn turn, const Where& where);
+/// On the open job, what waits at edges that are no longer there.
+void forget_withdrawn(Turn turn);
+void forget_drafts_of(Turn turn, const std::string& job);
+/// The job goes on in another folder.
+void move_drafts(Turn turn, const std::string& from, const std::string& to);
+/// It waits for take_up().
+void wait(Turn turn, LeftAt left);
+void on(Turn turn, const news::LeftThere& there);
+
 // update_plan.cpp
-/// All that follows from the events.
+/// Works out everything that follows from the events.
 void compute(Turn turn);
 void look_for_choices(Turn turn);
 void on(Turn turn, const news::ChoicesFound& found);
@@ -40,7 +56,8 @@ void on(Turn turn, const news::ChoicesFound& found);
 // update_saving.cpp
 [[nodiscard]] bool is_of_open_job(Turn turn, int job);
 void on(Turn turn, const Keep& wish);
-/// What changes in the plan is not told.
+void on(Turn turn, const KeepAll& wish);
+/// Changes in the plan are not announced.
 void keep_quietly(Turn turn, const Keep& wish);
 /// All events are on the disk.
 void call_saved(Turn turn);
@@ -87,6 +104,8 @@ Text count_of_events(std::size_t n);
 
 // update_device.cpp
 void ask_who(Turn turn);
+/// The same for what only the foreman may write.
+void ask_foreman(Turn turn);
 void on(Turn turn, Toggle toggle);
 void on(Turn turn, const HoldTablet& wish);
 void on(Turn turn, const ScaleScreen& wish);
@@ -97,7 +116,8 @@ void on(Turn turn, const news::Taken& taken);
 void on(Turn turn, const news::PromiseAnswered& answered);
 
 // update_keys.cpp
-/// What another screen would lose: keyed in here, or waiting until it is said who holds the tablet.
+/// What going to another screen would lose: what is keyed in here, or what waits until somebody
+/// says who holds the tablet.
 [[nodiscard]] bool has_draft(const Session& session);
 void on(Turn turn, const news::KeyPressed& pressed);
 

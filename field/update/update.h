@@ -1,5 +1,5 @@
-// The one way round: what happened goes in, what the program then knows comes out, and what is to
-// be done outside.
+// The only way in: what happened goes in; out come what the program then knows and what is to be
+// done outside.
 //
 //   touch ─▶ wish ─▶ update(session, news) ─▶ session ─▶ screens
 //                        ▲                └─▶ deeds ─▶ App: saver, crew, search, files

@@ -1,4 +1,4 @@
-// This device: who holds it, how it is set, and what it does with files and paper.
+// This device: who holds it, its settings, and what it does with files and paper.
 #include <algorithm>
 
 #include "field/update/held_by.h"
@@ -8,13 +8,21 @@ namespace hemline {
 
 namespace {
 
-/// The backup that was given is one only now.
+/// The file that was given counts as a backup only now.
 void note_backup(Turn turn) {
     if (turn.session.open && turn.session.being_given) {
         turn.session.open->backup = std::exchange(turn.session.being_given, std::nullopt);
         turn.want(deed::NoteBackup{*turn.session.open->backup});
         turn.want(deed::TellTime{});
     }
+}
+
+/// What was to be written waits until somebody has said who he is.
+void ask_for_name(Turn turn, const Text& words) {
+    turn.session.unsigned_ = aside_now(turn);
+    turn.session.drafts.person = {};
+    go(turn, {Screen::person, {}});
+    tell(turn, words);
 }
 
 }  // namespace
@@ -26,17 +34,25 @@ void held_by(Session& session, const Person& person) {
 }
 
 void ask_who(Turn turn) {
-    turn.session.unsigned_ = aside_now(turn);
-    turn.session.drafts.person.naming_job = false;
-    go(turn, {Screen::person, {}});
-    tell(turn, say("Say who holds the tablet first: that name stands on what is written."));
+    ask_for_name(turn, say("Say who holds the tablet first: that name stands on what is written."));
+}
+
+void ask_foreman(Turn turn) {
+    const auto& people = turn.state.people;
+    const auto foreman = std::find_if(people.rbegin(), people.rend(),
+                                      [](const Person& one) { return one.way == Way::tick_off; });
+    ask_for_name(turn,
+                 foreman == people.rend()
+                     ? say("Hand the tablet to the foreman. He says who he is first.")
+                     : say("Hand the tablet to {1}. He says who he is first.", foreman->name));
 }
 
 void on(Turn turn, const HoldTablet& wish) {
     hold(turn.session.screen.people, wish.person);
     held_by(turn.session, wish.person);
+    turn.session.drafts = {};
     if (std::optional<Aside>& aside = turn.session.unsigned_) {
-        go_back(turn, *aside);  // to what was to be written, as it was keyed in
+        go_back(turn, *aside);  // back to what was to be written, as it was keyed in
         aside.reset();
         tell(turn, {});
     } else {
@@ -58,8 +74,8 @@ void on(Turn turn, Toggle toggle) {
             state.hand = screen.left_hand ? Hand::left : Hand::right;
             break;
         case Toggle::language:
-            screen.spanish = !screen.spanish;
-            state.language = screen.spanish ? Language::spanish : Language::english;
+            state.language = next_language(*state.assets, state.language).tag();
+            screen.language = state.language;
             break;
         case Toggle::units:
             screen.both_units = !screen.both_units;
@@ -105,7 +121,7 @@ void on(Turn turn, const news::Given& given) {
 void on(Turn turn, const news::Taken& taken) {
     if (taken.problem) {
         turn.session.being_given.reset();
-        tell(turn, said(*taken.problem));
+        refuse(turn, said(*taken.problem));
     } else {
         tell(turn, say("Handed over."));
         note_backup(turn);

@@ -1,6 +1,7 @@
-// Going from screen to screen: what was keyed in is dropped, and what the next one shows is looked
-// up.
-#include <algorithm>
+// Going from screen to screen: what was keyed in waits where it was, and what the next screen shows
+// is looked up.
+#include <optional>
+#include <utility>
 
 #include "field/state/edge_view.h"
 #include "field/store/clock.h"
@@ -8,7 +9,15 @@
 
 namespace hemline {
 
-void tell(Turn turn, Text words) { turn.state.notice = std::move(words); }
+void tell(Turn turn, Text words) {
+    turn.state.notice = std::move(words);
+    turn.state.asks_first = false;
+}
+
+void refuse(Turn turn, Text words) {
+    tell(turn, std::move(words));
+    turn.state.asks_first = true;
+}
 
 void tell_more(Turn turn, const Text& words) {
     turn.state.notice = joined({turn.state.notice, words}, " ");
@@ -17,24 +26,32 @@ void tell_more(Turn turn, const Text& words) {
 Aside aside_now(Turn turn) { return {turn.state.where, turn.session.drafts, turn.state.notice}; }
 
 void go_back(Turn turn, const Aside& aside) {
+    forget_draft_at(turn, aside.where);
     turn.state.where = aside.where;
     turn.session.drafts = aside.drafts;
-    turn.state.notice = aside.notice;
+    tell(turn, aside.notice);
 }
 
 void go(Turn turn, Where where) {
     State& state = turn.state;
     Drafts& drafts = turn.session.drafts;
-    state.where = std::move(where);
-    state.notice = {};
     const bool naming_job = drafts.person.naming_job;
-    drafts = {};
+    const std::optional<EventId> entry = drafts.history.entry;
+    PastedDraft pasted = drafts.pasted;
+    lay_aside(turn);
+    state.where = std::move(where);
+    tell(turn, {});
+    drafts.history.entry = state.where.screen == Screen::history ? entry : std::nullopt;
     drafts.person.naming_job = naming_job && state.where.screen == Screen::person;
-    if (const EdgeWork* const there = edge_of(state, state.where.edge)) {
+    const EdgeWork* const there = edge_of(state, state.where.edge);
+    if (there != nullptr && state.where.screen == Screen::add_edge) {
         drafts.edge.edge = there->edge;
         drafts.edge.asked.reset();
         drafts.edge.one_by_one = false;
     }
+    take_up(turn);
+    pasted.on_page = false;  // it goes along, whatever waited there
+    drafts.pasted = state.where.screen == Screen::jobs ? PastedDraft{} : std::move(pasted);
     if (state.where.screen == Screen::jobs) {
         list_jobs(turn);
     } else if (state.where.screen == Screen::roof) {
@@ -53,21 +70,14 @@ void go(Turn turn, Where where) {
 
 void on(Turn turn, const Go& wish) {
     std::optional<Aside>& aside = turn.session.unsigned_;
-    if (aside && turn.state.where.screen == Screen::person) {
-        go_back(turn, *aside);  // nobody said it: nothing is lost, and nothing written
+    const auto is_of_person = [](Screen screen) {
+        return screen == Screen::person || screen == Screen::tablet || screen == Screen::calibrate;
+    };
+    if (aside && is_of_person(turn.state.where.screen) && !is_of_person(wish.where.screen)) {
+        go_back(turn, *aside);  // nobody said who holds it: nothing is lost, and nothing is written
         aside.reset();
     } else {
         go(turn, wish.where);
-    }
-}
-
-void on(Turn turn, const news::LeftThere& left) {
-    const std::vector<std::filesystem::path>& jobs = turn.state.jobs;
-    const auto job = std::find_if(jobs.begin(), jobs.end(), [&](const auto& folder) {
-        return folder.filename().string() == left.job;
-    });
-    if (!left.job.empty() && job != jobs.end() && day_around(left.now_ms).holds({left.left_ms})) {
-        turn.want(deed::Open{*job, left.where, left.drafts});
     }
 }
 
@@ -86,6 +96,7 @@ void on(Turn turn, const news::Tilted& tilted) {
 }
 
 void on(Turn turn, const news::TimeIs& time) {
+    turn.state.today = day_around(time.ms);
     if (turn.session.open) {
         turn.state.backed_up =
             words_on(turn.session.open->backup, time.ms, turn.state.events.size());

@@ -1,4 +1,5 @@
-// Which job is open: one that was touched, a new one, one taken in, one gone back to.
+// Which job is open: one that was touched, a new job, one taken in, or one gone back to.
+#include "engine/words/result.h"
 #include "field/state/edge_view.h"
 #include "field/store/disk_problem.h"
 #include "field/store/writer.h"
@@ -16,7 +17,7 @@ void show_roof(Turn turn, const JobRecord& record) {
     }
 }
 
-/// Of files put in place: a page keeps them later.
+/// After files were put in place: a browser page keeps them later.
 void wait_for_whole(Turn turn) {
     if (turn.session.keeps_later) {
         turn.session.open->whole_under_way = true;
@@ -34,11 +35,13 @@ void on(Turn turn, const JobRecord& /*record*/, const opened_for::NewJob& job) {
 }
 
 void on(Turn turn, const JobRecord& record, const opened_for::Demo& /*demo*/) {
+    forget_drafts_of(turn, record.folder.string());
     show_roof(turn, record);
     wait_for_whole(turn);
 }
 
 void on(Turn turn, const JobRecord& /*record*/, const opened_for::NewNumber& /*number*/) {
+    take_up(turn);
     tell_more(turn,
               say("This tablet was copied or put back from a backup: it writes on as device {1}.",
                   print_device(turn.state.writer)));
@@ -47,6 +50,7 @@ void on(Turn turn, const JobRecord& /*record*/, const opened_for::NewNumber& /*n
 void on(Turn turn, const JobRecord& /*record*/, const opened_for::OtherFolder& other) {
     turn.state.outside.kept.jobs.push_back(other.went_on.job);
     leave_folder(turn);
+    take_up(turn);
     if (turn.state.where.screen == Screen::jobs) {  // it could not be opened where it was
         go(turn, {Screen::roof, {}});
     }
@@ -71,13 +75,13 @@ void on(Turn turn, const JobRecord& record, const opened_for::TakenIn& what) {
         if (what.taken) {
             say_taken_by_hand(turn, *what.taken);
         } else {
-            tell(turn, said(what.taken.problem()));
+            refuse(turn, said(what.taken.problem()));
         }
         return;
     }
     if (!what.taken) {
         go(turn, turn.state.where);
-        tell(turn, said(what.taken.problem()));
+        refuse(turn, said(what.taken.problem()));
         return;
     }
     show_roof(turn, record);
@@ -90,16 +94,17 @@ void on(Turn turn, const JobRecord& record, const opened_for::TakenIn& what) {
     wait_for_whole(turn);
 }
 
-/// An edge that is gone leaves the roof, and who holds the tablet is asked anew.
-void on(Turn turn, const JobRecord& record, const opened_for::GoingBack& left) {
+/// If the edge is gone, go to the roof.
+void on(Turn turn, const JobRecord& record, const opened_for::GoingBack& back) {
     show_roof(turn, record);
+    const LeftAt& left = *back.left;
     const bool is_there =
         left.where.edge.empty() || edge_of(turn.state, left.where.edge) != nullptr;
-    if (is_there && left.where.screen != Screen::person) {
+    if (is_there && left.where.screen != Screen::folder) {
         const Text notice = turn.state.notice;  // a torn tail was set aside, …
         go(turn, left.where);
         tell(turn, notice);
-        turn.session.drafts = *left.drafts;
+        turn.session.drafts = left.drafts;
     }
 }
 
@@ -121,12 +126,23 @@ void on(Turn turn, const news::Started& started) {
 }
 
 void on(Turn turn, const news::Opened& opened) {
+    const std::string folder = opened.record.folder.string();
+    if (std::holds_alternative<opened_for::NewJob>(opened.what_for)) {
+        forget_drafts_of(turn, folder);  // of a job that was there under its name
+    } else {
+        lay_aside(turn);
+    }
+    if (std::holds_alternative<opened_for::OtherFolder>(opened.what_for) &&
+        turn.state.outside.stuck) {
+        move_drafts(turn, turn.state.outside.stuck->string(), folder);
+    }
     turn.session.open = OpenedJob{opened.job, opened.record.folder, {}, opened.backup};
     turn.session.handing.reset();
     turn.state.outside.stuck.reset();
     turn.state.writer = opened.writer;
     turn.state.events = opened.record.events;
     compute(turn);
+    forget_withdrawn(turn);
     call_saved(turn);
     carry(turn);
     open_for(turn, opened.record, opened.what_for);
@@ -140,13 +156,16 @@ void on(Turn turn, const news::NotOpened& refused) {
     if (refused.closed) {
         turn.session.open.reset();
     }
+    if (const auto* const back = std::get_if<opened_for::GoingBack>(&refused.what_for)) {
+        wait(turn, *back->left);
+    }
     if (const auto* const what = std::get_if<opened_for::TakenIn>(&refused.what_for)) {
         if (what->file.empty()) {
             go(turn, {Screen::hand_over, {}});
         }
         trouble = what->taken ? trouble : said(what->taken.problem());
     }
-    tell(turn, trouble);
+    refuse(turn, trouble);
 }
 
 void on(Turn turn, const news::OpenAlready& open) { open_for(turn, {}, open.what_for); }
@@ -154,14 +173,14 @@ void on(Turn turn, const news::OpenAlready& open) { open_for(turn, {}, open.what
 void on(Turn turn, const news::NotWritten& refused) {
     turn.state.saving = Saving::failed;
     turn.state.saved = say("not saved");
-    tell(turn, said(refused.problem));
+    refuse(turn, said(refused.problem));
 }
 
 void on(Turn turn, const news::NotTakenIn& refused) {
     if (refused.by_hand) {
         go(turn, {Screen::hand_over, {}});
     }
-    tell(turn, said(refused.problem));
+    refuse(turn, said(refused.problem));
 }
 
 }  // namespace hemline

@@ -1,5 +1,6 @@
 // What lies outside the open job: the crew folder, job files, another folder to go on in.
 #include "engine/plan/plan_changes.h"
+#include "engine/words/result.h"
 #include "field/state/plan_news.h"
 #include "field/store/clock.h"
 #include "field/store/disk_problem.h"
@@ -13,7 +14,7 @@ Text count_of_events(std::size_t n) {
 
 void list_jobs(Turn turn) { turn.want(deed::ListJobs{turn.state.outside.kept.jobs}); }
 
-/// What the screen of handing over lists.
+/// What the hand-over screen lists.
 void look_outside(Turn turn) {
     Outside& outside = turn.state.outside;
     if (turn.state.where.screen != Screen::hand_over) {
@@ -36,7 +37,8 @@ void leave_folder(Turn turn) {
     go_back(turn, back);
 }
 
-/// The draft on the screen is put aside, not dropped: the way out of a full disk begins here.
+/// The draft on the screen is put aside, not dropped, so that a crew can leave a full disk without
+/// losing it.
 void on(Turn turn, const ChooseFolder& wish) {
     Outside& outside = turn.state.outside;
     if (!outside.there) {
@@ -123,7 +125,7 @@ void on(Turn turn, const news::CrewCarried& carried) {
         state.events = carried.events;
         compute(turn);
         outside.crew_new += static_cast<std::int64_t>(carried.taken_in);
-        // Someone may hold the tape to a card that has just changed.
+        // Somebody may be measuring from a card that has just changed.
         tell_more(turn, plan_news(state, Unknown{}, before, sticks_before));
     }
     if (carried.number_used_elsewhere) {
@@ -155,7 +157,7 @@ void on(Turn turn, const news::FoldersFound& found) {
     turn.state.outside.places = found.begin;
     turn.state.outside.view = found.view;
     if (found.problem) {
-        tell(turn, said(*found.problem));
+        refuse(turn, said(*found.problem));
     }
 }
 
@@ -164,7 +166,7 @@ void on(Turn turn, const news::FolderSeen& seen) { turn.state.outside.view = see
 void on(Turn turn, const news::PutIntoFileDone& done) {
     go(turn, {Screen::hand_over, {}});
     if (!done.put) {
-        tell(turn, said(done.put.problem()));
+        refuse(turn, said(done.put.problem()));
         return;
     }
     const FilePut& put = *done.put;

@@ -1,5 +1,5 @@
-// All that follows from the events: the job, its trims, its plan, and better plans to be looked
-// for.
+// Everything that follows from the events: the job, its trims, its plan, and the search for better
+// plans.
 #include <algorithm>
 
 #include "engine/plan/make_plan.h"
@@ -23,6 +23,7 @@ void compute(Turn turn) {
     state.sections = sections_on(assets.sections, state.job);
     state.plan = make_plan(state.job, state.catalogue);
     state.outline = outline_of(state.job);
+    state.bodies = roof_bodies(state.job);
     state.undo_target = undo_target(state.events, state.job.struck, state.writer);
     state.clocks = clock_doubts(state.events);
     state.choices.clear();
@@ -37,7 +38,7 @@ void compute(Turn turn) {
 
 void on(Turn turn, const news::ChoicesFound& found) {
     if (found.search != turn.session.search) {
-        return;  // of a job that has changed since
+        return;  // the job has changed since
     }
     if (found.choices) {
         turn.state.choices = *found.choices;

@@ -1,10 +1,11 @@
-// A fact on its way: shown at once, called saved when the disk has said so, and back in its draft
-// when it is not.
+// Saving a fact: it is shown at once, called saved when the disk has confirmed it, and put back
+// into its draft when it could not be saved.
 #include <algorithm>
 
 #include "engine/plan/plan_changes.h"
 #include "engine/record/about_thing.h"
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "field/state/edge_view.h"
 #include "field/state/plan_news.h"
 #include "field/state/told.h"
@@ -15,13 +16,13 @@ namespace hemline {
 
 namespace {
 
-void hand_over(Turn turn, const Keep& wish, bool tells_plan) {
+void hand_over(Turn turn, const Keep& wish, bool tells_plan, std::vector<Fact> rest = {}) {
     if (!turn.session.open) {
-        tell(turn, say("No job is open. Open or start one first."));
+        refuse(turn, say("No job is open. Open or start one first."));
         return;
     }
-    turn.session.handing =
-        UnderWay{wish.fact, turn.state.where, turn.session.drafts, wish.then, tells_plan};
+    turn.session.handing = UnderWay{wish.fact,  turn.state.where, turn.session.drafts, wish.then,
+                                    tells_plan, std::move(rest),  wish.leaves_draft};
     turn.want(deed::Append{wish.fact, turn.state.by, wish.supersedes});
 }
 
@@ -38,22 +39,23 @@ void go_after(Turn turn, const UnderWay& kept) {
     }
 }
 
-/// Back to where the event was keyed in, with its draft and the reason. What was kept after it is
-/// not saved either, and is named, so that nobody goes on as if it were.
+/// Back to where the event was keyed in, with its draft and the reason. What was entered after it
+/// is not saved either, and is named, so that nobody goes on as if it were.
 void take_back(Turn turn, const UnderWay& from, const Problem& problem,
                const std::vector<Event>& events) {
     State& state = turn.state;
     OpenedJob& open = *turn.session.open;
     turn.session.handing.reset();
+    lay_aside(turn);  // what was keyed in since then
     state.events = events;
     state.where = from.where;
     turn.session.drafts = from.drafts;
     compute(turn);
     state.saving = Saving::failed;
     state.saved = say("not saved");
-    tell(turn, said(problem));
+    refuse(turn, said(problem));
     if (std::holds_alternative<JobStarted>(from.fact)) {
-        turn.session.open.reset();  // a job of which nothing is saved is none
+        turn.session.open.reset();  // a job with nothing saved does not exist
         turn.want(deed::Close{});
         list_jobs(turn);
         return;
@@ -81,7 +83,7 @@ void call_saved(Turn turn) {
                       : say("saved {1}", clock_time(wall_time(state.events.back())));
 }
 
-/// Only what is saved goes out to the crew.
+/// Only what is saved is sent to the crew.
 void carry(Turn turn) {
     const std::optional<OpenedJob>& open = turn.session.open;
     const auto& crew = turn.state.outside.kept.crew;
@@ -92,6 +94,13 @@ void carry(Turn turn) {
 
 void on(Turn turn, const Keep& wish) { hand_over(turn, wish, true); }
 
+void on(Turn turn, const KeepAll& wish) {
+    if (!wish.facts.empty()) {
+        hand_over(turn, {wish.facts.front(), wish.then}, true,
+                  {wish.facts.begin() + 1, wish.facts.end()});
+    }
+}
+
 void keep_quietly(Turn turn, const Keep& wish) { hand_over(turn, wish, false); }
 
 void on(Turn turn, const PickSide& wish) {
@@ -99,7 +108,7 @@ void on(Turn turn, const PickSide& wish) {
     if (picked) {
         keep_quietly(turn, {picked->fact, turn.state.where, picked->supersedes});
     } else {
-        tell(turn, said(picked.problem()));
+        refuse(turn, said(picked.problem()));
     }
 }
 
@@ -124,6 +133,19 @@ void on(Turn turn, const news::HandedOver& handed) {
     state.saving = Saving::under_way;
     state.saved = say("saving");
     compute(turn);
+    if (!kept.rest.empty()) {
+        hand_over(turn, {kept.rest.front(), kept.then}, kept.tells_plan,
+                  {kept.rest.begin() + 1, kept.rest.end()});
+        return;
+    }
+    if (!kept.leaves_draft) {
+        Drafts& drafts = turn.session.drafts;
+        PastedDraft pasted = std::move(drafts.pasted);
+        const HistoryDraft history = drafts.history;
+        drafts = {};
+        drafts.pasted = std::move(pasted);
+        drafts.history = history;
+    }
     go_after(turn, kept);
     if (kept.tells_plan) {
         tell_more(turn, plan_news(state, kept.fact, before, sticks_before));
@@ -161,7 +183,7 @@ void on(Turn turn, const news::KeptWhole& kept) {
     std::optional<OpenedJob>& open = turn.session.open;
     if (!open || !std::exchange(open->whole_under_way, false)) {
         if (kept.problem) {
-            tell(turn, said(*kept.problem));
+            refuse(turn, said(*kept.problem));
         }
         return;
     }
@@ -178,7 +200,7 @@ void on(Turn turn, const news::KeptWhole& kept) {
     go(turn, {Screen::jobs, {}});
     state.saving = Saving::failed;
     state.saved = say("not saved");
-    tell(turn, say("The job file is not taken in. {1}", said(*kept.problem)));
+    refuse(turn, say("The job file is not taken in. {1}", said(*kept.problem)));
 }
 
 }  // namespace hemline

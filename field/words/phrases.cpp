@@ -1,8 +1,8 @@
 #include "field/words/phrases.h"
 
 #include <algorithm>
-#include <utility>
 
+#include "engine/words/result.h"
 #include "field/words/po_file.h"
 
 namespace hemline {
@@ -14,6 +14,27 @@ std::string key_of(const std::string& context, const std::string& id) {
     return context.empty() ? id : context + '\4' + id;
 }
 
+/// What the header says after NAME and a colon; nothing without such a line.
+std::optional<std::string_view> said_in(std::string_view header, std::string_view name) {
+    while (!header.empty()) {
+        const std::string_view line = header.substr(0, header.find('\n'));
+        header.remove_prefix(std::min(line.size() + 1, header.size()));
+        if (line.substr(0, name.size()) == name && line.substr(name.size(), 1) == ":") {
+            const std::string_view value = line.substr(name.size() + 1);
+            return value.substr(std::min(value.find_first_not_of(' '), value.size()));
+        }
+    }
+    return {};
+}
+
+/// A tag of BCP 47, as far as the settings file and a page need it: letters, digits, hyphens.
+bool is_tag(std::string_view tag) {
+    return tag.size() >= 2 && tag.size() <= 35 && std::all_of(tag.begin(), tag.end(), [](char c) {
+               return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                      c == '-';
+           });
+}
+
 }  // namespace
 
 Result<Phrases> Phrases::read(std::string_view po) {
@@ -22,7 +43,37 @@ Result<Phrases> Phrases::read(std::string_view po) {
         return entries.problem();
     }
     Phrases phrases;
+    std::string_view header;
     for (const PoEntry& entry : *entries) {
+        if (entry.id.empty()) {
+            header = entry.strings.front();
+        }
+    }
+    const std::optional<std::string_view> tag = said_in(header, "Language");
+    const std::optional<std::string_view> name = said_in(header, "X-Language-Name");
+    if (!tag || !is_tag(*tag) || !name || name->empty()) {
+        return Problem{say("The phrases do not say which language they are."),
+                       say("Write \"Language: es\\n\" and \"X-Language-Name: Español\\n\" into "
+                           "their header, the entry whose msgid is empty.")};
+    }
+    phrases.tag_ = *tag;
+    phrases.name_ = *name;
+    if (const auto forms = said_in(header, "Plural-Forms")) {
+        const Result<PluralRule> rule = PluralRule::read(*forms);
+        if (!rule) {
+            return rule.problem();
+        }
+        phrases.plural_ = *rule;
+    }
+    const auto forms = static_cast<std::size_t>(phrases.plural_.forms());
+    for (const PoEntry& entry : *entries) {
+        if (!entry.id_plural.empty() && entry.strings.size() != forms) {
+            return Problem{
+                say("line {1} of the phrases has {2} forms for a count, its header says "
+                    "{3}.",
+                    entry.line, static_cast<int>(entry.strings.size()), phrases.plural_.forms()),
+                say("Write msgstr[0] to the last form, each once.")};
+        }
         const bool translated = std::none_of(entry.strings.begin(), entry.strings.end(),
                                              [](const std::string& s) { return s.empty(); });
         if (!entry.id.empty() && !entry.fuzzy && translated) {
@@ -34,12 +85,12 @@ Result<Phrases> Phrases::read(std::string_view po) {
 
 std::string Phrases::of(const Text& text, std::optional<Marks> marks) const {
     const Lookup lookup = [this](const Text& asked) {
-        const bool many = asked.count != 1 && !asked.key_many.empty();
         const auto found = strings_.find(key_of(asked.context, asked.key));
         if (found == strings_.end()) {
-            return many ? asked.key_many : asked.key;
+            return asked.count != 1 && !asked.key_many.empty() ? asked.key_many : asked.key;
         }
-        return found->second[many && found->second.size() > 1 ? 1 : 0];
+        const std::vector<std::string>& forms = found->second;
+        return forms[forms.size() > 1 ? static_cast<std::size_t>(plural_.form_of(asked.count)) : 0];
     };
     return fill(text, lookup, marks);
 }

@@ -1,4 +1,4 @@
-// The phrases of one language: what a Text says in it.
+// The phrases of a language: what a Text says in it.
 #pragma once
 
 #include <map>
@@ -7,24 +7,32 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "engine/words/text.h"
+#include "field/words/plural_rule.h"
 
 namespace hemline {
 
 class Phrases {
   public:
-    /// English: every text says what its source says.
+    /// English: every text stays as in the source.
     Phrases() = default;
-    /// Reads a PO file (po_file.h); phrases marked fuzzy or not translated stay English. Counts of
-    /// one take the first form, others the second, as English, Spanish and their like do. Problem:
-    /// names the line.
+    /// Reads a PO file (po_file.h); phrases marked fuzzy or not translated stay English. The header
+    /// says "Language:", its tag of BCP 47, "X-Language-Name:", its name in that language, and
+    /// "Plural-Forms:" (plural_rule.h; without it, as English has them). Problem: names the line,
+    /// or what the header lacks.
     static Result<Phrases> read(std::string_view po);
 
-    /// The text in this language, lengths for a reader who works on those marks.
+    /// "en", "es".
+    [[nodiscard]] const std::string& tag() const { return tag_; }
+    /// "English", "Español": what its speakers look for.
+    [[nodiscard]] const std::string& name() const { return name_; }
+    /// The text in this language, lengths on those tape marks.
     [[nodiscard]] std::string of(const Text& text, std::optional<Marks> marks = {}) const;
 
   private:
+    std::string tag_ = "en", name_ = "English";
+    PluralRule plural_;
     std::map<std::string, std::vector<std::string>, std::less<>> strings_;
 };
 

@@ -1,4 +1,5 @@
 #include "field/words/po_file.h"
+#include "engine/words/result.h"
 
 #include <optional>
 
@@ -11,7 +12,7 @@ Problem bad_line(int line, std::string_view why) {
             say("Fix it with a PO editor, or check it with msgfmt.")};
 }
 
-/// What stands between the quotes that fill `text`; none: it is no string in quotes.
+/// The string in quotes that makes up `text`; none: it is not a quoted string.
 std::optional<std::string> unquoted(std::string_view text) {
     if (text.size() < 2 || text.front() != '"' || text.back() != '"') {
         return {};
@@ -117,7 +118,7 @@ class PoReader {
     }
 
     std::vector<PoEntry> entries_;
-    std::string* into_ = nullptr;  ///< what the next quoted line goes on with
+    std::string* into_ = nullptr;  ///< what the next quoted line continues
     bool fuzzy_ = false, has_id_ = false;
     int line_ = 0;
 };

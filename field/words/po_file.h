@@ -14,18 +14,18 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 
 struct PoEntry {
     std::string context, id, id_plural;
-    std::vector<std::string> strings;  ///< one, or by the plural's number
-    bool fuzzy = false;                ///< a guess that nobody has looked at
+    std::vector<std::string> strings;  ///< one, or one for each plural form
+    bool fuzzy = false;                ///< a guess that nobody has checked
     int line = 0;                      ///< where its msgid stands, from 1
 };
 
-/// All entries, the header too (its id is empty). Problem: names the line and the mend.
+/// All entries, the header too (its id is empty). Problem: names the line and what to fix.
 Result<std::vector<PoEntry>> read_po(std::string_view po);
 
 }  // namespace hemline

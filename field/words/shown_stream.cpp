@@ -10,13 +10,13 @@ namespace {
 
 bool goes_on(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
-/// Bytes of a character by its first one; 1 where it cannot be one's first.
+/// Number of bytes in a character, by its first byte; 1 where it cannot be a first byte.
 std::size_t bytes_from(char first) {
     const auto lead = static_cast<unsigned char>(first);
     return lead < 0xC2 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 1;
 }
 
-/// How many bytes at the end may be a character of which the rest is still to come.
+/// How many bytes at the end may be the beginning of a character whose rest is still to come.
 std::size_t begun_at_end(std::string_view text) {
     const std::size_t last = std::min<std::size_t>(text.size(), 3);
     for (std::size_t back = 1; back <= last; ++back) {

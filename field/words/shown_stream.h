@@ -1,5 +1,5 @@
-// A stream that lets nothing through to a terminal but text: what goes out is as shown_lines shows
-// it.
+// A stream that lets only text through to a terminal: everything written is passed through
+// shown_lines.
 #pragma once
 
 #include <ostream>
@@ -8,8 +8,8 @@
 
 namespace hemline {
 
-/// While it lives, all that is written to the stream passes through it. JSON stays JSON: what it
-/// changes inside a string is what a reader of JSON turns back.
+/// While it lives, everything written to the stream passes through it. JSON stays JSON: what it
+/// changes inside a string, a JSON reader changes back.
 class ShownStream : std::streambuf {
   public:
     explicit ShownStream(std::ostream& out);
@@ -25,7 +25,7 @@ class ShownStream : std::streambuf {
 
     std::ostream& out_;
     std::streambuf* to_;
-    std::string begun_;  ///< the first bytes of a character that is not yet whole
+    std::string begun_;  ///< the first bytes of an incomplete character
 };
 
 }  // namespace hemline

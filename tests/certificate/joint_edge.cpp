@@ -31,8 +31,8 @@ bool is_lawful(const JointEdge& edge, const std::vector<Int>& covers) {
 
 Int differ(const std::vector<Int>& covers) { return std::abs(covers.front() - covers.back()); }
 
-/// Every lawful division with whole sticks between the ends, the first cut on the grid or a whole
-/// stick.
+/// Every permitted division with whole sticks between the ends, the first cut on the grid or a
+/// whole stick.
 std::vector<std::vector<Int>> full_between(const JointEdge& edge, std::size_t pieces) {
     std::vector<std::vector<Int>> all;
     const Int full = edge.stick - edge.lap;

@@ -1,4 +1,4 @@
-// The lawful divisions of one edge, and the least that they are worth.
+// The permitted divisions of an edge, and the least that they are worth.
 #pragma once
 
 #include <map>
@@ -29,7 +29,7 @@ struct Divisions {
 
 Int fewest_pieces(const JointEdge& edge);
 
-/// What the cut of one piece adds to what it covers.
+/// What the cut of a piece adds to what it covers.
 Int extra_of(const JointEdge& edge, std::size_t piece, std::size_t pieces);
 
 /// Visible ends alike to a sixteenth of an inch, whole sticks between.
@@ -44,14 +44,16 @@ int class_of(Int laps, bool unbalanced);
 
 Int worth_of(const JointWorths& worths, Int piece);
 
-/// The least worth of so many pieces that make up so much, for edges of one grid, stick and sliver.
+/// The least worth of so many pieces that make up so much, for edges with the same grid, stick and
+/// sliver.
 class LeastWorth {
   public:
     LeastWorth(const JointEdge& edge, const JointWorths& worths);
 
-    /// None where so many lawful pieces make up less, or more.
+    /// None where so many permitted pieces make up less, or more.
     std::optional<Int> of(Int pieces, Int metal);
-    /// With a piece in each range: their ends rise, so in rising order too each lies in its own.
+    /// With a piece in each range: the ends of the ranges rise, so the pieces in rising order lie
+    /// in them too.
     [[nodiscard]] std::optional<Int> within(const Ranges& ranges, Int metal) const;
 
   private:

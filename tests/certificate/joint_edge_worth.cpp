@@ -123,7 +123,7 @@ std::map<int, Int> least_by_class(const Divisions& divisions, const JointEdge& e
         known->second = std::min(known->second, worth);
     };
     for (const Listed& own : divisions.listed) {
-        // Of an edge under way some pieces are cut: it has no other division to tell apart.
+        // An edge under way has some pieces cut already, so it has no other division.
         if (edge.taken || in_ranges(units_of(own.cuts, edge.grid), ranges)) {
             Int worth = 0;
             for (const Int cut : own.cuts) {

@@ -7,6 +7,8 @@
 #include "tests/certificate/joint_edge.h"
 #include "tests/certificate/joint_json.h"
 #include "tests/certificate/length.h"
+#include "tests/certificate/plan_print.h"
+#include "tests/certificate/pool_bound.h"
 
 namespace certificate {
 
@@ -128,7 +130,9 @@ std::string wrong_choice(const JointTask& task, const Json& choice) {
     if (fresh != sticks || sticks < bound || choice.at("proved").get<bool>() != (sticks == bound)) {
         return "count, bound and proof do not agree";
     }
-    return wrong_parts(task, laps, unbalanced, bound, parts_in(choice, task));
+    return is_proof_absent(choice)
+               ? ""
+               : wrong_parts(task, laps, unbalanced, bound, parts_in(choice, task));
 }
 
 /// The plan's pieces of this pool, by edge and role, and where they lie.
@@ -203,8 +207,8 @@ std::string wrong_figures(const Json& pool, const Json& plan) {
     return said == shown && !shown.empty() ? "" : "choices that the plan does not name";
 }
 
-/// Each run of the plan but the cleats is in one pool, as long as it was read, and to look as it
-/// was asked to.
+/// Each run of the plan but the cleats is in exactly one pool, as long as it was read, and to look
+/// as it was asked to.
 std::string wrong_edges(const Readings& readings, const Json& certificate, const Json& plan) {
     std::map<std::pair<std::string, std::string>, Int> shown;
     const std::string by_preference =
@@ -266,6 +270,9 @@ std::vector<std::string> wrong_with_plan(const Readings& readings, const Json& c
     };
     try {
         add("", wrong_edges(readings, certificate, plan));
+        for (const std::string& what : wrong_print(readings, certificate, plan)) {
+            add("", what);
+        }
         for (const Json& pool : certificate.at("pools")) {
             const JointTask task = joint_task_of(pool);
             const std::string name = pool.at("pool").get<std::string>() + ": ";

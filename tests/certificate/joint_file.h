@@ -8,8 +8,8 @@
 
 namespace certificate {
 
-/// An edge's name, its length in nanometres, how it must look (balanced, free, or nothing), and
-/// the lap it states, 0 for none.
+/// An edge's name, its length in nanometers, how it must look (balanced, free, or nothing), and the
+/// lap it states, 0 for none.
 struct Reading {
     std::string edge;
     Int length = 0;

@@ -6,7 +6,7 @@
 
 namespace certificate {
 
-/// What one choice of a pool says of itself; for each edge its pieces.
+/// What a choice of a pool says about itself; for each edge its pieces.
 struct Piece {
     Int cut = 0, covers = 0;
 

@@ -6,7 +6,8 @@ namespace certificate {
 
 namespace {
 
-/// Narrows one end of one range to `to`, and of what comes before or after what rises with it.
+/// Narrows an end of a range to `to`, and the ranges before or after it where they must rise with
+/// it.
 Region with_end(Region region, std::size_t place, bool is_most, Int to) {
     for (std::size_t i = 0; i < region.ranges.size(); ++i) {
         auto& [least, most] = region.ranges[i];

@@ -1,5 +1,5 @@
 // Edges to divide and sticks to cut them from, as a joint certificate states them; lengths in
-// nanometres.
+// nanometers.
 #pragma once
 
 #include <cstdint>
@@ -40,7 +40,7 @@ struct JointTask {
 
 /// What pieces are worth, the more the longer they are, and laps and unbalanced edges.
 struct JointWorths {
-    std::vector<Int> from, worth;  ///< of a piece from there on; a shorter one 0
+    std::vector<Int> from, worth;  ///< of a piece of that length or longer; shorter: 0
     std::vector<Int> stick_worth;  ///< the most that each stick is said to hold
     Int lap = 0, unbalanced = 0, share = 0;
 };
@@ -48,8 +48,8 @@ struct JointWorths {
 /// Of pieces in rising order, taken down to the grid: no shorter and no longer; in grid units.
 using Ranges = std::vector<std::pair<Int, Int>>;
 
-/// Some divisions of one edge: of classes (a bit 2·laps, and 1 where unbalanced), and where there
-/// are ranges, with a piece in each.
+/// Some divisions of an edge: those of classes (a bit 2·laps, and 1 where unbalanced), and where
+/// there are ranges, with a piece in each.
 struct Region {
     std::uint32_t classes = 0;
     Ranges ranges;

@@ -18,7 +18,8 @@ std::string typed(std::string text) {
         {"′", "'"},      {"’", "'"},      {"″", "\""},    {"”", "\""},    {"''", "\""},
         {"⁄", "/"},      {"‐", "-"},      {"‑", "-"},     {"–", "-"},     {"\u00A0", " "},
         {"\u2009", " "}, {"\u202F", " "}, {"½", " 1/2 "}, {"¼", " 1/4 "}, {"¾", " 3/4 "},
-        {"⅛", " 1/8 "},  {"⅜", " 3/8 "},  {"⅝", " 5/8 "}, {"⅞", " 7/8 "}, {"\t", " "}};
+        {"í", "i"},      {"⅛", " 1/8 "},  {"⅜", " 3/8 "}, {"⅝", " 5/8 "}, {"⅞", " 7/8 "},
+        {"\t", " "}};
     for (const auto& [sign, plain] : signs) {
         const std::string own = sign;
         for (std::size_t at = 0; (at = text.find(own, at)) != std::string::npos;) {
@@ -41,7 +42,7 @@ Int amount(const Cell& cell, std::string digits, std::string decimals, Int unit)
     for (std::size_t i = 0; i < decimals.size(); ++i) {
         parts *= 10;
     }
-    const Int whole = std::stoll(digits), part = std::stoll('0' + decimals) * unit;
+    const Int whole = std::stoll('0' + digits), part = std::stoll('0' + decimals) * unit;
     if (whole > longest / unit || part % parts != 0) {
         refuse(cell, "longer than a kilometre, or finer than a nanometre");
     }
@@ -56,18 +57,18 @@ Int fraction(const Cell& cell, Int over, Int under) {
     return over * inch / under;
 }
 
-/// Nanometres in a unit, 0 where it is none; no unit is the bare one.
+/// Nanometers in a unit, 0 where it is not a unit; without a unit the bare unit counts.
 Int unit_of(const std::string& word, Int bare) {
     const auto is = [&](const char* words) {
         return std::regex_match(word, std::regex(words, std::regex::icase));
     };
-    return word.empty()                  ? bare
-           : is("'|ft\\.?|foot|feet")    ? foot
-           : is("\"|in\\.?|inch|inches") ? inch
-           : is("mm|millimet(re|er)s?")  ? mm
-           : is("cm|centimet(re|er)s?")  ? 10 * mm
-           : is("m|met(re|er)s?")        ? 1000 * mm
-                                         : 0;
+    return word.empty()                                     ? bare
+           : is("'|ft\\.?|foot|feet|pies?")                 ? foot
+           : is("\"|in\\.?|inch|inches|pulg\\.?|pulgadas?") ? inch
+           : is("mm|mill?imet(re|er|ro)s?")                 ? mm
+           : is("cm|centimet(re|er|ro)s?")                  ? 10 * mm
+           : is("m|met(re|er|ro)s?")                        ? 1000 * mm
+                                                            : 0;
 }
 
 }  // namespace
@@ -76,7 +77,8 @@ Int length_nm(const Cell& cell, Int bare) {
     const std::string text = typed(cell.text);
     std::smatch found;
     const std::regex one_figure(
-        "(\\d+|[1-9]\\d{0,2}(?: \\d{3})+)(?:\\.(\\d+))? *(['\"]|[a-z]*\\.?)", std::regex::icase);
+        "(\\d+|[1-9]\\d{0,2}(?: \\d{3})+|(?=\\.))(?:\\.(\\d+))? *(['\"]|[a-z]*\\.?)",
+        std::regex::icase);
     if (std::regex_match(text, found, one_figure)) {
         const Int unit = unit_of(found[3], bare);
         const bool grouped = found.str(1).find(' ') != std::string::npos;
@@ -85,11 +87,18 @@ Int length_nm(const Cell& cell, Int bare) {
         }
         return amount(cell, found[1], found[2], unit);
     }
+    const std::regex parts_of_a_foot(
+        "(?:(\\d+)(?: +|-))?(\\d{1,2})/(\\d{1,2}) *(?:'|ft\\.?|foot|feet|pies?)",
+        std::regex::icase);
+    if (std::regex_match(text, found, parts_of_a_foot)) {
+        return amount(cell, found[1], "", foot) +
+               12 * fraction(cell, std::stoll(found[2]), std::stoll(found[3]));
+    }
     // Feet with their unit, or with a dash before inches and their fraction; inches; their unit.
     const std::regex feet_and_inches(
-        "(?:(\\d+) *(?:'|ft(?:\\.(?!\\d))?|foot|feet)(?: *|-)|(\\d+)-(?=\\d+[ -]+\\d+/))?"
+        "(?:(\\d+) *(?:'|ft(?:\\.(?!\\d))?|foot|feet|pies?)(?: *|-)|(\\d+)-(?=\\d+[ -]+\\d+/))?"
         "(?:(\\d+)(?:\\.(\\d+))?|(?:(\\d+)(?: +|-))?(\\d{1,2})/(\\d{1,2}))"
-        " *(\"|in\\.?|inch|inches)?",
+        " *(\"|in\\.?|inch|inches|pulg\\.?|pulgadas?)?",
         std::regex::icase);
     if (!std::regex_match(text, found, feet_and_inches)) {
         refuse(cell, "no notation of a length");

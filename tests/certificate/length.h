@@ -1,4 +1,4 @@
-// A length as the trade writes it, in nanometres: an inch is 25.4 mm, a foot twelve inches.
+// A length as the trade writes it, in nanometers: an inch is 25.4 mm, a foot twelve inches.
 //
 //   46 ft 0 1/4 in   31' 7 5/8"   31-7-5/8   7 ½ in   31.5 ft   9 650 mm   9.65 m   506 (a bare
 //   one)

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "tests/certificate/joint_file.h"
+#include "tests/certificate/plan_print.h"
 #include "tests/certificate/table.h"
 
 namespace {
@@ -23,9 +24,10 @@ constexpr const char* usage =
     "or: read_certificate --plan nm|mm|in|16ths READINGS.csv CERTIFICATE.json PLAN.json\n"
     "  the files of: hemline-cli plan READINGS.csv --unit UNIT --json "
     "--certificate CERTIFICATE.json > PLAN.json\n"
-    "  UNIT is that of numbers that have none\n";
+    "  UNIT is that of numbers that have none; exit 1: wrong, 3: nothing wrong, but a bound whose "
+    "proof is absent\n";
 
-/// Nanometres in one of a unit's names; 0 for no unit.
+/// Nanometers in a unit, by any of its names; 0 if it is not a unit.
 certificate::Int unit_of(const std::string& name) {
     return name == "nm"      ? 1
            : name == "mm"    ? 1'000'000
@@ -54,6 +56,19 @@ int main(int count, char** words) {
                 : certificate::wrong_with(certificate::read_pieces(asked, unit), shown, plan);
         for (const std::string& what : wrong) {
             std::cout << "wrong: " << what << '\n';
+        }
+        if (wrong.empty() && of_plan) {
+            const auto readings = certificate::read_readings(asked, unit);
+            for (const std::string& what : certificate::unchecked(readings, shown, plan)) {
+                std::cout << "not checked: " << what << '\n';
+            }
+            const auto absent = certificate::proofs_absent(shown);
+            for (const std::string& what : absent) {
+                std::cout << "not shown: " << what << '\n';
+            }
+            if (!absent.empty()) {
+                return 3;
+            }
         }
         if (wrong.empty() && of_plan) {
             std::cout << "with " << shown["prefer"]

@@ -5,6 +5,7 @@
 
 #include "tests/certificate/length.h"
 #include "tests/certificate/task.h"
+#include "tests/certificate/wrong.h"
 
 namespace certificate {
 
@@ -31,16 +32,6 @@ Pieces pieces_in(const Json& list) {
     }
     return pieces;
 }
-
-struct Wrong {
-    std::vector<std::string> all;
-
-    void unless(bool so, const std::string& what) {
-        if (!so) {
-            all.push_back(what);
-        }
-    }
-};
 
 /// Sticks laid out, and of these how many that are not on hand.
 struct Laid {

@@ -12,7 +12,7 @@ namespace certificate {
 
 using Int = std::int64_t;
 
-/// Length in nanometres and how many of them.
+/// Length in nanometers and how many of them.
 using Pieces = std::vector<std::pair<Int, Int>>;
 
 /// Reads the columns `length,count` of plain whole numbers in units of `unit_nm`. Throws

@@ -13,7 +13,7 @@ struct Cell {
     int line = 0, column = 0;  ///< 1…, in bytes; where the cell begins
 };
 
-/// What stands in a cell and cannot be read: "2:9: 9,65 m: " and why.
+/// What is in a cell and cannot be read: "2:9: 9,65 m: " and why.
 struct Refused : std::runtime_error {
     using std::runtime_error::runtime_error;
 };

@@ -7,12 +7,12 @@
 
 namespace certificate {
 
-/// Pieces of one length. `size`: length and one kerf.
+/// Pieces of the same length. `size`: length and one kerf.
 struct Kind {
     Int size = 0, count = 0, worth = 0;
 };
 
-/// Sticks of one length, on hand or not. `room`: length and one kerf.
+/// Sticks of the same length, on hand or not. `room`: length and one kerf.
 struct Sticks {
     Int room = 0, supply = 0;
     bool unlimited = false, on_hand = false;
@@ -28,7 +28,7 @@ struct Task {
 /// Throws nlohmann::json::exception where something is missing.
 Task task_of(const nlohmann::json& certificate);
 
-/// The most worth that one stick with this room can hold.
+/// The most worth that a stick with this room can hold.
 Int most_worth(const Task& task, Int room);
 
 /// What a search for a plan from at most so many new sticks came to.

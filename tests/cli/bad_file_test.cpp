@@ -1,4 +1,4 @@
-// Readings files that cannot be read: each named by line, column, what, and the mend.
+// Readings files that cannot be read: each named by line, column, what is wrong and what to do.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -10,9 +10,7 @@ using namespace hemline::test;
 
 namespace {
 
-const std::string header = "edge,kind,trim,length,left,right,pitch\n";
-
-/// Exit 1, nothing on stdout, and `FILE:LINE:COLUMN: what` above the mend on stderr.
+/// Exit 1, nothing on stdout, and `FILE:LINE:COLUMN: what` above what to do on stderr.
 void check_refused(const Ran& ran, const std::string& at, const std::string& names) {
     CHECK_MESSAGE(ran.exit == 1, ran.err);
     CHECK(ran.out.empty());
@@ -31,12 +29,13 @@ TEST_CASE("an illegal field is named by its line and column") {
         check_refused(desk.run({"plan", file}), file + ':' + at + ": ", names);
         check_refused(desk.run({"plan", file, "--json"}), file + ':' + at + ": ", names);
     };
-    refused(header + "A,eave,,46 ft,gable,gable,5/12\nB,eave,,46 ft,gabel,gable,5/12\n", "3:15",
-            "gabel");
-    refused(header + "A,eaves,,46 ft,gable,gable,5/12\n", "2:3", "eaves");
-    refused(header + "A,eave,eave_gilded,46 ft,gable,gable,5/12\n", "2:8", "eave_gilded");
-    refused(header + "A,eave,,46 ft,gable,gable,5\n", "2:27", "5");
-    refused(header + "A,eave,,46 ft,open,open,5/12\nA,eave,,40 ft,open,open,5/12\n", "3:1", "A");
+    refused(readings_header + "A,eave,,46 ft,gable,gable,5/12\nB,eave,,46 ft,gabel,gable,5/12\n",
+            "3:15", "gabel");
+    refused(readings_header + "A,eaves,,46 ft,gable,gable,5/12\n", "2:3", "eaves");
+    refused(readings_header + "A,eave,eave_gilded,46 ft,gable,gable,5/12\n", "2:8", "eave_gilded");
+    refused(readings_header + "A,eave,,46 ft,gable,gable,5\n", "2:27", "5");
+    refused(readings_header + "A,eave,,46 ft,open,open,5/12\nA,eave,,40 ft,open,open,5/12\n", "3:1",
+            "A");
     refused("edge,kind,trim,length,left,right,pitch,tilt\nA,eave,,46 ft,open,open,5/12,1\n", "1:40",
             "tilt");
 }
@@ -46,12 +45,13 @@ TEST_CASE("a length that can be read two ways is refused where it stands") {
     for (const char* length : {"9 650", "379", "31-7", "7 9/8 in", "-7 in", "31' 12\"\"", "0 in",
                                "2 km", "1001 m", "", "abc", "9 m 65 cm"}) {
         const std::string file =
-            desk.write("roof.csv", header + "A,eave,,\"" + length + "\",open,open,5/12\n");
+            desk.write("roof.csv", readings_header + "A,eave,,\"" + length + "\",open,open,5/12\n");
         const Ran ran = desk.run({"plan", file});
         CHECK_MESSAGE(ran.exit == 1, length);
         CHECK_MESSAGE(ran.err.rfind(file + ":2:", 0) == 0, ran.err);
     }
-    const std::string legal = desk.write("roof.csv", header + "A,eave,,9 650 mm,open,open,5/12\n");
+    const std::string legal =
+        desk.write("roof.csv", readings_header + "A,eave,,9 650 mm,open,open,5/12\n");
     CHECK(desk.run({"plan", legal}).exit == 0);
 }
 
@@ -65,7 +65,7 @@ TEST_CASE("a file that is no table, no file or too large is refused, never a cra
         CHECK_MESSAGE(ran.err.rfind(name + ':', 0) == 0, ran.err);
         CHECK(ran.out.empty());
     }
-    std::string large = header;
+    std::string large = readings_header;
     while (large.size() <= std::size_t{1} << 20U) {
         large += "A" + std::to_string(large.size()) + ",eave,,46 ft,open,open,5/12\n";
     }
@@ -73,9 +73,10 @@ TEST_CASE("a file that is no table, no file or too large is refused, never a cra
     CHECK(ran.exit == 1);
     CHECK(ran.err.find("1 MiB") != std::string::npos);
     for (const std::string& text :
-         {std::string("\n\n\n"), std::string("\"edge"), header + "A\n",
-          header + "A,eave\x01\xFF,,1 ft,open,open,5/12\n", std::string("edge,edge\nA,B\n"),
-          std::string(header.size(), '\0'), std::string("edge,kind\nA,eave\n")}) {
+         {std::string("\n\n\n"), std::string("\"edge"), readings_header + "A\n",
+          readings_header + "A,eave\x01\xFF,,1 ft,open,open,5/12\n",
+          std::string("edge,edge\nA,B\n"), std::string(readings_header.size(), '\0'),
+          std::string("edge,kind\nA,eave\n")}) {
         const Ran odd = desk.run({"plan", desk.write("odd.csv", text)});
         CHECK_MESSAGE(odd.exit == 1, text);
         CHECK(!odd.err.empty());
@@ -85,7 +86,7 @@ TEST_CASE("a file that is no table, no file or too large is refused, never a cra
 TEST_CASE(
     "edges longer together than any roof are refused before memory is spent on their pieces") {
     const Desk desk;
-    std::string rows = header;
+    std::string rows = readings_header;
     for (int i = 0; i < 101; ++i) {
         rows += "A" + std::to_string(i) + ",eave,,1000 m,open,open,5/12\n";
     }

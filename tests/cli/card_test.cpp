@@ -8,10 +8,6 @@ using namespace hemline::test;
 
 namespace {
 
-const std::string eave =
-    "edge,kind,trim,length,left,right,pitch\n"
-    "A,eave,,46 ft,gable,gable,5/12\n";
-
 std::vector<double> marks_at(const nlohmann::json& card, const std::string& mark) {
     std::vector<double> inches;
     for (const auto& one : card["marks"]) {
@@ -31,7 +27,7 @@ TEST_CASE(
     "the first piece's card: tab fold at 1 in, lap line at 106 in, hem notch at 105 7/8, cut at "
     "112") {
     const Desk desk;
-    const std::string file = desk.write("a.csv", eave);
+    const std::string file = desk.write("a.csv", one_eave);
     const Ran ran = desk.run({"card", file, "A", "1", "--json"});
     CHECK(ran.exit == 0);
     const auto card = ran.json();
@@ -54,7 +50,7 @@ TEST_CASE(
 
 TEST_CASE("no screw stands in a lap or a tab, and none further than 12 in from the next") {
     const Desk desk;
-    const std::string file = desk.write("a.csv", eave);
+    const std::string file = desk.write("a.csv", one_eave);
     const auto card = desk.run({"card", file, "A", "2", "--json"}).json();
     const auto screws = card["screws_nm"].get<std::vector<std::int64_t>>();
     REQUIRE(screws.size() >= 2);
@@ -68,7 +64,7 @@ TEST_CASE("no screw stands in a lap or a tab, and none further than 12 in from t
 
 TEST_CASE("the last piece of a run waits for the reading taken beside its fixed neighbour") {
     const Desk desk;
-    const std::string file = desk.write("a.csv", eave);
+    const std::string file = desk.write("a.csv", one_eave);
     const auto waits = [&](const char* piece) {
         return desk.run({"card", file, "A", piece, "--json"})
             .json()["waits_for"]
@@ -82,7 +78,7 @@ TEST_CASE("the last piece of a run waits for the reading taken beside its fixed 
 TEST_CASE("a card and the plan of the same file agree on cut, stick and place") {
     const Desk desk;
     const std::string file =
-        desk.write("a.csv", eave + "B,eave,,31 ft 7 5/8 in,wall,corner_out,5/12\n");
+        desk.write("a.csv", one_eave + "B,eave,,31 ft 7 5/8 in,wall,corner_out,5/12\n");
     const auto plan = desk.run({"plan", file, "--json"}).json();
     for (const auto& run : plan["edges"]) {
         for (const auto& piece : run["pieces"]) {
@@ -98,7 +94,7 @@ TEST_CASE("a card and the plan of the same file agree on cut, stick and place") 
 
 TEST_CASE("--trim chooses the run: cleat and wrap by their ids") {
     const Desk desk;
-    const std::string file = desk.write("a.csv", eave);
+    const std::string file = desk.write("a.csv", one_eave);
     const auto cleat = desk.run({"card", file, "A", "1", "--trim", "cleat", "--json"}).json();
     CHECK(cleat["trim"] == "cleat");
     CHECK(cleat["lap_nm"] == 0);
@@ -110,7 +106,7 @@ TEST_CASE("--trim chooses the run: cleat and wrap by their ids") {
 
 TEST_CASE("the printed card says which end is hooked, the waste side and the caution") {
     const Desk desk;
-    const Ran ran = desk.run({"card", desk.write("a.csv", eave), "A", "1"});
+    const Ran ran = desk.run({"card", desk.write("a.csv", one_eave), "A", "1"});
     CHECK(ran.exit == 0);
     for (const char* words :
          {"Edge A, piece 1 of 5", "Cut 9 ft 4 in", "Hook the tape on the left end", "tab fold",
@@ -121,7 +117,7 @@ TEST_CASE("the printed card says which end is hooked, the waste side and the cau
 
 TEST_CASE("a line to fold, seal or see by is never called a cut") {
     const Desk desk;
-    const auto card = desk.run({"card", desk.write("a.csv", eave), "A", "1", "--json"}).json();
+    const auto card = desk.run({"card", desk.write("a.csv", one_eave), "A", "1", "--json"}).json();
     for (const auto& mark : card["marks"]) {
         const std::string name = mark["mark"];
         CHECK(mark["cuts"] == (name != "lap line" && name != "bead line" && name != "tab fold"));
@@ -139,7 +135,7 @@ TEST_CASE("the card of a trim that does not suit the pitch says so before the cu
 
 TEST_CASE("an edge, piece or trim that is not there is exit 1 and names the ones that are") {
     const Desk desk;
-    const std::string file = desk.write("a.csv", eave);
+    const std::string file = desk.write("a.csv", one_eave);
     const auto refused = [&](std::vector<std::string> words, const std::string& names) {
         const Ran ran = desk.run(words);
         CHECK(ran.exit == 1);

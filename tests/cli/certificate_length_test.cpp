@@ -1,4 +1,4 @@
-// The certificate reader's own reading of lengths, which shares nothing with the engine's.
+// How the certificate reader reads lengths; it shares no code with the engine.
 #include <doctest/doctest.h>
 
 #include <stdexcept>
@@ -41,6 +41,12 @@ TEST_CASE("The reader knows the trade's notations of a length") {
     CHECK(read("9 650 mm") == 9'650'000'000);
     CHECK(read("31' 7") == 379 * inch_nm);
     CHECK(read("31.5 ft") == 378 * inch_nm);
+    CHECK(read("31 1/2 ft") == 378 * inch_nm);
+    CHECK(read("31½ pies") == 378 * inch_nm);
+    CHECK(read("31 pies 6 pulgadas") == 378 * inch_nm);
+    CHECK(read(".5 ft") == 6 * inch_nm);
+    CHECK(read("965 centímetros") == 9'650'000'000);
+    CHECK(read("9.65 metros") == 9'650'000'000);
     CHECK(read("7-5/8\"") == 122 * sixteenth_nm);
     CHECK(read("½ in") == inch_nm / 2);
     CHECK(read("7 ½", inch_nm) == 15 * inch_nm / 2);
@@ -67,7 +73,9 @@ TEST_CASE("A length that can be read two ways, or not at all, is refused") {
                              "7 in 3",
                              "31 ft .5 in",
                              "31 ft.5 in",
-                             "5/8 ft",
+                             "5/10 ft",
+                             "1 200 ft",
+                             "31 1/2 ft 3 in",
                              "7 5/8 mm",
                              "1 2345 mm",
                              "7..5 in",

@@ -1,8 +1,8 @@
-// Conflicts at a desk: two picks made apart, an edge taken off and cut for, a number written twice.
+// Disagreements at a desk: two picks that disagree, an edge taken off and cut for, a number written
+// twice.
 #include <doctest/doctest.h>
 
 #include <fstream>
-#include <sstream>
 
 #include "engine/record/event_bytes.h"
 #include "tests/cli/program.h"
@@ -14,24 +14,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Ran fine(const Ran& ran) {
-    CHECK_MESSAGE(ran.exit == 0, ran.err);
-    return ran;
-}
-
-std::string last_word(const std::string& text) {
-    std::istringstream in(text);
-    std::string word;
-    while (in >> word) {
-    }
-    return word;
-}
-
 nlohmann::json conflicts(const Desk& desk, const std::string& job) {
     return fine(desk.run({"show", job, "--json"})).json()["conflicts"];
 }
 
-/// A job folder with one journal of each device.
+/// A job folder with a journal for each device.
 void write_job(const Desk& desk, const std::string& job, const std::vector<Event>& events) {
     fs::create_directories(desk.folder() / job);
     for (const Event& event : events) {

@@ -12,7 +12,7 @@ using namespace hemline::test;
 namespace {
 
 /// One run of `cut` in sixteenths: the pieces asked for, the plan printed, the certificate written.
-struct Shown {
+struct CutShown {
     certificate::Pieces pieces;
     nlohmann::json plan, proof;
 
@@ -25,7 +25,7 @@ struct Shown {
     }
 };
 
-Shown cut(const Desk& desk, const std::string& csv, const std::vector<std::string>& stock) {
+CutShown cut(const Desk& desk, const std::string& csv, const std::vector<std::string>& stock) {
     const std::string file = desk.write("pieces.csv", csv);
     const std::string proof = (desk.folder() / "proof.json").string();
     std::vector<std::string> words = {"cut",           file,  "--unit", "16ths",
@@ -38,8 +38,8 @@ Shown cut(const Desk& desk, const std::string& csv, const std::vector<std::strin
             nlohmann::json::parse(written, nullptr, false)};
 }
 
-/// Pieces, several lengths of stock, offcuts on hand and kerf by chance.
-Shown cut_by_chance(const Desk& desk, std::mt19937& random) {
+/// Random pieces, lengths of stock, offcuts on hand and kerf.
+CutShown cut_by_chance(const Desk& desk, std::mt19937& random) {
     const auto between = [&](int low, int high) {
         return low + static_cast<int>(random() % static_cast<unsigned>(high - low + 1));
     };
@@ -66,7 +66,7 @@ TEST_CASE("Sixty certificates of jobs by chance hold, read without any of the pl
     std::mt19937 random(5);
     int proved = 0;
     for (int n = 0; n < 60; ++n) {
-        const Shown shown = cut_by_chance(desk, random);
+        const CutShown shown = cut_by_chance(desk, random);
         CAPTURE(n);
         CHECK(shown.wrong() == "");
         const bool is_proved = shown.plan["proved"];
@@ -83,8 +83,8 @@ TEST_CASE("A count that only a search refutes is searched again by the reader") 
         const auto kind = [&](int inches, int count) {
             return std::to_string(inches * stretch) + ',' + std::to_string(count) + '\n';
         };
-        const Shown shown = cut(desk, "length,count\n" + kind(60, 3) + kind(40, 5) + kind(24, 9),
-                                {"--stock", std::to_string(120 * stretch)});
+        const CutShown shown = cut(desk, "length,count\n" + kind(60, 3) + kind(40, 5) + kind(24, 9),
+                                   {"--stock", std::to_string(120 * stretch)});
         CHECK(shown.plan["sticks"] == 6);
         CHECK(shown.proof["refuted"] == 1);
         CHECK(shown.wrong() == "");
@@ -93,7 +93,7 @@ TEST_CASE("A count that only a search refutes is searched again by the reader") 
 
 TEST_CASE("With sticks on hand, proved means that sticks and bound count the same") {
     const Desk desk;
-    const Shown shown =
+    const CutShown shown =
         cut(desk, "length,count\n1600,2\n400,3\n", {"--stock", "1920", "--have", "900x2"});
     CHECK(shown.wrong() == "");
     CHECK(shown.plan["proved"] == true);
@@ -105,23 +105,24 @@ TEST_CASE("With sticks on hand, proved means that sticks and bound count the sam
 
 TEST_CASE("The reader refuses a certificate or a plan that was tampered with") {
     const Desk desk;
-    const Shown good =
+    const CutShown good =
         cut(desk, "length,count\n960,3\n640,5\n384,9\n", {"--stock", "1920", "--have", "500x1"});
     REQUIRE(good.wrong() == "");
     const auto refused = [&](auto tamper) {
-        Shown bad = good;
+        CutShown bad = good;
         tamper(bad);
         return bad.wrong() != "";
     };
-    CHECK(refused([](Shown& s) { s.pieces[0].second += 1; }));
-    CHECK(refused([](Shown& s) { s.plan["layouts"].erase(0); }));
-    CHECK(refused([](Shown& s) { s.plan["layouts"][0]["cuts"].push_back(960 * sixteenth_nm); }));
-    CHECK(refused([](Shown& s) { s.plan["layouts"].back()["on_hand"] = true; }));
-    CHECK(refused([](Shown& s) { s.plan["sticks"] = s.plan["sticks"].get<int>() - 1; }));
-    CHECK(refused([](Shown& s) { s.proof["share"] = s.proof["share"].get<std::int64_t>() / 2; }));
-    CHECK(refused([](Shown& s) { s.proof["stock"][0]["holds_at_most"] = 1; }));
-    CHECK(refused([](Shown& s) { s.proof["pieces"][0]["worth"] = std::int64_t{1} << 40; }));
-    CHECK(refused([](Shown& s) {
+    CHECK(refused([](CutShown& s) { s.pieces[0].second += 1; }));
+    CHECK(refused([](CutShown& s) { s.plan["layouts"].erase(0); }));
+    CHECK(refused([](CutShown& s) { s.plan["layouts"][0]["cuts"].push_back(960 * sixteenth_nm); }));
+    CHECK(refused([](CutShown& s) { s.plan["layouts"].back()["on_hand"] = true; }));
+    CHECK(refused([](CutShown& s) { s.plan["sticks"] = s.plan["sticks"].get<int>() - 1; }));
+    CHECK(
+        refused([](CutShown& s) { s.proof["share"] = s.proof["share"].get<std::int64_t>() / 2; }));
+    CHECK(refused([](CutShown& s) { s.proof["stock"][0]["holds_at_most"] = 1; }));
+    CHECK(refused([](CutShown& s) { s.proof["pieces"][0]["worth"] = std::int64_t{1} << 40; }));
+    CHECK(refused([](CutShown& s) {
         for (nlohmann::json* said : {&s.plan, &s.proof}) {
             (*said)["lower_bound"] = (*said)["lower_bound"].get<int>() + 1;
             (*said)["new_lower_bound"] = (*said)["new_lower_bound"].get<int>() + 1;
@@ -129,5 +130,5 @@ TEST_CASE("The reader refuses a certificate or a plan that was tampered with") {
         }
         s.proof["refuted"] = s.proof["refuted"].get<int>() + 1;
     }));
-    CHECK(refused([](Shown& s) { s.proof.erase("kerf"); }));
+    CHECK(refused([](CutShown& s) { s.proof.erase("kerf"); }));
 }

@@ -20,11 +20,9 @@ std::string today() {
     return text;
 }
 
-void start(const Desk& desk) {
-    const std::string readings =
-        "edge,kind,trim,length,left,right,pitch\nA,eave,,46 ft,gable,gable,5/12\n";
+void start_read_twice(const Desk& desk) {
     REQUIRE(
-        desk.run({"new", "job", "--by", "Ada", "--from", desk.write("roof.csv", readings)}).exit ==
+        desk.run({"new", "job", "--by", "Ada", "--from", desk.write("roof.csv", one_eave)}).exit ==
         0);
     REQUIRE(desk.run({"take", "job", "A", "46 ft", "--by", "Ben"}).exit == 0);
 }
@@ -33,7 +31,7 @@ void start(const Desk& desk) {
 
 TEST_CASE("day says what each person did on that day") {
     const Desk desk;
-    start(desk);
+    start_read_twice(desk);
     const Ran ran = desk.run({"day", "job", today()});
     CHECK(ran.exit == 0);
     CHECK(ran.out.find("  Ada: 1 reading.\n  Ben: 1 reading.\n") != std::string::npos);
@@ -47,7 +45,7 @@ TEST_CASE("day says what each person did on that day") {
 
 TEST_CASE("day writes a page to print") {
     const Desk desk;
-    start(desk);
+    start_read_twice(desk);
     const Ran ran = desk.run({"day", "job", today(), "--html", "sheet.html", "--paper", "a4"});
     CHECK(ran.exit == 0);
     std::ifstream file(desk.folder() / "sheet.html");
@@ -58,7 +56,7 @@ TEST_CASE("day writes a page to print") {
 
 TEST_CASE("day refuses what is no day, and a page that cannot be written, with the mend") {
     const Desk desk;
-    start(desk);
+    start_read_twice(desk);
     const Ran ran = desk.run({"day", "job", "4 May"});
     CHECK(ran.exit == 1);
     CHECK(ran.err.find("2026-05-04") != std::string::npos);

@@ -47,7 +47,7 @@ TEST_CASE("take past a limit on file sizes says that it is not saved, and leaves
                                         "edge,kind,trim,length,left,right,pitch\n"
                                         "A,eave,,46 ft,gable,gable,5/12\n");
     REQUIRE(desk.run({"new", "job", "--from", roof}).exit == 0);
-    for (int reading = 0; reading < 5; ++reading) {  // more bytes than what is said takes
+    for (int reading = 0; reading < 5; ++reading) {  // more bytes than the messages take
         REQUIRE(desk.run({"take", "job", "A", "46 ft", "--by", std::string(200, 'x')}).exit == 0);
     }
     const fs::path journal = journal_in(desk.folder() / "job");

@@ -1,5 +1,5 @@
-// Frames of a journal laid out from docs/journal_format.md, without the program: what another one,
-// or a spiteful one, might have written.
+// Frames of a journal laid out from docs/journal_format.md, without the program: what another
+// program, or a malicious one, might have written.
 #pragma once
 
 #include <cstdint>
@@ -43,7 +43,7 @@ inline std::string id_field(FrameId id) {
     return little_endian(id.device) + little_endian(id.sequence);
 }
 
-/// What stands before an event's own fields; with a clock it is of version 2.
+/// What comes before the fields of an event's kind; with a clock it is version 2.
 struct FrameHead {
     FrameId id;
     std::int64_t wall_ms = 0;

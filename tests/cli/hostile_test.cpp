@@ -1,6 +1,6 @@
 // Jobs that no crew writes: journals that check out and say far too much, read by every command of
-// the real program in a process of its own. Nothing is timed: what grew with a square would take
-// minutes, and the tests' own limit ends it. What grew in memory is caught by a generous cap.
+// the real program in a separate process. Nothing is timed: quadratic growth would take minutes,
+// and the time limit of the tests would end it. Growth in memory is caught by a generous cap.
 #include <doctest/doctest.h>
 
 #include "tests/cli/hostile_journal.h"
@@ -10,7 +10,7 @@ using namespace hemline::test;
 
 namespace {
 
-/// What a small tablet can spare for one program, many times what an ordinary job takes.
+/// What a small tablet can spare for a program, many times what an ordinary job takes.
 // The sanitizers keep what was given back for a while, and shadow all of it.
 #ifdef __SANITIZE_ADDRESS__
 constexpr std::int64_t memory_most_kb = 2'000'000, plan_most_kb = 1'000'000;
@@ -19,7 +19,8 @@ constexpr std::int64_t memory_most_kb = 400'000, plan_most_kb = 200'000;
 #endif
 constexpr std::int64_t metre_nm = 1'000'000'000;
 
-/// Every command that reads a job reads this one, within the memory; what `show` says of it.
+/// Every command that reads a job reads this job, within the memory; returns what `show` says about
+/// it.
 Ran read_by_every_command(const Desk& desk, const HostileJournal& journal) {
     journal.save(desk.folder() / "job");
     const Ran shown = desk.run({"show", "job", "--json"});
@@ -58,6 +59,8 @@ Payload lengths(int many, std::int64_t first_nm) {
 }
 
 }  // namespace
+
+TEST_SUITE_BEGIN("large");
 
 TEST_CASE("A journal of 31 KiB with 4,000 stock lengths is planned with the longest, and says so") {
     const Desk desk;
@@ -272,3 +275,5 @@ TEST_CASE("Fifteen thousand pieces of as many lengths are cut, and that it is no
               .out.find("not proved: the job is larger than the proof has room for") !=
           std::string::npos);
 }
+
+TEST_SUITE_END();

@@ -12,11 +12,6 @@ using namespace hemline::test;
 
 namespace {
 
-const std::string readings =
-    "edge,kind,trim,length,left,right,pitch\n"
-    "A,eave,,46 ft 0 1/4 in,gable,gable,5/12\n"
-    "B,eave,,31 ft 7 5/8 in,wall,corner_out,5/12\n";
-
 std::vector<std::string> lines_of(const std::string& text) {
     std::vector<std::string> lines;
     std::istringstream in(text);
@@ -24,14 +19,6 @@ std::vector<std::string> lines_of(const std::string& text) {
         lines.push_back(line);
     }
     return lines;
-}
-
-std::string last_word(const std::string& text) {
-    std::istringstream in(text);
-    std::string word;
-    while (in >> word) {
-    }
-    return word;
 }
 
 std::filesystem::path journal_file(const Desk& desk) {
@@ -44,10 +31,9 @@ std::filesystem::path journal_file(const Desk& desk) {
     return {};
 }
 
-/// A job "job" started from the readings above.
+/// A job "job" started from two eaves.
 void start(const Desk& desk) {
-    const Ran ran = desk.run({"new", "job", "--from", desk.write("roof.csv", readings)});
-    CHECK_MESSAGE(ran.exit == 0, ran.err);
+    fine(desk.run({"new", "job", "--from", desk.write("roof.csv", two_eaves)}));
 }
 
 bool is_event_id(const std::string& word) {
@@ -121,7 +107,7 @@ TEST_CASE("a reading that is off by an inch is recorded all the same, and doubte
     const auto shown = desk.run({"show", "job", "--json"}).json();
     CHECK(shown["readings"].size() == 3);
     CHECK(shown["edges"][0]["length_nm"].is_null());
-    // A third that agrees with the first settles it; the odd one stays in the record.
+    // A third reading that agrees with the first settles it; the odd reading stays in the record.
     CHECK(desk.run({"take", "job", "A", "46 ft 0 1/4 in"}).exit == 0);
     const auto settled = desk.run({"show", "job", "--json"}).json();
     CHECK(settled["readings"].size() == 4);
@@ -267,7 +253,7 @@ TEST_CASE("a remainder is a reading of its own, of what is left for the last pie
     const Desk desk;
     start(desk);
     CHECK(desk.run({"take", "job", "A", "46 ft 0 1/4 in"}).exit == 0);
-    // 105 1/8 in seen of the last piece, 6 in of its neighbour under it: about 99 1/8 in is left.
+    // 105 1/8 in seen of the last piece, 6 in of its neighbor under it: about 99 1/8 in is left.
     const Ran took = desk.run({"take", "job", "A", "8 ft 3 1/8 in", "--remainder"});
     CHECK(took.exit == 0);
     CHECK_MESSAGE(took.err.empty(), took.err);

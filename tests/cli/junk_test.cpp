@@ -44,6 +44,8 @@ void put_junk(const fs::path& folder) {
 
 }  // namespace
 
+TEST_SUITE_BEGIN("large");
+
 TEST_CASE("carry and joining pass over 26 junk segments, 1.3 GB, within 160 MB") {
     const Desk desk;
     const std::string roof = desk.write(
@@ -62,3 +64,5 @@ TEST_CASE("carry and joining pass over 26 junk segments, 1.3 GB, within 160 MB")
     CHECK(carried.peak_kib < peak_most_kib);
     MESSAGE("joining took " << joined.peak_kib << " kB, carrying " << carried.peak_kib << " kB");
 }
+
+TEST_SUITE_END();

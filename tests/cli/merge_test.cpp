@@ -14,27 +14,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const std::string readings =
-    "edge,kind,trim,length,left,right,pitch\n"
-    "A,eave,,46 ft 0 1/4 in,gable,gable,5/12\n"
-    "B,eave,,31 ft 7 5/8 in,wall,corner_out,5/12\n";
-
-std::string last_word(const std::string& text) {
-    std::istringstream in(text);
-    std::string word;
-    while (in >> word) {
-    }
-    return word;
-}
-
-Ran fine(const Ran& ran) {
-    CHECK_MESSAGE(ran.exit == 0, ran.err);
-    return ran;
-}
-
 /// A job "one", and "two" unpacked from its file.
 void start_two(const Desk& desk) {
-    fine(desk.run({"new", "one", "--from", desk.write("roof.csv", readings)}));
+    fine(desk.run({"new", "one", "--from", desk.write("roof.csv", two_eaves)}));
     fine(desk.run({"pack", "one", "job.hemline"}));
     fine(desk.run({"unpack", "job.hemline", "two"}));
 }
@@ -141,7 +123,7 @@ TEST_CASE("A merge into a fuller job with a listing that fails changes nothing")
         // As it was, or, when what was written could not be looked at, with what came in.
         const std::string now = journal_of(desk, "one");
         CHECK(now.find(before) == 0);
-        if (ran.exit == 0) {  // no such call, or one that only looks for old drafts
+        if (ran.exit == 0) {  // no such call, or a call that only looks for old drafts
             CHECK(std::count(now.begin(), now.end(), '\n') == 12);
             continue;
         }

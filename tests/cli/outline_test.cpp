@@ -10,11 +10,9 @@ using namespace hemline::test;
 
 namespace {
 
-const std::string header = "edge,kind,trim,length,left,right,pitch\n";
-
 /// An invented house, 40 × 30 ft with a corner of 24 × 10 ft cut out.
 std::string l_house(const std::string& a = "40 ft", const std::string& c_right = "corner_in") {
-    return header + "A,eave,," + a + ",corner_out,corner_out,6/12\n" +
+    return readings_header + "A,eave,," + a + ",corner_out,corner_out,6/12\n" +
            "B,eave,,30 ft,corner_out,corner_out,6/12\n" + "C,eave,,16 ft,corner_out," + c_right +
            ",6/12\n" + "D,eave,,10 ft,corner_in,corner_out,6/12\n" +
            "E,eave,,24 ft,corner_out,corner_out,6/12\n" +
@@ -74,7 +72,7 @@ TEST_CASE("outline names what would close a house that does not") {
 TEST_CASE("outline takes gables by their slope, other corners and rows not read yet") {
     const Desk desk;
     // A 5-12-13 triangle: 24 ft wide.
-    const std::string gables = header +
+    const std::string gables = readings_header +
                                "A,eave,,40 ft,gable,gable,5/12\nB,gable,,13 ft,eave,ridge,5/12\n"
                                "C,gable,,13 ft,eave,ridge,5/12\nD,eave,,40 ft,gable,gable,5/12\n"
                                "E,gable,,13 ft,eave,ridge,5/12\nF,gable,,13 ft,eave,ridge,5/12\n";
@@ -87,7 +85,7 @@ TEST_CASE("outline takes gables by their slope, other corners and rows not read 
         "A,eave,,9 m,corner_out,corner_out,30deg,60\nB,eave,,9 m,corner_out,corner_out,30deg,60°\n"
         "C,eave,,9 m,corner_out,corner_out,30deg,60 deg\n");
     CHECK(triangle["closes"] == true);
-    const auto open = traced(desk, header +
+    const auto open = traced(desk, readings_header +
                                        "A,eave,,40 ft,corner_out,corner_out,6/12\n"
                                        "B,eave,,30 ft,corner_out,corner_out,6/12\n"
                                        "C,eave,,40 ft,corner_out,corner_out,6/12\n"
@@ -101,10 +99,10 @@ TEST_CASE("outline takes gables by their slope, other corners and rows not read 
 TEST_CASE("outline says where a file cannot be read, and with what mend") {
     const Desk desk;
     const std::vector<std::pair<std::string, std::string>> bad = {
-        {header + "A,eave,,40 ft,corner_out,corner,6/12\n", "roof.csv:2:26: right"},
-        {header + "A,eave,,40 feets,corner_out,corner_out,6/12\n", "roof.csv:2:9: length"},
-        {header + "A,roof,,40 ft,corner_out,corner_out,6/12\n", "roof.csv:2:3: kind"},
-        {header + "R,ridge,,40 ft,open,open,6/12\n", "roof.csv:0:0: No eave"},
+        {readings_header + "A,eave,,40 ft,corner_out,corner,6/12\n", "roof.csv:2:26: right"},
+        {readings_header + "A,eave,,40 feets,corner_out,corner_out,6/12\n", "roof.csv:2:9: length"},
+        {readings_header + "A,roof,,40 ft,corner_out,corner_out,6/12\n", "roof.csv:2:3: kind"},
+        {readings_header + "R,ridge,,40 ft,open,open,6/12\n", "roof.csv:0:0: No eave"},
         {"edge,kind,trim,length,left,right,pitch,corner_left\nA,eave,,4 m,open,open,,400\n",
          "corner_left"},
         {"edge,kind,trim,length,left,right,pitch,corner_left\nA,eave,,4 m,open,open,,0\n",

@@ -2,7 +2,6 @@
 // poppler's pdftotext and pdfinfo.
 #include <doctest/doctest.h>
 
-#include <cstdio>
 #include <ctime>
 #include <fstream>
 #include <regex>
@@ -20,18 +19,6 @@ const std::string house =
     "A,eave,,46 ft 3 7/8 in,gable,gable,5/12,,\n"
     "H,hip,,23 ft 7 15/16 in,eave,ridge,8/12,10/12,90\n"
     "G,gable,,12 ft 1/16 in,eave,ridge,5/12,,\n";
-
-std::string printed_by(const std::string& command) {
-    std::string text;
-    FILE* pipe = popen(command.c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    char part[4096];
-    for (std::size_t n = 0; (n = std::fread(part, 1, sizeof part, pipe)) > 0;) {
-        text.append(part, n);
-    }
-    CHECK_MESSAGE(pclose(pipe) == 0, command);
-    return text;
-}
 
 /// A page of a printed file, as its words stand on the paper.
 struct Printed {
@@ -65,15 +52,11 @@ Printed print_page(const Desk& desk, const std::string& html) {
 }
 
 /// "29 Nov 2026", as the program writes today.
-std::string today() {
+std::string today_written() {
     const std::time_t now = std::time(nullptr);
     char text[32];
     std::strftime(text, sizeof text, "%e %b %Y", std::localtime(&now));
     return text[0] == ' ' ? text + 1 : text;
-}
-
-bool has(const std::string& text, const std::string& words) {
-    return text.find(words) != std::string::npos;
 }
 
 /// Job, day, edge and "page n of m" on each sheet, and something below them.
@@ -98,7 +81,7 @@ struct Word {
     std::string text;
 };
 
-/// No word lies on another one, by more than letters' own slack of a point.
+/// No word overlaps another by more than a point, which letters may.
 void check_nothing_overprints(const Printed& printed) {
     const std::string xml = printed_by("pdftotext -bbox '" + printed.path + "' -");
     std::vector<Word> words;
@@ -139,7 +122,7 @@ TEST_CASE("a printed card is one sheet with its head, whole lengths and waste on
         REQUIRE(desk.run({"card", file, edge, "1", "--html", "card.html"}).exit == 0);
         const Printed card = print_page(desk, "card.html");
         CHECK(card.pages.size() == 1);
-        check_heads(card, "heron lane", today(), std::string("Edge ") + edge);
+        check_heads(card, "heron lane", today_written(), std::string("Edge ") + edge);
         check_nothing_overprints(card);
         CHECK(has(card.all(), "none"));
         std::istringstream lines(card.all());
@@ -184,7 +167,7 @@ TEST_CASE("printed templates are numbered through, none is empty and no number l
             REQUIRE(desk.run({"pattern", file, edge, "1", "--html", "ends.html", "--paper", paper})
                         .exit == 0);
             const Printed ends = print_page(desk, "ends.html");
-            check_heads(ends, "heron lane", today(), std::string("Edge ") + edge);
+            check_heads(ends, "heron lane", today_written(), std::string("Edge ") + edge);
             check_nothing_overprints(ends);
             CHECK_FALSE(has(ends.all(), "eave_rolled"));
         }
@@ -205,7 +188,7 @@ TEST_CASE("a printed day of many lines has its head on every sheet and no id on 
     REQUIRE(desk.run({"day", "Heron Lane", day, "--html", "day.html"}).exit == 0);
     const Printed sheet = print_page(desk, "day.html");
     CHECK(sheet.pages.size() >= 2);
-    check_heads(sheet, "Heron Lane", today(), "Day sheet");
+    check_heads(sheet, "Heron Lane", today_written(), "Day sheet");
     check_nothing_overprints(sheet);
     CHECK_FALSE(std::regex_search(sheet.all(), an_id));
 }

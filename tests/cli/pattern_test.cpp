@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
@@ -20,19 +19,6 @@ const std::string eave =
     "A,eave,,46 ft,gable,gable,5/12\n"
     "B,eave,eave_two_part,17 ft 5 1/2 in,corner_out,wall,9/12\n";
 
-/// What a shell command prints.
-std::string printed_by(const std::string& command) {
-    std::string text;
-    FILE* pipe = popen(command.c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    char part[4096];
-    for (std::size_t n = 0; (n = std::fread(part, 1, sizeof part, pipe)) > 0;) {
-        text.append(part, n);
-    }
-    CHECK_MESSAGE(pclose(pipe) == 0, command);
-    return text;
-}
-
 json read_back(const std::string& kind, const std::string& path) {
     const char* source = std::getenv("HEMLINE_SOURCE");
     REQUIRE(source != nullptr);
@@ -40,7 +26,7 @@ json read_back(const std::string& kind, const std::string& path) {
                                   "/tests/cli/read_drawings.py' " + kind + " '" + path + "'"));
 }
 
-/// Points in mm as the program's own nanometres; `low`: y is up from there.
+/// Points in mm as the program's nanometers; `low`: y is up from there.
 json nanometres(const json& points, std::int64_t low) {
     json all = json::array();
     for (const auto& p : points) {

@@ -64,6 +64,18 @@ TEST_CASE(
     CHECK(text.out.find("eave_two_part") != std::string::npos);
 }
 
+// Geometry: a gable's face hangs square to its flange at any pitch; a ridge bends by both slopes.
+TEST_CASE("a trim that is named is told its own fold, not an eave's") {
+    const Desk desk;
+    CHECK(desk.run({"pitch", "4/12", "--trim", "gable", "--json"}).json()["bend_deg"] == 90);
+    const double ridge =
+        desk.run({"pitch", "4/12", "--trim", "ridge_cap", "--json"}).json()["bend_deg"];
+    CHECK(ridge == doctest::Approx(2 * 18.434949).epsilon(1e-7));
+    const std::string text = desk.run({"pitch", "4/12", "--trim", "gable"}).out;
+    CHECK(text.find("Fold of gable: 90.00 deg") != std::string::npos);
+    CHECK(text.find("71.57") == std::string::npos);
+}
+
 // Common practice: the rolled drip edge takes snap-lock panels, not mechanically seamed ones.
 TEST_CASE("the seam decides too") {
     const Desk desk;

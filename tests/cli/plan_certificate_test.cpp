@@ -13,8 +13,6 @@ using namespace hemline::test;
 
 namespace {
 
-using Json = nlohmann::json;
-
 struct Shown {
     certificate::Readings readings;
     Json plan, proof;
@@ -44,7 +42,7 @@ Shown plan(const Desk& desk, const std::string& csv, const std::vector<std::stri
 
 constexpr const char* header = "edge,kind,trim,length,left,right,pitch,looks\n";
 
-/// Eaves and gables by chance, some that must be balanced.
+/// Random eaves and gables, some of which must be balanced.
 std::string roof_by_chance(std::mt19937& random) {
     const auto between = [&](int low, int high) {
         return low + static_cast<int>(random() % static_cast<unsigned>(high - low + 1));
@@ -75,7 +73,8 @@ Json& most_parts(Json& proof) {
 
 }  // namespace
 
-TEST_CASE("Certificates of thirty roofs by chance hold, read without any of the planner's code") {
+TEST_CASE("Certificates of thirty roofs by chance hold, read without any of the planner's code" *
+          doctest::test_suite("large")) {
     const Desk desk;
     std::mt19937 random(17);
     int choices = 0, proved = 0;
@@ -126,9 +125,10 @@ TEST_CASE("The demo roof's own readings file, in feet, inches and fractions, is 
 TEST_CASE("Planner and reader understand the same length by every notation") {
     const Desk desk;
     std::string rows = header;
-    for (const char* length : {"4576", "9 650 mm", "9.65 m", "965 cm", "31 ft 7 5/8 in", "31.5 ft",
-                               "\"31' 7 5/8\"\"\"", "\"31' 7-5/8\"", "31-7-5/8", "31-7⅝",
-                               "31′ 7 5⁄8″", "379 5/8 in", "31 ft 7.625 in", "31'", "312 ½ in"}) {
+    for (const char* length :
+         {"4576", "9 650 mm", "9.65 m", "965 cm", "31 ft 7 5/8 in", "31.5 ft", "\"31' 7 5/8\"\"\"",
+          "\"31' 7-5/8\"", "31-7-5/8", "31-7⅝", "31′ 7 5⁄8″", "379 5/8 in", "31 ft 7.625 in", "31'",
+          "312 ½ in", "31 1/2 ft", ".5 m", "31 pies 7 pulgadas"}) {
         rows += "E" + std::to_string(rows.size()) + ",eave,," + length + ",gable,gable,5/12,\n";
     }
     CHECK(plan(desk, rows, {}).wrong() == "");
@@ -175,7 +175,7 @@ TEST_CASE("The reader refuses a joint certificate or a plan that was tampered wi
         return bad.wrong() != "";
     };
     const auto choice = [](Shown& s) -> Json& { return s.proof["pools"][0]["choices"][0]; };
-    // The job: another length, an edge that may run out and must not, a stick that is none.
+    // The job: another length, an edge that may run out and must not, a stick that is not a stick.
     CHECK(refused([](Shown& s) { s.readings[0].length += sixteenth_nm; }));
     CHECK(refused([](Shown& s) { s.proof["pools"][0]["edges"].erase(0); }));
     CHECK(refused([](Shown& s) { s.proof["pools"][0]["stock"][0]["supply"] = 1; }));
@@ -202,8 +202,6 @@ TEST_CASE("The reader refuses a joint certificate or a plan that was tampered wi
             (*said)["proved"] = false;
         }
     }));
-    CHECK(refused([&](Shown& s) { choice(s)["parts"].clear(); }));
-    CHECK(refused([&](Shown& s) { choice(s).erase("parts"); }));
     CHECK(refused([](Shown& s) { most_parts(s.proof)[0]["edges"][0]["classes"] = 0; }));
     CHECK(refused([](Shown& s) { most_parts(s.proof)[0]["edges"].erase(0); }));
     CHECK(refused([](Shown& s) {

@@ -22,7 +22,7 @@ Int fewest_pieces(Int metal) {
     return metal <= stick ? 1 : (metal - lap + stick - lap - 1) / (stick - lap);
 }
 
-/// Checks one edge of the plan; adds to the laps beyond the fewest and the unbalanced edges.
+/// Checks an edge of the plan; adds to the laps beyond the fewest and the unbalanced edges.
 void check_run(const nlohmann::json& run, Int length, Int& laps, Int& unbalanced) {
     const auto& pieces = run["pieces"];
     const auto count = static_cast<Int>(pieces.size());
@@ -42,7 +42,7 @@ void check_run(const nlohmann::json& run, Int length, Int& laps, Int& unbalanced
     laps += count - fewest_pieces(length + tabs);
     const Int differ = pieces[0]["covers_nm"].get<Int>() - pieces.back()["covers_nm"].get<Int>();
     const bool balanced = full_between && std::abs(differ) <= sixteenth_nm;
-    // Whole inches: equal ends are on the grid, and lawful when neither is too long or a sliver.
+    // Whole inches: equal ends are on the grid, and permitted when neither is too long or a sliver.
     const Int ends = length - (count - 2) * (stick - lap);
     const Int shorter = ends / 2 + tabs / 2;
     const bool could = count == 1 || (shorter >= sliver && shorter + lap <= stick);
@@ -50,7 +50,7 @@ void check_run(const nlohmann::json& run, Int length, Int& laps, Int& unbalanced
 }
 
 /// Every piece on its stick, none over another.
-void check_sticks(const nlohmann::json& plan) {
+void check_no_overlap(const nlohmann::json& plan) {
     std::map<Int, std::vector<std::pair<Int, Int>>> laid;
     for (const auto& run : plan["edges"]) {
         for (const auto& piece : run["pieces"]) {
@@ -132,7 +132,7 @@ TEST_CASE("Joint plans of forty roofs cover, lap and lie as they must, and no bo
         for (std::size_t e = 0; e < lengths.size(); ++e) {
             check_run(plan["edges"][e], lengths[e], laps, unbalanced);
         }
-        check_sticks(plan);
+        check_no_overlap(plan);
         const Int sticks = plan["proof"][0]["sticks"];
         CHECK(sticks == static_cast<Int>(plan["sticks"].size()));
         bool is_among_choices = false;

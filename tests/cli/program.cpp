@@ -9,18 +9,13 @@
 #include <unistd.h>
 
 #include <csignal>
+#include <cstdio>
 #include <fstream>
 #include <sstream>
 
 namespace hemline::test {
-namespace {
 
-std::string text_of(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    std::ostringstream text;
-    text << in.rdbuf();
-    return text.str();
-}
+namespace {
 
 /// Where Debian puts it for this processor; empty where it is not installed.
 std::string faketime_library() {
@@ -31,7 +26,7 @@ std::string faketime_library() {
     return library;
 }
 
-/// In the child: streams to files, the desk's own home, then the program itself.
+/// In the child: streams to files, a separate home, then the program.
 [[noreturn]] void become(std::vector<char*> words, const std::filesystem::path& folder,
                          const std::string& clock) {
     const auto onto = [](const std::filesystem::path& file, int stream) {
@@ -125,13 +120,49 @@ Ran Desk::ran(int child) const {
     rusage used{};
     REQUIRE(::wait4(child, &status, 0, &used) == child);
     const int exit = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
-    return {exit, text_of(folder_ / ".out"), text_of(folder_ / ".err"), used.ru_maxrss};
+    return {exit, bytes_of(folder_ / ".out"), bytes_of(folder_ / ".err"), used.ru_maxrss};
 }
 
 std::string Desk::write(const std::string& name, const std::string& text) const {
     const std::filesystem::path path = folder_ / name;
     std::ofstream(path, std::ios::binary) << text;
     return path.string();
+}
+
+Ran fine(const Ran& ran) {
+    CHECK_MESSAGE(ran.exit == 0, ran.err);
+    return ran;
+}
+
+bool has(std::string_view text, std::string_view part) {
+    return text.find(part) != std::string_view::npos;
+}
+
+std::string last_word(const std::string& text) {
+    std::istringstream in(text);
+    std::string word;
+    while (in >> word) {
+    }
+    return word;
+}
+
+std::string bytes_of(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    std::ostringstream text;
+    text << in.rdbuf();
+    return text.str();
+}
+
+std::string printed_by(const std::string& command) {
+    std::string text;
+    FILE* pipe = popen(command.c_str(), "r");
+    REQUIRE(pipe != nullptr);
+    char part[4096];
+    for (std::size_t n = 0; (n = std::fread(part, 1, sizeof part, pipe)) > 0;) {
+        text.append(part, n);
+    }
+    CHECK_MESSAGE(pclose(pipe) == 0, command);
+    return text;
 }
 
 }  // namespace hemline::test

@@ -1,16 +1,19 @@
-// The real program, run as a desk runs it, in a folder of its own.
+// The real program, run as a desk runs it, in a separate folder.
 #pragma once
 
 #include <cstdint>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace hemline::test {
 
+using Json = nlohmann::json;
+
 struct Ran {
-    int exit = 0;  ///< 128 + the signal when it was killed by one
+    int exit = 0;  ///< 128 + the signal, when a signal killed it
     std::string out, err;
     std::int64_t peak_kib = 0;  ///< of memory, at its most
 
@@ -47,8 +50,23 @@ class Desk {
     std::filesystem::path folder_;
 };
 
+/// Checks that the run succeeded.
+Ran fine(const Ran& ran);
+
+bool has(std::string_view text, std::string_view part);
+std::string last_word(const std::string& text);
+std::string bytes_of(const std::filesystem::path& file);
+/// What a shell command prints.
+std::string printed_by(const std::string& command);
+
 /// An inch is 25.4 mm exactly (international yard and pound agreement, 1959).
 constexpr std::int64_t inch_nm = 25'400'000;
 constexpr std::int64_t sixteenth_nm = 1'587'500;
+
+inline const std::string readings_header = "edge,kind,trim,length,left,right,pitch\n";
+inline const std::string one_eave = readings_header + "A,eave,,46 ft,gable,gable,5/12\n";
+inline const std::string two_eaves = readings_header +
+                                     "A,eave,,46 ft 0 1/4 in,gable,gable,5/12\n"
+                                     "B,eave,,31 ft 7 5/8 in,wall,corner_out,5/12\n";
 
 }  // namespace hemline::test

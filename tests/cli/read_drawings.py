@@ -1,5 +1,5 @@
 # Reads an SVG with Python's XML parser (expat) and a DXF with ezdxf, and prints what is in them as
-# JSON: closed outlines, lines and circles by layer, in millimetres. "errors" of a DXF: all that
+# JSON: closed outlines, lines and circles by layer, in millimeters. "errors" of a DXF: all that
 # ezdxf's auditor finds or would have to put right, however the file is read.
 import json
 import sys

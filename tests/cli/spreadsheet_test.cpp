@@ -1,10 +1,8 @@
-// The tables of a job file in a real spreadsheet, LibreOffice: it works nothing out of what
+// The tables of a job file in a real spreadsheet, LibreOffice: it evaluates nothing of what
 // somebody typed.
 #include <doctest/doctest.h>
 
 #include <cstdlib>
-#include <fstream>
-#include <sstream>
 
 #include "engine/words/csv.h"
 #include "engine/words/csv_row.h"
@@ -23,13 +21,6 @@ const std::vector<std::string> mean_names = {
     "\uFF1D1+1", "\uFEFF=1+1", "\u00A0=1+1",
     "'=1+1",     "Vale;=1+1",  "Vale,=1",
     "-5",        "\u22125+1",  "=HYPERLINK(\"http://example.invalid\",\"look\")"};
-
-std::string bytes_of(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    std::ostringstream text;
-    text << in.rdbuf();
-    return text.str();
-}
 
 /// The table as LibreOffice has it, split at that separator: a flat OpenDocument file.
 std::string in_spreadsheet(const Desk& desk, const std::string& table, char separator) {

@@ -1,4 +1,4 @@
-// One bad file with strikes of themselves, of one another, and a chain of a hundred thousand: every
+// A bad file with strikes of themselves, of each other, and a chain of a hundred thousand: every
 // command that names events gives its answer at once.
 #include <doctest/doctest.h>
 #include <sys/resource.h>
@@ -39,12 +39,12 @@ std::string bad_file(std::uint32_t chain) {
 
 }  // namespace
 
+TEST_SUITE_BEGIN("large");
+
 TEST_CASE("strikes of themselves, of each other and in a chain of 100,000 stop no command") {
     constexpr double processor_s_most = 100;  // a command; a square of these takes minutes
     const Desk desk;
-    const std::string readings =
-        "edge,kind,trim,length,left,right,pitch\nA,eave,,46 ft,gable,gable,5/12\n";
-    REQUIRE(desk.run({"new", "job", "--from", desk.write("roof.csv", readings)}).exit == 0);
+    REQUIRE(desk.run({"new", "job", "--from", desk.write("roof.csv", one_eave)}).exit == 0);
     std::ofstream(desk.folder() / "job" / "hal.journal", std::ios::binary) << bad_file(100'000);
     const std::vector<std::vector<std::string>> commands = {{"journal", "job"},
                                                             {"show", "job"},
@@ -63,7 +63,7 @@ TEST_CASE("strikes of themselves, of each other and in a chain of 100,000 stop n
         if (command[0] == "journal") {
             CHECK(ran.out.find("Crossed out 0000000000000077-1: undone (crossed out)\n") !=
                   std::string::npos);
-            // Of a chain of its own strikes every other one is taken back.
+            // In a chain of strikes by the same device every other strike is taken back.
             CHECK(ran.out.find("Crossed out 0000000000000077-49999: undone (crossed out)\n") !=
                   std::string::npos);
             CHECK(ran.out.find("Crossed out 0000000000000077-50000: undone\n") !=
@@ -71,3 +71,5 @@ TEST_CASE("strikes of themselves, of each other and in a chain of 100,000 stop n
         }
     }
 }
+
+TEST_SUITE_END();

@@ -1,4 +1,4 @@
-// A job that was made in millimetres is told in them.
+// A job made in millimeters is shown in millimeters.
 #include <doctest/doctest.h>
 
 #include <fstream>
@@ -7,14 +7,6 @@
 #include "tests/cli/program.h"
 
 using namespace hemline::test;
-
-namespace {
-
-bool has(const std::string& text, const std::string& words) {
-    return text.find(words) != std::string::npos;
-}
-
-}  // namespace
 
 TEST_CASE("A job made with --unit mm says its readings in mm, and a millimetre apart") {
     const Desk desk;

@@ -1,4 +1,4 @@
-"""A synchroniser of the tests' own, worse than any: it brings files between crew folders half first, old
+"""A synchronizer of the tests' own, worse than any: it brings files between crew folders half first, old
 ones again, out of order, as conflict copies and drafts, deletes some and makes them again.
 
 Nothing it writes is a file that no tablet wrote, so that in the end quiet() can bring all of it whole.
@@ -50,7 +50,7 @@ class Synchroniser:
         self.done[deed] = self.done.get(deed, 0) + 1
 
     def whole(self, file, there):
-        """As good synchronisers do: beside its name, then moved."""
+        """As good synchronizers do: beside its name, then moved."""
         draft = there.parent / f".syncthing.{there.name}.tmp"
         draft.write_bytes(file.read_bytes())
         draft.rename(there)
@@ -82,7 +82,7 @@ class Synchroniser:
         self.old.append((file.read_bytes(), there))
 
     def copy(self, file, there):
-        """A conflict copy, under the names that synchronisers give."""
+        """A conflict copy, under the names that synchronizers give."""
         name = self.random.choice([f"{there.stem}.sync-conflict-20260704-101112-ABCDEFG.hemline",
                                    f"{there.stem} (conflicted copy).hemline", f"{there.name}.conflict",
                                    f"{there.stem} (1).hemline"])

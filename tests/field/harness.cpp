@@ -70,10 +70,23 @@ void Harness::touch(Touch touch) {
 }
 
 void Harness::tap(std::string_view name) {
+    read_warning();
     const Box box = target(name);
     push({TouchKind::down, 0, box.mid_x(), box.mid_y()});
     touch({TouchKind::up, 0, box.mid_x(), box.mid_y()});
+    rest();
+}
+
+void Harness::rest() {
     frames(1, pause);
+    read_warning();
+}
+
+/// The main action waits for that.
+void Harness::read_warning() {
+    if (const double left = ui_.wait_left(); left > 0) {
+        frames(1, left + pause);
+    }
 }
 
 void Harness::tap_all(const std::vector<std::string>& names) {
@@ -114,9 +127,23 @@ void Harness::drag_from(float x, float y, float dx_mm, float dy_mm) {
 }
 
 void Harness::type(std::string_view text) {
-    ui_.type(text);
-    frames(2);
+    ui_.keyboard().type(text);
+    settle_keys();
 }
+
+void Harness::paste(std::string_view text) {
+    ui_.keyboard().paste(text);
+    settle_keys();
+}
+
+void Harness::settle_keys() {
+    do {
+        frames();
+    } while (ui_.keyboard().is_pending());
+    rest();
+}
+
+void Harness::press(Key key) { type(std::string(1, static_cast<char>(key))); }
 
 bool Harness::has_target(std::string_view name) const {
     const auto& all = ui_.targets();

@@ -20,18 +20,19 @@ namespace hemline {
 class Harness {
   public:
     using Draw = std::function<void(Ui&)>;
-    /// Draws one frame. Size in window pixels.
+    /// Draws a frame. Size in window pixels.
     explicit Harness(Draw draw, float w = 1280, float h = 800, float px_per_mm = px_per_mm_unknown);
     ~Harness();
     Harness(const Harness&) = delete;
     Harness& operator=(const Harness&) = delete;
 
     /// Touches the middle of a target and lets go before a frame is drawn, then waits 0.25 s as a
-    /// hand does. Fails the test, naming the targets that are there, when it is not one of them.
+    /// hand does, and as long as a warning is to be read. Fails the test, naming the targets that
+    /// are there, when it is not one of them.
     void tap(std::string_view name);
     /// Taps until the last of the names.
     void tap_all(const std::vector<std::string>& names);
-    /// Touches the middle of a target and moves by so many millimetres in ten frames.
+    /// Touches the middle of a target and moves by so many millimeters in ten frames.
     void drag(std::string_view name, float dx_mm, float dy_mm);
     /// The same from a place in window pixels.
     void drag_from(float x, float y, float dx_mm, float dy_mm);
@@ -43,13 +44,16 @@ class Harness {
     void push(Touch touch) { queue_.push(touch); }
     /// Text from a keyboard or a laser.
     void type(std::string_view text);
+    /// A key of a keyboard, and the rest that a hand takes after it.
+    void press(Key key);
+    void paste(std::string_view text);
     void frames(int n = 1, double step = 1.0 / 60);
     void resize(float w, float h);
 
     [[nodiscard]] bool has_target(std::string_view name) const;
     [[nodiscard]] Box target(std::string_view name) const;
     [[nodiscard]] std::vector<std::string> names() const;
-    /// Targets outside the window, or nearer one another than 3 mm: one line each; empty is good.
+    /// Targets outside the window, or nearer to each other than 3 mm: a line each; empty is good.
     [[nodiscard]] std::string crowded() const;
     [[nodiscard]] int frames_drawn() const { return frames_drawn_; }
     [[nodiscard]] Ui& ui() { return ui_; }
@@ -57,6 +61,9 @@ class Harness {
 
   private:
     void press_at(float x, float y);
+    void settle_keys();
+    void rest();
+    void read_warning();
     struct Close {
         void operator()(ImGuiContext* context) const;
     };

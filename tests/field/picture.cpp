@@ -22,7 +22,7 @@ Rgba unpack(std::uint32_t colour) {
             ((colour >> IM_COL32_A_SHIFT) & 0xFF) / 255.0};
 }
 
-/// The letters' atlas: how much ink lies at a place, 0…1; its colours are white throughout.
+/// The letters' atlas: how much ink lies at a place, 0…1; its colors are white throughout.
 class Atlas {
   public:
     Atlas() { ImGui::GetIO().Fonts->GetTexDataAsAlpha8(&pixels_, &w_, &h_); }
@@ -57,7 +57,7 @@ double turn(ImVec2 a, ImVec2 b, double x, double y) {
     return (double{b.x} - a.x) * (y - a.y) - (double{b.y} - a.y) * (x - a.x);
 }
 
-/// A pixel's middle on an edge belongs to one of the two triangles that share it.
+/// The middle of a pixel on an edge belongs to only one of the two triangles that share the edge.
 bool owns_edge(ImVec2 a, ImVec2 b) { return a.y > b.y || (a.y == b.y && b.x > a.x); }
 
 bool is_inside(double side, ImVec2 a, ImVec2 b) {

@@ -18,7 +18,7 @@ struct Picture {
 };
 
 /// Triangles in their order, letters from the current context's atlas between four of its pixels,
-/// colours blended as they lie over another, on a ground of one colour.
+/// colors blended where they overlap, on a plain ground.
 Picture paint(const ImDrawData& data, Colour ground);
 
 /// False when the file cannot be written.
@@ -26,7 +26,7 @@ bool write_png(const Picture& picture, const std::filesystem::path& file);
 /// Empty (w 0) when the file is not there or no picture.
 Picture read_png(const std::filesystem::path& file);
 
-/// Pixels of which one colour differs by more than `by` of 255; all of them when the sizes differ.
+/// Pixels in which a color differs by more than `by` of 255; all pixels when the sizes differ.
 long differing(const Picture& a, const Picture& b, int by);
 
 }  // namespace hemline

@@ -3,6 +3,7 @@
 #include <string_view>
 
 #include "engine/trim/catalogue.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 

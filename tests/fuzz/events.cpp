@@ -15,6 +15,7 @@
 #include "engine/record/last_on_edges.h"
 #include "engine/record/merge.h"
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_values.h"
 #include "engine/work/hook_doubt.h"
@@ -80,7 +81,7 @@ bool same(const std::vector<Event>& a, const std::vector<Event>& b) {
                       [](const Event& x, const Event& y) { return frame_of(x) == frame_of(y); });
 }
 
-/// The same events whatever the order they come in and however often, and one more stands last.
+/// The same events whatever the order they come in and however often, and one more comes last.
 void put_in_order(const std::vector<Event>& events, const Bytes& journal) {
     std::vector<Event> turned(events.rbegin(), events.rend());
     turned.insert(turned.end(), events.begin(), events.end());
@@ -150,7 +151,7 @@ void tell(const Job& job, const std::vector<Event>& events) {
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
-    static const Trade trade = read_trade();  // the fuzzer's one way to keep it from run to run
+    static const Trade trade = read_trade();  // kept from run to run
     const std::vector<Event> written = EventGrammar({bytes, size}).events();
     if (written.empty()) {
         return 0;  // a job file of no journal is none

@@ -2,6 +2,7 @@
 #include <cstdlib>
 
 #include "engine/handover/job_file.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 

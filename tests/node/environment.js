@@ -1,2 +1,2 @@
-// Hands the shell's environment to the program, which otherwise sees an invented one.
+// Gives the shell's environment to the program, which otherwise sees an invented environment.
 Module['preRun'] = () => Object.assign(ENV, process.env);

@@ -1,5 +1,5 @@
 // The few rapidcheck words that our tests use, for Node: Debian ships that library as native code
-// only. The cases are as many and as random, from a fixed seed; a failing one is not made smaller.
+// only. There are as many random cases, from a fixed seed; a failing case is not made smaller.
 #pragma once
 
 #include <cstdint>

@@ -38,7 +38,7 @@ struct Sizes {
     }
 };
 
-/// Collects the fillings of one stick that no piece left still fits; stops past `most`.
+/// Collects the fillings of a stick into which no further piece fits; stops past `most`.
 class EveryFilling {
   public:
     EveryFilling(const Sizes& sizes, std::int64_t room, std::size_t most)
@@ -115,8 +115,8 @@ inline std::optional<Program> model_of_fillings(const hemline::CuttingJob& job,
     return program;
 }
 
-/// Flow along one unlimited new stick: an arc is a piece from where it begins to where it ends,
-/// longer pieces first. None for other stock, or past `arcs_most`.
+/// Flow along a single unlimited new stick: an arc is a piece from where it begins to where it
+/// ends, longer pieces first. None for other stock, or past `arcs_most`.
 inline std::optional<Program> model_of_flow(const hemline::CuttingJob& job,
                                             std::size_t arcs_most = 150'000) {
     if (job.stock.size() != 1 || job.stock.front().supply || job.stock.front().on_hand) {
@@ -154,7 +154,7 @@ inline std::optional<Program> model_of_flow(const hemline::CuttingJob& job,
     program.cost.emplace_back(1, sticks);
     balance[0].emplace_back(1, sticks);
     for (const auto& [place, terms] : balance) {
-        program.add_row(terms, place == 0 ? "=" : ">=", 0);  // what is not cut on ends there
+        program.add_row(terms, place == 0 ? "=" : ">=", 0);  // what is not cut further ends there
     }
     for (std::size_t i = 0; i < rows.size(); ++i) {
         program.add_row(rows[i], ">=", sizes.count[i]);

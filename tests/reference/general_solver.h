@@ -19,7 +19,7 @@ enum class Solver { glpk, cbc };
 
 inline const char* name_of(Solver solver) { return solver == Solver::glpk ? "glpsol" : "cbc"; }
 
-/// What became of one program. `optimum`: only when the solver says that it is proved.
+/// The result of a program. `optimum`: only when the solver says that it is proved.
 struct Answer {
     std::optional<std::int64_t> optimum;
     double seconds = 0;  ///< of processor time
@@ -43,7 +43,7 @@ inline double cpu_seconds_of_children() {
     return seconds(used.ru_utime) + seconds(used.ru_stime);
 }
 
-/// Solves a program in CPLEX's LP format whose objective is called `sticks`, with the solver's own
+/// Solves a program in CPLEX's LP format whose objective is called `sticks`, with the solver's
 /// settings, within so many seconds.
 inline Answer solve(Solver solver, const std::string& program, int seconds_most) {
     const auto now = std::chrono::steady_clock::now();

@@ -48,7 +48,7 @@ inline hemline::JointJob joint_job(std::uint64_t seed, int edges_most, Stock sto
 /// 1 to 4 edges with rules at the ends of their ranges, as sticks of 8, 10 or 12 ft have them in
 /// units of 4 in: laps of 0 to 12 in, slivers of 0 to 28 in, unequal ends, pieces as long as the
 /// stick, edges alike, kerf, and offcuts on hand. An edge that cannot be balanced may run out:
-/// "as near as it can" is no one's to say.
+/// "as near as it can" cannot be stated.
 inline hemline::JointJob odd_joint_job(std::uint64_t seed) {
     std::mt19937_64 random(seed);
     const auto between = [&](int low, int high) {

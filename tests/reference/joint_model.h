@@ -1,5 +1,5 @@
-// Dividing and cutting as one integer program, sharing no code with the planner: every lawful
-// division of every edge, and every full filling of every stick.
+// Dividing and cutting as a single integer program, sharing no code with the planner: every
+// permitted division of every edge, and every full filling of every stick.
 #pragma once
 
 #include <functional>

@@ -16,15 +16,32 @@ export async function read_eave_a(tablet) {
   await tablet.tap_all('digit 5', 'keep');
 }
 
-/// One step on: cuts the card's piece, answers the check with practice's own value, or reads what is
-/// left. False when the screen asks for nothing more.
+/// Says that all is safe to go up today.
+export async function pass_gate(tablet) {
+  for (const check of ['anchors', 'ladder', 'wires', 'wind', 'wet', 'heat']) {
+    await tablet.tap(`yes ${check}`);
+  }
+  await tablet.tap_all('watcher', 'letter B', 'send', 'hospital', 'letter E', 'send', 'go up');
+  if ((await tablet.names()).includes('go on')) {
+    await tablet.tap('go on');
+  }
+}
+
+/// Goes on one step: cuts the card's piece, answers the check with practice's value, or reads what
+/// is left. False when the screen asks for nothing more.
 export async function do_next(tablet) {
   const names = await tablet.names();
   const words = (await tablet.words()).join(' | ');
   if (names.includes('cut')) {
     await tablet.tap('cut');
+  } else if (names.includes('yes anchors')) {
+    await pass_gate(tablet);
+  } else if (names.includes('all so')) {
+    await tablet.tap('all so');
   } else if (names.includes('tick')) {
     await tablet.tap('tick');
+  } else if (names.includes('name Foreman')) {
+    await tablet.tap('name Foreman');
   } else if (words.includes('the plan expects')) {
     await tablet.key_in(8, 3, 2);
     await tablet.tap('keep');

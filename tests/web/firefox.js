@@ -1,4 +1,4 @@
-// Firefox on a screen of its own, which has the graphics that a window needs.
+// Firefox on a separate screen, which has the graphics that a window needs.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -42,7 +42,7 @@ test('a browser killed at fifty moments after "saved" has lost nothing that was 
   const { profile } = tablet;
   const readings = [];
   for (let i = 0; i < moments; ++i) {
-    // Readings an inch apart ask for one more each time, so the screen stays.
+    // Readings an inch apart ask for another reading each time, so the screen stays.
     const inches = 46 * 12 + i;
     await tablet.key_in(Math.floor(inches / 12), inches % 12, 0);
     do {  // a doubtful reading is kept on purpose, by a second touch

@@ -1,4 +1,4 @@
-// Never blank: words before any script, how far the loading is, and what failed with its mend.
+// Never blank: words before any script, how far the loading is, and what failed and what to do.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';

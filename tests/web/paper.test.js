@@ -37,7 +37,7 @@ async function open_card() {
   await tablet.tap_all('folded', 'papers');
 }
 
-/// Sizes of what a printer sees, in millimetres: a CSS inch is 96 pixels.
+/// Sizes of what a printer sees, in millimeters: a CSS inch is 96 pixels.
 const printed_boxes = (selector) => tablet.page.$$eval(selector, (all) => all.map((one) => {
   const box = one.getBoundingClientRect();
   return { w: box.width * 25.4 / 96, h: box.height * 25.4 / 96 };
@@ -53,7 +53,7 @@ test('templates print at true size, with bars to check it, on the paper that is 
     for (const [i, bar] of bars.entries()) {
       assert.ok(Math.abs(bar.w - [101.6, 100][i % 2]) < 0.05, `bar of ${bar.w} mm`);
     }
-    // Within margins of 12 mm, and a millimetre to spare.
+    // Within margins of 12 mm, and a millimeter to spare.
     for (const sheet of await printed_boxes('#paper section > svg')) {
       assert.ok(Math.abs(sheet.w - wide + 24) < 0.1 && Math.abs(sheet.h - tall + 25) < 0.1);
     }

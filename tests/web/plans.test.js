@@ -1,4 +1,4 @@
-// Plans to choose from are looked for beside the hand: in a worker, not between two frames.
+// Plans to choose from are looked for in a worker, not between two frames.
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -48,7 +48,7 @@ test('ten seconds at rest draw no frame', { timeout: 300_000 }, async () => {
 test('turned in the hand, the page fits anew and loses no digit', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url, { viewport: small });
   await tablet.ready_to_write();
-  await tablet.tap_all('demo', 'edge A', 'digit 4', 'digit 6');
+  await tablet.tap_all('demo', 'roof A', 'digit 4', 'digit 6');
   await tablet.page.setViewportSize({ width: small.height, height: small.width });
   await tablet.page.waitForTimeout(300);
   await tablet.settle();

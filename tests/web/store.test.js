@@ -32,7 +32,7 @@ async function open_store(options) {
   return tablet;
 }
 
-/// Opens the store; how long it took, in ms, and what it told.
+/// Opens the store; returns how long it took, in ms, and what it reported.
 const start_store = (tablet) => tablet.page.evaluate(async () => {
   const { Store } = await import('/store.js');
   const told = [];
@@ -60,7 +60,7 @@ const start_store = (tablet) => tablet.page.evaluate(async () => {
   return { ms, told };
 });
 
-/// What one of the two holds, on its own.
+/// What each of the two copies holds by itself.
 const in_database = (tablet, path) => tablet.page.evaluate(async (wanted) => {
   const request = indexedDB.open('hemline');
   const database = await new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
@@ -136,7 +136,7 @@ test('a really full disk, room made, a reload and a new browser: every saved eve
     try {  // to the last block
       execFileSync('dd', ['if=/dev/zero', `of=${join(disk, 'fill')}`, 'bs=4096'], { stdio: 'ignore' });
     } catch {
-      // there is no room: that is what is wanted
+      // there is no room, as intended
     }
     const refused = [];
     // Not for ever: Chromium itself ends after some hundred writes without a disk.
@@ -218,7 +218,7 @@ test('files put in place together are all there or none, wherever the page ends'
   assert.deepEqual(await held(tablet), frames[0]);
   assert.deepEqual(await held(tablet, 'jobs/Another/b.journal'), []);
   assert.deepEqual(await in_copy(tablet, journal), frames[0]);
-  // And what is removed stays away.
+  // And what is removed does not come back.
   await tablet.page.evaluate((path) => window.Store.put_whole([[path, null], ['screen', new Uint8Array([1])]]), journal);
   await again(tablet);
   assert.deepEqual(await held(tablet), []);

@@ -56,7 +56,7 @@ const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-ru
 export const ipad = { width: 1180, height: 820 };
 export const small = { width: 960, height: 600 };  // 8 in
 
-/// A browser with its own profile, kept in `profile` until forget().
+/// A browser with a separate profile, kept in `profile` until forget().
 export async function open_tablet(url, { profile = mkdtempSync(join(tmpdir(), 'hemline-web-')), viewport = ipad, density = 1, before, more = {}, args = [], until = 'load' } = {}) {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', headless: true, args: [...flags, ...args], viewport,
@@ -109,7 +109,7 @@ export async function kept_files(tablet) {
 export function lay_out(files, folder) {
   for (const [path, bytes] of files) {
     const [, , name] = path.split('/');
-    if (name !== undefined) {  // this device's settings are no part of a job
+    if (name !== undefined) {  // this device's settings are not part of a job
       mkdirSync(folder, { recursive: true });
       writeFileSync(join(folder, name), new Uint8Array(bytes));
     }
@@ -124,7 +124,7 @@ export class Tablet {
   constructor(context, page, profile, faults) {
     Object.assign(this, { context, page, profile, faults });
   }
-  // What another engine's browser does its own way (engines.js).
+  // What a browser with another engine does differently (engines.js).
   evaluate(what, given) { return this.page.evaluate(what, given); }
   press(x, y) { return this.page.touchscreen.tap(x, y); }
 
@@ -139,7 +139,7 @@ export class Tablet {
       await this.tap_all('by', 'name Installer');
     }
   }
-  /// The roof of the only job: it opens by itself where it was left today.
+  /// The roof of the only job: it opens by itself where it was left.
   async at_roof() {
     while (!(await this.has('backup'))) {
       await this.tap((await this.names()).find((name) => name.startsWith('job ')) ?? 'leave');
@@ -148,7 +148,7 @@ export class Tablet {
   label(name) {
     return this.evaluate((wanted) => [...document.querySelectorAll('#mirror button')].find((one) => one.dataset.name === wanted)?.textContent, name);
   }
-  /// Asks until it is true (Playwright's own waiting needs eval, which the page forbids).
+  /// Asks until it is true (Playwright's waiting needs eval, which the page forbids).
   async until(what) {
     for (const end = Date.now() + 60_000; Date.now() < end;) {
       if (await this.evaluate(what)) {
@@ -163,8 +163,9 @@ export class Tablet {
   words() { return this.evaluate(() => [...document.querySelectorAll('#mirror p')].map((one) => one.textContent)); }
   async has(name) { return (await this.names()).includes(name); }
 
-  /// Touches the middle of a control, then waits for the screen to settle.
+  /// Touches the middle of a control once what is to be read first can have been read, then waits for the screen to settle.
   async tap(name) {
+    await this.until(() => document.getElementById('mirror').dataset.waits !== 'true');
     const place = await this.evaluate((wanted) => {
       const one = [...document.querySelectorAll('#mirror button')].find((button) => button.dataset.name === wanted);
       const box = one?.getBoundingClientRect();
@@ -190,7 +191,7 @@ export class Tablet {
     await download.saveAs(file);
     return file;
   }
-  /// Touches a control that asks for a file, and chooses this one.
+  /// Touches a control that asks for a file, and chooses this file.
   async put_in(name, file) {
     const asking = this.page.waitForEvent('filechooser');
     await this.tap(name);
@@ -226,7 +227,7 @@ export class Tablet {
   /// The battery is out: no page event, no goodbye.
   async kill() {
     const gone = new Promise((resolve) => this.context.once('close', resolve));
-    // The profile's lock names the browser, which leads a process group of its own.
+    // The profile's lock names the browser, which leads a separate process group.
     const [, browser] = readlinkSync(join(this.profile, 'SingletonLock')).match(/-(\d+)$/);
     process.kill(-Number(browser), 'SIGKILL');
     await gone;

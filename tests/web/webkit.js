@@ -1,4 +1,4 @@
-// WebKitGTK's browser by its own driver: W3C calls, on a screen of its own.
+// WebKitGTK's browser through its driver: W3C calls, on a separate screen.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -24,7 +24,7 @@ export async function open_screen() {
   return { display: `:${number}`, close: () => process.kill() };
 }
 
-/// Processes below one, by name.
+/// Descendants of a process, by name.
 function below(parent, name) {
   const found = [];
   for (const entry of readdirSync('/proc').filter((one) => /^\d+$/.test(one))) {
@@ -59,6 +59,8 @@ export class WebKit extends Tablet {
     const session = await webkit.ask('POST', '/session', { capabilities: { alwaysMatch: { 'webkitgtk:browserOptions': { binary, args: ['--automation'] } } } });
     webkit.base += `/session/${session.sessionId}`;
     await webkit.ask('POST', '/timeouts', { script: 60_000 });
+    // As large as the screen: the day's questions then need no scrolling.
+    await webkit.ask('POST', '/window/rect', { x: 0, y: 0, width: 1280, height: 900 });
     await webkit.ask('POST', '/url', { url });
     return webkit;
   }

@@ -22,7 +22,7 @@ test('after WebKit\'s storage process was killed every press is saved again', { 
         await fetch(`/report/${saved}/${told}`).catch(() => {});
         await new Promise((resolve) => setTimeout(resolve, 250));
       }
-      await Store.open();  // what is kept, read anew
+      await Store.open();  // what is kept, read again
       Store.fill({ ENV: {}, FS: { mkdirTree() {}, writeFile: (path, bytes) => { if (path.endsWith('.journal')) { fetch(`/held/${[...bytes].join('-')}`); } } } });
     };
     go_on();

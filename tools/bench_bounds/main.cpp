@@ -1,4 +1,4 @@
-// What hostile records and overlong edges cost: time and memory, each in a process of its own.
+// What hostile records and overlong edges cost: time and memory, each in a separate process.
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -112,7 +112,7 @@ Took take(const Case& own, const Assets& assets) {
     return took;
 }
 
-/// Runs the case in a process of its own, so that its memory is its own.
+/// Runs the case in a separate process, so that its memory can be measured.
 void measure(const Case& own, const Assets& assets) {
     int pipe_ends[2] = {};
     if (::pipe(pipe_ends) != 0) {

@@ -14,14 +14,14 @@ namespace {
 
 using reference::Solver;
 
-/// The count that either solver proves: cbc first, which is quicker on these.
+/// The count that either solver proves: cbc first, which is faster on these jobs.
 std::optional<std::int64_t> optimum_of(const reference::Program& program, int seconds) {
     const std::string text = program.text();
     const auto cbc = reference::solve(Solver::cbc, text, seconds);
     return cbc.optimum ? cbc.optimum : reference::solve(Solver::glpk, text, seconds).optimum;
 }
 
-/// Lays one count beside the reference's.
+/// Compares a count with the reference's.
 void compare(std::int64_t sticks, std::int64_t bound, bool proved,
              std::optional<std::int64_t> optimum, const std::string& name, Against& against) {
     ++against.jobs;
@@ -77,7 +77,7 @@ Against compare_joint(int first, int jobs, int seconds) {
                 reference::EveryWay(edge.rule, edge.looks == Looks::free, laps_more).all());
         }
         if (std::any_of(ways.begin(), ways.end(), [](const auto& own) { return own.empty(); })) {
-            continue;  // a stretch that no lawful pieces cover
+            continue;  // a stretch that no permitted pieces cover
         }
         for (const JointPlan& plan : choices(job, Prefer::sticks)) {
             if (plan.extra_laps > laps_more || !plan.cutting.missing.empty()) {

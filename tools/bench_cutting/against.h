@@ -1,15 +1,16 @@
-// Counts of sticks against a general solver's: cutting alone, and divided and cut as one problem.
+// Counts of sticks against a general solver's: cutting alone, and dividing and cutting as a single
+// problem.
 #pragma once
 
 namespace hemline {
 
-/// What became of some comparisons.
+/// The result of some comparisons.
 struct Against {
     int jobs = 0;        ///< asked of the reference
     int not_proved = 0;  ///< by the reference within its time
-    int open = 0;        ///< not proved by us: bound and count still hold the reference's between
-    int more = 0;        ///< of those, where the reference proves fewer sticks than ours
-    int wrong = 0;  ///< ours proved and another count, or a bound or count past the reference's
+    int open = 0;        ///< not proved by us, but in line with the reference
+    int more = 0;        ///< of those, jobs where the reference proves fewer sticks than ours
+    int wrong = 0;       ///< counts or bounds that contradict the reference
 };
 
 /// Every other job with kerf, several lengths and limited offcuts.

@@ -8,6 +8,7 @@
 #include "engine/plan/plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"
 #include "tools/bench_cutting/timing.h"
@@ -38,7 +39,7 @@ class Roof {
         }
     }
 
-    /// Something that happens to a piece of the plan: cut, spoiled, or its edge read anew.
+    /// Something that happens to a piece of the plan: cut, spoiled, or its edge read again.
     void go_on(const Plan& plan) {
         std::vector<std::pair<const Run*, const PlannedPiece*>> uncut;
         for (const Run& run : plan.runs) {

@@ -8,6 +8,7 @@
 #include <string>
 #include <thread>
 
+#include "engine/words/result.h"
 #include "field/app/demo.h"
 #include "field/store/assets.h"
 #include "field/store/folders.h"
@@ -26,7 +27,8 @@ void tell(const char* what, const Times& times) {
     std::fflush(stdout);
 }
 
-/// A touch has 33 ms to its frame (RAIL: 50 ms to what is seen); planning may take half of it.
+/// A touch has 33 ms until its frame (RAIL: 50 ms until something is seen); planning may take half
+/// of that.
 bool tell_within(const char* what, const Times& times, double limit) {
     tell(what, times);
     const bool fine = times.at(99) <= limit;

@@ -2,6 +2,7 @@
 
 #include <fcntl.h>
 
+#include "engine/words/result.h"
 #include "field/store/disk_problem.h"
 #include "field/store/journal_file.h"
 #include "field/store/open_file.h"

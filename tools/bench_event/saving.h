@@ -1,4 +1,4 @@
-// What saving an event costs, beside the disk's own share of it.
+// What saving an event costs, beside the disk's share of it.
 #pragma once
 
 #include <filesystem>
@@ -11,8 +11,8 @@ namespace hemline {
 
 struct SavingTimes {
     Times append;     ///< JournalFile::append: id, frame, write, fdatasync
-    Times bare;       ///< write + fdatasync of as many bytes to a file of its own
-    Times hand_over;  ///< what the thread that draws spends when the saver has its own
+    Times bare;       ///< write + fdatasync of as many bytes to a separate file
+    Times hand_over;  ///< what the drawing thread spends when the saver has a thread
 };
 
 /// `count` events of each, in turns, in a folder that is made and removed. Problem: the disk's.

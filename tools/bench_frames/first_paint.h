@@ -13,8 +13,8 @@ namespace hemline {
 std::optional<double> first_paint_ms(const std::vector<std::string>& command,
                                      const std::filesystem::path& mark);
 
-/// Opens a bare SDL2 + Dear ImGui window with the library's own letters and backends, draws one
-/// frame, writes `mark` and waits to be ended. Exit code.
+/// Opens a bare SDL2 + Dear ImGui window with the library's letters and backends, draws a frame,
+/// writes `mark` and waits to be ended. Exit code.
 int run_bare_window(const std::filesystem::path& mark);
 
 }  // namespace hemline

@@ -14,6 +14,7 @@
 #include <sstream>
 #include <thread>
 
+#include "engine/words/result.h"
 #include "field/app/app.h"
 #include "field/shell/sdl_events.h"
 #include "field/shell/window.h"
@@ -59,7 +60,7 @@ void presented(Meeting& meeting) {
     }
 }
 
-/// Sends one touch or lift and waits until it has been presented.
+/// Sends a touch or lift and waits until it has been presented.
 bool send(Meeting& meeting, bool down, Box box) {
     SDL_Event event{};
     event.type = down ? SDL_FINGERDOWN : SDL_FINGERUP;
@@ -88,7 +89,7 @@ bool send(Meeting& meeting, bool down, Box box) {
     }
 }
 
-/// A tap as long as a hand's: 30 to 90 ms, and a pause after it.
+/// A tap as long as a person's: 30 to 90 ms, and a pause after it.
 bool tap(Meeting& meeting, const std::string& name, int turn) {
     std::optional<Box> box;
     {

@@ -10,6 +10,7 @@
 #include <thread>
 #include <vector>
 
+#include "engine/words/result.h"
 #include "field/store/folders.h"
 #include "tools/bench_frames/first_paint.h"
 #include "tools/bench_frames/live.h"

@@ -11,6 +11,7 @@
 
 #include "engine/record/job.h"
 #include "engine/require.h"
+#include "engine/words/result.h"
 #include "field/store/job_merge.h"
 #include "field/store/journal_file.h"
 #include "tools/bench_journal/sqlite_journal.h"
@@ -33,8 +34,8 @@ double median(std::vector<double> ms) {
     return ms[ms.size() / 2];
 }
 
-/// An invented device's events: readings, cuts and ticks of 200 edges; each supersedes the one
-/// before it of its thing.
+/// An invented device's events: readings, cuts and ticks of 200 edges; each supersedes the event
+/// before it about the same thing.
 std::vector<Event> invented_events(std::uint64_t device) {
     std::vector<Event> events;
     const auto add = [&](Fact fact, std::vector<EventId> supersedes = {}) {
@@ -109,7 +110,7 @@ bool open_many(const fs::path& folder, const std::vector<Bytes>& frames) {
 }
 
 /// Ours, a bare write + fdatasync of the same bytes, and SQLite, one after the other each time, so
-/// that the disk's mood is shared.
+/// that all meet the same state of the disk.
 bool append_one(const fs::path& folder) {
     const auto journal = *JournalFile::open(folder / "append", 7, Opening::new_job);
     const int bare = ::open((folder / "bare").c_str(), O_WRONLY | O_CREAT | O_APPEND, 0666);

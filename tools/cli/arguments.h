@@ -19,7 +19,7 @@ enum class Output { text, json };
 struct DeskArguments {
     std::string readings;        ///< path of the CSV
     std::string stock;           ///< length of a stick as typed; empty: practice
-    std::optional<Style> style;  ///< every run for itself; none: together, by preference
+    std::optional<Style> style;  ///< every run by itself; none: together, by preference
     Prefer prefer = Prefer::looks;
     bool wrap = false;
     bool cleat = false;
@@ -28,7 +28,7 @@ struct DeskArguments {
     Output output = Output::text;
 };
 
-/// Pieces to cut from sticks, with nothing of a roof.
+/// Pieces to cut from sticks, without a roof.
 struct CutArguments {
     std::string pieces;              ///< path of the CSV: length,count
     std::vector<std::string> stock;  ///< lengths as typed; as many of each as wanted
@@ -64,6 +64,13 @@ struct FoldArguments {
     Output output = Output::text;
 };
 
+struct RoofArguments {
+    std::string sides;          ///< path of the CSV
+    std::string svg, readings;  ///< files to write; empty: none
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
 struct OutlineArguments {
     std::string readings;  ///< path of the CSV
     std::optional<BareUnit> unit;
@@ -96,6 +103,7 @@ struct PatternArguments {
 struct NewArguments {
     std::string job;
     std::string readings;  ///< empty: none yet
+    std::string roof;      ///< sides file; empty: none
     std::string name;      ///< empty: the folder's name
     std::string by;
     std::optional<BareUnit> unit;
@@ -124,7 +132,7 @@ struct CarryArguments {
 
 struct PickArguments {
     std::string job, event, by;
-    bool put_away = false;  ///< the event is a number that was written twice
+    bool put_away = false;  ///< `event` is a number that was written twice
 };
 
 struct StepsArguments {

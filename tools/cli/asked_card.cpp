@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "field/store/clock.h"
 #include "tools/cli/complaint.h"
 #include "tools/cli/print.h"

@@ -15,10 +15,10 @@ struct AskedCard {
 };
 
 /// Plans the readings file and makes the card of EDGE and PIECE, of the trim asked for; says on
-/// stderr what kept it from doing so.
+/// stderr why it could not.
 std::optional<AskedCard> asked_card(const CardArguments& arguments, const Assets& assets);
 
-/// What its sheets say at their head: the job, or the readings file, and today.
+/// What its sheets show at the top: the job, or the readings file, and today.
 PaperHead paper_head(const Desk& desk, const CardArguments& arguments);
 
 }  // namespace hemline

@@ -1,5 +1,6 @@
 #include "tools/cli/assets_here.h"
 
+#include "engine/words/result.h"
 #include "field/store/folders.h"
 #include "tools/cli/complaint.h"
 

@@ -8,6 +8,7 @@
 #include "engine/measure/angle_text.h"
 #include "engine/trim/brake.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
@@ -121,8 +122,8 @@ std::string ids_of(const Sections& sections) {
     return ids;
 }
 
-/// Reads one option into `value`, which an empty text leaves as it is; false once the complaint is
-/// made.
+/// Reads an option into `value`; an empty text leaves it unchanged. False once the complaint is
+/// printed.
 template <class Parse, class Value>
 bool read_option(const char* name, const std::string& text, Parse parse, Value& value) {
     if (text.empty()) {
@@ -137,7 +138,7 @@ bool read_option(const char* name, const std::string& text, Parse parse, Value& 
     return true;
 }
 
-/// A transition's bend needs both its roofs; where neither was named, the upper one is 9/12.
+/// A transition's bend needs both its roofs; where neither was given, the upper roof is 9/12.
 void suppose_upper_roof(const BlankArguments& arguments, const Section& section, FoldAsked& roof) {
     const bool transition =
         std::any_of(section.legs.begin(), section.legs.end(),

@@ -1,10 +1,12 @@
-// `card`: every mark of one piece, in tape order from the end that is hooked.
+// `card`: every mark of a piece, in tape order from the end that is hooked.
 #include <iostream>
 
 #include "engine/handover/piece_papers.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
+#include "engine/work/mark_deeds.h"
 #include "engine/work/piece_pattern.h"
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"
@@ -15,7 +17,9 @@
 namespace hemline {
 namespace {
 
-Json card_json(const Card& card, Marks marks) {
+using MaybePattern = std::optional<FlatPattern>;
+
+Json card_json(const Card& card, const MaybePattern& pattern, Marks marks) {
     Json json;
     json["edge"] = card.edge;
     json["kind"] = word_of(card.kind);
@@ -38,14 +42,24 @@ Json card_json(const Card& card, Marks marks) {
         one["toward"] = word_of(mark.toward);
         one["cuts"] = is_cut_at(card, mark);
         one["waste"] = leaves_waste(card, mark) ? Json(word_of(mark.toward)) : Json();
-        one["deed"] = deed_of(mark.kind).english();
+        one["deed"] = deed_of(card, mark, pattern).english(marks);
         json["marks"].push_back(one);
     }
-    json["screws_nm"] = Json::array();
-    for (const Length screw : card.screws) {
-        json["screws_nm"].push_back(screw.nm());
+    const auto places = [](const std::vector<Length>& screws) {
+        Json all = Json::array();
+        for (const Length screw : screws) {
+            all.push_back(screw.nm());
+        }
+        return all;
+    };
+    json["screws_nm"] = card.screws.empty() ? Json::array() : places(card.screws.front().at);
+    if (card.screws.size() > 1) {
+        json["screws_far_nm"] = places(card.screws.back().at);
     }
-    json["screw_lines"] = card.screw_lines;
+    json["screw_lines"] = card.screws.size();
+    json["screws"] = count_of(card.screws);
+    json["screwed_to"] = card.screwed_to == ScrewedTo::closures ? "closures" : "deck";
+    json["from_seam"] = card.screw_places.english(marks);
     json["stick"] = card.stick;
     json["stock_nm"] = card.stick_length.nm();
     json["from_nm"] = card.stick_from.nm();
@@ -76,32 +90,55 @@ std::string heading_of(const Card& card, Marks marks) {
     return text + '\n';
 }
 
-std::string card_text(const Card& card, Marks marks) {
+std::string screws_text(const Card& card, Marks marks) {
+    std::string text;
+    if (card.screwed_to == ScrewedTo::closures || count_of(card.screws) == 0) {
+        text = screws_told(card).english(marks) + '\n';
+    }
+    const bool alike = !card.screws.empty() && card.screws.front().at == card.screws.back().at;
+    for (const ScrewLine& line : card.screws) {
+        const bool near = &line == &card.screws.front();
+        if (line.at.empty() || (alike && !near)) {
+            continue;
+        }
+        text += std::to_string(line.at.size());
+        text += clips_hems(card)          ? " clips outside each hem at"
+                : card.screws.size() == 1 ? " screws at"
+                : alike                   ? " screws along each leg at"
+                : near                    ? " screws on this roof at"
+                                          : " screws on the other roof at";
+        for (const Length& screw : line.at) {
+            text += (&screw == &line.at.front() ? " " : ", ") + print_length(screw, marks);
+        }
+        text += '\n';
+    }
+    return text;
+}
+
+std::string card_text(const Card& card, const MaybePattern& pattern, Marks marks) {
     std::string text = heading_of(card, marks);
-    text += "Hook the tape on the " + std::string(word_of(card.hooks)) + " end\n";
+    text += "Hook the tape on the " + std::string(word_of(card.hooks)) + " end; " +
+            leg_toward_you(card).english() + '\n';
     for (const Mark& mark : card.marks) {
         text += "  " + padded(print_length(mark.at, marks), 18) +
-                padded(spoken(mark.kind).english(), 16) + deed_of(mark.kind).english();
+                padded(spoken(mark.kind).english(), 16) +
+                deed_of(card, mark, pattern).english(marks);
         if (leaves_waste(card, mark)) {
             text += "; waste to the " + std::string(word_of(mark.toward));
         }
         text += '\n';
     }
-    text += std::to_string(card.screws.size()) +
-            (card.screw_lines > 1 ? " screws along each leg at" : " screws at");
-    for (std::size_t i = 0; i < card.screws.size(); ++i) {
-        text += (i == 0 ? " " : ", ") + print_length(card.screws[i], marks);
-    }
-    text += '\n';
+    text += screws_text(card, marks);
     if (!card.waits_for.empty()) {
         text += "Wait: " + card.waits_for.english(marks) + '\n';
     }
     return text + std::string(caution()) + '\n';
 }
 
-/// The card, and what the plan has against its edge: a wrong trim is said before it is cut.
-void print_card(const Card& card, const Desk& desk, Output output) {
-    Json json = card_json(card, desk.marks);
+/// The card, and the plan's problems with its edge, so that a wrong trim is noticed before it is
+/// cut.
+void print_card(const Card& card, const MaybePattern& pattern, const Desk& desk, Output output) {
+    Json json = card_json(card, pattern, desk.marks);
     std::string text;
     json["problems"] = Json::array();
     for (const PlanProblem& problem : desk.plan.problems) {
@@ -115,17 +152,21 @@ void print_card(const Card& card, const Desk& desk, Output output) {
     if (output == Output::json) {
         print_json(json);
     } else {
-        std::cout << text << card_text(card, desk.marks);
+        std::cout << text << card_text(card, pattern, desk.marks);
     }
 }
 
-bool write_page(const AskedCard& asked, const CardArguments& arguments, const Sections& sections) {
+MaybePattern pattern_of(const AskedCard& asked, const Sections& sections) {
     const Edge& edge = asked.desk.job.find(asked.card.edge)->edge;
     const Result<FlatPattern> pattern = piece_pattern(asked.card, edge, sections);
-    return write_output_file(
-        "--html", arguments.html,
-        card_page(asked.card, pattern ? std::optional(*pattern) : std::nullopt, asked.desk.marks,
-                  paper_head(asked.desk, arguments), arguments.paper));
+    return pattern ? MaybePattern(*pattern) : std::nullopt;
+}
+
+bool write_page(const AskedCard& asked, const MaybePattern& pattern,
+                const CardArguments& arguments) {
+    return write_output_file("--html", arguments.html,
+                             card_page(asked.card, pattern, asked.desk.marks,
+                                       paper_head(asked.desk, arguments), arguments.paper));
 }
 
 }  // namespace
@@ -136,10 +177,11 @@ Exit show_card(const CardArguments& arguments) {
     if (!asked) {
         return Exit::problem_in_input;
     }
-    if (!arguments.html.empty() && !write_page(*asked, arguments, assets->sections)) {
+    const MaybePattern pattern = pattern_of(*asked, assets->sections);
+    if (!arguments.html.empty() && !write_page(*asked, pattern, arguments)) {
         return Exit::problem_in_input;
     }
-    print_card(asked->card, asked->desk, arguments.desk.output);
+    print_card(asked->card, pattern, asked->desk, arguments.desk.output);
     return Exit::fine;
 }
 

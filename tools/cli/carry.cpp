@@ -1,8 +1,9 @@
-// `carry`: a job's events to and from a crew folder, which any file synchroniser carries.
+// `carry`: a job's events to and from a crew folder, which any file synchronizer carries.
 #include <filesystem>
 #include <iostream>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/crew_folder.h"
 #include "field/store/disk_problem.h"
 #include "field/store/folders.h"
@@ -60,7 +61,7 @@ Exit carry_job(const CarryArguments& arguments) {
         return complain("CREW", 0, 0, "There is no folder " + shown(arguments.crew) + ".",
                         "Name the folder that the synchronizer shares, or make it first.");
     }
-    // A journal that was named stands for the folder it lies in.
+    // A journal given by name means the folder it is in.
     const Result<fs::path> job = job_folder(arguments.job);
     const Result<bool> there = job ? holds_journals(*job) : Result<bool>(job.problem());
     if (!there) {

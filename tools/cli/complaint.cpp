@@ -2,6 +2,7 @@
 
 #include <iostream>
 
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 
 namespace hemline {

@@ -1,4 +1,4 @@
-// What the desk hears when its input cannot be used: where it stands, what is wrong, and the mend.
+// What the user is told when input cannot be used: where, what is wrong, and what to do.
 //
 //   roof.csv:3:14: "5 inches" is no end of an edge.
 //   Write one of: gable, corner_out, corner_in, wall, open.
@@ -21,10 +21,10 @@ Exit complain(std::string_view source, int line, int column, std::string_view wh
 Exit complain(std::string_view source, int line, int column, const Problem& problem);
 Exit complain(std::string_view source, const TableProblem& problem);
 
-/// Says on stderr what is no problem, and still to be known; nothing of an empty text.
+/// Says on stderr what is worth knowing but not a problem; nothing for an empty text.
 void say_aside(const Text& words);
 
-/// The same for the text of one argument: line 1, the column where reading stopped.
+/// The same for the text of an argument: line 1, the column where reading stopped.
 Exit complain(std::string_view argument, const Problem& problem);
 
 }  // namespace hemline

@@ -49,11 +49,15 @@ std::string word_for(const Conflict& conflict) {
             return "metal";
         case Subject::loss:
             return "loss";
+        case Subject::body:
+            return "body";
+        case Subject::place:
+            return "place";
     }
     return "";
 }
 
-/// One side: the event that stands there, and the one that says its value.
+/// A side: its event, and the event that says its value.
 struct SideEvents {
     const Event* at = nullptr;
     const Event* value = nullptr;

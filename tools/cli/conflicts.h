@@ -1,4 +1,4 @@
-// What tablets wrote apart, for people and programs: value, person, device and time of each side.
+// Where tablets disagree, for people and programs: value, person, device and time of each side.
 #pragma once
 
 #include <span>
@@ -10,11 +10,11 @@
 namespace hemline {
 
 /// `[{"edge", "about", "piece", "step", "what", "events": [{"id", "device", "by", "time", "value",
-/// "length_nm", "picked", "said_by"}]}]`, keys only where they apply: of a side that somebody
-/// picked `id`, `by` and `time` are the pick's, `picked` is the event that says the value.
+/// "length_nm", "picked", "said_by"}]}]`, keys only where they apply: for a side that somebody
+/// picked, `id`, `by` and `time` are those of the pick, `picked` is the event that says the value.
 Json conflicts_json(const Job& job, std::span<const Event> events, Marks marks);
 
-/// One line for each conflict and each of its sides; empty when there are none.
+/// A line for each disagreement and each of its sides; empty when there are none.
 std::string conflicts_text(const Job& job, std::span<const Event> events, Marks marks);
 
 }  // namespace hemline

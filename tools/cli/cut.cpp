@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/cut_print.h"
 #include "tools/cli/input_file.h"
@@ -16,7 +17,7 @@ namespace {
 constexpr std::int64_t steps_without_time = 100'000'000;
 constexpr std::int64_t steps_with_time = std::int64_t{1} << 50U;
 
-/// "4 ft × 3", "4 ft x 3", "1219 mm*3", or a length alone for one.
+/// "4 ft × 3", "4 ft x 3", "1219 mm*3", or a length alone for one piece.
 Result<StockLength> on_hand_of(std::string_view text, std::optional<BareUnit> unit) {
     std::string_view length = text, count = "1";
     for (const std::string_view sign : {"×", "x", "X", "*"}) {

@@ -1,4 +1,4 @@
-// A cutting plan as the desk reads it: JSON for programs, layouts for people, and the proof.
+// A cutting plan for a desk: JSON for programs, layouts for people, and the proof.
 #pragma once
 
 #include "engine/cutting/cutting.h"
@@ -10,7 +10,7 @@ namespace hemline {
 Json layouts_json(const CuttingJob& job, const CuttingPlan& plan);
 
 /// `{"sticks","new_sticks","lower_bound","proved","bound_from","layouts":[…],"missing":[…]}`,
-/// lengths in nm. `sticks` counts those on hand too; the bound is of new ones.
+/// lengths in nm. `sticks` counts those on hand too; the bound is for new sticks.
 Json cut_json(const CuttingJob& job, const CuttingPlan& plan);
 
 /// The job, the plan and the worths that bound it, lengths in nm: all that a check needs.

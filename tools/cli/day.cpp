@@ -1,9 +1,9 @@
-// `day`: what was done on one day of a job and by whom, on the screen, as JSON or as a page to
-// print.
+// `day`: what was done on a day of a job and by whom, on the screen, as JSON or as a page to print.
 #include <iostream>
 
 #include "engine/handover/day_page.h"
 #include "engine/handover/plain_names.h"
+#include "engine/words/result.h"
 #include "engine/work/day_sheet.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/clock.h"

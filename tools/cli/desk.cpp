@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 #include "tools/cli/complaint.h"
 #include "tools/cli/input_file.h"
 #include "tools/cli/pieces_file.h"
@@ -93,11 +95,17 @@ std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths
     std::vector<Fact> facts;
     for (const EdgeReading& row : rows) {
         facts.emplace_back(EdgeAdded{row.edge});
+        // Left is also what an empty cell means: the wind may turn that, and not what was said.
+        if (row.first_said && row.edge.first == Side::left && !is_sloped(row.edge.kind)) {
+            facts.emplace_back(
+                RuleSet{"first." + row.edge.id, std::string(word_of(row.edge.first))});
+        }
         if (row.edge.lap) {
             facts.emplace_back(LapChosen{row.edge.id, row.edge.lap});
         }
         const ReadingTaken reading{row.edge.id, ReadingOf::edge, row.length};
-        facts.insert(facts.end(), lengths == LengthsAre::agreed ? 2 : 1, reading);
+        const int first = row.expected ? 0 : 1;
+        facts.insert(facts.end(), lengths == LengthsAre::agreed ? 2 : first, reading);
     }
     return facts;
 }
@@ -134,7 +142,14 @@ std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets
               {},
               {},
               marks_for(arguments.unit, *practice),
-              assets.catalogue};
+              assets.catalogue,
+              assets.sections,
+              {}};
+    for (const EdgeReading& row : *rows) {
+        if (row.expected) {
+            desk.expected.push_back(row.edge.id);
+        }
+    }
     desk.plan = make_plan(desk.job, assets.catalogue, options_of(arguments));
     if (arguments.style) {
         desk.plan.choices.clear();  // each run is as asked for

@@ -20,26 +20,28 @@ namespace hemline {
 std::optional<std::vector<EdgeReading>> read_rows(const std::string& file, const Assets& assets,
                                                   std::optional<BareUnit> unit);
 
-/// How often each length of a file counts as read: at a desk as agreed, on a job as a first
-/// reading.
+/// How a length of a file counts: at a desk as agreed, on a job as a first reading.
 enum class LengthsAre { agreed, first_readings };
 
-/// Each edge, its pitch with it, and its length as one reading or as two that agree.
+/// Each edge with its pitch, and its length as a single reading or as two that agree; an expected
+/// length is no reading.
 std::vector<Fact> facts_of(std::span<const EdgeReading> rows, LengthsAre lengths);
 
 struct Desk {
     Job job;
     Plan plan;
-    Table table;  ///< the file's cells, to say where a problem stands
+    Table table;  ///< the file's cells, to say where a problem is
     Marks marks = Marks::sixteenth;
     Catalogue catalogue = {};
+    Sections sections = {};
+    std::vector<std::string> expected = {};  ///< edges whose length was worked out, not measured
 };
 
 /// How a readings file is planned: all choices, in the asked order.
 PlanOptions options_of(const DeskArguments& arguments);
 
 /// Reads the file, folds it into a job under the asked style and stock, and plans it; says on
-/// stderr what kept it from doing so. With `--unit mm` cuts lie on whole millimetres.
+/// stderr why it could not. With `--unit mm` cuts lie on whole millimeters.
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);
 
 /// Line and column of a field of an edge's row; the row's first cell where the field has no column.

@@ -5,13 +5,14 @@
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
 #include "engine/trim/practice.h"
+#include "engine/words/result.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
 namespace {
 
-/// The options' texts read; each is checked, needed or not. Says on stderr what is wrong.
+/// Reads the texts of the options; each is checked, needed or not. Says on stderr what is wrong.
 std::optional<FoldAsked> read_fold(const FoldArguments& arguments) {
     FoldAsked asked;
     asked.kind = arguments.edge;
@@ -41,7 +42,7 @@ std::optional<FoldAsked> read_fold(const FoldArguments& arguments) {
     return asked;
 }
 
-/// What two roofs that meet over a corner of their eaves make there.
+/// The line and angles where two roofs meet over a corner of their eaves.
 struct OverCorner {
     HipLine line;
     std::optional<Length> jacks1, jacks2;  ///< by how much panels of each roof differ in length

@@ -1,4 +1,4 @@
-// A file of the desk's, read whole, whatever it is: never more than 1 MiB, never a crash.
+// Reads a whole input file, whatever it is: never more than 1 MiB, never a crash.
 #pragma once
 
 #include <string>

@@ -1,10 +1,11 @@
-// `journal`: what happened on a job, one event a line.
+// `journal`: what happened on a job, one event on each line.
 #include <iostream>
 
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "engine/record/old_picks.h"
 #include "engine/roof/readings.h"
+#include "engine/words/result.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/job_folder.h"
 #include "tools/cli/assets_here.h"

@@ -73,7 +73,7 @@ void add_desk(CLI::App& app, DeskArguments& desk) {
     add_json(app, desk.output);
 }
 
-/// What was asked for, for every command: CLI11 writes into it while it parses.
+/// The arguments of every command: CLI11 writes into it while it parses.
 struct Asked {
     DeskArguments plan;
     CutArguments cut;
@@ -81,6 +81,7 @@ struct Asked {
     SquareArguments square;
     FoldArguments fold;
     OutlineArguments outline;
+    RoofArguments roof;
     BlankArguments blank;
     CardArguments card;
     PatternArguments pattern;
@@ -227,6 +228,18 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     add_json(outline, asked.outline.output);
     outline.final_callback([&asked] { asked.exit = print_outline(asked.outline); });
 
+    auto& roof =
+        *app.add_subcommand("roof", "planes and edges, worked out from the walk round the eaves");
+    roof.add_option("SIDES", asked.roof.sides,
+                    "sides file: side,kind,length,corner,pitch; the building on the left")
+        ->required();
+    roof.add_option("--svg", asked.roof.svg, "file for a site drawing");
+    roof.add_option("--readings", asked.roof.readings,
+                    "readings file to write, its lengths marked as expected");
+    add_unit(roof, asked.roof.unit);
+    add_json(roof, asked.roof.output);
+    roof.final_callback([&asked] { asked.exit = print_roof(asked.roof); });
+
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");
     add_card(card, asked.card);
@@ -281,7 +294,10 @@ void add_job_commands(CLI::App& app, Asked& asked) {
 
     auto& start = *app.add_subcommand("new", "start a job");
     start.add_option("JOB", asked.start.job, "folder of the job")->required();
-    start.add_option("--from", asked.start.readings, "readings file: edges and first readings");
+    auto& from = *start.add_option("--from", asked.start.readings,
+                                   "readings file: edges and first readings");
+    start.add_option("--roof", asked.start.roof, "sides file: the walk, and the edges it gives")
+        ->excludes(&from);
     start.add_option("--name", asked.start.name, "name of the job (its folder's)");
     start.add_option("--by", asked.start.by, "who writes");
     add_unit(start, asked.start.unit);
@@ -324,7 +340,7 @@ std::string wrong_words(const CLI::App*, const CLI::Error& wrong) {
 
 int main(int count, char** words) {
     using namespace hemline;
-    std::signal(SIGXFSZ, SIG_IGN);  // a file past its limit is a write that fails, and is said
+    std::signal(SIGXFSZ, SIG_IGN);  // too large a file is a failed write
     const ShownStream shown_out(std::cout), shown_err(std::cerr);
     CLI::App app("Plans and records the trim of a standing-seam metal roof.", "hemline-cli");
     app.failure_message(wrong_words);

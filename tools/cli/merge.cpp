@@ -1,8 +1,9 @@
-// `merge`: several tablets' jobs put together; `pick`: what stands of what they wrote apart.
+// `merge`: merges several tablets' jobs; `pick`: settles where they disagree.
 #include <filesystem>
 #include <iostream>
 
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 #include "engine/work/procedure_words.h"
 #include "field/store/clock.h"
@@ -16,7 +17,7 @@
 namespace hemline {
 namespace {
 
-/// How many events and conflicts the job has now.
+/// How many events and disagreements the job has now.
 void say_what_is_there(const std::string& folder, const JobRecord& record, const Job& job) {
     std::cout << shown_text(folder) << " holds " << record.events.size() << " events";
     if (!job.conflicts.empty()) {

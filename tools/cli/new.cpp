@@ -1,9 +1,13 @@
 // `new`: starts a job, with the edges and first readings of a file.
+#include <algorithm>
 #include <iostream>
 
 #include "engine/handover/readings_file.h"
+#include "engine/handover/sides_file.h"
 #include "engine/roof/readings.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
+#include "engine/work/roof_body.h"
 #include "field/store/clock.h"
 #include "field/store/folders.h"
 #include "field/store/new_job.h"
@@ -16,6 +20,44 @@
 namespace hemline {
 namespace {
 
+/// The bodies have the file's names, or are numbered where one has none.
+std::vector<WalkedBody> walks_of(const SidesFile& file) {
+    const bool named = std::none_of(file.bodies.begin(), file.bodies.end(),
+                                    [](const RoofBody& body) { return body.name.empty(); });
+    std::vector<WalkedBody> walks;
+    for (const RoofBody& body : file.bodies) {
+        walks.push_back(walk_of(named ? body.name : std::to_string(walks.size() + 1), body));
+    }
+    return walks;
+}
+
+/// The walks of a sides file, and the edges that the roof has.
+std::optional<std::vector<Fact>> with_roof(std::vector<Fact> facts, const NewArguments& arguments) {
+    const Result<std::string> text = read_input_file(arguments.roof);
+    if (!text) {
+        complain(arguments.roof, 0, 0, text.problem());
+        return {};
+    }
+    const auto sides = read_sides(*text, arguments.unit);
+    if (const auto* const problem = std::get_if<TableProblem>(&sides)) {
+        complain(arguments.roof, *problem);
+        return {};
+    }
+    const SidesFile& file = std::get<0>(sides);
+    const std::optional<Assets> assets = assets_here();
+    if (!assets) {
+        return {};
+    }
+    const Result<std::vector<Fact>> walked =
+        facts_of_walks(Job(), walks_of(file), assets->catalogue);
+    if (!walked) {
+        complain(arguments.roof, line_named(file, walked.problem()), 1, walked.problem());
+        return {};
+    }
+    facts.insert(facts.end(), walked->begin(), walked->end());
+    return facts;
+}
+
 /// The facts a new job opens with; says on stderr what is wrong with the file.
 std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
     const std::filesystem::path folder = std::filesystem::path(arguments.job).lexically_normal();
@@ -24,6 +66,9 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
     std::vector<Fact> facts = {JobStarted{name, "common practice"}};
     if (arguments.unit == BareUnit::millimetre) {
         facts.emplace_back(RuleSet{"cut_grid", "1 mm"});  // as `plan --unit mm` cuts
+    }
+    if (!arguments.roof.empty()) {
+        return with_roof(std::move(facts), arguments);
     }
     if (arguments.readings.empty()) {
         return facts;
@@ -35,7 +80,8 @@ std::optional<std::vector<Fact>> first_facts(const NewArguments& arguments) {
         return {};
     }
     for (const EdgeReading& row : *rows) {
-        if (const Text doubt = doubt_about_so_long(row.length); !doubt.empty()) {
+        const Text doubt = row.expected ? Text() : doubt_about_so_long(row.length);
+        if (!doubt.empty()) {
             std::cerr << shown_text(arguments.readings) << ':' << row.line
                       << ":1: " << doubt.english(marks_for(arguments.unit)) << '\n';
         }

@@ -1,8 +1,10 @@
-// `outline`: does the walk round the roof's edges close, by how much not, and what would close it?
+// `outline`: whether the walk around the roof's edges closes, by how much it fails, and what would
+// close it.
 #include <iostream>
 
 #include "engine/handover/readings_file.h"
 #include "engine/roof/outline.h"
+#include "engine/words/result.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/input_file.h"
 #include "tools/cli/print.h"
@@ -29,7 +31,7 @@ std::optional<std::vector<WalkedEdge>> read_walk(const OutlineArguments& argumen
     return walked;
 }
 
-/// What stands, or should stand, in the suspect's cell.
+/// What is, or should be, in the suspect's cell.
 std::string cell_of(const Suspect& suspect, Length length, std::optional<Angle> corner,
                     Marks marks) {
     if (!corner) {
@@ -124,6 +126,9 @@ std::string state_text(const Outline& outline, const std::string& first, Marks m
     if (*outline.turn_left != Angle() && outline.state == OutlineState::misses) {
         return "It does not close: its turns make " +
                print_degrees(full_turn - *outline.turn_left) + ", not 360°.\n";
+    }
+    if (outline.crossing) {
+        return "It does not close: the walk comes back, and its sides cross on the way.\n";
     }
     const std::string allowed = print_length(outline.allowed, marks);
     switch (outline.state) {

@@ -1,9 +1,10 @@
-// `pack`: a job into one file; `unpack`: such a file into a job of its own.
+// `pack`: a job into a single file; `unpack`: such a file into a new job.
 #include <filesystem>
 #include <iostream>
 
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
+#include "engine/words/result.h"
 #include "engine/words/shown_text.h"
 #include "field/store/disk_problem.h"
 #include "field/store/drafts.h"
@@ -21,7 +22,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A job file is replaced by one that holds all of it, and nothing else ever is.
+/// A job file is only replaced by one that holds all of it, and no other file is ever replaced.
 std::optional<Problem> holds_something_else(const fs::path& file, const Bytes& now) {
     const Result<There> there = what_is(file);
     if (!there || *there == There::nothing) {

@@ -1,9 +1,10 @@
-// `pattern`: the flat pattern of one piece, for the eye, the shop's cutter and the printer.
+// `pattern`: the flat pattern of a piece, for people, the shop's cutter and the printer.
 #include <iostream>
 
 #include "engine/handover/dxf.h"
 #include "engine/handover/piece_papers.h"
 #include "engine/handover/svg.h"
+#include "engine/words/result.h"
 #include "engine/work/piece_pattern.h"
 #include "tools/cli/asked_card.h"
 #include "tools/cli/assets_here.h"

@@ -3,11 +3,12 @@
 #include <algorithm>
 
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 namespace {
 
-/// A column that is not wanted, or one that is missing.
+/// A column that is unknown, or that is missing.
 std::optional<TableProblem> problem_with_columns(const Table& table) {
     for (const Cell& cell : table.header) {
         if (cell.text != "length" && cell.text != "count") {

@@ -1,4 +1,4 @@
-// The pieces file of `cut`: how many of which length.
+// The pieces file of `cut`: how many pieces of each length.
 //
 //   length,count
 //   46 1/4 in,3
@@ -15,8 +15,8 @@
 namespace hemline {
 
 /// Reads and checks every row, columns in any order. Problem: a column missing or unknown, a length
-/// not above 0 or past longest_readable(), a count that is no whole number from 1 on, or more than
-/// cut_pieces_most pieces; with its line, column and mend.
+/// not above 0 or past longest_readable(), a count that is not a whole number from 1 on, or more
+/// than cut_pieces_most pieces; with its line, its column and what to do.
 std::variant<std::vector<CutDemand>, TableProblem> read_pieces(const std::string& text,
                                                                std::optional<BareUnit> bare);
 

@@ -1,4 +1,4 @@
-// `pitch`: which trim and seam serve a pitch, why the others do not, and the angle of the fold.
+// `pitch`: which trim and seam suit a pitch, why the others do not, and the angle of the fold.
 #include <algorithm>
 #include <iostream>
 
@@ -7,6 +7,7 @@
 #include "engine/roof/square_check.h"
 #include "engine/trim/pitch_check.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
@@ -14,13 +15,23 @@
 namespace hemline {
 namespace {
 
-std::string fold_text(std::string_view fascia, FoldAngle fold) {
-    return "Eave fold, " + std::string(fascia) + ": " + rounded(fold.included_degrees, 2) +
+std::string fold_text(std::string_view of, FoldAngle fold) {
+    return std::string(of) + ": " + rounded(fold.included_degrees, 2) +
            " deg included on the metal, bend " + rounded(fold.bend_degrees, 2) +
            " deg on the brake\n";
 }
 
-Json pitch_json(Slope pitch, const PitchCheck& check) {
+/// The fold of the trim that is asked about, where it is not an eave's; with a roof of the same
+/// pitch on the other side, at a square corner.
+std::optional<FoldAngle> own_fold(Slope pitch, const Trim* trim) {
+    if (trim == nullptr || trim->role != TrimRole::main || trim->kind == EdgeKind::eave) {
+        return {};
+    }
+    const Result<FoldAngle> fold = fold_of({trim->kind, pitch, {}, {}, Fascia::plumb});
+    return fold ? std::optional(*fold) : std::nullopt;
+}
+
+Json pitch_json(Slope pitch, const PitchCheck& check, const Trim* trim) {
     const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
     const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
     Json json;
@@ -31,6 +42,10 @@ Json pitch_json(Slope pitch, const PitchCheck& check) {
     json["fold_square_deg"] = square.included_degrees;
     json["bend_plumb_deg"] = plumb.bend_degrees;
     json["bend_square_deg"] = square.bend_degrees;
+    if (const auto fold = own_fold(pitch, trim)) {
+        json["fold_deg"] = fold->included_degrees;
+        json["bend_deg"] = fold->bend_degrees;
+    }
     json["serves"] = check.serves;
     json["refused"] = Json::array();
     for (const Refusal& refusal : check.refused) {
@@ -61,8 +76,12 @@ std::string pitch_text(Slope pitch, const PitchCheck& check, const Trim* trim) {
     std::string text = print_slope(pitch) + " = " + rounded(degrees_of(pitch), 2) +
                        " deg = " + rounded(percent_of(pitch), 2) + " %, slope factor " +
                        rounded(slope_factor_of(pitch), 4) + '\n';
-    text += fold_text("plumb fascia", eave_fold(pitch, Fascia::plumb));
-    text += fold_text("square-cut fascia", eave_fold(pitch, Fascia::square_cut));
+    if (const auto fold = own_fold(pitch, trim)) {
+        text += fold_text("Fold of " + trim->id, *fold);
+    } else {
+        text += fold_text("Eave fold, plumb fascia", eave_fold(pitch, Fascia::plumb));
+        text += fold_text("Eave fold, square-cut fascia", eave_fold(pitch, Fascia::square_cut));
+    }
     if (trim != nullptr) {
         text += trim_text(check, *trim);
     }
@@ -82,13 +101,13 @@ std::string pitch_text(Slope pitch, const PitchCheck& check, const Trim* trim) {
     return text + std::string(caution()) + '\n';
 }
 
-/// A gable's slope length held against its run and the pitch.
+/// A gable's slope length compared with its run and the pitch.
 struct Gable {
     ShapeCheck check;
     Result<double> implied_degrees;
 };
 
-/// The gable asked about, none where no lengths were given; false: it was complained of.
+/// The gable asked about, none where no lengths were given; false: a complaint was printed.
 bool read_gable(const PitchArguments& arguments, Slope pitch, std::optional<Gable>& gable) {
     if (!arguments.slope || !arguments.run) {
         return true;
@@ -123,7 +142,7 @@ std::string gable_text(const Gable& gable, Marks marks) {
                 : gable.implied_degrees.problem().what.english(marks) + '\n');
 }
 
-/// "a, b, c" of all trims there are.
+/// "a, b, c": all trims.
 std::string ids_of(const Catalogue& catalogue) {
     std::string ids;
     for (const Trim& trim : catalogue.trims()) {
@@ -158,7 +177,7 @@ Exit check_pitch_text(const PitchArguments& arguments) {
     }
     const Marks marks = marks_for(arguments.unit);
     if (arguments.output == Output::json) {
-        Json json = pitch_json(*pitch, check);
+        Json json = pitch_json(*pitch, check, trim);
         if (gable) {
             put_gable(json, *gable, marks);
         }

@@ -5,7 +5,7 @@
 namespace hemline {
 namespace {
 
-/// Of one choice whose bound was not found by parts: about a second.
+/// For a choice whose bound was not found by parts: about a second.
 constexpr std::int64_t steps_to_show = 100'000'000;
 
 Json edge_json(const PoolRun& run, const JointEdge& edge) {

@@ -12,7 +12,7 @@ struct PlanCertificate {
 };
 
 /// `{"prefer","pools":[{"pool","trim","kerf","stock","edges","choices":[…]}]}`, each choice with
-/// its figures, `divisions`, `layouts` and `parts`; lengths in nanometres.
+/// its figures, `divisions`, `layouts` and `parts`; lengths in nanometers.
 PlanCertificate certificate_of(const std::vector<PoolChoices>& pools, Prefer prefer);
 
 }  // namespace hemline

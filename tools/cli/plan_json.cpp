@@ -1,4 +1,6 @@
-// The plan for other programs: lengths in whole nanometres beside their printed form.
+// The plan for other programs: lengths in whole nanometers beside their printed form.
+#include <algorithm>
+
 #include "tools/cli/plan_print.h"
 
 namespace hemline {
@@ -63,6 +65,74 @@ Json choice_json(const PlanChoice& choice) {
     return json;
 }
 
+/// `each` is the longest; `sides` says how many there are of which length.
+void put_closures(Json& json, const Closures& closures, Marks marks) {
+    Length longest;
+    json["sides"] = Json::array();
+    for (const ClosureSide& side : closures.sides) {
+        longest = std::max(longest, side.blank);
+        Json own{{"count", side.count}, {"ear_deg", micro_rounded(side.ear_degrees)}};
+        put_length(own, "apart", side.apart, marks);
+        put_length(own, "blank", side.blank, marks);
+        json["sides"].push_back(own);
+    }
+    put_length(json, "each", longest, marks);
+    put_length(json, "web", closures.web, marks);
+    put_length(json, "leg", closures.leg, marks);
+    put_length(json, "ear", closures.ear, marks);
+    put_length(json, "girth", closures.girth, marks);
+    json["sticks"] = closures.sticks;
+}
+
+void put_strips(Json& json, const std::string& edge, const Strips& strips, Marks marks) {
+    if (strips.strip == nullptr) {
+        return;
+    }
+    Json own{{"edge", edge},
+             {"strip", strips.strip->id},
+             {"full", strips.full},
+             {"rests", strips.rests},
+             {"fasteners", strips.fasteners},
+             {"problem", strips.problem.english(marks)}};
+    put_length(own, "rest", strips.rest, marks);
+    put_length(own, "girth", strips.girth, marks);
+    json["strips"].push_back(own);
+}
+
+Json points_of(const FlatOutline& outline) {
+    Json points = Json::array();
+    for (const FlatPoint& p : outline) {
+        points.push_back({p.x, p.y});
+    }
+    return points;
+}
+
+/// One for each open end that takes a cap, of that hand; none where it cannot be made.
+void put_end_caps(Json& json, const EdgeWork& work, const Desk& desk) {
+    const auto made = end_cap_on(work, desk);
+    if (!made || !*made) {
+        return;
+    }
+    for (const Side side : capped_ends(work.edge)) {
+        const EndCap cap = cap_for(**made, side);
+        Json own{{"edge", work.edge.id},
+                 {"end", word_of(side)},
+                 {"corner_deg", micro_rounded(cap.corner_degrees)},
+                 {"outline_nm", points_of(cap.outline)},
+                 {"folds_nm",
+                  {points_of({cap.flange.fold.a, cap.flange.fold.b}),
+                   points_of({cap.face.fold.a, cap.face.fold.b})}}};
+        put_length(own, "flange", cap.flange.width, desk.marks);
+        put_length(own, "face", cap.face.width, desk.marks);
+        put_length(own, "down", cap.flange.down, desk.marks);
+        put_length(own, "lip", cap_lip, desk.marks);
+        put_length(own, "lower", cap.lower, desk.marks);
+        put_length(own, "wide", cap.wide, desk.marks);
+        put_length(own, "high", cap.high, desk.marks);
+        json["end_caps"].push_back(own);
+    }
+}
+
 }  // namespace
 
 std::string_view word_of(Severity severity) {
@@ -92,8 +162,8 @@ Json problem_json(const PlanProblem& problem, const Desk& desk) {
 
 Json plan_json(const Desk& desk) {
     Json json;
-    for (const char* key :
-         {"edges", "sticks", "proof", "problems", "choices", "closures", "fixing"}) {
+    for (const char* key : {"edges", "sticks", "proof", "problems", "choices", "closures", "strips",
+                            "end_caps", "fixing"}) {
         json[key] = Json::array();
     }
     for (const Run& run : desk.plan.runs) {
@@ -105,6 +175,9 @@ Json plan_json(const Desk& desk) {
     for (const Proof& proof : desk.plan.proofs) {
         json["proof"].push_back(proof_json(proof));
     }
+    if (!desk.expected.empty()) {
+        json["expected"] = desk.expected;
+    }
     for (const PlanProblem& problem : desk.plan.problems) {
         json["problems"].push_back(problem_json(problem, desk));
     }
@@ -115,10 +188,16 @@ Json plan_json(const Desk& desk) {
         const Closures closures = closures_on(work, desk);
         if (closures.count > 0) {
             json["closures"].push_back({{"edge", work.edge.id}, {"count", closures.count}});
-            put_length(json["closures"].back(), "each", closures.each, desk.marks);
-            json["closures"].back()["sticks"] = closures.sticks;
+            put_closures(json["closures"].back(), closures, desk.marks);
+            json["closures"].back()["fasteners"] = closures.count * closure_fasteners;
+            json["closures"].back()["pinned"] = is_pinned_at(work.edge.kind, desk.job.practice);
         }
+        put_strips(json, work.edge.id, strips_on(work, desk), desk.marks);
+        put_end_caps(json, work, desk);
     }
+    json["fixed_line"] = {
+        {"line", fixed_line_of(desk.job.practice) == FixedLine::ridge ? "ridge" : "eave"},
+        {"assumed", desk.job.practice.fixed_line == FixedLine::unsaid}};
     for (const Run& run : desk.plan.runs) {
         const FixingTally fixing = fixing_on(run, desk);
         json["fixing"].push_back({{"edge", run.edge},

@@ -19,13 +19,13 @@ std::string_view spoken(Style style) {
     return "";
 }
 
-/// How a run came to be divided: as asked for, or as it looks when all were divided together.
+/// How a run is divided: as asked for, or how it looks after all were divided together.
 std::string divided(const Run& run, const EdgeWork& work, Length edge, const Desk& desk) {
     const Trim* trim = desk.catalogue.find(run.trim);
     if (trim == nullptr || work.style || run.role == TrimRole::cleat) {
         return std::string(spoken(work.style.value_or(Style::balanced)));
     }
-    const RunRule rule = run_rule(work.edge, *trim, edge, desk.job.practice);
+    const RunRule rule = run_rule(work.edge, *trim, edge, desk.job.practice, run.tabs);
     std::vector<Division> pieces;
     for (const PlannedPiece& piece : run.pieces) {
         pieces.push_back({piece.cut, piece.covers});
@@ -96,6 +96,33 @@ std::string sticks_text(const Desk& desk) {
     return text;
 }
 
+std::string fixed_line_text(const Practice& practice) {
+    const bool ridge = fixed_line_of(practice) == FixedLine::ridge;
+    const bool assumed = practice.fixed_line == FixedLine::unsaid;
+    return std::string("panels are pinned at the ") + (ridge ? "ridge" : "eave") +
+           (assumed ? ": assumed, say fixed_line" : "");
+}
+
+/// "  end cap for edge R, left: …", a line for what is cut and folded.
+std::string end_caps_text(const EdgeWork& work, const Desk& desk) {
+    const auto cap = end_cap_on(work, desk);
+    if (!cap) {
+        return {};
+    }
+    std::string ends;
+    for (const Side side : capped_ends(work.edge)) {
+        ends += (ends.empty() ? "" : " and ") + std::string(word_of(side));
+    }
+    std::string text = "  end cap for edge " + shown_text(work.edge.id) + ", " + ends + ":";
+    if (!*cap) {
+        return text + ' ' + said(cap->problem()).english(desk.marks) + '\n';
+    }
+    for (const Text& line : cap_lines(**cap, work.edge)) {
+        text += "\n    " + line.english(desk.marks);
+    }
+    return text + '\n';
+}
+
 std::string proof_text(const Desk& desk) {
     std::string text = "Count\n";
     for (const Proof& proof : desk.plan.proofs) {
@@ -116,13 +143,28 @@ std::string proof_text(const Desk& desk) {
         const Closures closures = closures_on(work, desk);
         if (closures.count > 0) {
             text += "  closures for edge " + shown_text(work.edge.id) + ": " +
-                    std::to_string(closures.count) + " of " +
-                    print_length(closures.each, desk.marks) + " from " +
+                    count_words(closures).english(desk.marks) + " from " +
                     std::to_string(closures.sticks) +
-                    (closures.sticks == 1 ? " stick" : " sticks") + '\n';
+                    (closures.sticks == 1 ? " stick" : " sticks") + ", stretch-out " +
+                    print_length(closures.girth, desk.marks) + ", held by " +
+                    std::to_string(closures.count * closure_fasteners) +
+                    (is_pinned_at(work.edge.kind, desk.job.practice)
+                         ? " screws to the deck: panels are pinned here\n"
+                         : " sealed rivets to the pans alone\n");
         }
+        const Strips strips = strips_on(work, desk);
+        if (strips.strip != nullptr) {
+            text += "  " + strips.strip->name + " for edge " + shown_text(work.edge.id) + ": " +
+                    strip_words(strips).english(desk.marks) + ", " +
+                    std::to_string(strips.fasteners) +
+                    (strips.strip->panels == Panels::under ? " screws\n" : " rivets\n");
+            if (!strips.problem.empty()) {
+                text += "    " + strips.problem.english(desk.marks) + '\n';
+            }
+        }
+        text += end_caps_text(work, desk);
     }
-    return text;
+    return text + "  " + fixed_line_text(desk.job.practice) + '\n';
 }
 
 std::string fixing_text(const Desk& desk) {
@@ -156,11 +198,33 @@ std::string problems_text(const Desk& desk, const std::string& file) {
     return text;
 }
 
+std::string expected_text(const Desk& desk) {
+    std::string edges;
+    for (const std::string& edge : desk.expected) {
+        edges += (edges.empty() ? "" : ", ") + edge;
+    }
+    return edges.empty() ? ""
+                         : "Worked out, not measured: " + shown_text(edges) +
+                               ". Measure before anything is cut.\n\n";
+}
+
 }  // namespace
 
 Closures closures_on(const EdgeWork& work, const Desk& desk) {
     const Length length = work.length(desk.job.practice).value_or(Length());
     return closures_of(work.edge, length, desk.job.practice);
+}
+
+Strips strips_on(const EdgeWork& work, const Desk& desk) {
+    const Length length = work.length(desk.job.practice).value_or(Length());
+    return strips_of(work.edge, length, desk.catalogue, desk.job.practice);
+}
+
+std::optional<Result<EndCap>> end_cap_on(const EdgeWork& work, const Desk& desk) {
+    return capped_ends(work.edge).empty()
+               ? std::nullopt
+               : std::optional(end_cap_of(work.edge, desk.catalogue.of(work.edge), desk.sections,
+                                          desk.job.practice));
 }
 
 FixingTally fixing_on(const Run& run, const Desk& desk) {
@@ -179,7 +243,7 @@ std::string plan_text(const Desk& desk, const std::string& file) {
         }
     }
     return text + sticks_text(desk) + '\n' + proof_text(desk) + '\n' + fixing_text(desk) + '\n' +
-           problems_text(desk, file) + '\n' + std::string(caution()) + '\n';
+           expected_text(desk) + problems_text(desk, file) + '\n' + std::string(caution()) + '\n';
 }
 
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// Printing for desks: JSON that any bytes survive, plain columns, times and lines.
+// Printing for desks: JSON that stays valid with any bytes, plain columns, times and lines.
 #pragma once
 
 #include <nlohmann/json.hpp>
@@ -15,7 +15,8 @@ namespace hemline {
 
 using Json = nlohmann::ordered_json;
 
-/// The JSON and a newline; bytes that are no UTF-8 become U+FFFD, what is not seen is escaped.
+/// The JSON and a newline; bytes that are not UTF-8 become U+FFFD, invisible characters are
+/// escaped.
 std::string json_text(const Json& json, int indent);
 
 /// Writes it on stdout.
@@ -30,22 +31,22 @@ std::string rounded(double value, int decimals);
 /// Degrees for other programs, to the millionth: the same digits on every platform.
 double micro_rounded(double degrees);
 
-/// Millimetres where bare numbers are, else those of the job's grid, of inches where the grid lies
-/// on millimetres and bare numbers are inches.
+/// The marks for printing: millimeters where bare numbers are millimeters, else those of the job's
+/// grid; inches where the grid lies on millimeters and bare numbers are inches.
 Marks marks_for(std::optional<BareUnit> unit, const Practice& practice = {});
 
-/// Text filled with spaces to `width` characters, and one space more.
+/// Text padded with spaces to `width` characters, and one more space.
 std::string padded(std::string_view text, std::size_t width);
 
 /// UTC as "2026-05-04T13:20:41.007Z".
 std::string iso_time(WallTime time);
 
-/// Says of what is not proved that the job is larger than the proof has room for: in the JSON as
-/// "not_proved", behind a line of text. Nothing where it is not so.
+/// Says that something is not proved because the job is larger than the proof has room for: in JSON
+/// as "not_proved", in text at the end of a line. Nothing otherwise.
 void say_too_large(Json& json, bool is_too_large);
 std::string too_large_words(bool is_too_large);
 
-/// The line that stands under every cut list and card.
+/// The line under every cut list and card.
 std::string_view caution();
 
 }  // namespace hemline

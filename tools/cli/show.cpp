@@ -1,10 +1,11 @@
-// `show`: where a job stands: edges, readings, status, the next cut, and what was set aside.
+// `show`: the state of a job: edges, readings, status, the next cut, and what was set aside.
 #include <iostream>
 
 #include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/record/clock_doubt.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/order.h"
@@ -65,7 +66,8 @@ EdgeStatus status_of(const EdgeWork& work, const Standing& standing) {
     const std::vector<StepRule> none;
     const auto& rules = procedure == procedures.end() ? none : procedure->second;
     const std::vector<Step> steps =
-        steps_of(work, standing.plan, standing.job.practice, rules, standing.assets.catalogue);
+        steps_of(work, standing.plan, standing.job.practice, rules, standing.assets.catalogue,
+                 corner_mates(work, standing.plan, standing.job));
     return status_of(work, steps, standing.job.practice);
 }
 
@@ -99,7 +101,7 @@ std::vector<EdgeNext> next_on_roof(const Standing& standing) {
                       standing.assets.catalogue);
 }
 
-/// The number this tablet writes under in the folder; null where it has none and cannot be given
+/// The number this tablet writes under in the folder; null where it has no number and cannot get
 /// one.
 Json device_json(const std::filesystem::path& folder) {
     const Result<std::uint64_t> device = device_id();

@@ -1,10 +1,11 @@
-// `square`: the 3-4-5 that fits on two sides, what their diagonals say of the rectangle, and the
+// `square`: the 3-4-5 that fits on two sides, what their diagonals say about the rectangle, and the
 // corner that a length across them makes.
 #include <cmath>
 #include <iostream>
 
 #include "engine/roof/nearest.h"
 #include "engine/roof/square_check.h"
+#include "engine/words/result.h"
 #include "tools/cli/commands.h"
 #include "tools/cli/print.h"
 
@@ -46,7 +47,7 @@ std::optional<SquareAsked> read_square(const SquareArguments& arguments) {
     return read ? std::optional(asked) : std::nullopt;
 }
 
-/// The diagonal of the two sides when they are square to one another, to the nearest nanometre.
+/// The diagonal of the two sides when they are square to each other, to the nearest nanometer.
 Length square_diagonal(const SquareAsked& asked) {
     return nearest_nm(
         std::hypot(static_cast<double>(asked.side1.nm()), static_cast<double>(asked.side2.nm())));

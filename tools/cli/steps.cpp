@@ -1,4 +1,4 @@
-// `steps`: a procedure as the assets have it, part by part, each caution before its action.
+// `steps`: a procedure from the assets, part by part, each caution before its action.
 #include <iostream>
 
 #include "tools/cli/assets_here.h"

@@ -1,10 +1,10 @@
-// `take`: records one reading, whatever it is; says what is doubtful about it, and its event id
-// last.
+// `take`: records a reading, whatever it is; says what is doubtful about it, and last its event id.
 #include <iostream>
 
 #include "engine/plan/make_plan.h"
 #include "engine/plan/plan.h"
 #include "engine/words/quote.h"
+#include "engine/words/result.h"
 #include "engine/work/hook_doubt.h"
 #include "engine/work/job_sections.h"
 #include "field/store/clock.h"
@@ -27,7 +27,7 @@ std::string edges_of(const Job& job) {
 }
 
 /// What the reading should be about: what was read before, or for a remainder what the plan leaves
-/// beside the last piece's neighbour (the neighbour's lap lies under it).
+/// beside the last piece's neighbor (the neighbor's lap lies under it).
 std::optional<Length> expected_for(const Job& job, const Catalogue& catalogue, const EdgeWork& work,
                                    ReadingOf of) {
     if (of == ReadingOf::remainder) {
@@ -48,7 +48,7 @@ std::optional<Length> expected_for(const Job& job, const Catalogue& catalogue, c
     return {};
 }
 
-/// What to look at again, now that the reading stands in the record.
+/// What to look at again, now that the reading is in the record.
 void say_doubts(const Job& before, const Job& after, const Catalogue& catalogue,
                 const ReadingTaken& reading, Marks marks) {
     const EdgeWork& work = *before.find(reading.edge);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/work/mark_deeds.h"
 #include "field/screens/page/other_tape.h"
 
 namespace hemline {
@@ -20,16 +21,6 @@ Text metal_detail(const State& state, const Card& card) {
     const Length left = card.left_over;
     return card.left_over < state.job.practice.offcut_kept ? say("leaves {1}", left)
                                                            : say("keep the {1} it leaves", left);
-}
-
-Text screw_words(const Card& card) {
-    if (card.screws.empty()) {
-        return {};
-    }
-    const Length first = card.screws.front();
-    return card.screws.size() == 1 ? say("1 screw, at {1}", first)
-                                   : say("{1} screws, first at {2}, last at {3}",
-                                         card.screws.size(), first, card.screws.back());
 }
 
 /// The cut length, on the other tape beside it or below it; returns the height used.
@@ -65,7 +56,7 @@ void draw_card_heading(Ui& ui, const State& state, const Card& card, Box& body) 
                       card.hooks == Side::left ? say("Hook the tape on the left end")
                                                : say("Hook the tape on the right end"),
                       Size::bold);
-    const Text screws = say("Face toward you. {1}", screw_words(card));
+    const Text screws = joined({leg_toward_you(card), screws_told(card)}, "; ");
     if (ui.text_width(screws, Size::small) > words.w) {
         words.x = body.x;
         words.w = body.w;

@@ -7,6 +7,9 @@
 #include <optional>
 #include <vector>
 
+#include "engine/work/fixing.h"
+#include "engine/work/mark_deeds.h"
+#include "field/screens/card/draw_mitre.h"
 #include "field/screens/card/mark_labels.h"
 
 namespace hemline {
@@ -40,16 +43,17 @@ Length girth_of(const Card& card) {
     return sum;
 }
 
-float screw_line(const Card& card, Box metal);
+float screw_line(const Card& card, Box metal, LegName leg);
 
-/// The middle of the widest room between screws for a name of that width, as near the middle of
-/// the piece as there is; nothing where it would lie on one.
-std::optional<float> clear_of_screws(const Card& card, const Along& along, float w) {
+/// The middle of the widest gap between screws that a name of that width fits into, as near to the
+/// middle of the piece as possible; nothing where it would lie on a screw.
+std::optional<float> clear_of_screws(const Card& card, const ScrewLine& line, const Along& along,
+                                     float w) {
     std::optional<float> best;
     const float middle = along.at(card.cut) / 2 + along.x0 / 2;
-    for (std::size_t i = 1; i < card.screws.size(); ++i) {
-        const float from = along.at(card.screws[i - 1]);
-        const float to = along.at(card.screws[i]);
+    for (std::size_t i = 1; i < line.at.size(); ++i) {
+        const float from = along.at(line.at[i - 1]);
+        const float to = along.at(line.at[i]);
         const float mid = (from + to) / 2;
         if (to - from > w && (!best || std::abs(mid - middle) < std::abs(*best - middle))) {
             best = mid;
@@ -58,7 +62,22 @@ std::optional<float> clear_of_screws(const Card& card, const Along& along, float
     return best;
 }
 
-/// Legs from the deck (top) outward, with their names.
+ScrewLine screws_on(const Card& card, LegName leg) {
+    for (const ScrewLine& line : card.screws) {
+        if (line.leg == leg) {
+            return line;
+        }
+    }
+    return {leg, {}};
+}
+
+/// What a leg is called: the one that goes down over a channel kicks nothing out.
+Text leg_words(const Card& card, LegName leg) {
+    const bool down = leg == LegName::kick && !screws_on(card, leg).at.empty();
+    return down ? say("leg down the channel") : leg_called(card, leg);
+}
+
+/// Legs from the one that lies away (top) toward you, with their names.
 void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
     const Length girth = girth_of(card);
     const float right = along.at(card.cut);
@@ -71,18 +90,20 @@ void draw_metal(Ui& ui, const Card& card, const Along& along, Box metal) {
         ui.ink()->AddRectFilled({metal.x, y}, {right, y + h}, fill);
         ui.ink()->AddRect({metal.x, y}, {right, y + h}, ui.colours().ink, 0, 0, ui.mm(0.3F));
         const float words_y = y + (h - line) / 2;
-        const float screws_y = screw_line(card, metal);
+        const ScrewLine screws = screws_on(card, leg.name);
+        const float screws_y = screws.at.empty() ? y : screw_line(card, metal, leg.name);
         const float r = ui.mm(screw_mm + 0.5F);
         const bool crossed =
-            !card.screws.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
-        const float w = ui.text_width(spoken(leg.name), Size::small) + 2 * r;
-        const std::optional<float> clear = clear_of_screws(card, along, w);
+            !screws.at.empty() && screws_y + r > words_y && screws_y - r < words_y + line;
+        const Text called = leg_words(card, leg.name);
+        const float w = ui.text_width(called, Size::small) + 2 * r;
+        const std::optional<float> clear = clear_of_screws(card, screws, along, w);
         const float below = screws_y + r;
         if (h > line && (!crossed || clear)) {
-            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, spoken(leg.name),
-                    Size::small, Align::centre);
+            ui.text(crossed ? *clear : (metal.x + right) / 2, words_y, called, Size::small,
+                    Align::centre);
         } else if (h > line && below > y && below + line < y + h) {
-            ui.text((metal.x + right) / 2, below, spoken(leg.name), Size::small, Align::centre);
+            ui.text((metal.x + right) / 2, below, called, Size::small, Align::centre);
         }
         y += h;
     }
@@ -105,10 +126,31 @@ Box leg_box(const Card& card, Box metal, LegName from, LegName to) {
     return {metal.x, top, metal.w, std::max(0.0F, bottom - top)};
 }
 
-/// Screws go through the flange near the deck, or through a cleat's middle.
-float screw_line(const Card& card, Box metal) {
-    const Box flange = leg_box(card, metal, LegName::flange, LegName::flange);
-    return flange.h > 0 ? flange.y + flange.h * 0.28F : metal.mid_y();
+/// Screws go through flange or face near its outer edge, through the middle of a cleat or wrap and
+/// of a leg that goes down over a channel.
+float screw_line(const Card& card, Box metal, LegName leg) {
+    const Box own = leg_box(card, metal, leg, leg);
+    const bool flange = leg == LegName::flange;
+    const LegName beside = flange ? LegName::face : LegName::flange;
+    const Box other = leg_box(card, metal, beside, beside);
+    if (card.role != TrimRole::main || leg == LegName::kick) {
+        return own.mid_y();
+    }
+    // A clip stands over the hem, at the outer edge.
+    const auto share = clips_hems(card) ? 0.0F : static_cast<float>(screw_line_share);
+    const bool outer_edge_low = other.h > 0 && other.y < own.y;
+    return own.y + own.h * (outer_edge_low ? 1 - share : share);
+}
+
+void draw_screw(const Ui& ui, float x, float y) {
+    const float r = ui.mm(screw_mm);
+    ui.ink()->AddCircle({x, y}, r, ui.colours().ink, 0, ui.mm(0.3F));
+    ui.ink()->AddLine({x - r, y}, {x + r, y}, ui.colours().ink, ui.mm(0.3F));
+}
+
+void draw_clip(const Ui& ui, float x, float y) {
+    const float r = ui.mm(screw_mm);
+    ui.ink()->AddRectFilled({x - r, y - r}, {x + r, y + r}, ui.colours().ink);
 }
 
 void draw_beads(const Ui& ui, float x, Box band) {
@@ -129,6 +171,9 @@ void draw_waste(Ui& ui, const Card& card, const Along& along, Box metal, const M
             break;
         case MarkKind::flange_cut:
             leg = leg_box(card, metal, LegName::flange, LegName::flange);
+            break;
+        case MarkKind::wrap_end:
+            leg = leg_box(card, metal, LegName::face, LegName::face);
             break;
         case MarkKind::drip_clip_45:
             leg = leg_box(card, metal, LegName::kick, LegName::hem);
@@ -152,30 +197,37 @@ void draw_mitre(const Ui& ui, const Card& card, const Along& along, Box metal, c
 }
 
 void draw_marks(Ui& ui, const Card& card, const Along& along, Box metal, float tape_top) {
+    const DrawnCard drawn{card, leg_box(card, metal, LegName::flange, LegName::flange),
+                          leg_box(card, metal, LegName::face, LegName::face),
+                          [&along](Length at) { return along.at(at); }};
     for (const Mark& mark : card.marks) {
         draw_waste(ui, card, along, metal, mark);
     }
+    draw_corner_waste(ui, drawn);
+    draw_corner_lines(ui, drawn);
     for (const Mark& mark : card.marks) {
         const float x = along.at(mark.at);
         if (mark.kind == MarkKind::bead) {
             draw_beads(ui, x, leg_box(card, metal, LegName::flange, LegName::face));
         } else if (mark.kind == MarkKind::flange_mitre) {
             draw_mitre(ui, card, along, metal, mark);
+        } else if (is_on_diagonal(mark.kind)) {
+            ui.ink()->AddLine({x, metal.bottom()}, {x, tape_top}, ui.colours().chalk, ui.mm(0.7F));
         } else {
             ui.ink()->AddLine({x, metal.y - ui.mm(1.5F)}, {x, tape_top}, ui.colours().chalk,
                               ui.mm(0.7F));
         }
     }
-    const float y = screw_line(card, metal);
-    for (const Length screw : card.screws) {
-        const float x = along.at(screw);
-        const float r = ui.mm(screw_mm);
-        ui.ink()->AddCircle({x, y}, r, ui.colours().ink, 0, ui.mm(0.3F));
-        ui.ink()->AddLine({x - r, y}, {x + r, y}, ui.colours().ink, ui.mm(0.3F));
+    for (const ScrewLine& line : card.screws) {
+        const float y = screw_line(card, metal, line.leg);
+        for (const Length screw : line.at) {
+            clips_hems(card) ? draw_clip(ui, along.at(screw), y)
+                             : draw_screw(ui, along.at(screw), y);
+        }
     }
 }
 
-/// The tape: ticks that are to scale, a figure at each foot (or half metre).
+/// The tape: ticks to scale, a figure at each foot (or half meter).
 void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     const float right = along.at(end);
     ui.ink()->AddRectFilled({tape.x, tape.y}, {right, tape.bottom()}, ui.colours().tape,
@@ -188,7 +240,7 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     const float figure_w =
         ui.text_width(metric ? Text("0000") : say("00 ft"), Size::small) + ui.mm(2);
     const float figure_step = along.at(tick * ticks_a_figure) - along.at(Length());
-    // Each, or each second, third, …: so many that they stand apart.
+    // Every figure, or every second, third, …, so that they do not touch.
     const auto every = static_cast<std::int64_t>(std::ceil(figure_w / std::max(1.0F, figure_step)));
     for (std::int64_t i = 1; tick * i < end; ++i) {
         const float x = along.at(tick * i);
@@ -207,7 +259,7 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
 
 constexpr float beside_labels_mm = above_metal_mm + to_tape_mm + tape_mm + below_tape_mm;
 
-/// Where the piece's lengths come to lie on the screen.
+/// Where the lengths of the piece are on the screen.
 struct Laid {
     Along along;
     Length stick_left;

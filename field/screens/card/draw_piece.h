@@ -7,14 +7,15 @@
 
 namespace hemline {
 
-/// Draws metal, tape and labelled marks into `box`, the tape's hook at the left. Lengths along the
+/// Draws metal, tape and labeled marks into `box`, the tape's hook at the left. Lengths along the
 /// piece are to scale; its height is drawn larger, so that the legs can be told apart.
 void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box);
 
 /// Slanted lines across a box: waste.
 void draw_hatching(Ui& ui, Box box);
 
-/// The box's height, or the least at which draw_piece() shows every mark with its label.
+/// The height of the box, or the least height at which draw_piece() shows every mark with its
+/// label.
 float piece_height(const Ui& ui, const Card& card, Tapes tapes, Box box);
 
 }  // namespace hemline

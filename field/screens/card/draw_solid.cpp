@@ -6,13 +6,15 @@
 #include <array>
 #include <cmath>
 
+#include "field/screens/page/mixed.h"
+
 namespace hemline {
 
 namespace {
 
 constexpr float hatch_mm = 1.6F, swatch_mm = 6;
 
-/// The eye: page axes in space, and the way to it.
+/// The eye: the axes of the page in space, and the direction to the eye.
 struct Eye {
     Space right, up, toward;
 
@@ -31,16 +33,7 @@ Eye eye_of(const SolidView& view) {
     return eye;
 }
 
-Colour mixed(Colour a, Colour b, float part) {
-    const auto channel = [&](unsigned shift) {
-        const auto from = static_cast<float>(a >> shift & 0xFFU);
-        const auto to = static_cast<float>(b >> shift & 0xFFU);
-        return static_cast<Colour>(from + (to - from) * part) << shift;
-    };
-    return channel(0) | channel(8) | channel(16) | 0xFF000000U;
-}
-
-/// Slanted lines across a convex shape, in step with those of its neighbours.
+/// Slanted lines across a convex shape, aligned with those of its neighbors.
 void hatch(const Ui& ui, const std::vector<ImVec2>& shape, Colour colour) {
     const float step = ui.mm(hatch_mm);
     float low = shape[0].x + shape[0].y, high = low;
@@ -108,12 +101,12 @@ void draw_facet(const Sheet& sheet, const Facet& facet, const SolidPart& part) {
         shape.push_back(sheet.at(corner));
     }
     const double facing = dot(facet.normal, sheet.eye.toward);
-    const bool painted = is_painted(part.painted, facing > 0);
+    const bool painted = part.fill || is_painted(part.painted, facing > 0);
     // Light from above and from the left: level metal is the lightest.
     const auto shade =
         static_cast<float>(0.12 - 0.11 * std::abs(facet.normal.z) + 0.05 * facet.normal.x);
     const bool worked = part.worked && facet.is_tab;
-    const Colour ground = worked ? p.chalk : part.other ? p.good : p.metal;
+    const Colour ground = part.fill ? *part.fill : worked ? p.chalk : part.other ? p.good : p.metal;
     const Colour dark = part.other ? IM_COL32_BLACK : p.ink;
     const Colour fill = painted ? mixed(ground, dark, std::max(0.0F, shade)) : p.paper;
     ui.ink()->AddConvexPolyFilled(shape.data(), static_cast<int>(shape.size()), fill);
@@ -133,7 +126,7 @@ void draw_facet(const Sheet& sheet, const Facet& facet, const SolidPart& part) {
 
 /// The leg's name beside the middle of its broken edge, clear of those before it.
 void draw_leg_names(Ui& ui, const Sheet& sheet, const std::vector<Facet>& facets,
-                    const std::vector<LegName>& legs, ImVec2 middle) {
+                    const std::vector<Text>& legs, ImVec2 middle) {
     std::vector<Box> taken;
     for (const Facet& facet : facets) {
         for (std::size_t i = 0; i < facet.rims.size(); ++i) {
@@ -146,7 +139,7 @@ void draw_leg_names(Ui& ui, const Sheet& sheet, const std::vector<Facet>& facets
             if (std::hypot(a.x - b.x, a.y - b.y) < ui.mm(4)) {
                 continue;
             }
-            const Text words = spoken(legs[facet.leg]);
+            const Text& words = legs[facet.leg];
             const float w = ui.text_width(words, Size::small), h = ui.line_height(Size::small);
             const float x = at.x < middle.x ? at.x - w - ui.mm(3) : at.x + ui.mm(3);
             const Box place{x, at.y - h / 2, w, h};
@@ -164,12 +157,12 @@ void draw_leg_names(Ui& ui, const Sheet& sheet, const std::vector<Facet>& facets
 
 }  // namespace
 
-void draw_solid(Ui& ui, const std::vector<SolidPart>& parts, const std::vector<LegName>& legs,
+void draw_solid(Ui& ui, const std::vector<SolidPart>& parts, const std::vector<Text>& legs,
                 const SolidView& view, Box box, const std::vector<SolidPart>& room_for) {
     const float beside = legs.empty() ? ui.mm(1) : std::min(ui.mm(22), box.w / 5);  // for names
     const Sheet sheet = sheet_for(ui, room_for.empty() ? parts : room_for, view,
                                   inset(box, beside, ui.mm(legs.empty() ? 1 : 3)));
-    // One order for all parts: each facet remembers whose it is by its leg.
+    // All parts are ordered together: each facet remembers its part by its leg.
     std::vector<Facet> all;
     constexpr std::size_t part_step = 1000;
     for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -180,7 +173,7 @@ void draw_solid(Ui& ui, const std::vector<SolidPart>& parts, const std::vector<L
     }
     ImDrawList* const ink = ui.ink();
     const ImDrawListFlags before = ink->Flags;
-    ink->Flags &= ~ImDrawListFlags_AntiAliasedFill;  // no seams between facets of one face
+    ink->Flags &= ~ImDrawListFlags_AntiAliasedFill;  // no seams between facets of the same face
     for (const Facet& facet : back_to_front(std::move(all), sheet.eye.toward)) {
         draw_facet(sheet, facet, parts[facet.leg / part_step]);
     }

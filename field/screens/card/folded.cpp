@@ -2,18 +2,21 @@
 // turned with a finger, to be compared with the metal in hand.
 #include <algorithm>
 
+#include "engine/words/result.h"
 #include "engine/work/folded_end.h"
+#include "engine/work/mark_deeds.h"
 #include "engine/work/piece_meeting.h"
 #include "field/screens/card/draw_solid.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float button_mm = 12, gap_mm = 3, degrees_a_mm = 1.5F, column_mm = 54;
+constexpr float button_mm = 12, degrees_a_mm = 1.5F, column_mm = 54;
 constexpr double raised_at_first = 28, turned_at_first = 38, raised_most = 89;
 constexpr double before_the_corner = 45;  // both faces of a corner put together are seen
 
@@ -67,7 +70,7 @@ Result<Shown> shown_of(const State& state, const EdgeWork& work, const Card& car
     return shown;
 }
 
-/// The steps, and the two ends, as buttons one touch apart.
+/// The steps and the two ends as buttons.
 void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& body) {
     const float h = ui.mm(button_mm), gap = ui.mm(gap_mm);
     const auto step_button = [&](int i, Box box) {
@@ -84,7 +87,7 @@ void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& 
         if (ui.button("end " + word, (end == Side::left ? say("Left end") : say("Right end")), box,
                       end == side ? Look::chosen : Look::plain)) {
             draft.end = end;
-            draft.turned = draft.raised = 0;  // looked at anew
+            draft.turned = draft.raised = 0;  // start the view again
         }
     };
     if (ui.portrait()) {
@@ -116,7 +119,7 @@ void draw_choices_of(Ui& ui, FoldedDraft& draft, Side side, bool can_meet, Box& 
     ui.end_scroll(list.y - top);
 }
 
-void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDraft& draft,
+void draw_shown(Ui& ui, const Shown& shown, const std::vector<Text>& legs, FoldedDraft& draft,
                 Side side, Box body) {
     take_top(body, ui.paragraph(body.x, body.y, body.w, shown.says, Size::bold) + ui.mm(1));
     for (const FoldFault& fault : shown.faults) {
@@ -133,7 +136,7 @@ void draw_shown(Ui& ui, const Shown& shown, const FlatPattern& pattern, FoldedDr
     ui.text(body.x, body.bottom() - line, say("Drag to turn it."), Size::small, Align::left,
             ui.colours().soft);
     take_bottom(body, line);
-    draw_solid(ui, shown.parts, pattern.legs.names,
+    draw_solid(ui, shown.parts, legs,
                {from + static_cast<double>(draft.turned),
                 raised_at_first + static_cast<double>(draft.raised)},
                body);
@@ -168,7 +171,7 @@ Wished draw_folded(Ui& ui, const State& state, Drafts& drafts) {
         draw_choices_of(ui, draft, side, can_meet, body);
         const Result<Shown> shown = shown_of(state, *work, *card, *pattern, side, draft.step);
         if (shown) {
-            draw_shown(ui, *shown, *pattern, draft, side, body);
+            draw_shown(ui, *shown, legs_called(*card, pattern->legs.names), draft, side, body);
         }
     }
     if (frame.tapped == "leave") {

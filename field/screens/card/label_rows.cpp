@@ -11,13 +11,13 @@ namespace hemline {
 namespace {
 
 constexpr float label_pad_mm = 1.3F, leader_pad_mm = 0.6F;  // at both sides
-constexpr float shelf_end_mm = 3;   // a leader ends so far from its label's ends
+constexpr float shelf_end_mm = 3;   // a leader ends at least this far from the ends of its label
 constexpr float lower_row_mm = 4;   // what a row lower costs a label, as height
 constexpr float bend_part = 0.12F;  // of the way sideways, downward
 constexpr float bend_mm_least = 1.2F, bend_mm_most = 6, row_gap_mm = 0.8F;
 
-/// Left sides in one row, in order and without overlap, as near to where they wish to be as they
-/// can (by least squares: neighbours that would overlap move as one).
+/// Left sides of labels in a row, in order and without overlap, as near as possible to where they
+/// are wanted (by least squares: neighbors that would overlap move together).
 std::vector<float> spread(const std::vector<float>& wishes, const std::vector<float>& widths,
                           Box box) {
     struct Block {
@@ -51,10 +51,10 @@ std::vector<float> spread(const std::vector<float>& wishes, const std::vector<fl
 }
 
 /// Puts labels, whose rows are chosen, into their places.
-class Placing {
+class LabelPlacing {
   public:
-    Placing(const std::vector<LabelWanted>& labels, const std::vector<int>& row_of, Box box,
-            float mm)
+    LabelPlacing(const std::vector<LabelWanted>& labels, const std::vector<int>& row_of, Box box,
+                 float mm)
         : labels_(labels), row_of_(row_of), box_(box), mm_(mm), y_(box.y) {
         rows_.labels.resize(labels.size());
         for (std::size_t i = 0; i < labels.size(); ++i) {
@@ -144,7 +144,7 @@ class Search {
   private:
     void try_from(std::size_t i, int left_row, int right_row) {
         if (i == labels_.size()) {
-            LabelRows placed = Placing(labels_, row_of_, box_, mm_).place(rows_);
+            LabelRows placed = LabelPlacing(labels_, row_of_, box_, mm_).place(rows_);
             const float low =
                 lower_row_mm * mm_ *
                 static_cast<float>(std::accumulate(row_of_.begin(), row_of_.end(), 0));
@@ -165,7 +165,8 @@ class Search {
         }
     }
 
-    /// Books the label's width, and its leader's above it; false where a row is too full.
+    /// Reserves the label's width, and its leader's in the rows above; false where a row is too
+    /// full.
     bool take(std::size_t i, int row, float sign) {
         bool fits = true;
         for (int r = 0; r <= row; ++r) {
@@ -208,7 +209,7 @@ LabelRows rows_of(const std::vector<LabelWanted>& labels, Box box, float mm) {
     }
     std::vector<int> each_its_own(labels.size());
     std::iota(each_its_own.begin(), each_its_own.end(), 0);
-    return Placing(labels, each_its_own, box, mm).place(count);
+    return LabelPlacing(labels, each_its_own, box, mm).place(count);
 }
 
 }  // namespace hemline

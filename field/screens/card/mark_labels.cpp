@@ -23,7 +23,7 @@ float widest_word(const Ui& ui, std::string_view words) {
     return widest;
 }
 
-/// The least width, `least` or more, at which the words take no more lines than that.
+/// The least width, but not below `least`, at which the words need no more lines.
 float width_for(const Ui& ui, const Text& words, int lines, float least) {
     const float h = (static_cast<float>(lines) + 0.5F) * ui.line_height(Size::small);
     float narrow = std::max(least, widest_word(ui, ui.in_words(words)) + 1);

@@ -1,4 +1,4 @@
-// Labels of the marks under the tape: what the tape reads there, and what the hand does.
+// Labels of the marks under the tape: what the tape reads there, and what to do.
 #pragma once
 
 #include <vector>
@@ -13,10 +13,10 @@ namespace hemline {
 struct MarkLabel {
     Length at;
     Side half = Side::left;  ///< which half of the piece it lies in
-    Text deed;               ///< what the hand does there
+    Text deed;               ///< what to do there
 };
 
-/// One label for each place on the tape; marks of one place share it.
+/// One label for each place on the tape; marks at the same place share it.
 std::vector<MarkLabel> labels_of(const Card& card);
 
 struct LabelsLaid {
@@ -25,7 +25,7 @@ struct LabelsLaid {
     LabelRows rows;
 };
 
-/// The values at 30′ and on the tapes asked for, where the box is so high; else on one tape; else
+/// The values at 30′ and on all tapes asked for, if the box is high enough; else on one tape; else
 /// at 22′, then higher than the box if need be. `places`: the pixel of each on the tape.
 LabelsLaid lay_labels(const Ui& ui, const std::vector<MarkLabel>& labels,
                       const std::vector<float>& places, Tapes tapes, Box box);

@@ -1,4 +1,4 @@
-// One piece on paper, or as a drawing for the shop.
+// A piece on paper, or as a drawing for the shop.
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"

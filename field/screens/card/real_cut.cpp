@@ -1,4 +1,5 @@
 // What really happened at the sawhorse: a piece cut to another length, or metal spoiled.
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
@@ -9,7 +10,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float above_keys_mm = 40;  // what the card says, in portrait
+constexpr float above_keys_mm = 40;  // what the card says, on an upright screen
 
 /// Why this length cannot have been cut from that metal; empty when it can.
 Text impossible(Length length, const Card& card) {
@@ -31,7 +32,7 @@ Wished draw_real_cut(Ui& ui, const State& state, Drafts& drafts) {
     if (!card || card->stick == 0) {
         return Go{{Screen::roof, {}}};
     }
-    take_typed(draft.length, ui.typed(), metric);
+    take_typed(ui, draft.length, metric);
     const Result<Length> length = length_of(draft.length, metric);
     const Text refused = length ? impossible(*length, *card) : length.problem().what;
     const Frame frame =

@@ -1,5 +1,5 @@
-// What two tablets made of one thing apart: its sides with value, person, tablet and time, what
-// waits for it, and which is to stand.
+// Where two tablets disagree: the sides with value, person, tablet and time, what waits for a
+// decision, and which side is to stand.
 #include <algorithm>
 #include <map>
 #include <set>
@@ -10,14 +10,15 @@
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, columns_mm = 150;
+constexpr float columns_mm = 150;
 
-/// Those to be shown: of the edge, or all; those that nobody can pick come last.
+/// The disagreements to show: those of the edge, or all; those that nobody can settle come last.
 std::vector<const Conflict*> conflicts_shown(const State& state) {
     std::vector<const Conflict*> shown;
     const std::string& edge = state.where.edge;
@@ -32,15 +33,15 @@ std::vector<const Conflict*> conflicts_shown(const State& state) {
     return shown;
 }
 
-constexpr std::size_t sides_most = 24;  ///< drawn; of more than a crew makes, the first
+constexpr std::size_t sides_most = 24;  ///< sides drawn; if there are too many, the first
 
-/// One side on the screen.
+/// A side on the screen.
 struct Shown {
-    std::optional<EventId> id;  ///< what is picked by a touch; none: it cannot be
+    std::optional<EventId> id;  ///< what a touch picks; none: it cannot be picked
     SideView view;
 };
 
-/// All sides; a number used twice gives each of its events.
+/// All sides; for a number used twice, each of its events.
 std::vector<Shown> sides_of(const State& state, const Conflict& conflict) {
     const std::size_t count = std::min(conflict.sides.size(), sides_most);
     std::map<EventId, std::vector<const Event*>> events;
@@ -113,13 +114,13 @@ Where where_measured(const Thing& thing) {
     return where;
 }
 
-/// Nothing is apart any more: on with the edge, or back to the roof.
+/// No disagreement is left: on with the edge, or back to the roof.
 Wished all_settled(const State& state) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     return Go{work == nullptr ? Where{Screen::roof, {}} : next_work_on(state, *work).where};
 }
 
-/// The sides beside one another where there is room; a touch chooses one.
+/// The sides next to each other where there is room; a touch chooses one.
 void draw_sides(Ui& ui, const State& state, const std::vector<Shown>& sides, ApartDraft& draft,
                 Box& list) {
     const std::size_t wide = !ui.portrait() && list.w >= ui.mm(columns_mm) ? 2 : 1;

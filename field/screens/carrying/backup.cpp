@@ -1,4 +1,4 @@
-// The job in a file: how old the last backup is, a new one, and one taken in.
+// The job as a file: how old the last backup is, making a new one, and taking one in.
 #include "field/screens/carrying/promise.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"

@@ -13,7 +13,7 @@ namespace {
 constexpr float pad_mm = 3, chosen_mm = 9;
 constexpr float figure_mm = 92;  // "46 ft 11 15/16 in" in figures
 
-/// In figures or, where it is narrow, in those of a title.
+/// In large figures or, where it is narrow, in figures of the title's size.
 Size figure_size(const Ui& ui, float inner) {
     return inner >= ui.mm(figure_mm) ? Size::figure : Size::title;
 }

@@ -1,4 +1,4 @@
-// One side of what was made apart: its value, large, and who wrote it where and when.
+// A side of a disagreement: its value, large, and who wrote it where and when.
 //
 //   ┌──────────────────────────────┐
 //   │  24 ft 3 1/16 in             │
@@ -17,7 +17,7 @@
 
 namespace hemline {
 
-/// What stands on one side: the event that says the value, and who picked it since, if anybody.
+/// What a side shows: the event that says the value, and who has picked it since, if anybody.
 struct SideView {
     const Event* value = nullptr;
     const Event* picked = nullptr;

@@ -1,8 +1,9 @@
-// A folder chosen by touch: into it, up, or straight to a disk that is plugged in.
+// Choosing a folder by touch: into it, up, or straight to a disk that is plugged in.
 #include <string>
 
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
@@ -10,7 +11,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr float row_mm = 14, gap_mm = 3;
+constexpr float folder_row_mm = 14;
 
 Text title_for(Choosing choosing) {
     switch (choosing) {
@@ -41,7 +42,7 @@ struct Row {
     fs::path path;
 };
 
-/// Up, then what lies inside, then the other disks.
+/// First up, then the folders inside, then the other disks.
 std::vector<Row> rows_of(const Outside& outside) {
     const FolderView& view = outside.view;
     std::vector<Row> all;
@@ -83,7 +84,8 @@ Wished draw_folder(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const std::vector<Row> all = rows_of(outside);
     const int wide = ui.portrait() ? 1 : 2;
     for (std::size_t i = 0; i < all.size(); i += static_cast<std::size_t>(wide)) {
-        const std::vector<Box> places = columns(take_top(list, ui.mm(row_mm)), wide, ui.mm(gap_mm));
+        const std::vector<Box> places =
+            columns(take_top(list, ui.mm(folder_row_mm)), wide, ui.mm(gap_mm));
         for (std::size_t j = 0; j < places.size() && i + j < all.size(); ++j) {
             const Row& row = all[i + j];
             if (ui.button(row.name, row.label, places[j])) {

@@ -1,8 +1,9 @@
-// Handing over: this job into one file, job files taken in, and the crew folder.
+// Send or back up: this job into a file, job files taken in, and the crew folder.
 #include <string>
 
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
@@ -10,7 +11,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr float row_mm = 14, gap_mm = 3, two_columns_mm = 170;
+constexpr float row_mm = 14, two_columns_mm = 170;
 
 void put(Ui& ui, Box& box, const Text& words, Size size = Size::body) {
     if (!words.empty()) {

@@ -22,7 +22,7 @@ void draw_welcome(Ui& ui, Box& page) {
                        Size::body, ui.colours().soft));
 }
 
-/// Asked once: sizes are true only on a screen that was measured.
+/// Asked once: sizes are right only on a screen that was measured.
 void draw_scale_question(Ui& ui, Box& page, Wished& wish) {
     take_top(page, ui.paragraph(page.x, page.y, page.w,
                                 say("Nobody measured this screen yet: buttons may be too small for "

@@ -1,4 +1,4 @@
-// Whether the place where jobs are kept lasts, said in words.
+// Says in words whether the place where jobs are kept lasts.
 #pragma once
 
 #include <string>

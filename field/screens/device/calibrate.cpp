@@ -1,4 +1,4 @@
-// The screen's scale: a bank card or the tape laid on it, and a mark moved to its other end.
+// The screen's scale: lay a bank card or the tape on it, and move a mark to its other end.
 //
 //    ├──────── the card ────────┤      [ much shorter ] [ shorter ] [ longer ] [ much longer ]
 #include <imgui.h>
@@ -91,7 +91,7 @@ Wished draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
     draw_things(ui, draft.lay_card, take_top(body, ui.mm(11)));
     take_top(body, ui.mm(3));
     const Box page = ui.page();
-    const float w = page.w - 2 * ui.mm(edge_mm);  // a card is nearly as long as a 7 in page is wide
+    const float w = page.w - 2 * ui.mm(edge_mm);  // a card nearly fills a 7 in page's width
     const float scale_fits = std::min(scale_most, w / (draft.lay_card ? card_mm : tape_mm));
     draw_nudges(ui, scale, scale_fits, take_bottom(body, ui.mm(14)));
     take_bottom(body, ui.mm(3));

@@ -1,16 +1,17 @@
-// What it is made of: the parts of others, each a touch away from its notice.
+// What the program is made of: the parts written by others, each with its notice a touch away.
 #include <algorithm>
 #include <sstream>
 
 #include "engine/words/program_version.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 11, gap_mm = 3;
+constexpr float row_mm = 11;
 
 Text program_name(const std::string& word) {
     if (word == "tablet") {
@@ -31,7 +32,8 @@ Text program_names(const std::string& words) {
     return joined(names, ", ");
 }
 
-/// Names of licenses are the same in every language; what has none is said in words.
+/// Names of licenses are the same in every language; a part without a license is described in
+/// words.
 Text license_words(const std::string& license) {
     std::vector<Text> names;
     for (std::size_t at = 0; at <= license.size();) {
@@ -84,7 +86,7 @@ void draw_notice(Ui& ui, const Notice& notice, Box& body) {
         }
     };
     put(Text(notice.part + ' ' + notice.version),
-        Size::bold);  // whole: a title is cut where it is long
+        Size::bold);  // shown whole, because a long title is cut
     put(license_words(notice.license), Size::body);
     if (!notice.inside.empty()) {
         put(say("Inside: {1}", program_names(notice.inside)), Size::body);

@@ -20,7 +20,7 @@ void draw_end(const Ui& ui, ImVec2 at, ImVec2 across) {
                       {at.x + across.x * r, at.y + across.y * r}, ui.colours().ink, ui.mm(0.5F));
 }
 
-/// From where it is fitted, along it.
+/// An arrow along it, from the side fitted first.
 void draw_way(const Ui& ui, ImVec2 from, ImVec2 along) {
     const float r = ui.mm(arrow_mm);
     const ImVec2 tip{from.x + along.x * 4 * r, from.y + along.y * 4 * r};

@@ -1,4 +1,5 @@
-// An edge as it is said to be: level or sloped, its ends by their words, and which side goes first.
+// A sketch of an edge as described: level or sloped, its ends by their words, and which side is
+// fitted first.
 #pragma once
 
 #include <optional>
@@ -8,7 +9,7 @@
 
 namespace hemline {
 
-/// What is marked as asked, and which ends have their words by now.
+/// What is marked as being asked, and which ends have been answered.
 struct EdgeSketch {
     const Edge& edge;
     std::optional<Side> asked = {};

@@ -1,16 +1,18 @@
 #include "field/screens/edges/edge_keyed.h"
 
 #include "engine/measure/angle_text.h"
+#include "engine/words/result.h"
 #include "field/screens/edges/edge_question.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/letters.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float above_keys_mm = 75, gap_mm = 3;
+constexpr float keyed_above_mm = 75;
 constexpr std::size_t digits_most = 6;
 
 struct Notation {
@@ -63,7 +65,7 @@ void draw_notations(Ui& ui, EdgeDraft& draft, Box strip) {
 
 KeysWanted keys_for(EdgeField field) {
     const bool digits = is_keyed(field) && field != EdgeField::name;
-    return digits ? KeysWanted{digit_keys, above_keys_mm} : KeysWanted{};
+    return digits ? KeysWanted{digit_keys, keyed_above_mm} : KeysWanted{};
 }
 
 Result<Edge> edge_keyed(EdgeField field, const State& state, const EdgeDraft& draft) {
@@ -114,10 +116,12 @@ std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state,
     }
     const Text stands = answer_of(field, draft.edge, state.catalogue);
     std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, state.catalogue);
-    if (answers.size() == 1 && answers.front().words == stands) {
-        answers.clear();  // to leave it so has its own button
+    const bool is_first = draft.one_by_one;  // it is asked, and goes on by its answer alone
+    if (!is_first && answers.size() == 1 && answers.front().words == stands) {
+        answers.clear();  // leaving it unchanged has a separate button
     }
-    const EdgeAnswer* const touched = draw_edge_answers(ui, answers, stands, true, body);
+    const EdgeAnswer* const touched =
+        draw_edge_answers(ui, answers, is_first ? Text() : stands, true, body);
     return touched == nullptr ? std::nullopt : std::optional(touched->edge);
 }
 

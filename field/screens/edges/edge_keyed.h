@@ -1,7 +1,7 @@
 // What is keyed in about an edge: an angle, the other roof's pitch, or its name.
 #pragma once
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/screens/page/frame.h"
 #include "field/state/edges_draft.h"
 #include "field/state/state.h"
@@ -14,8 +14,8 @@ KeysWanted keys_for(EdgeField field);
 /// The edge with what is keyed in. Problem: it cannot be so, or nothing is keyed in.
 Result<Edge> edge_keyed(EdgeField field, const State& state, const EdgeDraft& draft);
 
-/// The keys and what they say so far, with answers that need none; the edge with one of those when
-/// it was touched.
+/// Draws the keys and what is keyed in so far, and answers that need no keys; returns the edge with
+/// such an answer when it was touched.
 std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
                                     const Frame& frame, Box body);
 

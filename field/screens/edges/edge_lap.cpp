@@ -1,18 +1,20 @@
-// The lap of one edge alone: "hail: the lap must be 8 in here". Keyed in, or the job's rule again.
+// The lap of a single edge: "hail: the lap must be 8 in here". Keyed in, or back to the job's rule.
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
 #include "field/screens/rules/rule_meaning.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, above_keys_mm = 60;
+constexpr float lap_above_mm = 60;
 
-/// What is cut lies as it was cut: why the lap stays, and nothing to key in.
+/// Metal is cut already: says why the lap stays, and there is nothing to key in.
 Wished draw_held(Ui& ui, const State& state, const Edge& edge, const Text& title, const Text& why) {
     const Frame frame =
         open_frame(ui, state, title, {{"leave", say("Back to the run"), Look::primary}});
@@ -46,7 +48,7 @@ Wished draw_edge_lap(Ui& ui, const State& state, Drafts& drafts) {
         draft.length.field = field_of(lap);
         draft.field_opened = true;
     }
-    take_typed(draft.length, ui.typed(), metric);
+    take_typed(ui, draft.length, metric);
     std::vector<Action> actions = {{"leave", say("Back to the run")}};
     if (edge.lap) {
         actions.push_back(
@@ -54,8 +56,8 @@ Wished draw_edge_lap(Ui& ui, const State& state, Drafts& drafts) {
     }
     actions.push_back(
         {"keep", say("So on this edge"), is_empty(draft.length) ? Look::off : Look::primary});
-    const Frame frame = open_frame(ui, state, title, actions,
-                                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+    const Frame frame =
+        open_frame(ui, state, title, actions, {metric ? digit_keys : sixteenth_keys, lap_above_mm});
     Wished wish = frame.wish;
     draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;

@@ -7,15 +7,16 @@
 #include "field/screens/edges/edge_question.h"
 #include "field/screens/page/frame.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 11, gap_mm = 3;
-constexpr float apart_mm = 13;  // of the list from what takes the edge off
+constexpr float row_mm = 11;
+constexpr float apart_mm = 13;  // between the list and the button that takes the edge off
 
-/// All that is said of it, in rows to touch.
+/// Everything said of it, in rows to touch.
 void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft, Box body) {
     take_top(body, draw_band(ui, draft.refused, body));
     if (has_run(draft.edge.kind) && body.h > ui.mm(edge_page_low_mm)) {
@@ -49,6 +50,13 @@ void draw_all(Ui& ui, const State& state, const EdgeWork* work, EdgeDraft& draft
     ui.end_scroll(list.y - top - ui.mm(gap_mm));
 }
 
+/// The side fitted first is said against the wind, or against what was said so before: that is a
+/// word of its own, since an edge's left stands for nothing said.
+bool says_first(const State& state, const EdgeWork& work, const Edge& draft) {
+    const Site& site = state.job.practice.site;
+    return draft.first != work.edge.first && (site.wind_from || site.firsts.count(draft.id) > 0);
+}
+
 }  // namespace
 
 Text edge_page_title(const State& state, const Edge& edge) {
@@ -56,16 +64,17 @@ Text edge_page_title(const State& state, const Edge& edge) {
                                     : say("Change · {1}", title_of(edge));
 }
 
-void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
+bool draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (work != nullptr) {
-        draft.edge.pitch = work->edge.pitch;  // said on screens of their own
+        draft.edge.pitch = work->edge.pitch;  // have their own screens
         draft.edge.looks = work->edge.looks;
         const bool changed = !(draft.edge == work->edge);
         actions.push_back({"take off", say("Take it off"), Look::plain, true});
         actions.push_back({"keep edge", say("Keep it so"), changed ? Look::primary : Look::off});
     } else {
+        actions.push_back({"before", say("Back")});
         actions.push_back(
             {"keep edge", say("Add this {1}", spoken(draft.edge.kind)), Look::primary});
     }
@@ -83,10 +92,21 @@ void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) 
     } else if (frame.tapped == "take off") {
         wish = Keep{EdgeTakenOff{draft.edge.id}, Where{Screen::roof, {}}};
     } else if (frame.tapped == "keep edge") {
+        if (work != nullptr && says_first(state, *work, draft.edge)) {
+            Edge rest = draft.edge;
+            rest.first = work->edge.first;
+            const bool is_all = rest == work->edge;
+            wish = Keep{RuleSet{"first." + draft.edge.id, std::string(word_of(draft.edge.first))},
+                        is_all ? Where{Screen::roof, {}} : state.where,
+                        {},
+                        !is_all};
+            return false;
+        }
         const Screen begins = has_run(draft.edge.kind) ? Screen::reading : Screen::steps;
         wish = Keep{EdgeAdded{work == nullptr ? draft.edge : said_anew(*work, draft.edge)},
                     work == nullptr ? Where{begins, draft.edge.id} : Where{Screen::roof, {}}};
     }
+    return frame.tapped == "before";
 }
 
 }  // namespace hemline

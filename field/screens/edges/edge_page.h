@@ -1,5 +1,5 @@
-// All that is said of an edge that is added or changed: each thing is touched and said anew, and
-// the whole is kept, or the edge taken off the job.
+// Everything said of an edge being added or changed: a touch changes each thing, then the whole is
+// saved, or the edge is taken off the job.
 #pragma once
 
 #include <string>
@@ -11,11 +11,12 @@
 
 namespace hemline {
 
-constexpr float edge_page_low_mm = 60;  ///< a body as low has no sketch of the edge
+constexpr float edge_page_low_mm = 60;  ///< in a body as low as this there is no sketch of the edge
 
 /// "New edge · Eave C".
 Text edge_page_title(const State& state, const Edge& edge);
 
-void draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish);
+/// True when the last of a new edge's questions is to be asked again.
+bool draw_edge_page(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish);
 
 }  // namespace hemline

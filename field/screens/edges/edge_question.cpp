@@ -5,12 +5,14 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
+#include "field/screens/edges/trim_choice.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float answer_mm = 14, gap_mm = 3;
+constexpr float answer_mm = 14;
 
 Side side_of(EdgeField field) {
     return field == EdgeField::left || field == EdgeField::corner_left ? Side::left : Side::right;
@@ -23,10 +25,10 @@ constexpr const char* not_said = phrase("not said");
 
 Text trim_words(const Edge& edge, const Catalogue& catalogue) {
     const Trim* const trim = catalogue.of(edge);
-    return trim == nullptr ? Text(edge.trim) : say(trim->name);
+    return trim == nullptr ? Text(edge.trim) : trim_words(*trim, edge.kind, catalogue);
 }
 
-/// One of the angles that need no keys, by its words; or the angle stated.
+/// An angle that needs no keys, by its words; or the angle stated.
 Text corner_words(const Edge& edge, Side side) {
     if (const auto stated = stated_corner(edge, side)) {
         return Text(print_degrees(*stated));
@@ -54,7 +56,8 @@ void add_ends(std::vector<EdgeAnswer>& answers, const Edge& edge, Side side) {
     }
 }
 
-/// The angles that need no keys: square as its end says; at a wall or an open end any of them.
+/// The angles that need no keys: the square corner that the end implies; at a wall or an open end
+/// all of them.
 void add_corners(std::vector<EdgeAnswer>& answers, const Edge& edge, EdgeField field) {
     const Side side = side_of(field);
     const auto add = [&](const char* words, std::optional<Angle> angle) {
@@ -211,7 +214,10 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
             break;
         case EdgeField::trim:
             for (const Trim* trim : trims_for(edge.kind, catalogue)) {
-                answers.push_back({"trim " + trim->id, say(trim->name),
+                if (trim->panels == Panels::under && must_lie_over(edge)) {
+                    continue;
+                }
+                answers.push_back({"trim " + trim->id, trim_words(*trim, edge.kind, catalogue),
                                    with(edge, [&](Edge& one) { one.trim = trim->id; })});
             }
             break;

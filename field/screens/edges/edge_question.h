@@ -1,4 +1,4 @@
-// One question about an edge, with the answers to touch: "What stands at its foot?"
+// A question about an edge, with the answers to touch: "What stands at its foot?"
 #pragma once
 
 #include <string>
@@ -9,16 +9,16 @@
 
 namespace hemline {
 
-/// What is asked, in whole words: of a sloped edge by its foot and top.
+/// The question; for a sloped edge it says foot and top.
 Text question_of(EdgeField field, const Edge& edge);
-/// What the answer is called in a list, and the answer that stands: "Left end", "gable".
+/// The name of the field in a list, and its present answer: "Left end", "gable".
 Text name_of(EdgeField field, const Edge& edge);
 Text answer_of(EdgeField field, const Edge& edge, const Catalogue& catalogue);
 
 /// Whether it is answered by keys: a name, an angle, a pitch.
 bool is_keyed(EdgeField field);
 
-/// One answer to touch, its target's name, and the edge with it.
+/// An answer to touch, the name of its target, and the edge with that answer.
 struct EdgeAnswer {
     std::string target;
     Text words;
@@ -26,8 +26,8 @@ struct EdgeAnswer {
 };
 std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Catalogue& catalogue);
 
-/// The answers in a list that scrolls, in one column the fewer where their words are long; the one
-/// touched, else null.
+/// The answers in a list that scrolls, in fewer columns where their words are long; returns the
+/// answer touched, else null.
 const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
                                     const Text& stands, bool long_words, Box body);
 

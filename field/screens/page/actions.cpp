@@ -3,21 +3,23 @@
 #include <algorithm>
 #include <numeric>
 
+#include "field/touch/box.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, far_mm = 13, other_mm = 10, primary_mm = 14, tall_mm = 15;
+constexpr float far_mm = 13, other_mm = 10, primary_mm = 14, tall_mm = 15;
 constexpr float primary_w_mm = 24, other_w_mm = 13;
-constexpr float roomy_mm = 123;    // of the page's height: buttons may be tall
-constexpr float upright_mm = 180;  // in portrait
+constexpr float roomy_mm = 123;    // of the page's height that buttons may take
+constexpr float upright_mm = 180;  // on an upright screen
 constexpr float primary_share = 0.34F;
-constexpr float column_mm = 75;  // so narrow that the primary action wants a row of its own
+constexpr float column_mm = 75;  // below this width the primary action gets a separate row
 constexpr float other_w_mm_most = 40;
 
 bool is_roomy(const Ui& ui) { return ui.page().h >= ui.mm(ui.portrait() ? upright_mm : roomy_mm); }
 
-/// The last lies under the thumb: rows run towards it.
+/// The last action is under the thumb: rows run toward it.
 float at_hand(const Ui& ui, Box box, float used, float w) {
     return ui.hand() == Hand::right ? box.x + used : box.right() - used - w;
 }
@@ -60,6 +62,9 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
             used += gap + least_[i];
         }
         rows_.back().to = i + 1;
+        if (actions[i].look == Look::primary) {  // left or right: both are the answer
+            rows_.back().h = primary_h;
+        }
     }
     rows_.push_back({last, last + 1, primary_h});
 }
@@ -85,7 +90,8 @@ float ActionRows::height() const {
     return h;
 }
 
-/// Each its least, and an even part of what is left; the primary first a third of the row.
+/// Each gets its least width and an equal part of what is left; the primary gets at least a third
+/// of the row.
 std::vector<float> ActionRows::widths(const Row& row) const {
     std::vector<float> w(least_.begin() + static_cast<std::ptrdiff_t>(row.from),
                          least_.begin() + static_cast<std::ptrdiff_t>(row.to));

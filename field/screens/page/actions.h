@@ -1,5 +1,5 @@
-// The buttons under the thumb: one row where their words fit, the primary action last and widest,
-// at the side of the hand that works it.
+// The buttons under the thumb: a single row where their words fit, the primary action last and
+// widest, on the side of the hand in use.
 //
 //   [ Roof ] [ Spoiled ] [      Cut as shown ]     or     [ Roof ] [ Spoiled ]
 //                                                         [   Cut as shown   ]
@@ -16,7 +16,7 @@ struct Action {
     std::string name;
     Text label;
     Look look = Look::plain;
-    bool discards = false;  ///< work: it stands apart from its neighbours
+    bool discards = false;  ///< spoils work: it is set apart from its neighbors
 };
 
 /// The rows in which actions lie, for a width in pixels.
@@ -24,7 +24,8 @@ class ActionRows {
   public:
     ActionRows(const Ui& ui, const std::vector<Action>& actions, float w);
     [[nodiscard]] float height() const;
-    /// Draws them in a box of that width and height; the name of the one tapped, or empty.
+    /// Draws them in a box of that width and height; returns the name of the action tapped, or
+    /// empty.
     std::string draw(Ui& ui, Box box) const;
 
   private:

@@ -2,11 +2,12 @@
 
 #include <algorithm>
 
+#include "field/touch/box.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3;
 constexpr int rows_usual = 4, rows_low = 3;
 
 /// Width or height of so many keys of the least size.
@@ -14,7 +15,7 @@ float span(const Ui& ui, int keys) {
     return ui.mm(static_cast<float>(keys) * (key_min + gap_mm) - gap_mm);
 }
 
-/// Side of each where so many share the room.
+/// Side of each key when so many share the room.
 float side(float room, int keys, float gap) {
     const auto n = static_cast<float>(keys);
     return (room - gap * (n - 1)) / n;

@@ -1,4 +1,4 @@
-// Where keys lie: four rows, or three where a page is short; none is ever less than 19 mm.
+// Where keys go: four rows, or three on a low page; a key is never less than 19 mm.
 //
 //   7 8 9     7 8 9 back
 //   4 5 6     4 5 6 .
@@ -12,20 +12,20 @@ namespace hemline {
 
 constexpr int digit_keys = 12, sixteenth_keys = 16;
 
-/// The room that four rows of four keys want, in pixels.
+/// The room that four rows of four keys need, in pixels.
 Box key_room(const Ui& ui);
 
 /// Cuts the room for so many keys in four rows off the right of `body`, and a gap beside it.
 Box keys_beside(const Ui& ui, Box& body, int keys, float gap);
-/// The same off the bottom, under the right thumb: in four rows, or in three of four keys where
-/// less than `above` would be left.
+/// The same off the bottom, under the right thumb: in four rows, or in three rows of four keys
+/// where less than `above` would be left.
 Box keys_below(const Ui& ui, Box& body, int keys, float above);
 
-/// Whether a box has room for so many keys. Where not, a page of keys shows fewer.
+/// Whether a box has room for so many keys. Without it, a page of keys shows fewer.
 bool holds_keys(const Ui& ui, Box box, int keys);
 
-/// The places of so many keys in a box, which scrolls while this lives where even three rows are
-/// too high.
+/// The places of so many keys in a box; if even three rows are too high, the box scrolls while this
+/// lives.
 class KeyGrid {
   public:
     KeyGrid(Ui& ui, Box box, int keys);

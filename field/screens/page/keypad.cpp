@@ -33,7 +33,7 @@ void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
         }
     }
     const bool odd = now % 2 == 1;
-    if (ui.button("a sixteenth more", Text("and\n1/16"), grid.place(8),
+    if (ui.button("a sixteenth more", glued(say("and"), "\n1/16"), grid.place(8),
                   odd ? Look::chosen : Look::key)) {
         press_sixteenths(draft, odd ? now - 1 : now + 1);
     }
@@ -56,7 +56,7 @@ void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
     }
 }
 
-/// Twelve keys, and one to take them back where there is room.
+/// Twelve keys, and a key to erase where there is room.
 void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
     const bool has_back = holds_keys(ui, box, inch_keys);
     const KeyGrid grid(ui, box, has_back ? inch_keys : inch_keys - 1);
@@ -82,12 +82,23 @@ int place_of(int digit, bool low) {
     return row * (low ? 4 : 3) + column;
 }
 
+/// A comma is a point: keyboards have both. 0: no key of these.
+char digit_of(char typed, bool with_point) {
+    const bool is_digit = typed >= '0' && typed <= '9';
+    const bool is_point = with_point && (typed == '.' || typed == ',');
+    return is_digit || typed == '\b' ? typed : is_point ? '.' : '\0';
+}
+
 }  // namespace
+
+void take_typed(Ui& ui, LengthDraft& draft, bool metric) {
+    take_typed(draft, ui.keyboard().take(!draft.typed.empty()), metric);
+}
 
 char draw_digit_keys(Ui& ui, Box box, bool with_point) {
     const KeyGrid grid(ui, box, digit_keys);
     const bool low = grid.is_low();
-    char tapped = 0;
+    char tapped = digit_of(ui.keyboard().take_letter(), with_point);
     for (int digit = 0; digit < 10; ++digit) {
         if (ui.button("digit " + std::to_string(digit), Text(std::to_string(digit)),
                       grid.place(place_of(digit, low)), Look::key)) {

@@ -12,8 +12,12 @@ namespace hemline {
 /// digits.
 void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric);
 
-/// Digits 0…9 and back, for counts and pitches. Returns the key that was tapped: '0'…'9', '.',
-/// '\b'.
+/// What a keyboard or a laser types goes into the draft, Enter too where a line waits for it.
+/// Before what depends on the length is drawn.
+void take_typed(Ui& ui, LengthDraft& draft, bool metric);
+
+/// Digits 0…9 and back, for counts and pitches. Returns the key that was tapped or
+/// typed: '0'…'9', '.', '\b'.
 char draw_digit_keys(Ui& ui, Box box, bool with_point);
 
 }  // namespace hemline

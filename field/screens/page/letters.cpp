@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <string_view>
 
+#include "field/touch/box.h"
+
 namespace hemline {
 
 namespace {
@@ -10,7 +12,7 @@ namespace {
 constexpr std::size_t name_letters_most = 40;
 constexpr std::string_view all_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-";
 constexpr std::string_view letter_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ", digits = "0123456789.-";
-constexpr float key_mm = 10, key_mm_most = 19, gap_mm = 3;
+constexpr float key_mm = 10, key_mm_most = 19;
 constexpr int wide_most = 10;
 
 void take_back(std::string& name) {
@@ -48,13 +50,13 @@ float height_of(const Ui& ui, int rows) {
 
 void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     std::string& name = draft.letters;
-    take_typed_name(name, ui.typed());
+    take_typed_name(name, ui.keyboard().take_words());
     const float gap = ui.mm(gap_mm);
     const int fit = static_cast<int>((box.w + gap) / ui.mm(key_mm + gap_mm));
     const int wide = std::clamp(fit, 1, wide_most);
     const bool whole = height_of(ui, rows_of(all_keys.size() + 2, wide)) <= box.h;
     const std::string_view letters = whole ? all_keys : draft.digits_shown ? digits : letter_keys;
-    // Both pages have as many places, so that no key moves.
+    // Both pages have the same number of places, so that no key moves.
     const int tall = rows_of((whole ? all_keys : letter_keys).size() + (whole ? 2 : 3), wide);
     const float h =
         std::clamp(box.h, height_of(ui, tall), height_of(ui, tall) * key_mm_most / key_mm);
@@ -64,7 +66,7 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     const std::size_t count = letters.size() + (whole ? 2 : 3);
     const auto w = static_cast<std::size_t>(wide);
     std::size_t next = 0;
-    // Keys of the last line are wider where they are fewer, for their words.
+    // If the last line has fewer keys, they are wider, for their words.
     const auto key = [&](const std::string& key_name, const Text& label) {
         const std::size_t line = next / w;
         const std::size_t on_line = std::min(w, count - line * w);

@@ -1,4 +1,5 @@
-// A length on the other tape, small beside the one that the job is marked in: this tablet's choice.
+// A length for the other tape, small beside the length for the job's tape. This tablet chooses
+// whether it shows.
 #pragma once
 
 #include "engine/measure/length_text.h"
@@ -7,7 +8,7 @@
 
 namespace hemline {
 
-/// Which tape a length is marked on, and whether the other one is said too.
+/// Which tape a length is marked on, and whether the other tape is shown too.
 struct Tapes {
     Marks marks = Marks::sixteenth;
     bool both = false;
@@ -16,8 +17,7 @@ struct Tapes {
 inline Tapes tapes_of(const State& state) { return {state.marks, state.both_units}; }
 
 /// "≈ 2572 mm" of 8 ft 5 1/4 in, "= 254 mm" of 10 in, "≈ 8 ft 5 1/4 in" of 2572 mm: to the nearest
-/// millimetre or 1/16 in. Empty where one
-/// tape is shown, and of nothing.
+/// millimeter or 1/16 in. Empty where only one tape is shown, and for 0.
 Text on_other_tape(Length length, Tapes tapes);
 
 /// "8 ft 5 1/4 in · ≈ 2572 mm", or the length alone.

@@ -4,13 +4,14 @@
 #include <string>
 
 #include "field/state/length_draft.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float gap_mm = 3, fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
-constexpr float words_below_mm = 12;  // what else is said of the length comes first
+constexpr float fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
+constexpr float words_below_mm = 12;  // other words about the length come first
 constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
 
 void choose_field(LengthDraft& draft, int field) {
@@ -66,9 +67,25 @@ void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
     }
 }
 
+/// A line on the keyboard, until Enter reads it; of a long one its end.
+void draw_typed(Ui& ui, const std::string& typed, Box at) {
+    const Text key = say("Enter reads it");
+    const float key_w = ui.text_width(key, Size::small) + ui.mm(3);
+    std::string line = typed + "_";
+    while (line.size() > 1 && ui.text_width(Text(line), Size::title) > at.w - key_w) {
+        line.erase(line.begin());
+    }
+    const float w = ui.text(at.x, at.y, Text(line), Size::title);
+    ui.text(at.x + w + ui.mm(3),
+            at.y + (ui.line_height(Size::title) - ui.line_height(Size::small)) * 0.8F, key,
+            Size::small, Align::left, ui.colours().soft);
+}
+
 void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool large) {
     const float y = body.y + (ui.figure_height() - ui.line_height(Size::title)) / 2;
-    if (is_empty(draft)) {
+    if (!draft.typed.empty()) {
+        draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});
+    } else if (is_empty(draft)) {
         ui.text(body.x, y, say("– nothing keyed in yet"), Size::title, Align::left,
                 ui.colours().soft);
     } else if (!large) {
@@ -83,6 +100,12 @@ void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool
 /// The readback and its fields; the height used.
 float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
     const bool large = body.w >= ui.mm(figure_w_mm) && body.h >= ui.mm(figure_h_mm);
+    const bool typing = !draft.typed.empty();
+    if (!large && !metric && typing) {
+        const float y = body.y + (ui.mm(length_fields_mm) - ui.line_height(Size::title)) / 2;
+        draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});
+        return ui.mm(length_fields_mm);
+    }
     if (!large && !metric) {
         draw_fields_within(ui, draft, {body.x, body.y, body.w, ui.mm(length_fields_mm)});
         return ui.mm(length_fields_mm);

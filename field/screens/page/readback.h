@@ -10,12 +10,11 @@
 
 namespace hemline {
 
-/// The readback with its fields as places to tap: feet, inches, sixteenths; large, with the fields
-/// below it, or where `body` is narrower or lower than that wants, in the fields themselves. What
-/// is not keyed in is a dash; the other tape stands below where there is room. Returns the height
-/// used.
+/// The readback with its fields to tap: feet, inches, sixteenths. Large, with the fields below it;
+/// where `body` is too narrow or low for that, in the fields themselves. What is not keyed in is a
+/// dash; the other tape is shown below where there is room. Returns the height used.
 float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes);
-/// The least height it wants, in mm.
+/// The least height it needs, in mm.
 constexpr float length_fields_mm = 15;
 
 }  // namespace hemline

@@ -9,7 +9,7 @@ namespace hemline {
 namespace {
 
 constexpr float pi = 3.14159265F;
-// So that no shape looks larger than the others.
+// Makes all shapes look equally large.
 constexpr float diamond = 1.15F, square = 0.86F;
 
 void draw_broken_rim(Ui& ui, ImVec2 centre, float radius, float thickness) {
@@ -24,10 +24,10 @@ void draw_broken_rim(Ui& ui, ImVec2 centre, float radius, float thickness) {
 }  // namespace
 
 void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus status,
-                      std::string_view letter) {
+                      std::string_view letter, Size size) {
     const Palette& colour = ui.colours();
     const ImVec2 centre(cx, cy);
-    const float thickness = ui.mm(0.5F);
+    const float thickness = ui.mm(size == Size::small ? 0.35F : 0.5F);
     Colour letter_colour = colour.ink;
     switch (status) {
         case EdgeStatus::no_reading:
@@ -39,9 +39,10 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
         case EdgeStatus::readings_disagree:
         case EdgeStatus::pitch_missing:
         case EdgeStatus::undecided:
-            ui.ink()->AddNgonFilled(centre, radius * diamond, colour.warn, 4);
+        case EdgeStatus::held:
+        case EdgeStatus::sent_back:
+            ui.ink()->AddNgonFilled(centre, radius * diamond, colour.key, 4);
             ui.ink()->AddNgon(centre, radius * diamond, colour.ink, 4, thickness * 2);
-            letter_colour = IM_COL32(0, 0, 0, 255);
             break;
         case EdgeStatus::ready:
             ui.ink()->AddCircle(centre, radius, colour.ink, 0, thickness);
@@ -59,8 +60,7 @@ void draw_status_mark(Ui& ui, float cx, float cy, float radius, EdgeStatus statu
             letter_colour = colour.paper;
             break;
     }
-    ui.text(cx, cy - ui.line_height(Size::bold) / 2, Text(letter), Size::bold, Align::centre,
-            letter_colour);
+    ui.text(cx, cy - ui.line_height(size) / 2, Text(letter), size, Align::centre, letter_colour);
 }
 
 }  // namespace hemline

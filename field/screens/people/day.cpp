@@ -1,5 +1,4 @@
-// The day sheet on the screen: what was done on one day, by whom; on paper where there is a
-// printer.
+// The day sheet on the screen: what was done on a day, by whom; on paper where there is a printer.
 #include <algorithm>
 
 #include "engine/work/day_sheet.h"
@@ -11,7 +10,8 @@ namespace hemline {
 
 namespace {
 
-constexpr float wide_mm = 130, who_mm = 42;  // who stands at the right where there is room
+constexpr float day_wide_mm = 130,
+                day_who_mm = 42;  // the names are at the right where there is room
 
 /// The nearest time of an event before the day, or after it.
 std::optional<std::int64_t> time_beside(const State& state, DaySpan day, bool before) {
@@ -26,7 +26,7 @@ std::optional<std::int64_t> time_beside(const State& state, DaySpan day, bool be
     return nearest;
 }
 
-/// A time on the last day on which anything was written; a clock that is wrong tells no day.
+/// A time on the last day on which anything was written; events of a wrong clock do not count.
 std::int64_t last_day_ms(const State& state) {
     const auto told = [&](const Event& event) {
         return std::none_of(state.clocks.begin(), state.clocks.end(),
@@ -40,13 +40,13 @@ std::int64_t last_day_ms(const State& state) {
 /// Returns the height used.
 float draw_line(Ui& ui, const DayLine& line, Box box) {
     const std::string who = line.by.empty() ? "" : line.by + " " + clock_time(line.clock);
-    const bool wide = !who.empty() && box.w >= ui.mm(wide_mm);
-    const float w = box.w - (wide ? ui.mm(who_mm) : 0);
+    const bool wide = !who.empty() && box.w >= ui.mm(day_wide_mm);
+    const float w = box.w - (wide ? ui.mm(day_who_mm) : 0);
     float y = box.y + ui.paragraph(box.x, box.y, w, line.words);
     if (wide) {
         ui.text(box.right(), box.y + ui.mm(0.8F),
-                ui.shortened(Text(who), Size::small, ui.mm(who_mm - 3)), Size::small, Align::right,
-                ui.colours().soft);
+                ui.shortened(Text(who), Size::small, ui.mm(day_who_mm - 3)), Size::small,
+                Align::right, ui.colours().soft);
     } else if (!who.empty()) {
         y += ui.paragraph(box.x, y, box.w, Text(who), Size::small, ui.colours().soft);
     }

@@ -1,5 +1,5 @@
-// The foreman looks at one edge: its values against practice, and from there ticks it off or sends
-// it back.
+// The foreman looks at an edge: its values against practice; from there he signs it off or sends it
+// back.
 #include <algorithm>
 
 #include "engine/work/order.h"
@@ -7,6 +7,7 @@
 #include "field/screens/people/values.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/state/record_view.h"
 
 namespace hemline {
 
@@ -34,13 +35,14 @@ Text standing(const State& state, const EdgeWork& work, EdgeStatus status) {
     return joined({say("Not ready to check off."), next->what, next->waits_for}, " ");
 }
 
-std::vector<Action> actions_on(EdgeStatus status) {
+std::vector<Action> actions_on(const State& state, const EdgeWork& work, EdgeStatus status) {
     std::vector<Action> actions = {{"leave", say("Roof")}};
     if (status == EdgeStatus::finished || status == EdgeStatus::to_tick) {
         actions.push_back({"send back", say("Send it back")});
     }
     if (status == EdgeStatus::finished) {
-        std::swap(actions.front(), actions.back());
+        actions.insert(actions.begin(), {"untick", say("Take the check back")});
+        std::swap(actions[1], actions.back());
         actions.back().label = say("Back to the roof");
         actions.back().look = Look::primary;
         return actions;
@@ -52,9 +54,9 @@ std::vector<Action> actions_on(EdgeStatus status) {
         actions.push_back({"apart", say("Pick one"), Look::primary});
         return actions;
     }
-    const bool ready = status == EdgeStatus::to_tick;
-    actions.push_back({"tick", ready ? say("Check this edge off") : say("Not ready to check off"),
-                       ready ? Look::primary : Look::off});
+    actions.push_back(status == EdgeStatus::to_tick
+                          ? tick_action(state, work)
+                          : Action{"tick", say("Not ready to check off"), Look::off});
     return actions;
 }
 
@@ -67,20 +69,25 @@ Wished draw_look(Ui& ui, const State& state, Drafts& /*drafts*/) {
     }
     const std::string& id = work->edge.id;
     const EdgeStatus status = status_on(state, *work);
-    const Frame frame =
-        open_frame(ui, state, say("{1} · its values", title_of(work->edge)), actions_on(status));
+    const Frame frame = open_frame(ui, state, say("{1} · its values", title_of(work->edge)),
+                                   actions_on(state, *work, status));
     Wished wish = frame.wish;
     Box body = frame.body;
     take_top(body,
              ui.paragraph(body.x, body.y, body.w, standing(state, *work, status), Size::bold) +
                  ui.mm(3));
-    draw_values(ui, state, *work, body);
+    if (Wished accepted = draw_values(ui, state, *work, body)) {
+        wish = std::move(accepted);
+    }
     if (frame.tapped == "leave") {
         wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "send back") {
         wish = Go{{Screen::send_back, id}};
     } else if (frame.tapped == "tick") {
         wish = Keep{EdgeFinished{id, ""}};
+    } else if (frame.tapped == "untick") {
+        const Event* const tick = tick_on(state, id);
+        wish = tick == nullptr ? Wished() : undo_of(undoing_of(state, *tick), state.where);
     } else if (frame.tapped == "apart") {
         wish = Go{{Screen::apart, id}};
     } else if (frame.tapped == "work") {

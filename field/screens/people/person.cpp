@@ -1,5 +1,5 @@
-// Who holds the tablet and what for, or what a new job is called: a name by letters, by keyboard,
-// or one used before.
+// Who holds the tablet and in which role, or what a new job is called: a name by letters, by
+// keyboard, or a name used before.
 #include <algorithm>
 
 #include "field/screens/page/frame.h"
@@ -13,7 +13,7 @@ namespace {
 constexpr float names_mm = 11;
 constexpr float low_mm = 60;
 
-/// Names already on the job's events, and the three who use the tool.
+/// Names already on the job's events, and the names of the three roles.
 std::vector<std::string> names_known(const State& state) {
     std::vector<std::string> names = {"Installer", "Foreman", "Apprentice"};
     for (const Event& event : state.events) {
@@ -27,7 +27,7 @@ std::vector<std::string> names_known(const State& state) {
     return names;
 }
 
-/// The names that fit beside one another; the one that was tapped, or empty.
+/// The names that fit next to each other; returns the name that was tapped, or empty.
 std::string draw_names(Ui& ui, const std::vector<std::string>& names, Box row) {
     const float gap = ui.mm(3);
     std::size_t fit = 0;
@@ -59,7 +59,7 @@ Way way_chosen(const State& state, const PersonDraft& draft) {
     return draft.name.letters.empty() ? state.way : way_of(state.people, draft.name.letters);
 }
 
-/// The three ways, as buttons.
+/// The three roles, as buttons.
 void draw_ways(Ui& ui, const State& state, PersonDraft& draft, Box row) {
     const Way chosen = way_chosen(state, draft);
     const std::vector<Box> places = columns(row, static_cast<int>(ways.size()), ui.mm(3));
@@ -82,16 +82,15 @@ Wished draw_person(Ui& ui, const State& state, Drafts& drafts) {
     const Frame frame =
         open_frame(ui, state, title,
                    {{"leave", say("Back")},
-                    {"hand", state.hand == Hand::right ? say("Left handed") : say("Right handed")},
                     other_language(state),
-                    {"units", state.both_units ? say("One unit") : say("Both units")},
+                    {"tablet", say("This tablet")},
                     {"keep name", draft.naming_job ? say("Start the job") : say("It is me"),
                      ready ? Look::primary : Look::off}});
     Wished wish = frame.wish;
     Box body = frame.body;
     const std::vector<std::string> names =
         draft.naming_job ? std::vector<std::string>() : names_known(state);
-    // On a low screen the name stands beside the names known.
+    // On a low screen the name is beside the known names.
     Box shown = take_top(body, ui.mm(names_mm));
     Box known = shown;
     if (ui.portrait() || body.h > ui.mm(low_mm)) {
@@ -113,10 +112,8 @@ Wished draw_person(Ui& ui, const State& state, Drafts& drafts) {
     draw_letter_keys(ui, draft.name, body);
     if (frame.tapped == "leave") {
         wish = Go{Where{state.job.name.empty() ? Screen::jobs : Screen::roof, {}}};
-    } else if (frame.tapped == "hand") {
-        wish = Toggle::hand;
-    } else if (frame.tapped == "units") {
-        wish = Toggle::units;
+    } else if (frame.tapped == "tablet") {
+        wish = Go{{Screen::tablet, {}}};
     } else if (frame.tapped == "keep name" && ready) {
         if (draft.naming_job) {
             wish = StartJob{draft.name.letters};

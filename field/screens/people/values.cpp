@@ -9,7 +9,8 @@ namespace hemline {
 
 namespace {
 
-constexpr float mark_mm = 7, gap_mm = 2, band_gap_mm = 1;
+constexpr float accept_w_mm = 45;
+constexpr float mark_mm = 7, mark_gap_mm = 2, band_gap_mm = 1;
 constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
 
 Text noted(const EdgeValue& value) {
@@ -24,7 +25,7 @@ Text what_words(const Ui& ui, const EdgeValue& value) {
     return value.wanted.empty() ? sentence : say("{1} Practice: {2}.", sentence, value.wanted);
 }
 
-/// The value, what it is of, and who said it: beside one another, or below.
+/// The value, what it is of, and who said it: next to each other, or below each other.
 float draw_words(Ui& ui, const EdgeValue& value, Box words) {
     const std::string who = value.by.empty() ? "" : value.by + " " + clock_time(value.clock);
     if (words.w < ui.mm(wide_mm)) {
@@ -46,7 +47,7 @@ float draw_words(Ui& ui, const EdgeValue& value, Box words) {
 }
 
 /// Returns the height used.
-float draw_value(Ui& ui, const EdgeValue& value, Box row) {
+float draw_value(Ui& ui, const EdgeValue& value, bool asks, bool& accepts, Box row) {
     const bool is_outside = !value.outside.empty();
     Box words = row;
     const Box mark = take_left(words, ui.mm(mark_mm));
@@ -58,23 +59,48 @@ float draw_value(Ui& ui, const EdgeValue& value, Box row) {
         h += ui.mm(band_gap_mm);
         h += draw_band(ui, value.by.empty() ? value.outside : noted(value),
                        {words.x, row.y + h, words.w, 0});
+        if (!value.accepted_by.empty()) {
+            h += ui.paragraph(words.x, row.y + h, words.w,
+                              say("{1} let it stand.", value.accepted_by), Size::bold);
+        } else if (asks) {
+            const Box button{words.x, row.y + h, std::min(words.w, ui.mm(accept_w_mm)),
+                             ui.mm(target_min)};
+            accepts = ui.button("accept " + value.key, say("Let this stand"), button);
+            h += button.h + ui.mm(gap_mm);
+        }
     }
-    return h + ui.mm(gap_mm);
+    return h + ui.mm(mark_gap_mm);
 }
 
 }  // namespace
 
-void draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
-    std::vector<EdgeValue> values = edge_values(
-        {state.job, state.plan, state.catalogue, state.events}, work, steps_on(state, work));
-    std::stable_partition(values.begin(), values.end(),
-                          [](const EdgeValue& value) { return !value.outside.empty(); });
+Wished draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
+    const bool asks = state.way == Way::tick_off && status_on(state, work) == EdgeStatus::to_tick;
+    Wished wish;
     Box list = ui.begin_scroll("values " + work.edge.id, box);
     const float top = list.y;
-    for (const EdgeValue& value : values) {
-        take_top(list, draw_value(ui, value, list));
+    for (const EdgeValue& value : values_on(state, work)) {
+        bool accepts = false;
+        take_top(list, draw_value(ui, value, asks, accepts, list));
+        if (accepts) {
+            wish = Keep{ValueAccepted{work.edge.id, value.key}, state.where};
+        }
     }
     ui.end_scroll(list.y - top);
+    return wish;
+}
+
+Action tick_action(const State& state, const EdgeWork& work) {
+    const std::size_t left = not_accepted(values_on(state, work)).size();
+    if (state.way != Way::tick_off) {
+        return {"tick", say("Hand it to the foreman"), Look::primary};
+    }
+    return left == 0 ? Action{"tick", say("Check this edge off"), Look::primary}
+                     : Action{"tick",
+                              say_count("{1} exception to look at first",
+                                        "{1} exceptions to look at first",
+                                        static_cast<std::int64_t>(left)),
+                              Look::off};
 }
 
 }  // namespace hemline

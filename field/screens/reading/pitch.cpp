@@ -1,10 +1,12 @@
-// The pitch: three ways to read it, the fold it asks for, and whether the trim and panels serve it.
+// The pitch: three ways to read it, the fold it asks for, and whether trim and panels suit it.
 #include <imgui.h>
 
 #include <cstdio>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/fold_angle.h"
 #include "engine/trim/pitch_check.h"
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/screens.h"
@@ -21,7 +23,7 @@ constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation:
 constexpr const char* notation_words[] = {phrase("in 12"), phrase("degrees"), phrase("percent")};
 constexpr std::size_t digits_most = 6;
 constexpr float picture_mm_least = 20;
-constexpr float above_keys_mm = 60;  // the verdict, in portrait
+constexpr float verdict_mm = 60;  // the verdict, on an upright screen
 
 Result<Slope> slope_of(const PitchDraft& draft) {
     static constexpr const char* endings[] = {"/12", "deg", "%"};
@@ -46,21 +48,38 @@ void press(PitchDraft& draft, char key) {
     }
 }
 
-/// Which trims serve, which do not and why; and the two folds. Returns the height used.
+/// The fold of this edge's own trim; of an eave before either fascia. Returns the height used.
+float draw_fold(Ui& ui, const Edge& edge, Slope pitch, Box box) {
+    if (edge.kind != EdgeKind::eave && edge.kind != EdgeKind::high_eave) {
+        Edge pitched = edge;
+        pitched.pitch = pitch;
+        const std::optional<FoldAngle> fold = fold_at(pitched);
+        return !fold ? 0
+                     : ui.paragraph(box.x, box.y, box.w,
+                                    say("{1}: included {2}, bend {3}", spoken(edge.kind),
+                                        one_decimal(fold->included_degrees),
+                                        one_decimal(fold->bend_degrees)),
+                                    Size::bold);
+    }
+    const auto of = [&](Fascia fascia) { return *fold_of({edge.kind, pitch, {}, {}, fascia}); };
+    const FoldAngle plumb = of(Fascia::plumb), square = of(Fascia::square_cut);
+    const float h =
+        ui.paragraph(box.x, box.y, box.w,
+                     say("Plumb fascia: included {1}, bend {2}",
+                         one_decimal(plumb.included_degrees), one_decimal(plumb.bend_degrees)),
+                     Size::bold);
+    return h +
+           ui.paragraph(box.x, box.y + h, box.w,
+                        say("Square-cut fascia: included {1}, bend {2}",
+                            one_decimal(square.included_degrees), one_decimal(square.bend_degrees)),
+                        Size::small);
+}
+
+/// The fold; which trims suit, which do not and why. Returns the height used.
 float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Box box) {
     const PitchCheck check = check_pitch(pitch, edge.kind, edge.seam, state.catalogue);
-    const FoldAngle plumb = eave_fold(pitch, Fascia::plumb);
-    const FoldAngle square = eave_fold(pitch, Fascia::square_cut);
     float y = box.y;
-    y += ui.paragraph(box.x, y, box.w,
-                      say("Plumb fascia: included {1}, bend {2}",
-                          one_decimal(plumb.included_degrees), one_decimal(plumb.bend_degrees)),
-                      Size::bold);
-    y += ui.paragraph(box.x, y, box.w,
-                      say("Square-cut fascia: included {1}, bend {2}",
-                          one_decimal(square.included_degrees), one_decimal(square.bend_degrees)),
-                      Size::small);
-    y += ui.mm(2);
+    y += draw_fold(ui, edge, pitch, box) + ui.mm(2);
     for (const std::string& id : check.serves) {
         y += ui.paragraph(box.x, y, box.w, say("✓ serves: {1}", trim_name(state, id)), Size::bold);
     }
@@ -86,7 +105,7 @@ void draw_notations(Ui& ui, PitchDraft& draft, Box strip) {
     }
 }
 
-/// What the pitch so far means, and the eave at that pitch where there is room.
+/// What the pitch keyed in so far means, and the eave at that pitch where there is room.
 void draw_answer(Ui& ui, const State& state, const Edge& edge, const PitchDraft& draft,
                  const Result<Slope>& pitch, Box body) {
     Box words = ui.begin_scroll("pitch words", body);
@@ -130,7 +149,7 @@ Wished draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     }
     const Frame frame =
         open_frame(ui, state, say("{1} · pitch of the roof behind it", title_of(work->edge)),
-                   actions, {digit_keys, above_keys_mm});
+                   actions, {digit_keys, verdict_mm});
     Wished wish = frame.wish;
     if (const char key = draw_digit_keys(ui, frame.keys, true); key != 0) {
         press(draft, key);

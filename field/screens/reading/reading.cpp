@@ -1,11 +1,15 @@
-// A tape reading: keys, a large readback, and a question where it can't be right.
+// A tape reading: keys, a large readback, and a question where it cannot be right.
 #include <imgui.h>
 
 #include "engine/roof/readings.h"
+#include "engine/roof/rising_readings.h"
+#include "engine/words/result.h"
 #include "engine/work/hook_doubt.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
+#include "field/screens/reading/pasted.h"
+#include "field/screens/reading/strike.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
 
@@ -13,20 +17,20 @@ namespace hemline {
 
 namespace {
 
-constexpr float above_keys_mm = 46;  // what is said of the reading, in portrait
+constexpr float above_keys_mm = 46;  // words about the reading, on an upright screen
 
-std::vector<RecordedReading> standing(const EdgeWork& work, ReadingOf of) {
-    std::vector<RecordedReading> readings;
-    for (const RecordedReading& reading : work.readings) {
-        if (!reading.struck && reading.of == of) {
-            readings.push_back(reading);
-        }
+std::vector<Length> standing_lengths(const EdgeWork& work, ReadingOf of) {
+    std::vector<Length> lengths;
+    for (const RecordedReading& reading : standing_readings(work, of)) {
+        lengths.push_back(reading.length);
     }
-    return readings;
+    return lengths;
 }
 
-/// What the reading should come near: the first reading, or the plan's last piece less its lap.
-std::optional<Length> expected(const State& state, const EdgeWork& work, ReadingOf of) {
+/// What the reading should be near to: the nearest reading before it, or the plan's last piece less
+/// its lap.
+std::optional<Length> expected(const State& state, const EdgeWork& work, ReadingOf of,
+                               Length draft) {
     if (of == ReadingOf::remainder) {
         const Run* const run = find_run(state.plan, work.edge.id, TrimRole::main);
         if (run == nullptr || run->pieces.empty()) {
@@ -34,8 +38,9 @@ std::optional<Length> expected(const State& state, const EdgeWork& work, Reading
         }
         return run->pieces.back().covers - run->lap;
     }
-    const std::vector<RecordedReading> readings = standing(work, of);
-    return readings.empty() ? std::nullopt : std::optional(readings.front().length);
+    const std::vector<Length> readings = standing_lengths(work, of);
+    const auto nearest = nearest_reading(readings, draft);
+    return nearest ? std::optional(readings[*nearest]) : std::nullopt;
 }
 
 Text title_for(const EdgeWork& work, ReadingOf of) {
@@ -46,8 +51,20 @@ Text title_for(const EdgeWork& work, ReadingOf of) {
         phrase("{1} · first reading"), phrase("{1} · second reading"),
         phrase("{1} · third reading"), phrase("{1} · fourth reading"),
         phrase("{1} · next reading")};
-    const std::size_t taken = std::min<std::size_t>(standing(work, of).size(), 4);
+    const std::size_t taken = std::min<std::size_t>(standing_readings(work, of).size(), 4);
     return say(ordinals[taken], title_of(work.edge));
+}
+
+Text beside(Length draft, Length near, ReadingOf of) {
+    const Length off = draft - near, by = absolute(off);
+    if (of == ReadingOf::remainder) {
+        return off == Length()  ? say("just as planned")
+               : off < Length() ? say("{1} shorter than planned", by)
+                                : say("{1} longer than planned", by);
+    }
+    return off == Length()  ? say("the same as {1}", near)
+           : off < Length() ? say("{1} shorter than {2}", by, near)
+                            : say("{1} longer than {2}", by, near);
 }
 
 /// Earlier readings, struck ones crossed out, and how the draft compares.
@@ -72,19 +89,10 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
     if (of == ReadingOf::edge && verdict.agreement >= Agreement::third) {
         y += ui.paragraph(box.x, y, box.w, explain(verdict), Size::bold) + ui.mm(1);
     }
-    const std::optional<Length> near = expected(state, work, of);
+    const std::optional<Length> near = expected(state, work, of, draft);
     if (near && draft > Length()) {
-        const Length off = draft - *near;
-        const Length by = absolute(off);
-        const bool again = of == ReadingOf::edge;
-        const Text words = off == Length()
-                               ? (again ? say("the same as the first") : say("just as planned"))
-                           : off < Length() ? (again ? say("{1} shorter than the first", by)
-                                                     : say("{1} shorter than planned", by))
-                                            : (again ? say("{1} longer than the first", by)
-                                                     : say("{1} longer than planned", by));
-        y += ui.paragraph(box.x, y, box.w, words, Size::bold);
-        const Length allowed = allowed_difference(*near, state.job.practice.tape);
+        y += ui.paragraph(box.x, y, box.w, beside(draft, *near, of), Size::bold);
+        const Length allowed = allowed_apart(draft, *near, state.job.practice.tape);
         y += ui.paragraph(box.x, y, box.w, say("the tape allows {1}", CloseLength{allowed}),
                           Size::small, ui.colours().soft);
     } else if (near && of == ReadingOf::remainder) {
@@ -95,13 +103,28 @@ float draw_comparison(Ui& ui, const State& state, const EdgeWork& work, ReadingO
     return y - box.y;
 }
 
-/// Why the length keyed in is not believed at once; empty when it is.
-Text doubt_of(const State& state, const Result<Length>& length, std::optional<Length> near) {
+/// What the roof, worked out, says of it: never cut from.
+float draw_roof_says(Ui& ui, const std::optional<ExpectedLength>& roof, Box box) {
+    return roof ? ui.paragraph(
+                      box.x, box.y, box.w,
+                      say("the roof says {1}, within {2}", roof->length, told_margin(roof->off)),
+                      Size::body) +
+                      ui.mm(1)
+                : 0;
+}
+
+/// Why the length keyed in is doubted; empty when it is plausible.
+Text doubt_of(const State& state, const Result<Length>& length, std::optional<Length> near,
+              const std::optional<ExpectedLength>& roof) {
     if (!length) {
         return {};
     }
-    const Text so_long = doubt_about_so_long(*length);
-    return so_long.empty() && near ? doubt_about(*length, *near, state.job.practice.tape) : so_long;
+    if (Text so_long = doubt_about_so_long(*length); !so_long.empty()) {
+        return so_long;
+    }
+    const Tape tape = state.job.practice.tape;
+    Text doubt = near ? doubt_about(*length, *near, tape) : Text();
+    return doubt.empty() && roof ? roof_doubt(*length, *roof, tape) : doubt;
 }
 
 /// The question asked before a doubtful reading counts, or why a key was refused.
@@ -112,31 +135,6 @@ Text question(const ReadingDraft& draft, const Text& doubt) {
     return draft.doubt_shown ? doubt : Text();
 }
 
-/// The last reading, large, before it is struck: a strike is not undone, it is read again.
-Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraft& draft) {
-    const RecordedReading last = standing(work, state.where.reading_of).back();
-    const Frame frame = open_frame(
-        ui, state, say("{1} · cross out the last reading", title_of(work.edge)),
-        {{"stays", say("Let it stand")}, {"strike", say("Cross it out"), Look::primary, true}});
-    Wished wish = frame.wish;
-    Box body = frame.body;
-    ui.figure(body.x, body.y, last.length, state.marks);
-    take_top(body, ui.figure_height() + ui.mm(1));
-    if (const Text other = on_other_tape(last.length, tapes_of(state)); !other.empty()) {
-        take_top(body, ui.paragraph(body.x, body.y, body.w, other));
-    }
-    take_top(body, ui.mm(2));
-    ui.paragraph(body.x, body.y, body.w,
-                 say("{1} read it at {2}. Crossed out, it stays in the record and counts no more.",
-                     last.by, clock_time(last.clock)));
-    if (frame.tapped == "strike") {
-        wish = Keep{StruckFor{last.id, StrikeReason::by_hand}};
-    } else if (frame.tapped == "stays") {
-        draft.striking = false;
-    }
-    return wish;
-}
-
 }  // namespace
 
 Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
@@ -145,24 +143,32 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     if (work == nullptr) {
         return Go{{Screen::roof, {}}};
     }
-    if (draft.striking && !standing(*work, state.where.reading_of).empty()) {
+    if (draft.striking && !standing_readings(*work, state.where.reading_of).empty()) {
         return draw_strike(ui, state, *work, draft);
     }
+    if (Wished elsewhere = take_pasted(ui, state, drafts)) {
+        return elsewhere;
+    }
+    const bool pasted = has_pasted(drafts.pasted);
     const bool metric = state.marks == Marks::millimetre;
     const ReadingOf of = state.where.reading_of;
     const Length before_keys = shown_length(draft.length, metric);
-    take_typed(draft.length, ui.typed(), metric);
+    take_typed(ui, draft.length, metric);
     const Result<Length> length = length_of(draft.length, metric);
-    const std::optional<Length> near = expected(state, *work, of);
-    const Text doubt = doubt_of(state, length, near);
+    const std::optional<Length> near = expected(state, *work, of, length ? *length : Length());
+    const std::optional<ExpectedLength> roof =
+        of == ReadingOf::edge ? expected_of(state.bodies, work->edge.id) : std::nullopt;
+    const Text doubt = doubt_of(state, length, near, roof);
     const bool questioned = draft.doubt_shown && !doubt.empty();
-    const std::vector<RecordedReading> before = standing(*work, of);
+    const std::vector<RecordedReading> before = standing_readings(*work, of);
 
     const bool can_put_back = is_empty(draft.length) && draft.cleared;
     const Frame frame = open_frame(
         ui, state, title_for(*work, of),
         {{"leave", say("Roof")},
-         {"strike last", say("Cross out the last"), before.empty() ? Look::off : Look::plain},
+         pasted
+             ? Action{"skip line", say("Skip this line")}
+             : Action{"strike one", say("Cross one out"), before.empty() ? Look::off : Look::plain},
          {"clear", can_put_back ? say("Put it back") : say("Start again"),
           is_empty(draft.length) && !can_put_back ? Look::off : Look::plain},
          {"keep", questioned ? say("Keep it all the same") : say("Keep this reading"),
@@ -170,7 +176,7 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     Wished wish = frame.wish;
     draw_length_keys(ui, draft.length, frame.keys, metric);
-    // Another length is another question: keeping it is no answer to the former one.
+    // A changed length is a new question: saving it does not answer the earlier question.
     if (shown_length(draft.length, metric) != before_keys) {
         draft.doubt_shown = false;
     }
@@ -179,15 +185,13 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
     Box words = ui.begin_scroll("reading words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, question(draft, doubt), words));
+    take_top(words, draw_pasted(ui, state, drafts.pasted, words));
+    take_top(words, draw_roof_says(ui, roof, words));
     if (of == ReadingOf::remainder) {
         take_top(words,
                  ui.paragraph(words.x, words.y, words.w,
                               say("From the end of the fixed piece to the end of the edge.")) +
                      ui.mm(2));
-    }
-    if (!draft.length.typed.empty()) {
-        take_top(words,
-                 ui.paragraph(words.x, words.y, words.w, say("typed: {1}", draft.length.typed)));
     }
     take_top(words, draw_comparison(ui, state, *work, of, shown_length(draft.length, metric),
                                     {words.x, words.y, words.w, words.h}));
@@ -197,10 +201,15 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
 
     if (frame.tapped == "keep" && length) {
         if (doubt.empty() || draft.doubt_shown) {
-            wish = Keep{ReadingTaken{work->edge.id, of, *length}};
+            drop_line(drafts.pasted);
+            wish =
+                Keep{ReadingTaken{work->edge.id, of, *length}, next_pasted(state, drafts.pasted)};
         } else {
             draft.doubt_shown = true;
         }
+    } else if (frame.tapped == "skip line") {
+        drop_line(drafts.pasted);
+        draft = {};
     } else if (frame.tapped == "clear") {
         draft.doubt_shown = false;
         if (can_put_back) {
@@ -210,8 +219,9 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
             draft.cleared = draft.length;
             draft.length = {};
         }
-    } else if (frame.tapped == "strike last" && !before.empty()) {
+    } else if (frame.tapped == "strike one" && !before.empty()) {
         draft.striking = true;
+        draft.which.clear();
     } else if (frame.tapped == "leave") {
         wish = Go{{Screen::roof, {}}};
     }

@@ -1,6 +1,7 @@
-// The pitch from the tablet itself: laid on the deck, then turned end for end on the same spot.
+// The pitch from the tablet: laid on the deck, then turned end for end on the same spot.
 #include <cstdio>
 
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"

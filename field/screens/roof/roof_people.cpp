@@ -2,11 +2,13 @@
 
 #include <algorithm>
 
+#include "field/touch/box.h"
+
 namespace hemline {
 
 namespace {
 
-constexpr float h_mm = 12, gap_mm = 3, least_w_mm = 24;
+constexpr float h_mm = 12, least_w_mm = 24;
 constexpr std::size_t near_most = 5;
 
 bool has(const std::vector<Person>& people, std::string_view name) {
@@ -70,8 +72,9 @@ void draw_people(Ui& ui, const State& state, Box& box, Wished& wish) {
     const auto room = static_cast<std::size_t>((box.w + gap) / (least + gap));
     const std::vector<Person> people =
         people_near(state, std::clamp(room, std::size_t{3}, near_most));
-    // Where not all names fit beside one another they lie in two lines.
-    const std::size_t wide = room >= people.size() ? people.size() : 2;
+    // Where the names do not all fit on a line, they take two lines, or a line each.
+    const std::size_t wide =
+        room >= people.size() ? people.size() : std::clamp(room, std::size_t{1}, std::size_t{2});
     std::vector<Box> places;
     for (std::size_t i = 0; i < people.size(); i += wide) {
         const Box line = take_top(box, ui.mm(h_mm));

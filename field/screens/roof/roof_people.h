@@ -1,4 +1,4 @@
-// Who holds the tablet, and what for: one touch to change, on the roof.
+// Who holds the tablet, and in which role, on the roof's screen: a touch changes it.
 //
 //   [ Ada      ] [ Ben      ] [ Apprentice ]
 //   [ cut      ] [ tick off ] [ learn      ]   who holds it now on chalk; a touch on them: somebody
@@ -11,9 +11,9 @@
 
 namespace hemline {
 
-/// Those one touch away: for each way the latest, on this tablet or on this job, then others as far
-/// as there is room; `most` is at least three. In the order of the ways, so that nobody's button
-/// moves while the same people hold it in turn.
+/// The people offered: for each role the latest, on this tablet or on this job, then others as far
+/// as there is room; `most` is at least three. In the order of the roles, so that nobody's button
+/// moves while the same people take turns.
 std::vector<Person> people_near(const State& state, std::size_t most);
 
 /// Draws them at the top of `box` and cuts them off it.

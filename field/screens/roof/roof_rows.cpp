@@ -21,11 +21,11 @@ namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 17, noted_mm = 6;
+constexpr float mark_mm = 5.5F, words_from_mm = 2 * mark_mm + 5;
 
-/// What is told of edges, each looked up at once.
+/// What the rows tell about edges, indexed by edge.
 struct Told {
-    std::map<std::string_view, const PlanProblem*> problems;  ///< the first thing wrong with each
+    std::map<std::string_view, const PlanProblem*> problems;  ///< the first problem of each edge
     std::map<std::string_view, const Conflict*> lengths_apart;
 };
 
@@ -44,7 +44,7 @@ Told told_on(const State& state) {
     return told;
 }
 
-/// Its readings, when they were made apart; empty: they were not.
+/// The readings of the edge about which tablets disagree; empty: none.
 Text lengths_apart(const Told& told, const EdgeWork& work) {
     Text words;
     const auto apart = told.lengths_apart.find(work.edge.id);
@@ -55,7 +55,7 @@ Text lengths_apart(const Told& told, const EdgeWork& work) {
     for (const Tip& side : apart->second->sides) {
         values.insert(side.says);
     }
-    constexpr std::size_t lengths_most = 4;  // more have no room in a row
+    constexpr std::size_t lengths_most = 4;  // a row has no room for more
     std::set<Length> said;
     for (const RecordedReading& reading : work.readings) {
         if (values.count(reading.id) == 0 || !said.insert(reading.length).second) {
@@ -85,6 +85,9 @@ Text length_words(const State& state, const Told& told, const EdgeWork& work) {
             return say("{1}, once", reading.length);
         }
     }
+    if (const auto roof = expected_of(state.bodies, work.edge.id)) {
+        return say("roof: {1}", roof->length);
+    }
     return say("no reading");
 }
 
@@ -101,7 +104,7 @@ Text problem_on(const Told& told, const EdgeWork& work) {
     return found != told.problems.end() && work.edge.pitch ? found->second->what : Text();
 }
 
-/// What the foreman sees of every edge at a glance.
+/// What the foreman sees of each edge at a glance.
 struct Glance {
     std::map<std::string, EdgeNext> next;
     std::map<std::string, const Event*> last;
@@ -143,10 +146,10 @@ std::string who_did(const Glance& glance, const EdgeWork& work) {
                : last->second->by + " " + clock_time(wall_time(*last->second));
 }
 
-/// What was accepted outside practice, and by whom; empty when nothing was.
+/// What was accepted outside practice, and by whom; empty if nothing was.
 Text noted_words(const EdgeWork& work) {
     const std::vector<const DoneStep*> exceptions = exceptions_on(work);
-    constexpr std::size_t names_most = 4;  // more have no room in a row
+    constexpr std::size_t names_most = 4;  // a row has no room for more
     std::vector<std::string> people;
     for (const DoneStep* const done : exceptions) {
         const std::string& person = done->step.exception_by;
@@ -188,34 +191,40 @@ Row row_of(const State& state, const Told& told, const Glance* glance, const Edg
 }
 
 void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus status, Box row) {
-    const float radius = ui.mm(5.5F);
+    const float radius = ui.mm(mark_mm);
     const float cx = row.x + radius + ui.mm(1);
     const float line = ui.line_height(Size::bold);
-    const float mid = row.y + ui.mm(row_mm) / 2;
+    const float mid = row.y + ui.mm(edge_row_mm) / 2;
     const bool in_view = ui.shows(row);
     if (in_view) {
         draw_status_mark(ui, cx, mid, radius, status, work.edge.id);
     }
-    const float x = row.x + 2 * radius + ui.mm(5);
+    const float x = row.x + ui.mm(words_from_mm);
     const float w = row.right() - x;
-    const float who_w =
+    const float who_alone =
         said.who.empty() ? 0 : ui.text_width(Text(said.who), Size::small) + ui.mm(3);
+    // The length goes first: where both have no room, who did it is on the next line.
+    const bool who_beside = ui.text_width(said.length, Size::bold) <= w - who_alone;
+    const float who_w = who_beside ? who_alone : 0;
     float y = mid - line;
-    const float used =
-        ui.text(x, y, ui.shortened(said.length, Size::bold, w - who_w), Size::bold) + ui.mm(2);
-    if (used + ui.text_width(said.other, Size::small) <= w - who_w) {
+    const Size size =
+        ui.text_width(said.length, Size::bold) <= w - who_w ? Size::bold : Size::small;
+    const float used = ui.text(x, y, ui.shortened(said.length, size, w - who_w), size) + ui.mm(2);
+    const bool beside = used + ui.text_width(said.other, Size::small) <= w - who_w;
+    if (beside) {
         ui.text(x + used, y + ui.mm(1), said.other, Size::small);
     }
-    if (!said.who.empty()) {
+    if (!said.who.empty() && who_beside) {
         ui.text(row.right(), y + ui.mm(1), Text(said.who), Size::small, Align::right,
                 ui.colours().soft);
     }
     y += line + ui.mm(0.5F);
-    ui.text(x, y, ui.shortened(said.under, Size::small, w), Size::small, Align::left,
-            ui.colours().soft);
+    Text under = beside || said.other.empty() ? said.under : glued(said.other, " · ", said.under);
+    under = who_beside || said.who.empty() ? under : glued(said.who, " · ", under);
+    ui.text(x, y, ui.shortened(under, Size::small, w), Size::small, Align::left, ui.colours().soft);
     if (!said.noted.empty()) {
         y += ui.line_height(Size::small);
-        ui.text(x, y, ui.shortened(said.noted, Size::small, w), Size::small);
+        ui.paragraph(x, y, w, said.noted, Size::small);
     }
     if (in_view) {
         ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, ui.colours().hairline,
@@ -223,7 +232,7 @@ void draw_edge_row(Ui& ui, const Row& said, const EdgeWork& work, EdgeStatus sta
     }
 }
 
-/// In the order of the job; for the foreman what waits for him comes before.
+/// In the order of the job; for the foreman what waits for him comes first.
 std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) {
     std::vector<std::pair<EdgeStatus, const EdgeWork*>> edges;
     for (const EdgeWork& work : state.job.edges) {
@@ -231,7 +240,8 @@ std::vector<std::pair<EdgeStatus, const EdgeWork*>> in_turn(const State& state) 
     }
     if (state.way == Way::tick_off) {
         std::stable_partition(edges.begin(), edges.end(), [](const auto& edge) {
-            return edge.first == EdgeStatus::to_tick || edge.first == EdgeStatus::undecided;
+            return edge.first == EdgeStatus::to_tick || edge.first == EdgeStatus::undecided ||
+                   edge.first == EdgeStatus::held;
         });
     }
     return edges;
@@ -253,7 +263,11 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wished& wish) {
     for (const auto& [status, edge] : in_turn(state)) {
         const EdgeWork& work = *edge;
         const Row said = row_of(state, told, glance ? &*glance : nullptr, work, status);
-        const Box row = take_top(list, ui.mm(row_mm + (said.noted.empty() ? 0 : noted_mm)));
+        const float noted = said.noted.empty() ? 0
+                                               : ui.paragraph_height(list.w - ui.mm(words_from_mm),
+                                                                     said.noted, Size::small) +
+                                                     ui.mm(1);
+        const Box row = take_top(list, ui.mm(edge_row_mm) + noted);
         if (ui.area("edge " + work.edge.id, row, title_of(work.edge))) {
             wish = Go{opened(state, work)};
         }
@@ -262,18 +276,25 @@ void draw_edge_rows(Ui& ui, const State& state, Box& list, Wished& wish) {
 }
 
 Text glance_words(const State& state) {
-    std::int64_t finished = 0, to_tick = 0, exceptions = 0;
+    std::int64_t finished = 0, to_tick = 0, exceptions = 0, held = 0, sent_back = 0;
     for (const EdgeWork& work : state.job.edges) {
         const EdgeStatus status = status_on(state, work);
         finished += status == EdgeStatus::finished ? 1 : 0;
         to_tick += status == EdgeStatus::to_tick ? 1 : 0;
+        held += status == EdgeStatus::held ? 1 : 0;
+        sent_back += status == EdgeStatus::sent_back ? 1 : 0;
         exceptions += static_cast<std::int64_t>(exceptions_on(work).size());
     }
     const Text words = say_count("{2} of {3} edges finished, {4} to check off, {1} exception",
                                  "{2} of {3} edges finished, {4} to check off, {1} exceptions",
                                  exceptions, finished, state.job.edges.size(), to_tick);
     const std::size_t apart = state.job.conflicts.size();
-    return apart > 0 ? say("{1}: two tablets disagree on {2}.", words, apart) : glued(words, ".");
+    return joined(
+        {apart > 0 ? say("{1}: two tablets disagree on {2}.", words, apart) : glued(words, "."),
+         held > 0 ? say_count("{1} edge is held.", "{1} edges are held.", held) : Text(),
+         sent_back > 0 ? say_count("{1} edge is sent back.", "{1} edges are sent back.", sent_back)
+                       : Text()},
+        " ");
 }
 
 }  // namespace hemline

@@ -1,5 +1,5 @@
-// The edges of the roof in a list: each with its length, where it stands, and for the foreman what
-// it waits for, who did the last of it, and what lies outside practice.
+// The edges of the roof in a list: each with its length and status, and for the foreman what it
+// waits for, who worked on it last, and what is outside practice.
 #pragma once
 
 #include "field/state/state.h"
@@ -8,7 +8,9 @@
 
 namespace hemline {
 
-/// Draws a row an edge at the top of `list` and cuts them off it; a touch opens the edge.
+constexpr float edge_row_mm = 17;
+
+/// Draws a row for each edge at the top of `list` and cuts them off it; a touch opens the edge.
 void draw_edge_rows(Ui& ui, const State& state, Box& list, Wished& wish);
 
 /// "2 of 8 edges finished, 1 to tick, 3 exceptions.": the roof at a glance.

@@ -12,10 +12,11 @@ float draw_rule_meaning(Ui& ui, const State& state, const std::string& key, Box 
         return 0;
     }
     float y = box.y + ui.paragraph(box.x, box.y, box.w, say(rule->meaning)) + ui.mm(1);
-    y += ui.paragraph(box.x, y, box.w,
-                      say("Usual: {1} ({2}). Local code and the maker's instructions go first.",
-                          rule->value, say(rule->source)),
-                      Size::small, ui.colours().soft);
+    y += ui.paragraph(
+        box.x, y, box.w,
+        say("Usual: {1} ({2}). Local code and the maker's instructions go first.",
+            rule->value.empty() ? say("not said") : Text(rule->value), say(rule->source)),
+        Size::small, ui.colours().soft);
     return y - box.y;
 }
 

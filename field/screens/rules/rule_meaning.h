@@ -8,10 +8,10 @@
 
 namespace hemline {
 
-/// Draws them; the height used.
+/// Draws these words; returns the height used.
 float draw_rule_meaning(Ui& ui, const State& state, const std::string& key, Box box);
 
-/// The field of the keys in which the length lies: they open there.
+/// The field in which such a length lies, so that the keys open there.
 int field_of(Length length);
 
 }  // namespace hemline

@@ -12,18 +12,19 @@ namespace hemline {
 struct ProfileAsked {
     const Section& section;
     const std::vector<double>& bends;
-    double deck_degrees = 0;  ///< the deck's fall, seen with the building at the left
-    int leg = -1, bend = -1;  ///< what is being keyed in: in chalk
+    double deck_degrees = 0;  ///< slope of the deck, seen with the building at the left
+    int leg = -1, bend = -1;  ///< what is being keyed in, drawn in chalk
     Marks marks = Marks::sixteenth;
-    int hem = -1;  ///< the leg of the hem that is asked about: shown large
+    int hem = -1;                  ///< the leg of the hem that is asked about: shown large
+    std::vector<Text> names = {};  ///< what the legs are called; empty: as in the section
 };
 
-/// What a finger touched of it.
+/// What a finger touched in it.
 struct Touched {
     int leg = -1, bend = -1, hem = -1;  ///< a hem by its leg
 };
 
-/// Draws it as large as the box allows. A leg can be touched where its width stands.
+/// Draws it as large as the box allows. A leg can be touched where its width is written.
 Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box);
 
 }  // namespace hemline

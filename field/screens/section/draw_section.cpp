@@ -15,7 +15,7 @@ constexpr double deck_in = 8;         // of the deck that is shown
 constexpr double board_in = 0.75;     // of deck and fascia
 constexpr double fascia_past_in = 1;  // of fascia below the trim
 constexpr double kick_out = 30;       // degrees from the face
-constexpr double layer_in = 0.12;     // gap drawn between layers, so that each is seen
+constexpr double layer_in = 0.12;     // gap drawn between layers, so that each shows
 constexpr double beside_in = 1.2;     // of trim and air beside the fascia
 
 double inches_of(Length length) {
@@ -56,7 +56,7 @@ void stroke(const Ui& ui, const Sheet& sheet, const std::vector<Point>& line, bo
     }
 }
 
-/// Directions and corners of one eave.
+/// Directions and corners of an eave.
 struct Eave {
     double theta;  // of the deck
     double down;   // of the face

@@ -11,16 +11,16 @@
 
 namespace hemline {
 
-/// The metal on an eave in the order it goes on.
+/// The metal on an eave, in the order it goes on.
 enum class EaveLayer { wood, wrap, cleat, trim };
 
 struct EaveSection {
     Trim trim;  ///< fitted to its edge
     Slope pitch;
     Fascia fascia = Fascia::plumb;
-    bool wrap = false;  ///< the edge has one
+    bool wrap = false;  ///< the edge has it
     EaveLayer up_to =
-        EaveLayer::trim;  ///< the layer being worked: in chalk; those before it in ink
+        EaveLayer::trim;  ///< the layer being worked, drawn in chalk; those before it in ink
 };
 
 /// Draws the section, to scale and as large as `box` allows.

@@ -6,6 +6,7 @@
 #include "engine/measure/angle_text.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/brake.h"
+#include "engine/words/result.h"
 #include "engine/work/job_sections.h"
 #include "engine/work/piece_pattern.h"
 #include "field/screens/page/frame.h"
@@ -14,20 +15,21 @@
 #include "field/screens/screens.h"
 #include "field/screens/section/draw_profile.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 12, gap_mm = 3, column_mm = 74, words_part = 0.34F, above_keys_mm = 60;
+constexpr float row_mm = 12, column_mm = 74, words_part = 0.34F, above_keys_mm = 60;
 constexpr std::size_t digits_most = 5;
 
-/// The section with what is keyed in so far put in its place.
+/// The section with what is keyed in so far.
 Section as_keyed(Section section, const SectionDraft& draft, bool metric) {
     if (draft.leg >= 0 && !is_empty(draft.length)) {
         const auto picked = static_cast<std::size_t>(draft.leg);
         const LegName name = section.legs[picked].name;
-        for (SectionLeg& leg : section.legs) {  // both hems of a cap are one width
+        for (SectionLeg& leg : section.legs) {  // both hems of a cap have the same width
             leg.width = leg.name == name ? shown_length(draft.length, metric) : leg.width;
         }
     }
@@ -39,7 +41,7 @@ Section as_keyed(Section section, const SectionDraft& draft, bool metric) {
         }
     }
     if (draft.hem_kind) {
-        for (SectionLeg& leg : section.legs) {  // both hems of a cap are of one kind
+        for (SectionLeg& leg : section.legs) {  // both hems of a cap are of the same kind
             leg.hem = leg.hem == Hem::none ? Hem::none : *draft.hem_kind;
         }
     }
@@ -163,7 +165,8 @@ void draw_hems(Ui& ui, const Section& section, SectionDraft& draft, Box row) {
     }
 }
 
-/// The event that keeps it: the edge's own face or flange where it has one, else the trim's legs.
+/// The event that saves it: the face or flange of the edge where the edge states it, else the legs
+/// of the trim.
 Fact kept(const EdgeWork& work, const Section& section, int leg) {
     if (leg >= 0) {
         const SectionLeg& changed = section.legs[static_cast<std::size_t>(leg)];
@@ -180,7 +183,7 @@ Fact kept(const EdgeWork& work, const Section& section, int leg) {
     return SectionChosen{section.trim, legs_of(section)};
 }
 
-/// The draft's own actions while something is being keyed in.
+/// The actions of the draft while something is being keyed in.
 std::vector<Action> actions_for(const State& state, const Section& section, bool keying,
                                 bool good) {
     if (keying) {
@@ -219,9 +222,12 @@ Wished draw_section(Ui& ui, const State& state, Drafts& drafts) {
     }
     const int legs = static_cast<int>(standing->legs.size());
     if (draft.leg >= legs || draft.bend >= legs - 1 || draft.hem >= legs) {
-        draft = {};  // of a section that was another
+        draft = {};  // the draft was for a different section
     }
     const bool metric = state.marks == Marks::millimetre;
+    if (draft.leg >= 0) {
+        take_typed(ui, draft.length, metric);
+    }
     const Section section = as_keyed(*standing, draft, metric);
     const auto bends = bends_of(section, roof_at(work->edge));
     const SectionDraft now = draft;
@@ -277,7 +283,7 @@ Wished draw_section(Ui& ui, const State& state, Drafts& drafts) {
     if (frame.tapped == "keep" && good) {
         wish = Keep{kept(*work, section, now.leg), state.where};
     } else if (frame.tapped == "drop") {
-        wish = Go{state.where};
+        draft = {};
     } else if (frame.tapped == "as catalogue") {
         wish = Keep{SectionChosen{section.trim, {}}, state.where};
     } else if (frame.tapped == "done") {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/words/result.h"
+#include "engine/work/mark_deeds.h"
 #include "engine/work/procedure_words.h"
 #include "field/screens/card/draw_solid.h"
 
@@ -9,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float narrow_mm = 90, row_mm = 32, gap_mm = 4;
+constexpr float narrow_mm = 90, row_mm = 32, picture_gap_mm = 4;
 constexpr float beside_mm = 33, beside_part = 0.26F, words_mm = 24;
 constexpr double raised = 28, turned = 38;
 constexpr const char* headings[] = {phrase("Before"), phrase("During"), phrase("Done")};
@@ -19,22 +21,48 @@ Painted painted_on(const State& state, const std::string& trim) {
     return section == nullptr ? Painted::none : section->painted;
 }
 
-/// The parts of one picture, or of all three.
-void add_parts(std::vector<SolidPart>& parts, const StepPicture& picture, Painted painted) {
+Colour colour_of(const Palette& p, Stuff stuff) {
+    switch (stuff) {
+        case Stuff::sealant:
+        case Stuff::fastener:
+        case Stuff::person:
+            break;
+        case Stuff::wood:
+            return p.waste_ground;
+        case Stuff::membrane:
+            return p.soft;
+        case Stuff::panel:
+            return p.metal_low;
+        case Stuff::strip:
+            return p.good;
+        case Stuff::film:
+            return p.chalk;
+        case Stuff::gauge:
+            return p.tape;
+    }
+    return p.ink;
+}
+
+/// The parts of a picture, or of all three.
+void add_parts(std::vector<SolidPart>& parts, const StepPicture& picture, Painted painted,
+               const Palette& palette) {
     if (!picture.own.empty()) {
         parts.push_back({picture.own, painted, false, true});
     }
     if (!picture.other.empty()) {
         parts.push_back({picture.other, painted, true, false});
     }
+    for (const Prop& prop : picture.props) {
+        parts.push_back({prop.facets, Painted::both, false, false, colour_of(palette, prop.stuff)});
+    }
 }
 
 void draw_metal(Ui& ui, const State& state, const StepPictures& pictures, std::size_t i, Box box) {
     const Painted painted = painted_on(state, pictures.trim);
     std::vector<SolidPart> parts, all;
-    add_parts(parts, pictures.before_during_done[i], painted);
+    add_parts(parts, pictures.before_during_done[i], painted, ui.colours());
     for (const StepPicture& picture : pictures.before_during_done) {
-        add_parts(all, picture, painted);
+        add_parts(all, picture, painted, ui.colours());
     }
     const double from = pictures.side == Side::right ? turned : -turned;
     draw_solid(ui, parts, {}, {from, raised}, box, all);
@@ -64,7 +92,8 @@ void draw_finished_piece(Ui& ui, const State& state, const EdgeWork& work, const
     const Side side = end_worked(*card);
     const std::vector<Facet> facets =
         folded_end(*card, work.edge, *pattern, side, step_of(FoldStep::finished));
-    draw_solid(ui, {{facets, painted_on(state, card->trim), false, true}}, pattern->legs.names,
+    draw_solid(ui, {{facets, painted_on(state, card->trim), false, true}},
+               legs_called(*card, pattern->legs.names),
                {side == Side::right ? turned : -turned, raised}, box);
 }
 
@@ -76,8 +105,8 @@ float draw_step_pictures(Ui& ui, const State& state, const StepPictures& picture
         for (std::size_t i = 0; i < all.size(); ++i) {
             Box row{box.x, box.y + used, box.w, ui.mm(row_mm)};
             draw_metal(ui, state, pictures, i, take_left(row, row.w / 2));
-            take_left(row, ui.mm(gap_mm));
-            used += std::max(ui.mm(row_mm), draw_words(ui, i, all[i], row)) + ui.mm(gap_mm);
+            take_left(row, ui.mm(picture_gap_mm));
+            used += std::max(ui.mm(row_mm), draw_words(ui, i, all[i], row)) + ui.mm(picture_gap_mm);
         }
         return used;
     }
@@ -85,13 +114,13 @@ float draw_step_pictures(Ui& ui, const State& state, const StepPictures& picture
         std::min(std::max(ui.mm(beside_mm), room - ui.mm(words_mm)), box.w * beside_part);
     float words = 0;
     const std::vector<Box> places =
-        columns({box.x, box.y, box.w, h}, static_cast<int>(all.size()), ui.mm(gap_mm));
+        columns({box.x, box.y, box.w, h}, static_cast<int>(all.size()), ui.mm(picture_gap_mm));
     for (std::size_t i = 0; i < all.size(); ++i) {
         draw_metal(ui, state, pictures, i, places[i]);
         words = std::max(
             words, draw_words(ui, i, all[i], {places[i].x, places[i].bottom(), places[i].w, 0}));
     }
-    return h + words + ui.mm(gap_mm);
+    return h + words + ui.mm(picture_gap_mm);
 }
 
 }  // namespace hemline

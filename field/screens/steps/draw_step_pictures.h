@@ -1,4 +1,4 @@
-// The pictures of a step beside one another, or below one another where it is narrow: before,
+// The pictures of a step next to each other, or below each other where it is narrow: before,
 // during, done; and its piece alone.
 #pragma once
 
@@ -8,12 +8,12 @@
 
 namespace hemline {
 
-/// As large as the width allows and `room`, the height that is left; where that is little they take
-/// more, and scroll. Returns the height used.
+/// As large as the width and `room` (the height left) allow; where there is little room they take
+/// more and scroll. Returns the height used.
 float draw_step_pictures(Ui& ui, const State& state, const StepPictures& pictures, float room,
                          Box box);
 
-/// The step's own piece, folded up; nothing where the step is of no piece.
+/// The piece of the step, folded up; nothing where the step is not about a piece.
 void draw_finished_piece(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
                          Box box);
 

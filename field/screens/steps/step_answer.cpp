@@ -5,9 +5,11 @@
 #include <algorithm>
 #include <charconv>
 
+#include "engine/work/confirm.h"
 #include "engine/work/edge_values.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
+#include "field/screens/people/values.h"
 #include "field/state/edge_view.h"
 
 namespace hemline {
@@ -15,7 +17,7 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t count_digits_most = 4;
-constexpr float above_keys_mm = 50;  // caution, action and readback, in portrait
+constexpr float above_keys_mm = 50;  // caution, action and readback, on an upright screen
 
 std::int64_t count_of(const std::string& digits) {
     std::int64_t count = 0;
@@ -23,13 +25,13 @@ std::int64_t count_of(const std::string& digits) {
     return count;
 }
 
-/// Who learns sees the whole step first, its keys when he has found the value.
+/// An apprentice sees the whole step first, and the keys once he has found the value.
 bool keys_wait(const State& state, const Step& step, const StepDraft& draft) {
     const bool keyed = step.rule->asks == Asks::length || step.rule->asks == Asks::count;
     return keyed && state.way == Way::learn && !draft.keys_out;
 }
 
-/// A gap of 0 is what a good hook measures: only a value not keyed in at all is not ready.
+/// A gap of 0 is what a good hook measures, so only a value not keyed in at all is not ready.
 bool is_ready(const Step& step, const StepDraft& draft) {
     if (step.rule->asks == Asks::length) {
         return !is_empty(draft.length);
@@ -37,7 +39,7 @@ bool is_ready(const Step& step, const StepDraft& draft) {
     return step.rule->asks != Asks::count || !draft.count.empty();
 }
 
-/// `finding`: of what is looked at.
+/// `finding`: the answer to a step that is judged by eye.
 StepAnswered answer_of(const State& state, const std::string& edge, const Step& step,
                        const StepDraft& draft, Finding finding) {
     StepAnswered answer{edge, step.rule->id, step.piece};
@@ -75,7 +77,7 @@ void press_count(StepDraft& draft, char key) {
     }
 }
 
-/// Opens the keys on the field in which the limit lies: a gap is sixteenths, a lap inches.
+/// Opens the keys on the field of the limit: sixteenths for a gap, inches for a lap.
 void open_field(const Step& step, StepDraft& draft) {
     const std::optional<Length> limit = step.length_most ? step.length_most : step.length_least;
     if (!draft.field_opened && limit) {
@@ -86,7 +88,20 @@ void open_field(const Step& step, StepDraft& draft) {
 
 }  // namespace
 
-AnswerActions answers_of(const State& state, const Step& step, const StepDraft& draft) {
+std::string key_of(const Step& step) { return step.rule->id + " " + std::to_string(step.piece); }
+
+StepAnswered answer_as_asked(const std::string& edge, const Step& step) {
+    StepAnswered answer{edge, step.rule->id, step.piece};
+    answer.limits = limits_asked(step);
+    const Answer asked = as_asked(step).value_or(Answer());
+    answer.kind = asked.kind;
+    answer.length = asked.length;
+    answer.count = asked.count;
+    return answer;
+}
+
+AnswerActions answers_of(const State& state, const EdgeWork& work, const Step& step,
+                         const StepDraft& draft) {
     const Look ready = is_ready(step, draft) ? Look::primary : Look::off;
     const bool noting = !draft.exception_asked.empty();
     const Text note = say("Note it, signed {1}", state.by);
@@ -104,6 +119,11 @@ AnswerActions answers_of(const State& state, const Step& step, const StepDraft& 
             }
             return {{{"answer wrong", say("Not as it should be")},
                      {"answer", say("It is as it should be"), Look::primary}}};
+        case Asks::safe:
+            return {{{"lift",
+                      state.way == Way::tick_off ? say("Lift it, with the reason")
+                                                 : say("Hand it to the foreman"),
+                      Look::primary}}};
         case Asks::side:
             return {{{"answer left", say("Left"), Look::primary},
                      {"answer right", say("Right"), Look::primary}}};
@@ -112,9 +132,9 @@ AnswerActions answers_of(const State& state, const Step& step, const StepDraft& 
         case Asks::remainder:
             return {{{"to reading", say("Key in the reading"), Look::primary}}};
         case Asks::tick:
-            return {{{"send back", say("Send it back")},
-                     {"tick", say("Check this edge off"), Look::primary}}};
+            return {{{"send back", say("Send it back")}, tick_action(state, work)}};
         case Asks::done:
+        case Asks::prompt:
             break;
     }
     return {{{"answer", say("Done"), Look::primary}}};
@@ -133,7 +153,7 @@ KeysWanted keys_for(const State& state, const Step& step, const StepDraft& draft
 }
 
 void draw_answer_keys(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box keys) {
-    draft.keys_out = draft.keys_out || !ui.typed().empty();
+    draft.keys_out = draft.keys_out || ui.keyboard().has_text();
     if (keys_wait(state, step, draft)) {
         return;
     }
@@ -143,7 +163,7 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, StepDraft& d
     } else if (step.rule->asks == Asks::length) {
         open_field(step, draft);
         const Length before = shown_length(draft.length, metric);
-        take_typed(draft.length, ui.typed(), metric);
+        take_typed(ui, draft.length, metric);
         draw_length_keys(ui, draft.length, keys, metric);
         if (before != shown_length(draft.length, metric)) {
             draft.exception_asked = {};
@@ -192,6 +212,9 @@ Wished answer_with(const std::string& tapped, const State& state, const EdgeWork
         wish = Go{{Screen::send_back, id}};
     } else if (tapped == "tick") {
         wish = Keep{EdgeFinished{id, ""}};
+    } else if (tapped == "lift") {
+        wish = state.way == Way::tick_off ? Wish{Go{{Screen::lift, id}}}
+                                          : Wish{Keep{StepLifted{id, step.rule->id, "", ""}}};
     } else if (tapped == "look again") {
         draft.exception_asked = {};
     } else if (tapped == "answer left" || tapped == "answer right") {

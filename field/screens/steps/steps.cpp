@@ -11,48 +11,33 @@
 #include "field/screens/people/values.h"
 #include "field/screens/screens.h"
 #include "field/screens/section/draw_section.h"
+#include "field/screens/steps/cautions.h"
+#include "field/screens/steps/confirm.h"
 #include "field/screens/steps/draw_step_pictures.h"
+#include "field/screens/steps/other_card.h"
 #include "field/screens/steps/step_answer.h"
 #include "field/state/edge_view.h"
+#include "field/state/gate_view.h"
 
 namespace hemline {
 
 namespace {
 
 constexpr float picture_mm_least = 20;
-constexpr float section_mm = 33, reasons_mm = 16;  // of who learns
-constexpr float low_mm = 45;                       // words as low are set smaller
-constexpr float pinned_mm = 100;  // a column as narrow has no room between its words
+constexpr float section_mm = 33, reasons_mm = 16;  // for an apprentice
+constexpr float low_mm = 45;                       // words in a lower room are set smaller
+constexpr float room_mm = 60;                      // lower, a value scrolls with its words
+constexpr float pinned_mm = 100;  // in a narrower column there is no room between words
 constexpr float count_w_mm = 30;  // of a number beside its keys
 
-void draw_caution(Ui& ui, const Text& caution, Box& body) {
-    if (caution.empty()) {
-        return;
-    }
-    const float height = ui.paragraph_height(body.w - ui.mm(16), caution, Size::bold) + ui.mm(4);
-    const Box band = take_top(body, height);
-    ui.ink()->AddRectFilled({band.x, band.y}, {band.right(), band.bottom()}, ui.colours().warn,
-                            ui.mm(1));
-    const float r = ui.mm(3.2F);
-    const ImVec2 centre(band.x + ui.mm(6), band.mid_y() + r * 0.2F);
-    ui.ink()->AddTriangleFilled({centre.x, centre.y - r * 1.2F},
-                                {centre.x - r * 1.2F, centre.y + r},
-                                {centre.x + r * 1.2F, centre.y + r}, IM_COL32(0, 0, 0, 255));
-    ui.text(centre.x, centre.y - ui.line_height(Size::bold) / 2 + ui.mm(0.4F), Text("!"),
-            Size::bold, Align::centre, ui.colours().warn);
-    ui.paragraph(band.x + ui.mm(13), band.y + ui.mm(2), band.w - ui.mm(16), caution, Size::bold,
-                 IM_COL32(0, 0, 0, 255));
-    take_top(body, ui.mm(3));
-}
-
-/// Where the edge is: one tick a step, filled when done.
+/// How far the edge is: a tick for each step, filled when done.
 void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now, Box strip) {
     const float w = strip.w / static_cast<float>(steps.size());
     float drawn_to = strip.x - 1;
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const float x = strip.x + w * static_cast<float>(i);
         if (x < drawn_to + 1 && i != now) {
-            continue;  // less than a pixel from the last one
+            continue;  // less than a pixel from the last tick
         }
         drawn_to = x;
         const ImVec2 from(x, strip.y);
@@ -67,7 +52,7 @@ void draw_progress(const Ui& ui, const std::vector<Step>& steps, std::size_t now
     }
 }
 
-/// Why, and what goes wrong; returns the height used.
+/// Why it matters, and what goes wrong; returns the height used.
 float draw_reasons(Ui& ui, const Step& step, Box box) {
     float y = box.y;
     y += ui.paragraph(box.x, y, box.w, say("Why: {1}", say(step.rule->why))) + ui.mm(1);
@@ -88,7 +73,7 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
         default:
             return EaveLayer::trim;
     }
-    // A step of the whole edge shows what is on it by then.
+    // A step of the whole edge shows what is on the edge by then.
     EaveLayer layer = EaveLayer::wood;
     for (const Step& before : steps) {
         if (&before == &step) {
@@ -101,7 +86,7 @@ EaveLayer layer_of(const Step& step, const std::vector<Step>& steps) {
     return layer;
 }
 
-/// An eave in section with what this step puts on it; of other edges the piece that the step is of.
+/// An eave in section with what this step puts on it; for other edges the piece of the step.
 void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& step,
                   const std::vector<Step>& steps, Box box) {
     const Trim* const trim = state.catalogue.of(work.edge);
@@ -121,8 +106,8 @@ void draw_picture(Ui& ui, const State& state, const EdgeWork& work, const Step& 
                       box);
 }
 
-/// For who learns: the pictures of this step's own metal, or the edge in section; returns the
-/// height used.
+/// For an apprentice: the pictures of this step's metal, or the edge in section; returns the height
+/// used.
 float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
                  const Step& step, float room, Box box) {
     const auto pictures = step_pictures({state.job, state.plan, state.catalogue, state.sections,
@@ -139,7 +124,7 @@ float draw_folds(Ui& ui, const State& state, const EdgeWork& work, const std::ve
     return box.h + ui.mm(2);
 }
 
-/// The answer where it stands still, beside the keys or just above them; cuts its room off the
+/// The answer where it does not scroll, beside the keys or just above them; cuts its room off the
 /// body.
 void pin_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, const Frame& frame,
                 Box& body) {
@@ -153,23 +138,26 @@ void pin_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, 
     }
 }
 
-/// The caution, the action and its answer; then why. Where it is narrow, the answer stands still,
-/// and the words scroll.
-void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
-                std::size_t now, StepDraft& draft, const Frame& frame) {
+/// The caution, the action and its answer; then why. Where it is narrow, the answer stays and the
+/// words scroll.
+Wished draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
+                  std::size_t now, StepDraft& draft, const Frame& frame) {
     const Step& step = steps[now];
     Box body = frame.body;
     draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
     take_top(body, ui.mm(3));
-    const bool pinned = ui.portrait() || body.w < ui.mm(pinned_mm);
+    const std::vector<Text> before = before_roof_step(state, work, steps, step);
+    const Text waits = fitting_waits_for(work, state.job, state.catalogue);
+    const bool words_above = !before.empty() || !waits.empty();
+    const bool pinned =
+        ui.portrait() || body.w < ui.mm(pinned_mm) || (words_above && body.h >= ui.mm(room_mm));
     if (pinned && frame.keys.w > 0) {
         pin_answer(ui, state, step, draft, frame, body);
     }
     if (step.rule->asks == Asks::tick) {
         draw_caution(ui, say(step.rule->caution), body);
         take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
-        draw_values(ui, state, work, body);
-        return;
+        return draw_values(ui, state, work, body);
     }
     Box words = ui.begin_scroll(
         "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
@@ -177,10 +165,16 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
     if (pinned && is_refused(draft)) {  // what was asked comes before all else
         take_top(words, draw_limits(ui, step, draft, words));
     }
-    take_top(words, draw_band(ui, fitting_waits_for(work, state.job), words));
+    take_top(words,
+             step.refused_by.empty() ? 0 : draw_band(ui, step.waits_for, words, Band::danger));
+    for (const Text& caution : before) {
+        draw_caution(ui, caution, words);
+    }
     draw_caution(ui, say(step.rule->caution), words);
+    draw_caution(ui, step.doubt, words);
     const Size size = body.h < ui.mm(low_mm) ? Size::bold : Size::title;
     take_top(words, ui.paragraph(words.x, words.y, words.w, step.action, size) + ui.mm(3));
+    take_top(words, draw_band(ui, waits, words));  // below: on a low page what is asked is in sight
     if (!pinned) {
         const float used = draw_answer(ui, state, step, draft, words);
         take_top(words, used > 0 ? used + ui.mm(3) : 0);
@@ -201,6 +195,7 @@ void draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vec
         draw_picture(ui, state, work, step, steps, words);
     }
     ui.end_scroll(used);
+    return {};
 }
 
 Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
@@ -223,6 +218,22 @@ Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
     return wish;
 }
 
+/// The step to be answered: a no for the foreman, one that was opened by itself, or the next.
+std::optional<std::size_t> step_shown(const State& state, const std::vector<Step>& steps,
+                                      const StepDraft& draft) {
+    const std::optional<std::size_t> held = held_step(steps);
+    if (held && state.way == Way::tick_off) {
+        return held;
+    }
+    const auto opened = std::find_if(steps.begin(), steps.end(), [&](const Step& step) {
+        return !step.done && step.waits_for.empty() && key_of(step) == draft.singly;
+    });
+    if (opened != steps.end()) {
+        return static_cast<std::size_t>(opened - steps.begin());
+    }
+    return next_on(state, steps);
+}
+
 }  // namespace
 
 Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
@@ -232,30 +243,55 @@ Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
         return Go{{Screen::roof, {}}};
     }
     const std::vector<Step> steps = steps_on(state, *work);
-    const std::optional<std::size_t> now = next_step(steps);
+    const std::optional<std::size_t> now = step_shown(state, steps, draft);
     if (!now) {
         return draw_finished(ui, state, *work);
     }
     const Step& step = steps[*now];
+    if (draft.of != key_of(step)) {  // what was keyed in for another step answers none
+        const std::string singly = draft.singly;
+        draft = {};
+        draft.of = key_of(step);
+        draft.singly = singly;
+    }
+    if (wants_gate(state, step)) {
+        return Go{{Screen::gate, work->edge.id}};
+    }
+    const std::vector<std::size_t> together = confirmed_now(state, steps, *now, draft);
+    if (!together.empty()) {
+        return draw_confirm(ui, state, *work, steps, together, draft);
+    }
     const Text title = say("{1} · {2} · step {3} of {4}", title_of(work->edge),
                            say(step.rule->part), *now + 1, steps.size());
-    const AnswerActions answers = answers_of(state, step, draft);
+    const AnswerActions answers = answers_of(state, *work, step, draft);
     const KeysWanted keys = keys_for(state, step, draft);
     std::vector<Action> actions = {{"leave", say("Roof")}};
-    if (has_run(work->edge.kind) &&
-        !keys_stand_aside(ui,
-                          keys)) {  // there the words need the room; the run is on the roof's way
+    if (has_run(work->edge.kind) && !keys_stand_aside(ui, keys)) {  // else there is no room
         actions.push_back({"run", say("The run")});
+    }
+    if (!is_on_the_ground(step.rule->asks) && step.refused_by.empty() &&
+        !keys_stand_aside(ui, keys)) {
+        actions.push_back({"not safe", say("Not safe")});
+    }
+    const std::optional<OtherCard> other = other_card(step);
+    if (other) {
+        actions.push_back({other->target, other->words});
     }
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
     const Frame frame = open_frame(ui, state, title, actions, keys);
     Wished wish = frame.wish;
     draw_answer_keys(ui, state, step, draft, frame.keys);
-    draw_words(ui, state, *work, steps, *now, draft, frame);
+    if (Wished accepted = draw_words(ui, state, *work, steps, *now, draft, frame)) {
+        wish = std::move(accepted);
+    }
     if (frame.tapped == "leave") {
         wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "run") {
         wish = Go{{Screen::run, work->edge.id}};
+    } else if (other && frame.tapped == other->target) {
+        wish = Go{at(state.where, other->screen)};
+    } else if (frame.tapped == "not safe") {
+        wish = Go{{Screen::gate, work->edge.id}};
     } else if (!frame.tapped.empty()) {
         wish = answer_with(frame.tapped, state, *work, step, draft);
     }

@@ -1,5 +1,5 @@
-// The plans nobody would call worse than another, side by side: what each costs in sticks, and what
-// it shows from the ground.
+// The plans worth choosing from, side by side: what each costs in sticks, and how it looks from the
+// ground.
 //
 //   4 sticks            3 sticks             3 sticks
 //   every edge even     A, B run out         1 lap more, on A
@@ -26,8 +26,8 @@ using Choices = std::vector<const PlanChoice*>;
 
 constexpr std::size_t shown_most = 9;
 
-/// Of many, the best looking one for each number of sticks, and of those some evenly between the
-/// first and the last.
+/// If there are many, the best looking plan for each number of sticks, and of those some evenly
+/// between the first and the last.
 Choices few_of(Choices choices) {
     if (choices.size() <= shown_most) {
         return choices;
@@ -51,7 +51,7 @@ Choices few_of(Choices choices) {
     return few;
 }
 
-/// Those found, or the planned one until they are.
+/// The plans found; until then the present plan.
 Choices choices_of(const State& state, const std::string& pool) {
     Choices choices;
     for (const PlanChoice& choice : state.choices) {
@@ -73,7 +73,7 @@ const ChosenDivision* run_in(const PlanChoice& choice, const ChosenDivision& lik
     return found == choice.runs.end() ? nullptr : &*found;
 }
 
-/// The runs that are not the same in all choices; every run where there is one choice only.
+/// The runs that differ between choices; every run where there is only one choice.
 std::vector<const ChosenDivision*> runs_that_differ(const Choices& choices) {
     std::vector<const ChosenDivision*> differ;
     for (const ChosenDivision& run : choices.front()->runs) {
@@ -88,7 +88,7 @@ std::vector<const ChosenDivision*> runs_that_differ(const Choices& choices) {
     return differ;
 }
 
-/// Its cuts are what is planned now.
+/// Whether its cuts are those planned now.
 bool is_planned(const State& state, const PlanChoice& choice) {
     return std::all_of(choice.runs.begin(), choice.runs.end(), [&](const ChosenDivision& run) {
         const Run* const planned = find_run(state.plan, run.edge, run.role);
@@ -112,7 +112,7 @@ Text looks_words(const PlanChoice& choice) {
 
 Text proof_words(const State& state, const PlanChoice& choice) {
     if (state.choices.empty()) {
-        return say("Planned now.");  // what is proved of it may hold for its own pieces alone
+        return say("Planned now.");  // its proof may hold for its pieces only
     }
     if (choice.proved) {
         return say("Fewest for these looks: proved.");
@@ -123,7 +123,7 @@ Text proof_words(const State& state, const PlanChoice& choice) {
                : say("Not proved: at least {1}.", choice.lower_bound);
 }
 
-/// The visible pieces of one run to scale, as seen from outside.
+/// The visible pieces of a run to scale, as seen from outside.
 void draw_strip(Ui& ui, const State& state, const ChosenDivision& run, Length longest, Box strip) {
     const Box name = take_left(strip, ui.mm(9));
     ui.text(name.x, strip.mid_y() - ui.line_height(Size::small) / 2, Text(run.edge), Size::small);

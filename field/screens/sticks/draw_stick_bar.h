@@ -1,4 +1,4 @@
-// One stick to scale: its pieces with their names, and what is left of it.
+// A stick to scale: its pieces with their names, and what is left of it.
 //
 //   |  A/2  7 ft  |  B/1 2 ft 6 in  |//////|   waste hatched; an offcut that is kept is left blank
 //   0           7 ft           9 ft 6 in       one tape reading from the left end
@@ -13,7 +13,7 @@ namespace hemline {
 enum class Leftover { none, kept, scrap };
 Leftover leftover_of(const PlannedStick& stick, const Practice& practice);
 
-/// Draws the stick into `bar`, whose whole width is `longest`, and the tape below it.
+/// Draws the stick into `bar`, whose whole width stands for `longest`, and the tape below it.
 void draw_stick_bar(Ui& ui, const State& state, const SticksAlike& sticks, Length longest, Box bar);
 
 }  // namespace hemline

@@ -1,6 +1,7 @@
-// Sticks and offcuts that lie there: a length, how many, and whether new ones can be had today.
+// Sticks and offcuts on hand: a length, how many, and whether new sticks can be had today.
 #include <algorithm>
 
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
@@ -11,10 +12,10 @@ namespace hemline {
 
 namespace {
 
-constexpr float above_keys_mm = 56;  // what stands above the keys in portrait
+constexpr float above_keys_mm = 56;  // what is above the keys on an upright screen
 constexpr std::int64_t count_most = 200;
 
-/// What lies there for the pool, as each event left or counted it.
+/// What is on hand for the pool, as each event left or counted it.
 std::vector<const Offcut*> lying_there(const State& state, const PoolView& pool) {
     std::vector<const Offcut*> there;
     for (const Offcut& offcut : state.job.offcuts) {
@@ -34,7 +35,7 @@ Supply supply_now(const State& state, const PoolView& pool) {
     return Supply::as_wanted;
 }
 
-/// Each a row to tap: its count and length come back to be corrected.
+/// Each is a row to tap, which brings back its count and length to be corrected.
 void draw_there(Ui& ui, const State& state, const PoolView& pool, OnHandDraft& draft, Box& words) {
     const std::vector<const Offcut*> there = lying_there(state, pool);
     if (there.empty()) {
@@ -58,7 +59,7 @@ void draw_there(Ui& ui, const State& state, const PoolView& pool, OnHandDraft& d
 /// [ − ]  2  [ + ]
 void draw_count(Ui& ui, OnHandDraft& draft, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
-    const std::int64_t least = draft.corrects ? 0 : 1;  // a correction may say there is none
+    const std::int64_t least = draft.corrects ? 0 : 1;  // a correction may say that none is left
     if (ui.button("fewer", Text("−"), places[0], draft.sticks > least ? Look::plain : Look::off)) {
         --draft.sticks;
     }
@@ -79,7 +80,7 @@ Wished draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
         return Go{{Screen::roof, {}}};
     }
     const bool metric = state.marks == Marks::millimetre;
-    take_typed(draft.length, ui.typed(), metric);
+    take_typed(ui, draft.length, metric);
     const Result<Length> length = length_of(draft.length, metric);
     const Supply supply = supply_now(state, *pool);
     const bool only = supply == Supply::on_hand_only;
@@ -113,7 +114,9 @@ Wished draw_on_hand(Ui& ui, const State& state, Drafts& drafts) {
     } else if (frame.tapped == "supply") {
         wish = Keep{
             SupplyChosen{pool->edge, pool->role, only ? Supply::as_wanted : Supply::on_hand_only},
-            back};
+            back,
+            {},
+            true};
     } else if (frame.tapped == "keep" && length) {
         const std::vector<EventId> before =
             draft.corrects ? std::vector<EventId>{*draft.corrects} : std::vector<EventId>();

@@ -1,21 +1,23 @@
-// The run: its three styles side by side, drawn to scale as they will show from the ground.
+// The run: its three styles side by side, drawn to scale as they will look from the ground.
 #include <imgui.h>
 
 #include <algorithm>
 
 #include "engine/plan/make_plan.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/length_in.h"
 #include "field/screens/rules/rule_meaning.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float lap_mm = 12, gap_mm = 3, style_mm_most = 38, strip_mm_most = 15;
+constexpr float lap_mm = 12, cut_lengths_mm = 10, style_mm_most = 38, strip_mm_most = 15;
 
 struct StyleRow {
     Style style;
@@ -79,7 +81,7 @@ bool is_planned_so(const Run& run, std::span<const Division> pieces) {
                       [](const PlannedPiece& a, const Division& b) { return a.cut == b.cut; });
 }
 
-/// What the edge must look like now; a touch says the next.
+/// What the edge must look like now; a touch goes to the next choice.
 Text looks_label(Looks looks) {
     switch (looks) {
         case Looks::by_preference:
@@ -92,7 +94,7 @@ Text looks_label(Looks looks) {
     return say("Looks as the job");
 }
 
-/// How far its pieces lap, and who says so.
+/// How far its pieces lap, and where that comes from.
 Text lap_label(const Edge& edge, const State& state) {
     const CloseLength lap{lap_on(edge, state.job.practice)};
     return edge.lap ? say("Lap {1}, on this edge", lap) : say("Lap {1}, as the job", lap);
@@ -104,16 +106,29 @@ Looks next_looks(Looks looks) {
                                          : Looks::by_preference;
 }
 
+/// The bars say what shows; this what is cut.
+float draw_cut_lengths(Ui& ui, const Run& run, const State& state, Box box) {
+    std::vector<Text> lengths;
+    for (const PlannedPiece& piece : run.pieces) {
+        lengths.push_back(length_on(piece.cut, tapes_of(state)));
+    }
+    return ui.paragraph(
+               box.x, box.y, box.w,
+               say("The bars say what shows. To cut as planned: {1}", joined(lengths, " · ")),
+               Size::small) +
+           ui.mm(1);
+}
+
 struct StripOf {
     const RunRule& rule;
     Side first;
     Tapes tapes;
 };
 
-/// A button, its pieces, and upright its words between them.
+/// A button and its pieces; on an upright screen its words between them.
 float style_mm_least(const Ui& ui) { return ui.portrait() ? 32 : 20; }
 
-/// A style's button, what it comes to, and its pieces as they show; true when tapped.
+/// The button of a style, its result, and its pieces as they look; true when tapped.
 bool draw_style(Ui& ui, const StyleRow& row, bool chosen,
                 const Result<std::vector<Division>>& pieces, const StripOf& of, Box place) {
     const Text summed = pieces ? summary(*pieces, of.rule) : said(pieces.problem());
@@ -166,7 +181,7 @@ Wished draw_run(Ui& ui, const State& state, Drafts& /*drafts*/) {
     Wished wish = frame.wish;
     // Low, or under the news of a plan, it scrolls.
     Box body = ui.begin_scroll("run", frame.body);
-    const float least = ui.mm(lap_mm + 3 * gap_mm + 3 * style_mm_least(ui));
+    const float least = ui.mm(lap_mm + 3 * gap_mm + 3 * style_mm_least(ui) + cut_lengths_mm);
     const float height = std::max(frame.body.h, least);
     body.h = height;
     Box lap = take_top(body, ui.mm(lap_mm));
@@ -174,16 +189,28 @@ Wished draw_run(Ui& ui, const State& state, Drafts& /*drafts*/) {
     if (ui.button("lap", lap_label(work->edge, state), lap)) {
         wish = Go{{Screen::edge_lap, work->edge.id}};
     }
-    take_top(body, ui.mm(gap_mm));
-    const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice);
+    // Beside the lap, or below it.
+    Box said = ui.portrait() ? body : lap;
+    if (ui.portrait()) {
+        take_top(said, ui.mm(1));
+    } else {
+        said.x = lap.right() + ui.mm(gap_mm);
+        said.w = body.right() - said.x;
+    }
+    const float below = said.y + draw_cut_lengths(ui, *run, state, said) - lap.bottom();
+    take_top(body, std::max(below + ui.mm(2), ui.mm(gap_mm)));
+    const RunRule rule = run_rule(work->edge, *trim, *length, state.job.practice, run->tabs);
     const std::vector<std::optional<Length>> cut = cut_so_far(*run);
     const std::vector<Box> places = rows(body, 3, ui.mm(gap_mm));
+    bool is_lit = false;
     for (std::size_t i = 0; i < 3; ++i) {
         const StyleRow& row = styles[i];
         const auto pieces = divide_again(rule, row.style, cut);
         const bool chosen = work->style == row.style;
-        // With no style of its own the edge is divided with the others, often in one of these.
-        const bool planned = !work->style && pieces && is_planned_so(*run, *pieces);
+        // Without a chosen style the edge is divided with the others, often in one of these styles.
+        // Where two styles come to the same, the first.
+        const bool planned = !work->style && !is_lit && pieces && is_planned_so(*run, *pieces);
+        is_lit = is_lit || planned;
         Box place = places[i];
         place.h = std::min(place.h, ui.mm(style_mm_most));
         if (draw_style(ui, row, chosen || planned, pieces,

@@ -1,4 +1,5 @@
-// One stick that is not what it should be: shorter than it was taken for, or spoiled whole.
+// A stick that is not what it should be: shorter than assumed, or spoiled whole.
+#include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
@@ -9,7 +10,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float above_keys_mm = 40;  // what stands above the keys in portrait
+constexpr float above_stick_keys_mm = 40;  // what is above the keys on an upright screen
 
 }  // namespace
 
@@ -21,7 +22,7 @@ Wished draw_stick(Ui& ui, const State& state, Drafts& drafts) {
         return Go{pool ? at_pool(Screen::sticks, *pool) : Where{Screen::roof, {}}};
     }
     const bool metric = state.marks == Marks::millimetre;
-    take_typed(draft.length, ui.typed(), metric);
+    take_typed(ui, draft.length, metric);
     const Result<Length> length = length_of(draft.length, metric);
     const Length taken_for = stick->length;
     const Text refused = !length                    ? length.problem().what
@@ -34,7 +35,7 @@ Wished draw_stick(Ui& ui, const State& state, Drafts& drafts) {
                    {{"leave", say("Back to the sticks")},
                     {"spoiled whole", say("Spoiled, all of it")},
                     {"keep", say("It is this long"), refused.empty() ? Look::primary : Look::off}},
-                   {metric ? digit_keys : sixteenth_keys, above_keys_mm});
+                   {metric ? digit_keys : sixteenth_keys, above_stick_keys_mm});
     Wished wish = frame.wish;
     draw_length_keys(ui, draft.length, frame.keys, metric);
     Box body = frame.body;

@@ -1,4 +1,4 @@
-// The sticks of one trim: what to cut from each, to scale, and whether fewer would do.
+// The sticks of a trim: what to cut from each, to scale, and whether fewer would do.
 #include <imgui.h>
 
 #include <algorithm>
@@ -25,7 +25,7 @@ Text stock_words(const State& state) {
                state.job.practice.offcut_kept);
 }
 
-/// What the plan cannot give a stick; empty when all is well.
+/// The pieces for which the plan has no stick; empty when there are none.
 Text missing_words(const State& state, const PoolView& pool) {
     for (const PlanProblem& problem : state.plan.problems) {
         const bool of_pool = problem.field == "stock" && problem.edge == pool.edge;
@@ -79,7 +79,7 @@ void draw_row(Ui& ui, const State& state, const PoolView& pool, const SticksAlik
     }
 }
 
-/// What lies there and no piece needs: a line each.
+/// What is on hand and no piece needs, a line for each.
 std::vector<Text> unused_words(const State& state, const PoolView& pool) {
     std::vector<Text> lines;
     std::map<EventId, std::int64_t> uses;

@@ -1,4 +1,4 @@
-// The lengths that new sticks come in: one touch each; and whether new ones can be had today.
+// The lengths of new sticks, a touch each; and whether new sticks can be had today.
 #include <algorithm>
 
 #include "field/screens/page/frame.h"
@@ -41,7 +41,7 @@ void draw_lengths(Ui& ui, const State& state, const PoolView& pool, Box& body, W
         } else {
             lengths.push_back(length);
         }
-        if (!lengths.empty()) {  // some new stick there must be
+        if (!lengths.empty()) {  // at least one length must stay
             wish = Keep{StockChosen{lengths}, at_pool(Screen::stock, pool)};
         }
     }

@@ -1,4 +1,4 @@
-// Plans to choose from as text, from the worker that found them to the page.
+// Plans to choose from as text, to send from the worker that found them to the page.
 #pragma once
 
 #include <span>
@@ -10,7 +10,7 @@
 namespace hemline {
 
 std::string choices_text(std::span<const PlanChoice> choices);
-/// Only of what choices_text() wrote.
+/// Only for what choices_text() wrote.
 std::vector<PlanChoice> choices_in(const std::string& text);
 
 }  // namespace hemline

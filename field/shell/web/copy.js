@@ -1,10 +1,11 @@
 // The second copy of what is kept, from the page's side: its worker writes it.
 //
-// A browser may make its database anew after a disk was full, and say nothing; its private file
-// system outlived that. A browser that has none (a private window, an old engine) keeps one copy.
+// After a full disk a browser may silently create its database again, empty; its private file
+// system has survived that. A browser without a private file system (a private window, an old
+// engine) keeps only one copy.
 let worker = null;
 let number = 0;
-const waiting = new Map();  // number of a message -> its promise's ends
+const waiting = new Map();  // number of a message -> resolve and reject of its promise
 
 function tell(deed, what) {
   return new Promise((resolve, reject) => {
@@ -36,7 +37,7 @@ export const Copy = {
   there: () => worker !== null,
   give_up: () => give_up(new DOMException('the copy was given up', 'InvalidStateError')),
 
-  /// All of its files, path -> bytes; nothing where the browser has no private file system.
+  /// All of its files, path -> bytes; empty where the browser has no private file system.
   async start() {
     Copy.give_up();
     if (!navigator.storage?.getDirectory) {
@@ -52,13 +53,13 @@ export const Copy = {
       return await tell('start');
     } catch (problem) {
       Copy.give_up();
-      if (problem.name === 'NetworkError') {  // a file of the program that did not come
+      if (problem.name === 'NetworkError') {  // a file of the program failed to load
         throw new DOMException('copy_worker.js', 'NetworkError');
       }
       return new Map();
     }
   },
-  /// False when even a small file finds no room; true where that cannot be told.
+  /// False when there is no room for even a small file; true where that cannot be told.
   async has_room() {
     try {
       await (worker && tell('try_room'));

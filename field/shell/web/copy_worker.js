@@ -16,7 +16,7 @@ async function folder_of(parts, create) {
   return folder;
 }
 
-/// The worker of a page that has just gone may hold the file for a moment.
+/// The worker of a page that was just closed may hold the file for a moment.
 async function open_file(file) {
   for (let attempt = 0; ; ++attempt) {
     try {
@@ -44,7 +44,7 @@ async function forget(path) {
   try {
     await handles.get(path)?.close();
   } catch {
-    // it is gone with the browser's storage
+    // the browser's storage was cleared, and the file with it
   }
   handles.delete(path);
 }
@@ -56,7 +56,7 @@ async function write(handle, bytes, at) {
   await handle.flush();
 }
 
-/// Once more with the file opened anew: a store that was restarted forgets what is open.
+/// Tries once more with the file opened again: a store that was restarted forgets open files.
 async function with_file(path, work) {
   try {
     return await work(await handle_of(path));
@@ -119,7 +119,7 @@ const deeds = {
     await handle.truncate(size);
     await handle.flush();
   }),
-  /// Grows before it shrinks: without room the file stays as long as it was.
+  /// Grows before it shrinks, so that without room the file stays as long as it was.
   put: ({ path, bytes }) => (bytes === null ? remove(path) : with_file(path, async (handle) => {
     await write(handle, bytes, 0);
     await handle.truncate(bytes.length);

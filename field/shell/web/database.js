@@ -1,4 +1,4 @@
-// IndexedDB: a connection that is opened anew when the browser lost it, and transactions that are
+// IndexedDB: a connection that is opened again when the browser lost it, and transactions that are
 // done only when they are on the disk.
 //
 //   chunks   [path, offset] -> bytes
@@ -7,7 +7,7 @@ import { NotKept, kind_of } from './not_kept.js';
 
 let connection = null;  // promise of the database, while it is open
 let factory = globalThis.indexedDB;
-let frame = null;       // whose factory that is, where it is not the page's own
+let frame = null;       // the frame whose factory it is, where it is not the page's
 const pauses_ms = [0, 100, 400, 1500];  // a browser's store may need a moment to start again
 
 export function ask(request) {
@@ -22,8 +22,8 @@ function make(event) {
   event.target.result.createObjectStore('settings');
 }
 
-/// WebKit gives a page whose storage process ended no other connection for as long as that page
-/// lives ("Refresh the page to try again"): a frame made afterwards gets one.
+/// When its storage process has ended, WebKit gives that page no other connection ("Refresh the
+/// page to try again"); but a frame made afterwards gets one.
 function take_factory_of_a_new_frame() {
   frame?.remove();
   frame = document.createElement('iframe');
@@ -38,7 +38,7 @@ async function open() {
   const database = await ask(request);
   const forget = () => { connection = null; };
   database.onclose = forget;
-  database.onversionchange = () => {  // it is cleared, or made anew: that must not wait for us
+  database.onversionchange = () => {  // being cleared: do not make it wait
     database.close();
     forget();
   };
@@ -68,7 +68,7 @@ export function transact(database, store, change, durability = 'strict') {
   });
 }
 
-/// Does `work` with the database; once more with a new connection where the old one was lost.
+/// Does `work` with the database; again with a new connection if the old connection was lost.
 export async function with_database(work) {
   for (const [attempt, pause] of pauses_ms.entries()) {
     await new Promise((resolve) => setTimeout(resolve, pause));

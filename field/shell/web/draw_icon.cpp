@@ -16,8 +16,8 @@ struct Point {
     double x, y;
 };
 
-// On a unit square: deck flange, face, kick, and the hem folded back. All of it lies within the
-// middle four fifths, which a round mask leaves.
+// On a unit square: deck flange, face, kick, and the hem folded back. All of it is within the
+// middle four fifths, which a round mask does not cut off.
 constexpr std::array<Point, 5> section{
     {{0.20, 0.33}, {0.66, 0.24}, {0.66, 0.66}, {0.75, 0.75}, {0.64, 0.75}}};
 constexpr std::array<Point, 2> tape{{{0.80, 0.24}, {0.80, 0.66}}};  // a dimension line beside it

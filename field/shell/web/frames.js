@@ -1,4 +1,4 @@
-// How much of a journal's bytes checks out: frames of magic, header, CRC and payload
+// How many of a journal's bytes check out: frames of magic, header, CRC and payload
 // (docs/journal_format.md), found again after damage.
 const magic = [0xfe, 0x48, 0x45, 0x4d];
 const header_size = 16;
@@ -12,7 +12,7 @@ const table = Uint32Array.from({ length: 256 }, (_, byte) => {
   return crc;
 });
 
-/// CRC-32 of zip and PNG, over one stretch after another.
+/// CRC-32 as in zip and PNG, computed over several stretches.
 export function crc_of(...stretches) {
   let crc = 0xffffffff;
   for (const bytes of stretches) {
@@ -37,7 +37,7 @@ function frame_at(bytes, at) {
   return crc === header.getUint32(12, true) ? end - at : 0;
 }
 
-/// So many bytes lie in frames that check out.
+/// The number of bytes in frames that check out.
 export function valid_size(bytes) {
   let valid = 0;
   for (let at = 0; at + header_size <= bytes.length;) {

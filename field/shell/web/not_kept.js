@@ -1,6 +1,6 @@
-// Why something is not kept: each kind has its own words and its own mend, which the program says.
+// Why something is not kept: for each kind the program says what is wrong and what to do.
 export class NotKept extends Error {
-  // Numbers that page_failure.cpp knows.
+  // The same numbers as in page_failure.cpp.
   static full = 1;       // no room is left
   static lost = 2;       // the browser's store is gone and did not come back
   static elsewhere = 3;  // another page wrote there

@@ -30,7 +30,7 @@ function ask_frame() {
 
 function draw(now) {
   frame_asked = false;
-  const again = Module._hemline_frame(program, now);  // seconds; below 0: rest
+  const again = Module._hemline_frame(program, now);  // seconds; below 0: nothing to draw
   watch_tilt();
   clearTimeout(wake);
   if (again === 0) {
@@ -69,19 +69,20 @@ function touched(event) {
     ask_for_tilt();
   }
   if (event.type === 'pointerup' && !promise_asked && mirror.querySelector('[data-name="by"]')
-    && mirror.querySelector('[data-name="jobs"]')) {  // a job is open: there is something to keep
+    && mirror.querySelector('[data-name="jobs"]')) {  // a job is open: ask
     ask_promise();
   }
 }
 
-/// The program shows letters to type a name with.
+/// The program shows letter keys for a name.
 function wants_keys() {
   return mirror.querySelector('[data-name="letter space"]') !== null && !matchMedia('(pointer: coarse)').matches;
 }
 
-const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b',
-  ArrowDown: '\x0e', ArrowRight: '\x0e', ArrowUp: '\x10', ArrowLeft: '\x10' };  // keys.h
-const undo = '\x1a';
+// keys.h. Tab goes over the mirror's controls, which show where it is; arrows over the program's.
+const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b', ArrowUp: '\x11', ArrowDown: '\x12',
+  ArrowLeft: '\x13', ArrowRight: '\x14', PageUp: '\x15', PageDown: '\x16', F1: '\x17' };
+const commands = { z: '\x1a', c: '\x03', arrowdown: '\x0e', arrowup: '\x10' };
 
 /// Calls `take` with the address of the text.
 function with_text(text, take) {
@@ -99,7 +100,7 @@ function type(text) {
   }
 }
 
-/// A letter that is being composed (´ and n) comes whole, from the field that is typed into.
+/// A letter that is being composed (´ and n) arrives complete, from the field being typed into.
 function key_pressed(event) {
   const pressing = event.target.closest?.('#mirror, #words') && ['Enter', ' '].includes(event.key);
   if (event.isComposing || pressing) {
@@ -107,21 +108,26 @@ function key_pressed(event) {
   }
   const command = event.ctrlKey || event.metaKey;
   if (command && event.key.toLowerCase() === 'a') {
-    event.preventDefault();  // nothing here is to be painted as chosen
-  } else if (command && !event.altKey && event.key.toLowerCase() === 'z') {
+    event.preventDefault();  // nothing here is to be highlighted as selected
+  } else if (command && !event.altKey && commands[event.key.toLowerCase()]) {
     event.preventDefault();
-    type(undo);
+    type(commands[event.key.toLowerCase()]);
+  } else if (event.repeat && event.key === 'Enter') {
+    event.preventDefault();  // held down, it acts once
   } else if (!command && !event.altKey && (keys[event.key] || event.target !== typing)) {
     const text = keys[event.key] ?? (event.key.length === 1 ? event.key : '');
     if (text !== '') {
       event.preventDefault();
+      if (event.key.startsWith('Arrow') && mirror.contains(document.activeElement)) {
+        document.activeElement.blur();  // Enter is for the program's focus now
+      }
       type(text);
     }
   }
 }
 
 // ---- the mirror ----------------------------------------------------------------------------------
-/// Says it to those who hear, once when it changes.
+/// Announces it to a screen reader, once when it changes.
 function say_aloud(id, words) {
   const place = document.getElementById(id);
   if (place.textContent !== words) {
@@ -129,9 +135,10 @@ function say_aloud(id, words) {
   }
 }
 
-/// As page_mirror.h says.
+/// See page_mirror.h.
 function reflect(page) {
   const wanted = [];
+  mirror.dataset.waits = page.waits;
   for (const target of page.targets) {
     const button = document.createElement('button');
     button.dataset.name = target.name;
@@ -185,7 +192,7 @@ let tilt = null;  // as the sensor said last
 let tilt_clock = 0;
 const tilt_every_ms = 50;
 
-/// A tablet without a sensor sends nothing, or nulls: neither is ever taken for a level deck.
+/// A tablet without a sensor sends nothing, or nulls; neither is ever taken for a level deck.
 function tilted(event) {
   if (event.beta !== null && event.gamma !== null) {
     const first = tilt === null;
@@ -202,8 +209,8 @@ function take_tilt() {
   }
 }
 
-/// While a tilt is read, samples are taken by the clock: some browsers are silent as long as the
-/// tablet moves by less than a tenth of a degree, and one that lies still is what is wanted.
+/// While a tilt is read, samples are taken by the clock: some browsers send nothing while the
+/// tablet moves by less than a tenth of a degree, and the tablet should lie still.
 function watch_tilt() {
   const reads = Module._hemline_reads_tilt(program) === 1;
   if (reads && tilt_clock === 0) {
@@ -220,13 +227,13 @@ function ask_for_tilt() {
   if (ask && !tilt_asked) {
     tilt_asked = true;
     ask.call(window.DeviceOrientationEvent).then((answer) => {
-      if (answer === 'granted') {  // one that listened before is not told everywhere
+      if (answer === 'granted') {  // listen again: needed by some browsers
         window.removeEventListener('deviceorientation', tilted);
         window.addEventListener('deviceorientation', tilted);
       } else {
         loading.tell('tilt_refused');
       }
-    }, () => { tilt_asked = false; });  // not inside a touch: the next one asks again
+    }, () => { tilt_asked = false; });  // not inside a touch: the next touch asks again
   }
 }
 
@@ -236,7 +243,7 @@ function keep(keeping_it) {
   return keeping_it.finally(() => { --being_kept; });
 }
 
-/// All that one call put in place is kept together.
+/// Everything that a call put in place is kept together.
 function keep_whole() {
   const changes = whole;
   whole = [];
@@ -258,7 +265,7 @@ function ask_promise() {
   asked.then(say_promise, () => say_promise(false));
 }
 
-/// An earlier visit may have been given the promise.
+/// The browser may have given the promise on an earlier visit.
 function look_for_promise() {
   navigator.storage?.persisted?.().then((given) => {
     if (given) {
@@ -268,7 +275,7 @@ function look_for_promise() {
   }, () => {});
 }
 
-/// A job file that was chosen or dropped. One larger than any job file is not read to its end.
+/// A job file that was chosen or dropped. A file larger than any job file is not read to its end.
 async function take_file(file) {
   const size_most = 21 * 1024 * 1024;
   if (!program) {
@@ -324,9 +331,10 @@ globalThis.Module = {
     ask_promise,
     is_dark: () => matchMedia('(prefers-color-scheme: dark)').matches,
     shares,
-    /// Where the program is, and what is half keyed in: found again at the next start.
+    copy: (text) => { navigator.clipboard?.writeText(text).catch(() => {}); },
+    /// Saves where the program is, and what is half keyed in, for the next start.
     leave: (text) => keep(Store.set('left', text).catch(() => {})),
-    /// Tells the saver what became of the bytes given last, unless it is gone by then.
+    /// Tells the saver what happened to the bytes given last, unless the saver is gone by then.
     when_kept(saver, sequence) {
       const mark = savers.get(saver) ?? Symbol('saver');
       savers.set(saver, mark);
@@ -352,7 +360,7 @@ for (const kind of Object.keys(kinds)) {
 canvas.addEventListener('wheel', (event) => {
   event.preventDefault();
   if (program) {
-    const notch = event.deltaMode === 1 ? 3 : 100;  // lines or pixels that browsers give one
+    const notch = event.deltaMode === 1 ? 3 : 100;  // some browsers count lines, others pixels
     Module._hemline_wheel(program, event.offsetX * (window.devicePixelRatio || 1),
       event.offsetY * (window.devicePixelRatio || 1), -event.deltaY / notch);
     ask_frame();
@@ -376,6 +384,14 @@ typing.addEventListener('beforeinput', (event) => {
   type(event.inputType === 'deleteContentBackward' ? '\b' : event.inputType === 'insertLineBreak' ? '\n' : event.data ?? '');
 });
 window.addEventListener('keydown', key_pressed);
+window.addEventListener('paste', (event) => {
+  const text = event.clipboardData?.getData('text/plain') ?? '';
+  if (program && text !== '') {
+    event.preventDefault();
+    with_text(text, (at) => Module._hemline_paste(program, at));
+    ask_frame();
+  }
+});
 window.addEventListener('dragover', (event) => event.preventDefault());
 window.addEventListener('drop', (event) => {
   event.preventDefault();

@@ -9,6 +9,7 @@
 
 #include <fcntl.h>
 
+#include "engine/words/result.h"
 #include "field/store/folder_draft.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
@@ -28,7 +29,7 @@ EM_JS(void, page_put, (const char* path, const std::uint8_t* bytes, std::size_t 
 EM_JS(void, page_remove, (const char* path), { Module.hemline.put(UTF8ToString(path), null); })
 // clang-format on
 
-/// As the page knows it: below …/hemline.
+/// The path as the page knows it: below …/hemline.
 std::string kept_name(const std::filesystem::path& path) {
     const auto home = hemline_folder();
     return home.ok() ? path.lexically_relative(*home).string() : path.string();
@@ -86,7 +87,7 @@ void PageDisk::note_change(const std::filesystem::path& file) {
     changes_.push_back({file, std::move(before)});
 }
 
-/// What is still built in a folder of its own is kept when that folder is put in place.
+/// What is being built in a draft folder is kept when that folder is put in place.
 int PageDisk::rename_folder(const std::filesystem::path& from, const std::filesystem::path& to) {
     const auto names = names_in(from);
     if (!names) {

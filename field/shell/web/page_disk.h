@@ -1,5 +1,5 @@
-// The browser's disk: files lie in memory, as they were laid there at the start, and what is
-// written to them goes to the page, which keeps it in IndexedDB.
+// The browser's disk: files are in memory, loaded at the start; what is written to them goes to the
+// page, which keeps it in IndexedDB.
 //
 //   write ─▶ file in memory, and what is not kept yet ─▶ keep() ─▶ page ─▶ hemline_kept
 //   draft, rename; remove ─▶ memory, and put() ─▶ page, all of one call in one transaction ─▶
@@ -20,15 +20,16 @@ class PageDisk : public Disk {
   public:
     int open(const std::filesystem::path& path, int flags) override;
     ssize_t write(int file, const std::uint8_t* bytes, std::size_t size) override;
-    /// Hands to the page what was written to the file since the last time, and does not wait.
+    /// Gives the page what was written to the file since the last time, without waiting.
     int sync(int file) override;
-    /// The page could not keep what was handed to it last: the file is again what it was before.
+    /// The page could not keep what it was given last: restores the file as it was before.
     void take_back();
 
-    /// What is moved into place is kept whole, a folder with all in it; a draft is not kept.
+    /// What is moved into place is kept completely, a folder with everything in it; a draft is not
+    /// kept.
     int rename(const std::filesystem::path& from, const std::filesystem::path& to) override;
     int remove(const std::filesystem::path& file) override;
-    /// The page has kept so many of these changes, or none of them: then they are undone.
+    /// The page has kept so many of these changes; or none of them, and then they are undone.
     void kept_whole(std::size_t changes);
     void take_back_whole(std::size_t changes);
 
@@ -41,7 +42,7 @@ class PageDisk : public Disk {
     };
     struct Change {
         std::filesystem::path file;
-        std::optional<Bytes> before;  ///< nothing: it was not there
+        std::optional<Bytes> before;  ///< nothing: the file did not exist
     };
     int rename_folder(const std::filesystem::path& from, const std::filesystem::path& to);
     void note_change(const std::filesystem::path& file);

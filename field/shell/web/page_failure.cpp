@@ -1,4 +1,5 @@
 #include "field/shell/web/page_failure.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 

@@ -1,7 +1,7 @@
-// Why the page did not keep something: each kind with its own words and its own mend.
+// Why the page did not keep something: for each kind what is wrong and what to do.
 #pragma once
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 
 namespace hemline {
 

@@ -1,10 +1,12 @@
-// hemline in a browser: the page calls in with touches, keys and frames, and keeps what is written.
+// hemline in a browser: the page calls these functions with touches, keys and frames, and keeps
+// what is written.
 #include <emscripten.h>
 #include <imgui.h>
 
 #include <algorithm>
 #include <memory>
 
+#include "engine/words/result.h"
 #include "field/app/app.h"
 #include "field/shell/stage.h"
 #include "field/shell/web/choices_text.h"
@@ -29,6 +31,7 @@ EM_JS(void, page_reflect, (const char* json), { Module.hemline.reflect(JSON.pars
 EM_JS(void, page_give, (const char* name, const char* kind, const std::uint8_t* bytes, std::size_t size), {
     Module.hemline.give(UTF8ToString(name), UTF8ToString(kind), HEAPU8.slice(bytes, bytes + size));
 })
+EM_JS(void, page_copy, (const char* text), { Module.hemline.copy(UTF8ToString(text)); })
 EM_JS(void, page_choose, (), { Module.hemline.choose(); })
 EM_JS(void, page_print, (const char* page), { Module.hemline.print(UTF8ToString(page)); })
 EM_JS(void, page_ask_promise, (), { Module.hemline.ask_promise(); })
@@ -44,6 +47,7 @@ Platform page_platform() {
         page_give(name.c_str(), std::string(kind).c_str(), bytes.data(), bytes.size());
         return {};
     };
+    page.copy = [](const std::string& text) { page_copy(text.c_str()); };
     page.gives_later = page_shares() != 0;
     page.choose = page_choose;
     page.print = [](const std::string& html) { page_print(html.c_str()); };
@@ -54,7 +58,7 @@ Platform page_platform() {
 
 }  // namespace
 
-/// The program, at an address that the page holds.
+/// The program; the page holds its address.
 class Page {
   public:
     Page(Assets assets, AppOptions options, std::shared_ptr<PageDisk> disk)
@@ -92,6 +96,11 @@ class Page {
 
     void type(const char* text) {
         stage_.type(text);
+        stage_.want_frames();
+    }
+
+    void paste(const char* text) {
+        stage_.paste(text);
         stage_.want_frames();
     }
 
@@ -137,10 +146,8 @@ class Page {
     }
 
     void go_back_to(const char* text) {
-        if (const std::optional<LeftOff> left = left_off_in(text)) {
-            app_.go_back_to(*left);
-            stage_.want_frames();
-        }
+        app_.go_back_to(text);
+        stage_.want_frames();
     }
 
     void take_file(const char* file) {
@@ -158,7 +165,8 @@ class Page {
         stage_.want_frames();
     }
 
-    /// Draws when something is to be drawn. Seconds until the next frame is wanted, −1: rest.
+    /// Draws when something is to be drawn. Returns seconds until the next frame is wanted; −1:
+    /// none.
     double frame(double now_ms) {
         if (!stage_.at_rest()) {
             stage_.draw(frame_at_ > 0 ? (now_ms - frame_at_) / 1000 : 0);
@@ -178,8 +186,8 @@ class Page {
     }
 
   private:
-    /// As many pixels a millimetre as the screen has; fewer where its page would not fit whole: on
-    /// a phone all is smaller, and the action below stays in reach.
+    /// As many pixels in a millimeter as the screen has; fewer where the page would not fit: on a
+    /// phone everything is smaller, and the action at the bottom stays in reach.
     void fit_letters() {
         const float fits =
             std::min(std::max(w_, h_) / Ui::page_long_mm, std::min(w_, h_) / Ui::page_short_mm);
@@ -207,13 +215,6 @@ class Page {
             page_reflect(now.c_str());
             reflected_ = std::move(now);
         }
-        const LeftOff left = app_.left_off();
-        LeftOff timeless = left;
-        timeless.wall_ms = 0;
-        if (std::string text = print_left_off(timeless); text != left_) {
-            page_leave(print_left_off(left).c_str());
-            left_ = std::move(text);
-        }
     }
 
     std::shared_ptr<PageDisk> disk_;
@@ -222,7 +223,7 @@ class Page {
     PageScreen screen_;
     float w_ = 0, h_ = 0, density_ = 1, scale_ = 0;
     double frame_at_ = 0;
-    std::string reflected_, left_;
+    std::string reflected_;
 };
 
 extern "C" {
@@ -237,6 +238,7 @@ EMSCRIPTEN_KEEPALIVE void hemline_wheel(Page* page, float x, float y, float notc
     page->touch({TouchKind::wheel, 0, x, y, notches});
 }
 EMSCRIPTEN_KEEPALIVE void hemline_type(Page* page, const char* text) { page->type(text); }
+EMSCRIPTEN_KEEPALIVE void hemline_paste(Page* page, const char* text) { page->paste(text); }
 EMSCRIPTEN_KEEPALIVE double hemline_frame(Page* page, double now_ms) { return page->frame(now_ms); }
 EMSCRIPTEN_KEEPALIVE void hemline_kept(Page* page, Saver* saver, std::uint32_t sequence, int why) {
     page->answer(*saver, sequence, static_cast<NotKept>(why));
@@ -292,7 +294,7 @@ int main() {
     options.wake = [] {};  // the page asks for a frame when it has answered
     options.platform = page_platform();
     options.promised = Promised::not_asked;
-    const Result<ScreenScale> screen = read_screen_scale();  // a torn one is as none
+    const Result<ScreenScale> screen = read_screen_scale();  // a torn file counts as none
     options.screen = screen ? *screen : ScreenScale{};
     options.ask_scale = !options.screen.px_per_mm && !options.screen.put_off;
     options.px_per_mm = options.screen.px_per_mm.value_or(px_per_mm_unknown);
@@ -300,6 +302,10 @@ int main() {
     options.light = dark ? Light::night : Light::day;
     const auto disk = std::make_shared<PageDisk>();
     options.keep_scale = [disk](const ScreenScale& kept) { return keep_screen_scale(*disk, kept); };
+    options.keep_left_off = [](const std::string& text) -> std::optional<Problem> {
+        page_leave(text.c_str());
+        return {};
+    };
     options.disk = disk;
     auto page = std::make_unique<Page>(*assets, std::move(options), disk);
     if (const std::optional<Problem> problem = page->open()) {

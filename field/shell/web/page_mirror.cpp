@@ -45,11 +45,12 @@ std::string mirror_of(const Stage& stage, const App& app, float density) {
         }
     }
     const State& state = app.state();
-    const Json all = {{"language", state.language == Language::spanish ? "es" : "en"},
+    const Json all = {{"language", state.language},
                       {"ground", app.light() == Light::night ? "#14181c" : "#fbfaf6"},
                       {"title", stage.words().empty() ? "" : stage.words().front().words},
                       {"saved", app.in_words(state.saved)},
                       {"warning", warning},
+                      {"waits", stage.refusal_left() > 0},
                       {"targets", std::move(targets)},
                       {"texts", std::move(texts)}};
     return all.dump(-1, ' ', false, Json::error_handler_t::replace);

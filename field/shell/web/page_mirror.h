@@ -1,4 +1,4 @@
-// What the page mirrors of a screen in its own elements, for those who hear it and for tests.
+// What the page mirrors of a screen in HTML elements, for screen readers and for tests.
 #pragma once
 
 #include <string>
@@ -8,9 +8,9 @@
 
 namespace hemline {
 
-/// JSON: {language, ground, title, saved, warning, targets: [{name, label, chosen, x, y, w, h}],
-/// texts:
-/// [{words, x, y, w, h}]}, boxes in CSS pixels.
+/// JSON: {language, ground, title, saved, warning, waits, targets: [{name, label, chosen, x, y, w,
+/// h}], texts: [{words, x, y, w, h}]}, boxes in CSS pixels; waits: the main action does, for words
+/// that are to be read first.
 std::string mirror_of(const Stage& stage, const App& app, float density);
 
 }  // namespace hemline

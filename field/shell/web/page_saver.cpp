@@ -1,9 +1,10 @@
-// Saving in a browser, where keeping is the page's work and nothing may wait for it: the same
-// Saver, one frame at a time, returned when the page answers.
+// Saving in a browser, where the page keeps the bytes and nothing may wait for it: the same Saver,
+// one frame at a time, which comes back when the page answers.
 #include <emscripten.h>
 
 #include <utility>
 
+#include "engine/words/result.h"
 #include "field/store/saver.h"
 
 namespace hemline {
@@ -22,7 +23,7 @@ EM_JS(void, page_forget, (void* saver), { Module.hemline.forget(saver); })
 Saver::Saver(OwnJournal& journal, std::function<void()> wake)
     : journal_(journal), wake_(std::move(wake)) {}
 
-/// What the page is keeping, it keeps; its answer finds nobody.
+/// The page goes on keeping what it was given, but its answer is ignored.
 Saver::~Saver() { page_forget(this); }
 
 void Saver::hand_over(std::uint32_t sequence, Bytes frame, Bytes strike) {
@@ -50,7 +51,7 @@ void Saver::answered(std::uint32_t sequence, const std::optional<Problem>& why_n
     failed_ = why_not.has_value();
     returned_.push_back({sequence, {}});
     if (failed_) {
-        // The page keeps all of a frame or none: nothing of it remains.
+        // The page keeps all of a frame or nothing, so nothing of it remains.
         returned_.back().not_saved = NotSaved{*why_not};
     }
     wake_();

@@ -1,4 +1,5 @@
 #include "field/shell/web/page_screen.h"
+#include "engine/words/result.h"
 
 #include <GLES3/gl3.h>
 #include <backends/imgui_impl_opengl3.h>
@@ -44,7 +45,7 @@ void PageScreen::take_letters() const {
     if (ImGui::GetIO().Fonts->TexID == nullptr) {
         ImGui_ImplOpenGL3_CreateFontsTexture();
     }
-    ImGui::GetIO().Fonts->ClearTexData();  // the screen has its copy
+    ImGui::GetIO().Fonts->ClearTexData();  // the graphics card has a copy
 }
 
 void PageScreen::present(Colour ground) const {

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "engine/words/result.h"
+#include "engine/words/result_declared.h"
 #include "field/theme/theme.h"
 
 namespace hemline {
@@ -16,9 +16,9 @@ class PageScreen {
     std::optional<Problem> open_again();
     /// Sets the canvas to so many pixels, and ImGuiIO with it.
     void set_size(int w, int h);
-    /// Takes the atlas that load_fonts() built to the screen's memory.
+    /// Copies the atlas that load_fonts() built to the graphics card.
     void take_letters() const;
-    /// Shows what ImGui::Render() made, on a ground of one colour.
+    /// Shows what ImGui::Render() made on a plain ground.
     void present(Colour ground) const;
 
   private:

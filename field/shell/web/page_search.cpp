@@ -1,5 +1,5 @@
-// The search for better plans in a browser: the page hands the job's events to a worker, which runs
-// this same program beside it, and hands back what that finds.
+// The search for better plans in a browser: the page gives the job's events to a worker, which runs
+// this same program, and passes back what it finds.
 //
 //   start ─▶ page ─▶ worker: hemline_search(events) ─▶ choices as text ─▶ page ─▶ answered()
 #include <emscripten.h>
@@ -9,6 +9,7 @@
 
 #include "engine/plan/make_plan.h"
 #include "engine/record/event_bytes.h"
+#include "engine/words/result.h"
 #include "engine/work/job_sections.h"
 #include "field/app/plan_search.h"
 #include "field/shell/web/choices_text.h"
@@ -62,7 +63,7 @@ void PlanSearch::cancel() {
     found_.reset();
 }
 
-/// What is looked for in the worker is not waited for.
+/// Nothing waits for the worker's search.
 void PlanSearch::settle() {}
 
 std::optional<std::vector<PlanChoice>> PlanSearch::found() {
@@ -75,11 +76,11 @@ void PlanSearch::answered(std::vector<PlanChoice> choices, bool is_last) {
 }
 
 extern "C" {
-/// In the worker: looks for the choices of the job that these events make, and tells what it finds.
+/// In the worker: looks for the choices of the job with these events, and reports what it finds.
 EMSCRIPTEN_KEEPALIVE void hemline_search(const std::uint8_t* events, std::size_t size) {
     const Result<Assets> assets = read_assets("/assets");
     if (!assets) {
-        return;  // the page's own program says so
+        return;  // the page's program says so
     }
     const Job job = replay(read_journal({events, size}).events, assets->practice);
     const Catalogue catalogue = catalogue_on(assets->catalogue, assets->sections, job);

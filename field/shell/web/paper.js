@@ -1,14 +1,14 @@
-// Files and paper: a file out to the browser's downloads or a share sheet, one in from its picker, a page to its
-// printer.
+// Files and paper: a file to the browser's downloads or a share sheet, a file from its picker, a
+// page to its printer.
 
-/// On a home screen of iOS a download link does nothing, or opens a sheet that there is no way back
-/// from (WebKit's bug 236943; "not working on ios PWA", issue 479 of FileSaver.js): files go out
-/// through the share sheet there.
+/// On a home screen of iOS a download link does nothing, or opens a sheet without a way back
+/// (WebKit's bug 236943; "not working on ios PWA", issue 479 of FileSaver.js): files go out through
+/// the share sheet there.
 export function shares() {
   return navigator.standalone === true && navigator.canShare?.({ files: [new File(['a'], 'a.zip', { type: 'application/zip' })] }) === true;
 }
 
-/// `taken` is told what became of a file that was shared: 0 it was taken, 1 put away, 2 refused.
+/// `taken` is called with what happened to a shared file: 0 it was taken, 1 dismissed, 2 refused.
 export function give(name, kind, bytes, taken) {
   if (shares()) {
     const file = new File([bytes], name, { type: kind });
@@ -39,8 +39,8 @@ export function ask_for_file(take) {
   input.click();
 }
 
-/// Prints a page of the program's own. It stands in this one, where only a printer sees it: not
-/// every tablet prints a frame.
+/// Prints a page made by the program. It is put into this page, where only a printer shows it,
+/// because not every tablet prints a frame.
 export function print(html) {
   const page = new DOMParser().parseFromString(html, 'text/html');
   const style = document.createElement('style');

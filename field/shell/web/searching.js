@@ -1,13 +1,13 @@
-// The worker that looks for better plans beside the hand, one search at a time.
+// The worker that looks for better plans while the crew goes on, one search at a time.
 let worker = null;
 let busy = false;
 let waiting = 0;
 
-const pause_ms = 250;  // events often come close together, each with a job of its own
+const pause_ms = 250;  // events often come close together, each with a new job to search
 
 export function stop_search() {
   clearTimeout(waiting);
-  if (busy) {  // only its end stops one
+  if (busy) {  // a search can only be stopped by ending the worker
     worker.terminate();
     worker = null;
     busy = false;
@@ -24,7 +24,7 @@ export function start_search(events, take) {
       busy = !data.is_last;
       take(data.choices, data.is_last);
     };
-    worker.onerror = () => {  // no plan is better than the one that stands
+    worker.onerror = () => {  // no plan is better than the present plan
       worker = null;
       busy = false;
       take('[]', true);

@@ -1,13 +1,13 @@
-// The start: alone on this tablet, the store open, the program loaded with its progress said, and
-// then a worker that keeps it.
+// The start: makes sure no other page has the program open, opens the store, loads the program and
+// shows how far, and then starts a service worker that keeps it.
 import { Store } from './store.js';
 
 const { loading } = globalThis;
 const sizes = SIZES;  // of what is loaded here, in bytes
 const slow_ms = 8000;
 
-/// Waits until no other page of this browser has the program open. A lock that cannot be had is no
-/// lock that is held.
+/// Waits until no other page of this browser has the program open. If locks are not available,
+/// nobody holds the lock.
 function hold_alone() {
   return new Promise((resolve, reject) => {
     const hold = () => {
@@ -76,7 +76,7 @@ function run_script(name) {
   });
 }
 
-/// How the screen was set before that was kept with all else of this device.
+/// The screen's setting from versions that did not keep it with the other settings of this device.
 function take_older_setting() {
   try {
     const { px_per_mm, left_hand } = JSON.parse(localStorage.getItem('screen') ?? '{}');
@@ -86,7 +86,7 @@ function take_older_setting() {
     }
     localStorage.removeItem('screen');
   } catch {
-    // none, or a torn one: the crew is asked again
+    // none, or a torn file: the crew is asked again
   }
 }
 
@@ -105,8 +105,8 @@ async function open_store(opened) {
   }
 }
 
-/// Starts the program with `module`; `opened` is waited for when the store is open. What fails is on
-/// the screen.
+/// Starts the program with `module`; waits for `opened` when the store is open. A failure is shown
+/// on the screen.
 export async function start(module, opened) {
   try {
     await hold_alone();
@@ -129,7 +129,8 @@ export async function start(module, opened) {
   }
 }
 
-/// After the start, so that it finds loaded what it keeps. Says when it is true for the first time.
+/// Called after the start, so that the files it keeps are loaded already. Says when the program is
+/// kept for the first time.
 export async function keep_program() {
   const registration = await navigator.serviceWorker?.register('sw.js', { updateViaCache: 'none' }).catch(() => undefined);
   const coming = registration?.active ? undefined : registration?.installing ?? registration?.waiting;

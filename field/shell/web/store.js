@@ -4,20 +4,20 @@
 //   append ─▶ copy, flushed ─▶ transaction, complete ─▶ saved
 //              ▲ cut off again ─────┘ failed
 //
-// At the start the longer valid of the two counts, and mends the other.
+// At the start the copy with more valid bytes counts, and repairs the other.
 import { Copy } from './copy.js';
 import { ask, transact, with_database } from './database.js';
 import { valid_size } from './frames.js';
 import { NotKept, kind_of } from './not_kept.js';
 
 const whole = 'whole';  // names the files that are being put in place together
-const chunks_most = 32;  // of one file, before they are joined
+const chunks_most = 32;  // chunks of a file, before they are joined
 const idle_ms = 2000;
 
 let files = new Map();  // path -> its chunks, in order, as they are kept
 let device = '';
 let known = null;       // the connection that was compared with `files`
-let unsure = () => new Map();  // path -> what a save that was cut off may have left there, or null
+let unsure = () => new Map();  // path -> what an interrupted save may have left there, or null
 let busy = Promise.resolve();
 let joining = 0;
 let tell = () => {};
@@ -78,7 +78,7 @@ function put_bytes(chunks, path, bytes) {
   }
 }
 
-/// A new connection may show a store that was cleared, or one that another page wrote to.
+/// A new connection may show a store that was cleared, or that another page wrote to.
 async function compare(database) {
   const there = await read_chunks(database);
   const left = unsure();
@@ -120,7 +120,7 @@ async function write_chunks(leaves, change) {
   }
 }
 
-/// Every deed waits for the one before.
+/// Every operation waits for the operation before.
 function in_turn(deed) {
   const done = busy.then(deed);
   busy = done.catch(() => {});
@@ -134,8 +134,8 @@ async function copy_anew() {
   }
 }
 
-/// Without room nothing is saved. A copy that fails otherwise is given up, and that is said: the
-/// crew goes on with the database alone.
+/// Without room nothing is saved. A copy that fails for another reason is given up, and the crew is
+/// told: it goes on with the database alone.
 async function copied(deed) {
   if (!Copy.there()) {
     return;
@@ -163,7 +163,7 @@ async function append_copy(path, offset, bytes) {
 }
 
 // ---- the start ------------------------------------------------------------------------------------
-/// Of two versions of a file, the one that counts.
+/// Of two versions of a file, returns the version that counts.
 function better(path, kept, copy) {
   if (kept === undefined || copy === undefined || !path.endsWith('.journal')) {
     return kept ?? copy;
@@ -172,7 +172,7 @@ function better(path, kept, copy) {
   return b > a || (b === a && copy.length > kept.length && begins(copy, kept)) ? copy : kept;
 }
 
-/// Paths that were being put in place when the page ended. Half a list: none was yet.
+/// Paths that were being put in place when the page ended. Half a list: none was in place yet.
 function put_together(list) {
   try {
     return list ? JSON.parse(new TextDecoder().decode(list)) : [];
@@ -181,7 +181,7 @@ function put_together(list) {
   }
 }
 
-/// Chooses file by file; `anew`: the browser made its database anew.
+/// Chooses file by file; `anew`: the browser created its database again.
 async function choose(database, there, copy, anew) {
   const undone = anew ? [] : put_together(copy.get(whole));
   copy.delete(whole);
@@ -202,7 +202,7 @@ async function choose(database, there, copy, anew) {
       if (best && copy.has(path) && !begins(best, copy.get(path)) && path.endsWith('.journal')) {
         mends.push([`aside/${path}`, copy.get(path)]);
       }
-      // No room now: the next save finds it behind, and writes it whole.
+      // No room now: the next save finds it incomplete, and writes it completely.
       await Copy.put(path, best ?? null).catch(() => {});
     }
   }
@@ -226,19 +226,19 @@ async function join() {
 
 function join_while_idle() {
   clearTimeout(joining);
-  joining = setTimeout(() => in_turn(join).catch(() => {}), idle_ms);  // as well as may be
+  joining = setTimeout(() => in_turn(join).catch(() => {}), idle_ms);  // if possible
 }
 
 export const Store = {
   /// Opens the database and reads all of it. Rejects where the browser keeps nothing. `say`: is
-  /// told what befell the store: 'one_copy', 'came_back', 'mended'.
+  /// told what happened to the store: 'one_copy', 'came_back', 'mended'.
   async open(say = () => {}) {
     tell = say;
     await with_database(async (database) => {
       files = new Map();
       const settings = database.transaction('settings').objectStore('settings');
       const [there, kept_device, copy] = await Promise.all([read_chunks(database), ask(settings.get('device')), Copy.start()]);
-      device = kept_device ?? new_device();  // a database made anew may have lost events of the old number
+      device = kept_device ?? new_device();  // events of the old number may be lost
       await choose(database, there, copy, kept_device === undefined);
       if (kept_device === undefined) {
         await transact(database, 'settings', (store) => store.put(device, 'device'));
@@ -248,14 +248,14 @@ export const Store = {
     join_while_idle();
   },
   setting: (name) => with_database((database) => ask(database.transaction('settings').objectStore('settings').get(name))),
-  /// Not waited for by anyone: without strict durability.
+  /// Nobody waits for it, so without strict durability.
   set: (name, value) => with_database((database) => transact(database, 'settings', (store) => store.put(value, name), 'relaxed')),
 
   has: (path) => files.has(path),
-  /// As if it had been kept: the program finds it, and keeps it with its own next change.
+  /// As if it had been kept: the program finds it, and keeps it with the next change.
   lay: (path, bytes) => files.set(path, [bytes]),
 
-  /// Lays the files where the program looks for them.
+  /// Puts the files where the program looks for them.
   fill(module) {
     module.ENV.XDG_DATA_HOME = '/kept';
     const lay = (path, bytes) => {
@@ -286,7 +286,7 @@ export const Store = {
     }
   }),
 
-  /// Whole files in place of what was there, or nothing in their place (null): all of it or none.
+  /// Replaces whole files, or removes them (null): all of it or nothing.
   put_whole: (changes) => in_turn(async () => {
     const undo = async () => {
       for (const [path] of changes) {
@@ -314,6 +314,6 @@ export const Store = {
     await copied(() => Copy.put(whole, null)).catch(() => {});
   }),
 
-  /// Ends the joining that waits, at once: for tests.
+  /// Does the pending joining at once: for tests.
   settle: () => { clearTimeout(joining); return in_turn(join); },
 };

@@ -1,6 +1,6 @@
 // Keeps the whole program on the tablet: the first visit is enough. Each file is listed with its
-// hash, and a new program takes over only when every file of it checked out: half an upload never
-// does. It is a store of its own, taken up when no page uses the old one.
+// hash, and a new program takes over only when every file of it has checked out, never after half
+// an upload. It is kept separately, and used once no page uses the old program.
 const mine = `hemline ${self.registration.scope} `;
 const version = `${mine}VERSION`;
 const files = FILES;  // path -> SHA-256; the page itself is "./"
@@ -10,7 +10,8 @@ async function hash_of(bytes) {
   return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-/// Where a file may be had, the nearest first: what the page has just loaded is not loaded again.
+/// Where to get a file, the nearest source first, so that what the page has just loaded is not
+/// loaded again.
 const places = [
   (path) => caches.match(path),
   (path) => fetch(path, { cache: 'force-cache' }),

@@ -15,7 +15,7 @@ namespace cutting_checker {
 
 using Int = std::int64_t;
 
-/// The most worth of pieces that fit `room` nanometres, each piece taking its length and one kerf.
+/// The most worth of pieces that fit `room` nanometers, each piece taking its length and one kerf.
 inline Int most_worth(const hemline::CuttingJob& job, const std::vector<Int>& worth, Int room) {
     std::map<Int, Int> best{{0, 0}};  // room used, worth
     for (std::size_t i = 0; i < job.demand.size(); ++i) {
@@ -175,7 +175,7 @@ class SearchAgain {
                 worth_spare_ += supply * (let_off - paid);
             }
         }
-        // Metal of a new stick is counted as the longest: a shorter one wastes the difference.
+        // Metal of a new stick is counted as the longest: a shorter stick wastes the difference.
         metal_spare_ += sticks * longest;
         worth_spare_ += sticks * certificate.share;
         longest_ = longest;
@@ -254,13 +254,14 @@ class SearchAgain {
         }
         for (std::size_t i = 0; i < size_.size(); ++i) {
             if (left_[i] > 0 && size_[i] <= room) {
-                return false;  // room for one more: another branch has it
+                return false;  // room for another piece: a different branch has it
             }
         }
         if (metal > metal_spare_ || worth > worth_spare_) {
             return false;
         }
-        // The longest piece that fits beside could change places with all that lies there instead.
+        // The longest piece that fits beside it could be swapped with everything that lies there
+        // instead.
         const Int beside = first_room_ - room;
         if (partner_ < left_.size() && left_[partner_] == partner_left_ &&
             beside <= size_[partner_]) {

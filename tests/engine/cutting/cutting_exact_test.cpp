@@ -157,7 +157,7 @@ TEST_CASE("A cancel is asked for and obeyed") {
 }
 
 TEST_CASE("What a search refutes, a search of the checker's own refutes again") {
-    // 60×3, 40×5, 24×9 from 120 is the smallest of its kind; here are its neighbours.
+    // 60×3, 40×5, 24×9 from 120 is the smallest of its kind; here are its neighbors.
     int refuted = 0;
     for (std::int64_t sixties = 1; sixties <= 5; ++sixties) {
         for (std::int64_t forties = 1; forties <= 8; ++forties) {
@@ -201,4 +201,31 @@ TEST_CASE("The checker refuses what is not so") {
     bad.certificate.refuted += 1;
     bad.lower_bound += 1;
     CHECK(cutting_checker::wrong_bound(job, bad) != "");
+}
+
+TEST_CASE("The one long stick is kept for the two pieces that only it holds") {
+    // By hand: the drop of 11 takes a 10, a 14 the other, the 17 both of 8. One new stick and the
+    // drop hold 28 of 36. With the 10 on the 17 the same pieces are left, and they do not fit.
+    CuttingJob job;
+    job.stock = {{inches(14), 3, false}, {inches(11), 1, true}, {inches(17), 1, false}};
+    job.demand = {{inches(8), 2}, {inches(10), 2}};
+    const CuttingPlan plan = plan_cutting(job);
+    CHECK(cutting_checker::wrong_layouts(job, plan) == "");
+    CHECK(cutting_checker::wrong_bound(job, plan) == "");
+    CHECK(plan.missing.empty());
+    CHECK(plan.sticks == 2);
+    CHECK(plan.proved);
+}
+
+TEST_CASE("A piece that leaves just the room another takes is worth no whole stick") {
+    // By hand: three of 71 share no stick with anything, 70 and 50 fill one: four. Three hold the
+    // metal, and the bound over the threshold of 50 (Martello and Toth) is four.
+    CuttingJob job;
+    job.stock = {{inches(120), std::nullopt, false}};
+    job.demand = {{inches(71), 3}, {inches(70), 1}, {inches(50), 1}};
+    const CuttingPlan plan = plan_cutting(job);
+    CHECK(cutting_checker::wrong_layouts(job, plan) == "");
+    CHECK(cutting_checker::wrong_bound(job, plan) == "");
+    CHECK(plan.sticks == 4);
+    CHECK(plan.lower_bound == 4);
 }

@@ -1,5 +1,5 @@
-// Fewest sticks against general solvers: cutting alone, and divided and cut as one problem.
-// tools/bench cutting compares hundreds more.
+// Fewest sticks against general solvers: cutting alone, and dividing and cutting as a single
+// problem. tools/bench cutting compares hundreds more.
 #include <doctest/doctest.h>
 
 #include <random>
@@ -71,7 +71,8 @@ TEST_CASE("Twenty roof-like jobs take as many sticks as GLPK proves") {
     CHECK(unproved <= 2);
 }
 
-TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general solver proves") {
+TEST_CASE("Every choice of twenty small roofs takes as many sticks as a general solver proves" *
+          doctest::test_suite("large")) {
     constexpr std::int64_t laps_more = 2;
     int counts = 0, unproved = 0, open = 0, more = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {

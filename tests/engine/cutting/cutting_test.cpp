@@ -25,7 +25,7 @@ void check_sound(const CuttingJob& job, const CuttingPlan& plan) {
     CHECK(cutting_checker::wrong_bound(job, plan) == "");
 }
 
-/// Fewest sticks of one unlimited length by trying every way to place each piece.
+/// Fewest sticks of a single unlimited length by trying every way to place each piece.
 void place(const std::vector<int>& pieces, std::size_t next, std::vector<int>& room, int stock,
            std::size_t& fewest) {
     if (room.size() >= fewest) {
@@ -68,7 +68,7 @@ TEST_CASE("Three pieces over half a stick need three sticks, though two hold the
 
 TEST_CASE("Five sticks hold the metal and the fractions, yet 3, 5 and 9 pieces need six") {
     // By hand: 596 in of five sticks' 600. A stick with a 24 in piece wastes nothing when it holds
-    // five of them and 8 in at least when it does not, and nine are no multiple of five.
+    // five of them and 8 in at least when it does not, and nine is not a multiple of five.
     const CuttingJob job = job_of({{60, 3}, {40, 5}, {24, 9}});
     const CuttingPlan plan = plan_cutting(job);
     check_sound(job, plan);
@@ -175,4 +175,70 @@ TEST_CASE("Any mix of stocks, offcuts and kerf gives a sound plan and a sound bo
         RC_ASSERT(cutting_checker::wrong_layouts(job, plan) == "");
         RC_ASSERT(cutting_checker::wrong_bound(job, plan) == "");
     }));
+}
+
+namespace {
+
+/// How many of each stock the plan cuts.
+std::vector<std::int64_t> used(const CuttingJob& job, const CuttingPlan& plan) {
+    std::vector<std::int64_t> sticks(job.stock.size(), 0);
+    for (const Layout& layout : plan.layouts) {
+        sticks[layout.stock] += layout.times;
+    }
+    return sticks;
+}
+
+}  // namespace
+
+TEST_CASE("Two drops of one length that were noted apart are each cut once") {
+    CuttingJob job = job_of({{100, 3}});
+    job.stock.push_back({inches(101), 1, true});
+    job.stock.push_back({inches(101), 1, true});
+    const CuttingPlan plan = plan_cutting(job);
+    check_sound(job, plan);
+    CHECK(used(job, plan) == std::vector<std::int64_t>{1, 1, 1});
+}
+
+TEST_CASE("Shorter sticks are taken where they do, and no more of them than there are") {
+    // By hand: no two of the pieces share a stick, so each takes one, and two may be short.
+    CuttingJob job = job_of({{90, 3}});
+    job.stock.push_back({inches(100), 2, false});
+    CuttingPlan plan = plan_cutting(job);
+    check_sound(job, plan);
+    CHECK(used(job, plan) == std::vector<std::int64_t>{1, 2});
+    job.demand = {{inches(90), 1}, {inches(80), 1}, {inches(70), 1}};
+    plan = plan_cutting(job);
+    check_sound(job, plan);
+    CHECK(used(job, plan) == std::vector<std::int64_t>{1, 2});
+}
+
+TEST_CASE("The stick of the longest piece is cut first") {
+    // By hand: 50 and 60 share a stick, 80 and 40 another, 110 takes its own.
+    const CuttingJob job = job_of({{50, 1}, {80, 1}, {40, 1}, {110, 1}, {60, 1}});
+    const CuttingPlan plan = plan_cutting(job);
+    check_sound(job, plan);
+    REQUIRE(plan.layouts.size() == 3);
+    CHECK(plan.layouts[0].cuts == std::vector<std::size_t>{3});
+    CHECK(plan.layouts[1].cuts == std::vector<std::size_t>{1, 2});
+    CHECK(plan.layouts[2].cuts == std::vector<std::size_t>{4, 0});
+}
+
+TEST_CASE("A job too large to search keeps the better quick filling, and may be proved by it") {
+    // The six pieces of two whole sticks, 400 times: 800 sticks' metal, and 800 whole fillings.
+    const CuttingJob job = job_of({{60, 400}, {48, 800}, {36, 400}, {24, 800}});
+    const CuttingPlan plan = plan_cutting(job);
+    check_sound(job, plan);
+    CHECK(plan.sticks == 800);
+    CHECK(plan.proved);
+    CHECK(!plan.is_too_large);
+}
+
+TEST_CASE("Pieces are counted, not kinds, where a job is too large to search") {
+    // The job that needs six sticks though five hold its metal, beside 2000 whole sticks.
+    const CuttingJob job = job_of({{120, 2000}, {60, 3}, {40, 5}, {24, 9}});
+    const CuttingPlan plan = plan_cutting(job);
+    check_sound(job, plan);
+    CHECK(plan.sticks == 2006);
+    CHECK(plan.lower_bound == 2005);
+    CHECK(plan.is_too_large);
 }

@@ -9,20 +9,20 @@ namespace hemline {
 namespace {
 
 /// 10 ft sticks, 6 in laps, a tab of 1 in at each end.
-RunRule common(Length edge, Length grid) {
+RunRule rule_on(Length edge, Length grid) {
     return {edge, inches(1), inches(1), feet(10), inches(6), inches(24), grid};
 }
 
 TEST_CASE("Ends that the grid keeps an eighth apart are not balanced") {
     // 400 1/8 less two full sticks of 114 leaves 172 1/8 for the ends: 86 1/16 each.
     const Length edge = inches(400) + sixteenths(2);
-    CHECK(can_balance(common(edge, sixteenths(1)), 4));
-    CHECK_FALSE(can_balance(common(edge, sixteenths(2)), 4));
-    CHECK(can_balance(common(inches(400), sixteenths(2)), 4));
+    CHECK(can_balance(rule_on(edge, sixteenths(1)), 4));
+    CHECK_FALSE(can_balance(rule_on(edge, sixteenths(2)), 4));
+    CHECK(can_balance(rule_on(inches(400), sixteenths(2)), 4));
 }
 
 TEST_CASE("The menu has balanced divisions into one piece more than need be, each once") {
-    const std::vector<EdgeOption> menu = divisions_menu(common(inches(400), sixteenths(1)));
+    const std::vector<EdgeOption> menu = divisions_menu(rule_on(inches(400), sixteenths(1)));
     CHECK(std::any_of(menu.begin(), menu.end(),
                       [](const EdgeOption& option) { return option.extra_laps == 1; }));
     CHECK(std::none_of(menu.begin(), menu.end(), [](const EdgeOption& option) {

@@ -1,26 +1,15 @@
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
-#include <numeric>
-
 #include "engine/dividing/run.h"
+#include "engine/words/result.h"
+#include "tests/engine/dividing/common_rule.h"
 
 using namespace hemline;
 
 namespace {
 
 using Cuts = std::vector<std::optional<Length>>;
-
-RunRule common(Length edge) {
-    return {edge, inches(1), inches(1), feet(10), inches(6), inches(24), sixteenths(1)};
-}
-
-Length covered(const std::vector<Division>& run) {
-    return std::accumulate(run.begin(), run.end(), Length(),
-                           [](Length sum, const Division& d) { return sum + d.covers; });
-}
-
-const Style styles[] = {Style::balanced, Style::equal, Style::full};
 
 }  // namespace
 

@@ -1,17 +1,14 @@
 #include "engine/dividing/run.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
-#include <numeric>
+#include "tests/engine/dividing/common_rule.h"
 
 using namespace hemline;
 
 namespace {
-
-RunRule common(Length edge, Length first = inches(1), Length last = inches(1)) {
-    return {edge, first, last, feet(10), inches(6), inches(24), sixteenths(1)};
-}
 
 std::vector<std::int64_t> cuts_in_sixteenths(const std::vector<Division>& run) {
     std::vector<std::int64_t> cuts;
@@ -22,12 +19,7 @@ std::vector<std::int64_t> cuts_in_sixteenths(const std::vector<Division>& run) {
     return cuts;
 }
 
-Length covered(const std::vector<Division>& run) {
-    return std::accumulate(run.begin(), run.end(), Length(),
-                           [](Length sum, const Division& d) { return sum + d.covers; });
-}
-
-/// Any rule a roof may give, on the inch or the metric grid, in odd nanometres too; sticks hold at
+/// Any rule a roof may give, on the inch or the metric grid, in odd nanometers too; sticks hold at
 /// least two slivers and one step of the grid.
 RunRule arbitrary_rule() {
     const bool metric = *rc::gen::arbitrary<bool>();
@@ -67,8 +59,6 @@ void assert_lawful(const RunRule& rule, const std::vector<Division>& run) {
                   run[i].cut.nm() % rule.grid.nm() == 0);
     }
 }
-
-const Style styles[] = {Style::balanced, Style::equal, Style::full};
 
 }  // namespace
 
@@ -148,14 +138,16 @@ TEST_CASE("Full style lets the stick before the last give way to a sliver") {
     CHECK(cuts_in_sixteenths(*run) == std::vector<std::int64_t>{1920, 110 * 16, 24 * 16});
 }
 
-TEST_CASE("Ends that the stick keeps apart by more than a lap cost one piece more") {
-    // By hand: stock 48, lap 2, first end adds 6: caps 40 and 48; 84 = 40 + 44 differs by 4 > 2.
+TEST_CASE("Ends that the stick keeps apart are as near as the fewest pieces come") {
+    // By hand: stock 48, lap 2, first end adds 6: caps 40 and 48; 84 = 40 + 44, and no piece more.
     RunRule rule = {inches(84), inches(6),  Length(),     inches(48),
                     inches(2),  inches(12), sixteenths(1)};
     const auto run = divide_run(rule, Style::balanced);
     REQUIRE(run);
-    CHECK(run->size() == 3);
-    rule.edge = inches(82);  // 40 + 42: one lap apart, and borne
+    REQUIRE(run->size() == 2);
+    CHECK((*run)[0].covers == inches(40));
+    CHECK((*run)[1].covers == inches(44));
+    rule.edge = inches(82);  // 40 + 42
     CHECK(divide_run(rule, Style::balanced)->size() == 2);
 }
 
@@ -189,7 +181,8 @@ TEST_CASE("A rule that cannot be divided is a problem with its mend") {
     refused(common(-inches(3)));
     rule = common(feet(30));
     rule.sliver = inches(100);
-    refused(rule);  // under two slivers a stick cannot always avoid one: 30 ft is 3 × 120 + laps
+    refused(rule);  // a stick under two slivers cannot always avoid a sliver: 30 ft is 3 × 120 +
+                    // laps
     rule = common(feet(30));
     rule.grid = Length();
     refused(rule);
@@ -256,7 +249,7 @@ TEST_CASE("Equal pieces differ by one step of the grid unless stick or sliver ho
                 most = std::max(most, d.covers);
             }
         }
-        // An end allowance off the grid's phase costs one step more.
+        // An end allowance that is not on the grid costs another step.
         RC_ASSERT(most - least <= 2 * rule.grid);
     }));
 }

@@ -21,7 +21,7 @@ FlatPattern eave_piece() {
     return *pattern;
 }
 
-/// How often each register cross stands on the page, by where it lies in the drawing.
+/// How often each register cross is on the page, by its place in the drawing.
 std::map<std::string, int> crosses_of(const std::string& html) {
     const std::string mark = "class=\"register\" d=\"";
     std::map<std::string, int> crosses;

@@ -10,17 +10,11 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
+#include "tests/engine/handover/count.h"
+
 using namespace hemline;
 
 namespace {
-
-std::size_t count(const std::string& text, const std::string& what) {
-    std::size_t n = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) {
-        ++n;
-    }
-    return n;
-}
 
 #ifndef __EMSCRIPTEN__
 /// What ezdxf, a reader of others', finds in the drawing (tests/cli/read_drawings.py).
@@ -44,7 +38,7 @@ nlohmann::json read_back(const Drawing& drawing) {
 }  // namespace
 
 // The format's published reference, from memory: carets stand for control characters, \U+ and four
-// hexadecimal digits for a letter past ASCII, %% begins a code of the reader's own.
+// hexadecimal digits for a letter past ASCII, %% begins a control code.
 TEST_CASE("words in a DXF are printable ASCII, whatever they were") {
     CHECK(dxf_words("2 ft 3 1/4 in") == "2 ft 3 1/4 in");
     CHECK(dxf_words("bend 26.6° down") == "bend 26.6%%d down");

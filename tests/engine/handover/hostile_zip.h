@@ -12,7 +12,7 @@ namespace hemline {
 
 struct HostileEntry {
     std::string name;
-    Bytes packed;  ///< as it stands in the file
+    Bytes packed;  ///< as in the file
     std::uint16_t method = 0;
     std::uint32_t size = 0;  ///< as claimed
     std::uint32_t crc = 0;

@@ -1,4 +1,4 @@
-// A job in one file: it comes out as it went in, and what is hostile is refused by name.
+// A job in a single file: it comes out as it went in, and a hostile file is refused by name.
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 #include <zlib.h>
@@ -8,6 +8,7 @@
 #include "engine/handover/job_file.h"
 #include "engine/handover/job_pages.h"
 #include "engine/record/frame.h"
+#include "engine/words/result.h"
 #include "tests/engine/handover/hostile_zip.h"
 #include "tests/engine/record/eave_record.h"
 
@@ -73,7 +74,7 @@ TEST_CASE("A job comes out of its file as it went in, and the same job gives the
     const Result<Journals> back = unpack_job(*file);
     REQUIRE_MESSAGE(back, back.problem().what);
     CHECK(*back == journals);
-    // Info-ZIP's own mark of a local header: another program sees a zip too.
+    // The signature of a local header by Info-ZIP: another program sees a zip file too.
     CHECK(text_of(*file).substr(0, 4) == "PK\3\4");
 }
 

@@ -4,6 +4,8 @@
 
 #include <string>
 
+#include "tests/engine/handover/count.h"
+
 using namespace hemline;
 
 namespace {
@@ -20,16 +22,8 @@ Card card_of_eave() {
     card.marks = {{MarkKind::tab_fold, inches(1), Side::left},
                   {MarkKind::lap_line, inches(94), Side::right},
                   {MarkKind::end_cut, inches(100), Side::right}};
-    card.screws = {inches(6), inches(18)};
+    card.screws = {{LegName::flange, {inches(6), inches(18)}}};
     return card;
-}
-
-std::size_t count(const std::string& text, const std::string& what) {
-    std::size_t n = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) {
-        ++n;
-    }
-    return n;
 }
 
 }  // namespace
@@ -59,6 +53,29 @@ TEST_CASE("words of the job cannot break the printed page") {
     CHECK(count(page, "<i>") == 0);
     CHECK(count(page, "A<1>") == 0);
     CHECK(count(page, "@page{size:A4") == 1);
+}
+
+TEST_CASE("a card of more marks is still one sheet, in smaller letters, down to 9 points") {
+    const auto printed = [](int marks) {
+        Card card = card_of_eave();
+        for (int i = 2; i < marks; ++i) {
+            card.marks.push_back({MarkKind::lap_line, inches(2 + i), Side::right});
+        }
+        return card_page(card, {}, Marks::sixteenth, {"House", Text("4 May 2026")}, Paper::letter);
+    };
+    const auto sheets = [](const std::string& page) { return count(page, "<section"); };
+    const auto points = [](const std::string& page) {
+        return std::stoi(page.substr(page.find("body{margin:0;font:") + 19));
+    };
+    CHECK(points(printed(3)) == 11);
+    bool smaller = false;
+    int marks = 3;
+    for (; sheets(printed(marks)) == 1 && marks < 90; ++marks) {
+        smaller = smaller || points(printed(marks)) < 11;
+    }
+    CHECK(smaller);
+    CHECK(marks < 90);  // past what letters can take in, a second sheet
+    CHECK(points(printed(marks)) == 9);
 }
 
 TEST_CASE("a card that waits says so above everything that might be cut") {

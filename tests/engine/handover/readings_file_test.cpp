@@ -90,6 +90,16 @@ TEST_CASE("Empty optional cells leave the defaults") {
     CHECK(readings[0].edge == expected);
 }
 
+TEST_CASE("A gable or sidewall without a trim has its usual one, over the panels") {
+    const auto readings = readings_of(header +
+                                      "G,gable,,10 ft,eave,ridge,5/12\n"
+                                      "H,gable,gable,10 ft,eave,ridge,5/12\n"
+                                      "S,sidewall,,10 ft,eave,wall,5/12\n");
+    CHECK(readings[0].edge.trim == "gable_channel");
+    CHECK(readings[1].edge.trim == "gable");
+    CHECK(readings[2].edge.trim == "sidewall_channel");
+}
+
 TEST_CASE("A unit that was said holds for every bare number of the file") {
     const std::string text =
         "edge,kind,trim,length,left,right,pitch,face\n"
@@ -141,8 +151,8 @@ TEST_CASE("What is wrong in a row is said with line, column, field and mend") {
 
 TEST_CASE("A kind that the catalogue has no trim for is refused, naming those it has") {
     const auto eaves_only = Catalogue::read(
-        "id,name,kind,role,flange,face,kick,hem,least,most,seams,source\n"
-        "e,eave trim,eave,main,4 in,4 in,,,,,snap_lock,invented\n");
+        "id,name,kind,role,panels,flange,face,kick,hem,least,most,seams,source\n"
+        "e,eave trim,eave,main,under,4 in,4 in,,,,,snap_lock,invented\n");
     REQUIRE(eaves_only.ok());
     for (const char* kind :
          {"gable", "ridge", "hip", "valley", "sidewall", "headwall", "transition", "high_eave"}) {
@@ -187,7 +197,7 @@ TEST_CASE("The foot and the top of a sloped edge have ends of their own") {
     CHECK(problem_of(header + "A,hip,,10 ft,eave,eave,5/12\n").what ==
           "right \"eave\" does not stand at the top of a hip.");
     CHECK(problem_of(header + "A,hip,,10 ft,eave,eave,5/12\n").mend ==
-          "Write wall, open, ridge, hip or valley.");
+          "Write gable, wall, open, ridge, hip or valley.");
 }
 
 TEST_CASE("What is wrong in an optional column is said the same way") {
@@ -319,7 +329,7 @@ TEST_CASE("The demo house has every kind of edge but a curb, and every end, on t
 
 TEST_CASE("The demo's L closes on itself, with the gable that its notes state") {
     // Geometry: walked with the building on the left, a square outside corner turns left, an inside
-    // one right, and the way ends where it began. The short wing's gable stands between B and C.
+    // one right, and the way ends where it began. The short wing's gable is between B and C.
     struct Step {
         Length length;
         End end;

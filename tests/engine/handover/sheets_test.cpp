@@ -2,19 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/engine/handover/count.h"
+
 using namespace hemline;
-
-namespace {
-
-std::size_t count(const std::string& text, const std::string& what) {
-    std::size_t n = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) {
-        ++n;
-    }
-    return n;
-}
-
-}  // namespace
 
 TEST_CASE("every sheet has its head with its number, and a table its names again") {
     Sheets sheets(Paper::letter, {"Boat <house>", Text("4 May 2026")}, Text("Edge A"), 12);

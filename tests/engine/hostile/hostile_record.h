@@ -1,4 +1,4 @@
-// Records that no crew writes and any file may hold: each event is lawful by itself, there are far
+// Records that no crew writes but any file may hold: each event is valid by itself, there are far
 // too many of them, or what they say is past any roof.
 #pragma once
 
@@ -10,7 +10,7 @@
 
 namespace hemline {
 
-/// A record written by one device, one event a millisecond.
+/// A record written by a single device, one event every millisecond.
 class HostileRecord {
   public:
     explicit HostileRecord(std::uint64_t device = 0x1111) : device_(device) {
@@ -66,7 +66,7 @@ class HostileRecord {
 
 using HostileEvents = std::vector<Event>;
 
-/// An edge read so often, every reading a foot from the one before.
+/// An edge read so often, every reading a foot from the reading before.
 inline HostileEvents readings_of_one_edge(int many) {
     HostileRecord record;
     record.eave("A");
@@ -131,7 +131,7 @@ inline HostileEvents many_edges(int many) {
     }
     return record.events;
 }
-/// Names that differ in their last letters only, each edge a pool of its own.
+/// Names that differ in their last letters only, each edge a separate pool.
 inline HostileEvents many_pools(int many) {
     HostileRecord record;
     for (int i = 0; i < many; ++i) {
@@ -169,7 +169,7 @@ inline HostileEvents offcuts_counted(int many, std::int64_t of_each) {
     }
     return record.events;
 }
-/// As many sticks opened, and as many pieces cut from what they left, the first one first.
+/// As many sticks opened, and as many pieces cut from what they left, the first stick first.
 inline HostileEvents offcuts_used_up(int many) {
     HostileRecord record;
     record.house();
@@ -282,7 +282,7 @@ inline HostileEvents cuts_of_one_run(int many) {
     record.add(plan);
     return record.events;
 }
-/// What can be had is said so often of one edge, on a roof of as many pools as edges.
+/// Supply is reported so often for a single edge, on a roof with as many pools as edges.
 inline HostileEvents supplies_said(int many) {
     HostileRecord record;
     for (int i = 0; i < 500; ++i) {
@@ -293,7 +293,7 @@ inline HostileEvents supplies_said(int many) {
     }
     return record.events;
 }
-/// Rules set apart on two tablets, and edges added on both.
+/// Rules on which two tablets disagree, and edges added on both.
 inline HostileEvents made_apart(int rules, int edges) {
     HostileRecord ada(0x1111), ben(0x2222);
     for (int i = 0; i < edges; ++i) {
@@ -308,7 +308,7 @@ inline HostileEvents made_apart(int rules, int edges) {
     ada.events.insert(ada.events.end(), ben.events.begin(), ben.events.end());
     return ada.events;
 }
-/// One number that stands for as many cuts of one piece, and as many tablets that lost it.
+/// A number that stands for as many cuts of a piece, and as many tablets that lost it.
 inline HostileEvents copies_of_one_cut(int many) {
     HostileRecord record;
     record.house();
@@ -336,7 +336,7 @@ inline HostileEvents copies_of_two_readings(int many) {
     }
     return record.events;
 }
-/// One number and one time of as many events.
+/// The same number and the same time for as many events.
 inline HostileEvents one_moment_again(int many) {
     HostileRecord record;
     record.house();
@@ -377,7 +377,7 @@ inline HostileEvents readings_picked_apart(int many) {
     }
     return record.events;
 }
-/// As many plans picked apart, each of as many runs of the same edges.
+/// As many picks of plans that disagree, each for as many runs of the same edges.
 inline HostileEvents plans_apart(int many, int runs) {
     HostileRecord record;
     for (int i = 0; i < runs; ++i) {
@@ -399,7 +399,7 @@ inline HostileEvents plans_apart(int many, int runs) {
     }
     return record.events;
 }
-/// Screws and seams as close as a nanometre, on sticks as long as a street.
+/// Screws and seams as close as a nanometer, on sticks as long as a street.
 inline HostileEvents spacing_of_nothing() {
     HostileRecord record;
     record.house();

@@ -1,5 +1,5 @@
 // Hostile records: everything the program makes of a record is made of these too. A part that grows
-// with a square is told by its growth, not by a clock.
+// with a square is detected by its growth, not by a clock.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -11,6 +11,7 @@
 #include "engine/record/clock_doubt.h"
 #include "engine/record/seen.h"
 #include "engine/roof/readings.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_values.h"
 #include "engine/work/hook_doubt.h"
@@ -67,10 +68,16 @@ Shown made_of(const HostileEvents& events) {
     return shown;
 }
 
-/// What is over in this time need not be told from a square.
+/// Whatever is done in this time need not be checked for quadratic growth.
 constexpr double processor_s_unasked = 2;
 /// A record four times as long takes 4 times as long, or a little more; a square 16 times.
 constexpr double growth_most = 9;
+
+double processor_s_for(const HostileEvents& events) {
+    const double before = processor_s();
+    made_of(events);
+    return processor_s() - before;
+}
 
 template <class Make>
 Shown shown(Make make, int many) {
@@ -80,9 +87,12 @@ Shown shown(Make make, int many) {
     const double whole = processor_s() - before;
     if (whole > processor_s_unasked) {
         const HostileEvents fewer = make(many / 4);
-        const double again = processor_s();
-        made_of(fewer);
-        CHECK(whole < growth_most * (processor_s() - again));
+        double growth = whole / processor_s_for(fewer);
+        // A machine that does more beside this may be slow just once; a square is found each time.
+        for (int more = 0; more < 3 && growth >= growth_most; ++more) {
+            growth = std::min(growth, processor_s_for(events) / processor_s_for(fewer));
+        }
+        CHECK(growth < growth_most);
     }
     return shown;
 }
@@ -94,6 +104,8 @@ bool says(const std::vector<Problem>& problems, const std::string& words) {
 }
 
 }  // namespace
+
+TEST_SUITE_BEGIN("large");
 
 TEST_CASE("A hundred thousand readings of one edge are shown, and two that agree are found") {
     const auto last_again = [](int many) {
@@ -322,5 +334,7 @@ TEST_CASE("Edges past fifty thousand pieces are not planned, and each says so") 
         return problem.what.english().find("more than one job has") != std::string::npos;
     }));
 }
+
+TEST_SUITE_END();
 
 }  // namespace hemline

@@ -93,8 +93,8 @@ TEST_CASE("A choice with no steps to spend is sound and says whether it is prove
 TEST_CASE("Offcuts on hand are used and never make a bound too high") {
     JointJob job = job_of({inches(160), inches(160)}, Looks::free);
     job.stock.push_back({inches(60), 2, true});
-    // By hand: balanced, 87 and 81 each lie on a stick of their own and no 60 holds one; run out, a
-    // full stick each and the remainder of 48 from an offcut.
+    // By hand: balanced, 87 and 81 each take a separate stick and no 60 holds one; run out, a full
+    // stick each and the remainder of 48 from an offcut.
     std::set<Triple> found;
     for (const JointPlan& plan : choices(job, Prefer::sticks)) {
         check_plan(job, plan);
@@ -124,7 +124,8 @@ TEST_CASE("Two lengths of new stock and offcuts on hand are proved on the grid o
     CHECK(!plan.parts.empty());
 }
 
-// Unequal allowances at the ends, slivers that hold one end off the middle: every first cut tried.
+// Unequal allowances at the ends, slivers that keep an end away from the middle: every first cut
+// tried.
 TEST_CASE("An edge that cannot be balanced is divided as near to it as any division comes") {
     std::mt19937 random(12);
     const auto between = [&](int low, int high) {
@@ -164,4 +165,62 @@ TEST_CASE("An edge that cannot be balanced is divided as near to it as any divis
     MESSAGE(cannot << " edges that cannot be balanced, " << at_sliver << " with a last sliver");
     CHECK(cannot > 100);
     CHECK(at_sliver > 10);
+}
+
+TEST_CASE(
+    "Of hand-made plans looks take the balanced, laps the fewer laps, sticks the fewer sticks") {
+    const auto plan = [](std::int64_t laps, std::int64_t unbalanced, std::int64_t sticks) {
+        JointPlan made;
+        made.extra_laps = laps;
+        made.unbalanced = unbalanced;
+        made.sticks = sticks;
+        return made;
+    };
+    std::vector<JointPlan> plans{plan(0, 2, 5), plan(1, 0, 6), plan(2, 1, 4)};
+    CHECK(first_choice(plans, Prefer::laps) == &plans[0]);
+    CHECK(first_choice(plans, Prefer::looks) == &plans[1]);
+    CHECK(first_choice(plans, Prefer::sticks) == &plans[2]);
+    // A plan that leaves a piece uncut is none while another cuts all, however good it looks.
+    plans.push_back(plan(0, 0, 1));
+    plans.back().cutting.missing = {{inches(100), 1}};
+    CHECK(first_choice(plans, Prefer::sticks) == &plans[2]);
+    CHECK(first_choice({}, Prefer::looks) == nullptr);
+}
+
+TEST_CASE("A plan that leaves pieces uncut does not stand in for the proof of one that cuts all") {
+    // By hand: balanced pieces of 87 and 81 fit no 60, and there are two sticks of 120. Run out,
+    // each edge takes one of 120 and one of 60, four in all; of 336 in two and one hold only 300.
+    JointJob job = job_of({inches(160), inches(160)}, Looks::free);
+    job.stock = {{inches(120), 2, false}, {inches(60), 5, false}};
+    const JointPlan plan = plan_joint(job, Prefer::sticks);
+    check_plan(job, plan);
+    CHECK(plan.cutting.missing.empty());
+    CHECK(plan.sticks == 4);
+    CHECK(plan.lower_bound == 4);
+    CHECK(plan.proved);
+}
+
+TEST_CASE("A piece that is cut takes no more of any stick") {
+    // By hand: balanced, each edge is 87 and 81, and no two of these share a stick. One 87 is cut.
+    JointJob job = job_of({inches(160), inches(160)}, Looks::balanced);
+    CHECK(plan_joint(job, Prefer::looks).sticks == 4);
+    job.edges[0].keeps = plan_joint(job, Prefer::looks).divisions[0].pieces;
+    job.edges[0].cut = {job.edges[0].keeps[0].cut, std::nullopt};
+    const JointPlan plan = plan_joint(job, Prefer::looks);
+    CHECK(plan.job.demand.size() == 3);
+    CHECK(plan.sticks == 3);
+    CHECK(plan.proved);
+}
+
+TEST_CASE("The laps of an edge under way are in its pieces, and are metal once") {
+    // By hand: three pieces of 60, 60 and 54 where two would do, and 66 in one piece: 240 in, which
+    // is two sticks to the end. Once the lap was counted again, and the bound was three.
+    JointJob job = job_of({inches(160), inches(64)}, Looks::free);
+    job.edges[0].keeps = {
+        {inches(60), inches(53)}, {inches(60), inches(54)}, {inches(54), inches(53)}};
+    const JointPlan plan = plan_joint(job, Prefer::looks);
+    CHECK(plan.extra_laps == 1);
+    CHECK(plan.sticks == 2);
+    CHECK(plan.lower_bound == 2);
+    CHECK(plan.proved);
 }

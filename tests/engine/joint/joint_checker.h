@@ -1,5 +1,6 @@
 // Checks a joint plan from its edges up, sharing no code with the planner: coverage, laps, limits,
-// balance, layouts, and that every job its bound rests on asks no more than any lawful plan must.
+// balance, layouts, and that every job its bound rests on asks no more than any permitted plan
+// must.
 #pragma once
 
 #include <algorithm>
@@ -13,7 +14,7 @@
 
 namespace joint_checker {
 
-/// Empty when the divisions are lawful and their laps and unbalanced edges are counted right.
+/// Empty when the divisions are permitted and their laps and unbalanced edges are counted right.
 inline std::string wrong_divisions(const hemline::JointJob& job, const hemline::JointPlan& plan) {
     if (plan.divisions.size() != job.edges.size()) {
         return "not one division for each edge";
@@ -65,8 +66,8 @@ inline std::string wrong_divisions(const hemline::JointJob& job, const hemline::
     return cutting_checker::wrong_layouts(plan.job, plan.cutting);
 }
 
-/// Empty when lower_bound is shown by its jobs: each bounds by its own certificate, and lower_bound
-/// is the least of them, or the metal in all.
+/// Empty when lower_bound is proved by its jobs: each bounds by its certificate, and lower_bound is
+/// the least of them, or the total metal.
 inline std::string wrong_certificates(const hemline::JointJob& job,
                                       const hemline::JointPlan& plan) {
     if (!plan.parts.empty()) {

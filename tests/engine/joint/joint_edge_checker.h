@@ -1,4 +1,4 @@
-// What is lawful and what is balanced on one edge, sharing no code with the planner.
+// What is permitted and what is balanced on an edge, sharing no code with the planner.
 #pragma once
 
 #include <algorithm>
@@ -12,7 +12,7 @@ namespace joint_checker {
 using Int = std::int64_t;
 constexpr Int sixteenth = 1'587'500;
 
-/// Metal of an edge, fewest pieces, and what is left of it beside full sticks.
+/// Metal of an edge, fewest pieces, and what is left of it besides full sticks.
 struct Edge {
     Int metal, lap, stock, fewest, rest;
 };
@@ -40,7 +40,7 @@ inline bool balanced(const hemline::RunRule& rule, const std::vector<Int>& cover
     return std::abs(covers.front() - covers.back()) <= sixteenth;
 }
 
-/// What one piece's cut adds to what it covers.
+/// What the cut of a piece adds to what it covers.
 inline Int extra_of(const hemline::RunRule& rule, std::size_t i, std::size_t pieces) {
     return (i == 0 ? rule.allowance_first.nm() : 0) +
            (i + 1 == pieces ? rule.allowance_last.nm() : rule.lap.nm());
@@ -59,7 +59,7 @@ inline bool lawful(const hemline::RunRule& rule, const std::vector<Int>& covers)
     return sum == rule.edge.nm();
 }
 
-/// Every lawful division with whole sticks between ends, its first cut on the grid or a whole
+/// Every permitted division with whole sticks between ends, its first cut on the grid or a whole
 /// stick.
 inline std::vector<std::vector<Int>> covers_with_full_between(const hemline::RunRule& rule,
                                                               std::size_t pieces) {

@@ -1,4 +1,4 @@
-// Joint plans against every lawful way to divide and cut, on jobs small enough to try them all.
+// Joint plans against every permitted way to divide and cut, on jobs small enough to try them all.
 #include <doctest/doctest.h>
 
 #include <functional>
@@ -20,7 +20,7 @@ struct Small {
     int stock = 0, lap = 0, sliver = 0, tab = 0;
     Ints edges;
     std::vector<Looks> looks;
-    Ints laps = {};  ///< of edges with a lap of their own; empty: of none
+    Ints laps = {};  ///< of edges with a chosen lap; empty: of none
 };
 
 JointJob job_of(const Small& small) {
@@ -246,7 +246,8 @@ void check_choices(const Small& small, Tally& tally) {
 
 }  // namespace
 
-TEST_CASE("No bound is above, and no count below, what every way tried finds") {
+TEST_CASE("No bound is above, and no count below, what every way tried finds" *
+          doctest::test_suite("large")) {
     std::mt19937 random(3);
     Tally tally;
     for (int round = 0; round < 400; ++round) {
@@ -258,7 +259,8 @@ TEST_CASE("No bound is above, and no count below, what every way tried finds") {
     CHECK(tally.best == tally.plans);
 }
 
-TEST_CASE("Nor is it where edges that share sticks have laps of their own") {
+TEST_CASE("Nor is it where edges that share sticks have laps of their own" *
+          doctest::test_suite("large")) {
     std::mt19937 random(5);
     Tally tally;
     for (int round = 0; round < 300; ++round) {
@@ -302,7 +304,8 @@ TEST_CASE("A joint certificate that claims a stick more, or leaves a part out, i
     CHECK(tampered >= 20);
 }
 
-TEST_CASE("Every bound of a hundred small roofs is shown by parts alone, wherever it came from") {
+TEST_CASE("Every bound of a hundred small roofs is shown by parts alone, wherever it came from" *
+          doctest::test_suite("large")) {
     int from_elsewhere = 0, not_shown = 0;
     for (std::uint64_t seed = 1; seed <= 100; ++seed) {
         const auto stock = seed % 4 == 0 ? reference::Stock::mixed : reference::Stock::one_length;
@@ -322,7 +325,8 @@ TEST_CASE("Every bound of a hundred small roofs is shown by parts alone, whereve
 }
 
 TEST_CASE(
-    "Looks and laps first are even edges at the fewest laps, from as few sticks as there are") {
+    "Looks and laps first are even edges at the fewest laps, from as few sticks as there are" *
+    doctest::test_suite("large")) {
     std::mt19937 random(4);
     for (int round = 0; round < 200; ++round) {
         const Small small = random_small(random);

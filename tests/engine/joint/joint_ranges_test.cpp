@@ -1,4 +1,4 @@
-// Branching inside a class, on how long the pieces of one edge are: the least worth in a range
+// Branching inside a class, on how long the pieces of an edge are: the least worth in a range
 // against every division tried, and jobs that only this proves against general solvers.
 #include <doctest/doctest.h>
 
@@ -140,7 +140,8 @@ int check_against_solver(const JointJob& job) {
 
 }  // namespace
 
-TEST_CASE("What a division in some ranges costs at least is what every division tried costs") {
+TEST_CASE("What a division in some ranges costs at least is what every division tried costs" *
+          doctest::test_suite("large")) {
     Numbers numbers(31);
     int some = 0, none = 0, exact = 0;
     for (int round = 0; round < 300; ++round) {
@@ -199,7 +200,8 @@ TEST_CASE("Two edges with offcuts are proved only inside a class, and take what 
     CHECK(check_against_solver(two_edges_and_offcuts()) > 0);
 }
 
-TEST_CASE("Roofs 149, 335 and 1311 of the bench take what a solver proves, choice by choice") {
+TEST_CASE("Roofs 149, 335 and 1311 of the bench take what a solver proves, choice by choice" *
+          doctest::test_suite("long")) {
     CHECK(check_against_solver(roof(149)) > 0);
     check_against_solver(roof(335));
     CHECK(check_against_solver(roof(1311)) > 0);

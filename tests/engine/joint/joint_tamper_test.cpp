@@ -1,4 +1,4 @@
-// Certificates of one stick more than there need be, by chance: none may be believed.
+// Random certificates that claim one stick too many: none may be accepted.
 #include <doctest/doctest.h>
 
 #include <random>
@@ -18,7 +18,7 @@ class Tamperer {
         return low + static_cast<int>(random_() % static_cast<std::uint64_t>(high - low + 1));
     }
 
-    /// Two parts and the rest in place of one: shorter and longer pieces of one class of an edge.
+    /// Two parts and the rest in place of a part: shorter and longer pieces of a class of an edge.
     void split_part(const JointJob& job, std::vector<JointPart>& parts) {
         const JointPart of = any(parts);
         const auto e = static_cast<std::size_t>(between(0, static_cast<int>(job.edges.size()) - 1));

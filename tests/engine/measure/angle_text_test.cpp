@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/measure/angle_text.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 

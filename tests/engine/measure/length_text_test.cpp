@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/measure/length_text.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 
@@ -94,6 +95,21 @@ TEST_CASE("Signs of a typographer, spaces, marks and words all read the same") {
         {"1000 m", longest_readable()},
         {"1 000 000 mm", longest_readable()},
         {"007 in", inches(7)},
+        {"31 1/2 ft", feet(31) + inches(6)},
+        {"31½'", feet(31) + inches(6)},
+        {"31-1/2 ft", feet(31) + inches(6)},
+        {"1/4 ft", inches(3)},
+        {".5 ft", inches(6)},
+        {".5 in", sixteenths(8)},
+        {"31' .5\"", feet(31) + sixteenths(8)},
+        {"31 pies", feet(31)},
+        {"31 pies 7 5/8 pulgadas", reading},
+        {"31 PIES 7 5/8 pulg.", reading},
+        {"1 pie 1 pulgada", feet(1) + inches(1)},
+        {"9.65 metros", millimetres(9650)},
+        {"965 centímetros", millimetres(9650)},
+        {"9650 milimetros", millimetres(9650)},
+        {"965 centimeters", millimetres(9650)},
     };
     for (const Legal& row : table) {
         CAPTURE(row.text);
@@ -154,7 +170,10 @@ TEST_CASE("What could be read two ways, or not at all, is refused and never gues
         {"31 ft 65 mm", 6, "twelve inches"},
         {"31 ft 5 mm", 8, "goes on"},
         {"31 ft 7 in 3 mm", 11, "goes on"},
-        {"31 1/2 ft", 3, "fraction of a foot"},
+        {"1 200 ft", 0, "feet with a space between digits"},
+        {"1 200'", 0, "feet with a space between digits"},
+        {"1 200 pies 6 in", 0, "feet with a space between digits"},
+        {"31 1/2 ft 3 in", 10, "not whole"},
         {"9 1/2 m", 2, "fraction of a metric unit"},
         {"31-12-1/2", 3, "twelve inches"},
         {"31-7.625", 2, "dash"},
@@ -166,7 +185,12 @@ TEST_CASE("What could be read two ways, or not at all, is refused and never gues
         {"31'-", 4, "no figure"},
         {"7-", 1, "dash"},
         {"+7 in", 0, "character"},
-        {".5 in", 0, "no digit before"},
+        {". in", 0, "no digit before"},
+        {"31 ft.5 in", 5, "no digit before"},
+        {"31'.5\"", 3, "no digit before"},
+        {"..5 in", 0, "no digit before"},
+        {".5.5 in", 2, "two points"},
+        {"7 .5 in", 2, "no unit between"},
         {"7. in", 1, "no digit after"},
         {"7.5.5 in", 3, "two points"},
         {"1,234 mm", 1, "comma"},

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/measure/slope.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 
@@ -35,7 +36,7 @@ TEST_CASE("Worked examples of the rafter texts come out") {
     CHECK(std::abs(8 * 12 * slope_factor_of(rise_in_12(7)) - 111.125) <= 1.0 / 16);
     // US Army EN5156: 8 rise, 20 ft wide: 144.17 in (from a square read to 0.01 in a foot of run).
     CHECK(std::abs(10 * 12 * slope_factor_of(rise_in_12(8)) - 144.17) <= 10 * 0.005 + 0.005);
-    // Audel vol. 3: 10 rise, jacks 16 in on centre: the length difference is 20.83 in.
+    // Audel vol. 3: 10 rise, jacks 16 in on center: the length difference is 20.83 in.
     CHECK(std::abs(16 * slope_factor_of(rise_in_12(10)) - 20.83) <= 0.005);
 }
 
@@ -74,10 +75,18 @@ TEST_CASE("Every legal notation of a slope is read exactly") {
         {"1/4:12", rise, 250'000},
         {"1/4 /12", rise, 250'000},
         {"¼:12", rise, 250'000},
-        {"1/4", rise, 3'000'000},
-        {"7/10", rise, 8'400'000},
-        {"7/24", rise, 3'500'000},
-        {"5/7", rise, 8'571'429},
+        {"1:4", rise, 3'000'000},
+        {"1 in 4", rise, 3'000'000},
+        {"7:10", rise, 8'400'000},
+        {"7:24", rise, 3'500'000},
+        {"5:7", rise, 8'571'429},
+        {"5-12", rise, 5'000'000},
+        {"5 – 12", rise, 5'000'000},
+        {"4-1/2-12", rise, 4'500'000},
+        {".5/12", rise, 500'000},
+        {"5 en 12", rise, 5'000'000},
+        {"22.6 grados", degrees, 22'600'000},
+        {"41 por ciento", percent, 41'000'000},
         {"0/12", rise, 0},
         {"12/12", rise, 12'000'000},
         {"5⁄12", rise, 5'000'000},
@@ -110,8 +119,8 @@ TEST_CASE("A slope that says no unit, or none that a roof has, is refused at its
         {"", 0},         {"5", 1},           {"22.6", 4},         {"90deg", 0},
         {"90.1°", 0},    {"-5/12", 0},       {"5/0", 2},          {"5/", 2},
         {"/12", 0},      {"5,5/12", 1},      {"deg", 0},          {"%", 0},
-        {"41%%", 2},     {"5/12/", 5},       {"4 1/2", 1},        {"5.5.5/12", 3},
-        {"5./12", 0},    {".5/12", 0},       {"10001/12", 0},     {"9/0.001", 0},
+        {"41%%", 2},     {"5/12/", 5},       {"4 1/2", 5},        {"5.5.5/12", 3},
+        {"5./12", 0},    {"./12", 0},        {"10001/12", 0},     {"9/0.001", 0},
         {"100001%", 0},  {"12345678deg", 0}, {"5.1234567/12", 8}, {"4.5 1/2/12", 0},
         {"4 9/8/12", 2}, {"4 1/3/12", 2},    {"1/3:12", 0},       {"5 inches", 4},
         {"five/12", 0},  {"5/12 roof", 4},   {"5/12\xFF", 4},
@@ -124,6 +133,41 @@ TEST_CASE("A slope that says no unit, or none that a roof has, is refused at its
         CHECK(slope.problem().at == row.at);
         CHECK_FALSE(slope.problem().mend.empty());
     }
+}
+
+TEST_CASE("A fraction alone may be a rise in 12 or a rise over a run, and both ways are offered") {
+    // A low-slope roofer's 1/4 is 1/4:12, the code's floor (IBC 2012 §1507.4.2), not 3/12.
+    struct Row {
+        const char* text;
+        int at;
+        const char* mend;
+    };
+    const std::vector<Row> table = {
+        {"1/4", 2, "Write 1/4:12 for 1/4 in 12, or 1:4 for 1 in 4."},
+        {"1/2", 2, "Write 1/2:12 for 1/2 in 12, or 1:2 for 1 in 2."},
+        {"½", 0, "Write 1/2:12 for 1/2 in 12, or 1:2 for 1 in 2."},
+        {" 1⁄4 ", 5, "Write 1/4:12 for 1/4 in 12, or 1:4 for 1 in 4."},
+        {"7/10", 2, "Write 7/10:12 for 7/10 in 12, or 7:10 for 7 in 10."},
+    };
+    for (const Row& row : table) {
+        CAPTURE(row.text);
+        const Result<Slope> slope = parse_slope(row.text);
+        REQUIRE_FALSE(slope.ok());
+        CHECK(slope.problem().at == row.at);
+        CHECK(slope.problem().mend == row.mend);
+    }
+    for (const char* text : {"4 1/2", "4-1/2", "4½"}) {
+        CAPTURE(text);
+        CHECK(parse_slope(text).problem().what.english().find("does not say whether") !=
+              std::string::npos);
+    }
+}
+
+TEST_CASE("A dash between figures is no minus, and a minus is no dash") {
+    CHECK(parse_slope("5-10").problem().what == "\"5-10\" has a dash where none belongs.");
+    CHECK(parse_slope("-5/12").problem().what == "\"-5/12\" is negative.");
+    CHECK(parse_slope("-12").problem().what == "\"-12\" is negative.");
+    CHECK(parse_slope("−5deg").problem().what == "\"−5deg\" is negative.");
 }
 
 TEST_CASE("A printed slope is read back as the same slope") {

@@ -1,4 +1,5 @@
 #include "engine/measure/tilt.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>

@@ -1,12 +1,13 @@
-// An edge with a lap of its own: what its runs, its cleat, its card and its steps take from it, and
-// that its neighbours in one pool keep the job's. Computed by hand; common practice, no published
-// source.
+// An edge with a chosen lap: what its runs, its cleat, its card and its steps take from it, and
+// that its neighbors in the same pool keep the job's lap. Computed by hand; common practice, no
+// published source.
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
 #include "engine/plan/make_plan.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
 #include "engine/work/edge_change.h"
 #include "tests/engine/work/eave_job.h"
@@ -40,8 +41,8 @@ std::vector<Length> cuts_on(const Plan& plan, const std::string& edge,
     return cuts;
 }
 
-/// How near a cleat's joints come to the laps of its trim, by their nearer ends; below 0 inside
-/// one.
+/// How near a cleat's joints come to the laps of its trim, by their nearer ends; below 0 inside a
+/// lap.
 Length clear_of_laps(const Plan& plan, const std::string& edge, Length lap) {
     const Run& trim = *find_run(plan, edge, TrimRole::main);
     const Run& cleat = *find_run(plan, edge, TrimRole::cleat);
@@ -166,8 +167,8 @@ TEST_CASE("A valley's own lap serves in place of the valley's rule") {
 TEST_CASE(
     "A lap that leaves nothing of a stick, or no room for the beads, is a problem of its edge") {
     const Edge edge = eave("A", End::gable, End::gable);
-    // 118 in and two tabs of up to 2 in (a kick-out's) are no less than the stick of 120 in.
-    for (const Length lap : {feet(10), inches(118), inches(2), Length()}) {
+    // 112 in and two tabs of up to 4 in (a kick-out's) are no less than the stick of 120 in.
+    for (const Length lap : {feet(10), inches(112), inches(2), Length()}) {
         const Job job = job_of({lapped(edge, lap), eave("B", End::gable, End::gable)}, feet(46));
         const Plan plan = make_plan(job, invented_catalogue());
         CAPTURE(print_length(lap));
@@ -178,7 +179,7 @@ TEST_CASE(
         CHECK(find_run(plan, "A", TrimRole::main) == nullptr);
         CHECK(find_run(plan, "B", TrimRole::main) != nullptr);  // the others are planned
     }
-    CHECK(with_lap({}, EdgeKind::eave, inches(115)));
+    CHECK(with_lap({}, EdgeKind::eave, inches(111)));
 }
 
 TEST_CASE("What is cut to lap a neighbour holds the lap; a cleat and a lone piece do not") {

@@ -54,7 +54,8 @@ TEST_CASE("Nine roofs with every edge balanced take 686 sticks, proved for each"
     CHECK(sticks == 686);
 }
 
-TEST_CASE("Nine roofs that may run out take 586 sticks with no lap more, and fewer with some") {
+TEST_CASE("Nine roofs that may run out take 586 sticks with no lap more, and fewer with some" *
+          doctest::test_suite("long")) {
     std::int64_t run_out = 0, run_out_bound = 0, fewest = 0;
     for (const JointJob& job : roofs(Looks::free)) {
         const std::vector<JointPlan> plans = choices(job, Prefer::sticks);
@@ -79,8 +80,8 @@ TEST_CASE("Nine roofs that may run out take 586 sticks with no lap more, and few
     CHECK(fewest >= 556);  // the metal of all edges, at the fewest laps
 }
 
-TEST_CASE(
-    "Every bound of the roofs of up to twenty edges is shown by parts, at a grid of 1/16 in") {
+TEST_CASE("Every bound of the roofs of up to twenty edges is shown by parts, at a grid of 1/16 in" *
+          doctest::test_suite("long")) {
     int shown = 0;
     for (const JointJob& job : roofs(Looks::free)) {
         if (job.edges.size() > 20) {

@@ -1,4 +1,4 @@
-// What a plan made again changes of what is still to be cut.
+// What a new plan changes in what is still to be cut.
 #include <doctest/doctest.h>
 
 #include "engine/plan/plan.h"
@@ -16,7 +16,7 @@ PlannedPiece piece(int number, Length cut, bool is_cut) {
     return planned;
 }
 
-/// A plan of one run of edge A.
+/// A plan with a single run, of edge A.
 Plan plan_of(std::vector<PlannedPiece> pieces) {
     Plan plan;
     plan.runs.push_back({"A", "eave_rolled", TrimRole::main, inches(6), std::move(pieces)});

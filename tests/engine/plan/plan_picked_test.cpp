@@ -10,13 +10,12 @@
 #include "engine/plan/plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
+#include "tests/engine/plan/trim_only.h"
 #include "tests/engine/work/eave_job.h"
 
 using namespace hemline;
 
 namespace {
-
-const PlanOptions trim_only{false, false, {}};
 
 /// A record of eaves between gables, each read twice; sticks of 10 ft, laps of 6 in, tabs of 1 in.
 struct Roof {
@@ -219,7 +218,7 @@ TEST_CASE("Sticks on hand are used before new ones, as many as there are") {
 
 TEST_CASE("A job with sticks of 10 and 12 ft opens the shorter where it serves") {
     Roof roof;
-    roof.eave("A", inches(140));  // with its tabs 142: one piece of a 12 ft stick
+    roof.eave("A", inches(140));  // with its tabs 142: a single piece of a 12 ft stick
     roof.eave("B", inches(100));
     roof.add(StockChosen{{feet(12), feet(10)}});
     const Plan plan = roof.plan();

@@ -9,24 +9,28 @@
 #include <algorithm>
 #include <set>
 
+#include "tests/engine/plan/trim_only.h"
+
 using namespace hemline;
 
 namespace {
 
-Catalogue invented_catalogue() {
+Catalogue four_trims() {
     const auto read = Catalogue::read(
-        "id,name,kind,role,flange,face,kick,hem,least,most,seams,source\n"
-        "eave_rolled,rolled,eave,main,4 in,3 1/2 in,1/2 in,1/2 in,,6/12,snap_lock,common practice\n"
-        "eave_two_part,two-part,eave,main,4 in,4 1/2 in,,1/2 in,,,snap_lock mechanical nail_strip,"
-        "common practice\n"
-        "fascia_wrap,wrap,eave,wrap,,7 in,1 in,1/2 in,,,snap_lock mechanical nail_strip,common "
+        "id,name,kind,role,panels,flange,face,kick,hem,least,most,seams,source\n"
+        "eave_rolled,rolled,eave,main,under,4 in,3 1/2 in,1/2 in,1/2 in,,6/12,snap_lock,common "
         "practice\n"
-        "cleat,cleat,eave,cleat,,2 in,1/2 in,,,,snap_lock mechanical nail_strip,common practice\n");
+        "eave_two_part,two-part,eave,main,under,4 in,4 1/2 in,,1/2 in,,,snap_lock mechanical "
+        "nail_strip,"
+        "common practice\n"
+        "fascia_wrap,wrap,eave,wrap,under,,7 in,1 in,1/2 in,,,snap_lock mechanical "
+        "nail_strip,common "
+        "practice\n"
+        "cleat,cleat,eave,cleat,under,,2 in,1/2 in,,,,snap_lock mechanical nail_strip,common "
+        "practice\n");
     REQUIRE(read);
     return *read;
 }
-
-const PlanOptions trim_only{false, false, {}};
 
 EdgeWork read_twice(const std::string& id, Length length) {
     EdgeWork work;
@@ -73,7 +77,7 @@ const PlanProblem* find_problem(const Plan& plan, std::string_view field) {
     return found == plan.problems.end() ? nullptr : &*found;
 }
 
-/// Empty when no two pieces share metal and every uncut piece lies on a stick of its own pool.
+/// Empty when no two pieces share metal and every uncut piece lies on a stick of its pool.
 std::string wrong_sticks(const Plan& plan, const Job& job, const Catalogue& catalogue) {
     std::set<int> numbers;
     for (const PlannedStick& stick : plan.sticks) {
@@ -117,7 +121,7 @@ std::string wrong_sticks(const Plan& plan, const Job& job, const Catalogue& cata
 
 TEST_CASE(
     "An edge that is read twice gets its trim and its cleat, and one read once gets nothing") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(400)), read_twice("B", inches(90))});
     job.edges[1].readings.pop_back();
     const Plan plan = make_plan(job, catalogue);
@@ -134,7 +138,7 @@ TEST_CASE(
 }
 
 TEST_CASE("A wrap is planned where the edge asks for it, and options leave wrap and cleat out") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(400))});
     job.edges[0].edge.wrap = true;
     const Plan all = make_plan(job, catalogue);
@@ -179,7 +183,7 @@ TEST_CASE("A slope is divided from its foot, though somebody said from its top")
 }
 
 TEST_CASE("Pieces cut already keep their length and take no stick") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(400))});
     cut(job.edges[0], 1, inches(83));
     const Plan plan = make_plan(job, catalogue, trim_only);
@@ -193,7 +197,7 @@ TEST_CASE("Pieces cut already keep their length and take no stick") {
 }
 
 TEST_CASE("Edges share sticks only of one trim, face, flange, metal, thickness and colour") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     const Trim& trim = *catalogue.find("eave_rolled");
     Edge edge;
     std::set<std::string> pools = {pool_of(edge, trim)};
@@ -218,20 +222,20 @@ TEST_CASE("Edges share sticks only of one trim, face, flange, metal, thickness a
 TEST_CASE("Only what slopes is doubted when it is fitted from the right") {
     Job job = job_of({read_twice("A", inches(400))});
     job.edges[0].edge.first = Side::right;
-    CHECK(find_problem(make_plan(job, invented_catalogue()), "first") == nullptr);
+    CHECK(find_problem(make_plan(job, four_trims()), "first") == nullptr);
 }
 
 TEST_CASE("The last word on what can be had of a pool holds, on whichever edge it was said") {
     Job job = job_of({read_twice("A", inches(400)), read_twice("B", inches(400))});
     job.supplies = {{"A", TrimRole::main, Supply::as_wanted},
                     {"B", TrimRole::main, Supply::on_hand_only}};
-    CHECK(make_plan(job, invented_catalogue(), trim_only).sticks.empty());
+    CHECK(make_plan(job, four_trims(), trim_only).sticks.empty());
     std::swap(job.supplies[0], job.supplies[1]);
-    CHECK_FALSE(make_plan(job, invented_catalogue(), trim_only).sticks.empty());
+    CHECK_FALSE(make_plan(job, four_trims(), trim_only).sticks.empty());
 }
 
 TEST_CASE("What is cut of the wrap is not cut of the trim") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(400))});
     job.edges[0].edge.wrap = true;
     cut(job.edges[0], 1, inches(83), TrimRole::wrap);
@@ -241,7 +245,7 @@ TEST_CASE("What is cut of the wrap is not cut of the trim") {
 }
 
 TEST_CASE("The last piece is cut to what is left beside its fixed neighbour") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(400))});  // 93, 120, 120, 87
     for (const auto& [piece, length] : {std::pair{1, 93}, {2, 120}, {3, 120}}) {
         cut(job.edges[0], piece, inches(length));
@@ -254,7 +258,7 @@ TEST_CASE("The last piece is cut to what is left beside its fixed neighbour") {
     // By the rule: remainder + lap of 6 in + tab of 1 in.
     CHECK(run.pieces[3].cut == remainder + inches(7));
     CHECK(run.pieces[3].covers == remainder + inches(6));
-    CHECK(find_problem(plan, "remainder") == nullptr);  // 5/16 in: the tape's own at 33 ft
+    CHECK(find_problem(plan, "remainder") == nullptr);  // 5/16 in: what the tape allows at 33 ft
 
     // Cut to it, the run is whole; no fifth piece makes up the 5/16 in.
     cut(job.edges[0], 4, remainder + inches(7));
@@ -264,7 +268,7 @@ TEST_CASE("The last piece is cut to what is left beside its fixed neighbour") {
 }
 
 TEST_CASE("A remainder inches off the edge is used and doubted, and one feet off is not used") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(200))});  // two pieces of 107 and 101
     cut(job.edges[0], 1, inches(107));
     read_remainder(job.edges[0], inches(92));
@@ -279,7 +283,7 @@ TEST_CASE("A remainder inches off the edge is used and doubted, and one feet off
 }
 
 TEST_CASE("An offcut of the same pool is used before a new stick, and one of another pool is not") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(80)), read_twice("B", inches(60))});
     job.edges[1].edge.colour = "slate";
     job.offcuts = {{{7, 1}, "A", TrimRole::main, inches(90)},
@@ -298,7 +302,7 @@ TEST_CASE("An offcut of the same pool is used before a new stick, and one of ano
 }
 
 TEST_CASE("What is wrong with an edge is said by field, with the mend") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     const auto only = [&](EdgeWork work, std::string_view field, Severity severity) {
         const Plan plan = make_plan(job_of({std::move(work)}), catalogue);
         const PlanProblem* problem = find_problem(plan, field);
@@ -347,7 +351,7 @@ TEST_CASE("What is wrong with an edge is said by field, with the mend") {
 
 TEST_CASE(
     "An edge that leaves a sliver whichever way it is divided is a problem of that edge alone") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     Job job = job_of({read_twice("A", inches(30)), read_twice("B", inches(10))});
     job.practice.stock = inches(30);  // 32 in and a lap are 38: two pieces of 24 are too many
     const Plan plan = make_plan(job, catalogue, trim_only);
@@ -357,7 +361,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Whatever is read and cut, runs cover and sticks hold, twice the same") {
-    const Catalogue catalogue = invented_catalogue();
+    const Catalogue catalogue = four_trims();
     CHECK(rc::check("sound plans", [&] {
         Job job;
         job.practice.kerf = sixteenths(*rc::gen::inRange(0, 3));

@@ -1,6 +1,6 @@
-// The record of one invented eave whose steps were answered within practice and outside it, by the
-// kind of event that kept a sentence and by the one that keeps values; every field set to something
-// that is not its default.
+// The record of an invented eave whose steps were answered within practice and outside it, by the
+// kind of event that kept a sentence and by the kind that keeps values; every field set to
+// something that is not its default.
 #pragma once
 
 #include "tests/engine/record/eave_record.h"

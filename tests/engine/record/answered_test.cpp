@@ -1,27 +1,17 @@
-// A step's answer is kept with what practice asked, as values: the exception is told from them.
-// tests/golden/answered.journal opens for ever, and answered.txt is what it gives.
+// A step's answer is kept with what practice asked, as values: the exception's words are made from
+// them. tests/golden/answered.journal must always open, and answered.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "tests/engine/record/answered_record.h"
 #include "tests/engine/record/apart.h"
+#include "tests/engine/record/golden.h"
 #include "tests/engine/record/same_event.h"
 
 namespace hemline {
 namespace {
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 StepAnswered screws(std::int64_t count) {
     StepAnswered step{"A", "fasten", 1, AnswerKind::count};

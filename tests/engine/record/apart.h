@@ -1,5 +1,5 @@
-// Tablets that write apart and meet, each having seen what it holds: what a crew does, without a
-// disk.
+// Tablets that write separately and meet, each having seen what it holds: what a crew does, without
+// a disk.
 #pragma once
 
 #include <algorithm>
@@ -13,6 +13,7 @@
 #include "engine/record/job.h"
 #include "engine/record/pick.h"
 #include "engine/record/seen.h"
+#include "tests/engine/record/eave_record.h"
 
 namespace hemline {
 
@@ -30,7 +31,7 @@ struct ApartCrew {
         }
         return in_order(std::move(held));
     }
-    /// `supersedes`: besides what was seen of its thing.
+    /// `supersedes`: besides what was seen about its thing.
     EventId write(std::uint64_t device, Fact fact, const std::string& by = "Ada",
                   std::vector<EventId> supersedes = {}) {
         const auto own = std::count_if(events.begin(), events.end(), [&](const Event& event) {
@@ -58,7 +59,7 @@ struct ApartCrew {
     EventId undo(std::uint64_t device, EventId id) {
         return write(device, StruckFor{id, StrikeReason::undone}, "Ada", {id});
     }
-    /// As a program before there was Picked wrote it.
+    /// As a program from before the kind Picked wrote it.
     void strike_as_pick(std::uint64_t device, EventId struck, EventId chosen) {
         write(device, Struck{struck, "picked instead"}, "Ada", {struck, chosen});
     }
@@ -76,7 +77,7 @@ struct ApartCrew {
     [[nodiscard]] Job job_on(std::uint64_t device) const { return replay(held_by(device)); }
 };
 
-/// Three tablets that hold one eave, A.
+/// Three tablets that hold a single eave, A.
 inline ApartCrew crew_with_edge() {
     ApartCrew crew;
     Edge edge;
@@ -86,6 +87,9 @@ inline ApartCrew crew_with_edge() {
     crew.meet({1, 2, 3});
     return crew;
 }
+
+/// Piece 1 of edge A.
+inline PieceCut cut(Length length) { return {"A", TrimRole::main, 1, length, new_stick}; }
 
 /// What the sides say, in order.
 inline std::vector<EventId> values_of(const Conflict& conflict) {

@@ -1,4 +1,4 @@
-// How many a list in an event may hold: as many are read, one more is set aside by name and kept
+// How many a list in an event may hold: that many are read, one more is set aside by name and kept
 // byte for byte, and merged as any frame is.
 #include <doctest/doctest.h>
 
@@ -54,8 +54,8 @@ std::string refused(int kind, const std::string& why) {
            ")";
 }
 
-/// Stands where the writer and the reader do: gives one list, counted over all that the event has,
-/// one more than it may hold, and every other list one.
+/// Takes the place of writer and reader: fills a list, counted over all lists of the event, with
+/// one entry more than it may hold, and every other list with one entry.
 class OneListTooLong {
   public:
     explicit OneListTooLong(int list) : too_long_(list) {}
@@ -96,7 +96,7 @@ class OneListTooLong {
     int too_long_;
 };
 
-/// How many texts and lists a kind has, each of which is refused when it holds one too many.
+/// How many texts and lists a kind has, each of which is refused when it holds one entry too many.
 int lists_bounded(std::uint16_t kind) {
     for (int list = 0;; ++list) {
         Event event;
@@ -120,7 +120,7 @@ TEST_CASE("Every text and every list of every kind has a bound, and is refused p
             lists += lists_bounded(kind) - 2;  // by whom, and what it supersedes, are of each
         }
     }
-    CHECK(kinds == static_cast<int>(std::variant_size_v<Fact>) - 1);
+    CHECK(kinds == static_cast<int>(Fact::kinds) - 1);
     CHECK(lists >= 40);
 }
 

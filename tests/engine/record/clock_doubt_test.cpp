@@ -1,4 +1,4 @@
-// Whose clock is wrong, told by what each tablet had seen when it wrote.
+// Whose clock is wrong, judged by what each tablet had seen when it wrote.
 #include "engine/record/clock_doubt.h"
 
 #include <doctest/doctest.h>
@@ -6,12 +6,12 @@
 
 #include "engine/record/job.h"
 #include "tests/engine/record/crew_record.h"
+#include "tests/engine/record/hours.h"
 
 namespace hemline {
 namespace {
 
-constexpr std::int64_t minute_ms = 60'000, hour_ms = 60 * minute_ms, day_ms = 24 * hour_ms,
-                       year_ms = 365 * day_ms, morning_ms = 1'780'000'000'000;
+constexpr std::int64_t year_ms = 365 * day_ms, morning_ms = 1'780'000'000'000;
 
 /// Tablets that are carried after every event, their clocks off by what `off_ms` says.
 struct Site {
@@ -173,7 +173,7 @@ TEST_CASE("Whatever a crew's clocks say, right ones among them are never named t
             std::vector<Event> held = site.events;
             held.resize(static_cast<std::size_t>(few(static_cast<int>(held.size()) + 1)));
             for (const Event& event : site.events) {
-                if (event.id.device == device) {  // a tablet holds its own
+                if (event.id.device == device) {  // a tablet holds what it wrote
                     held.push_back(event);
                 }
             }

@@ -1,5 +1,5 @@
-// The record of one invented eave in frames of version 2: what each tablet's clock said beside the
-// order's time, one clock ten years ahead, and the last time of all.
+// The record of an invented eave in frames of version 2: what each tablet's clock said besides the
+// time for the order, a clock ten years ahead, and the last possible time.
 #pragma once
 
 #include "engine/record/job.h"

@@ -1,35 +1,16 @@
 // Events of frame version 2 say what the clock said and what they come after. tests/golden/
-// clocks.journal opens for ever, and clocks.txt is what it gives.
+// clocks.journal must always open, and clocks.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/fact_words.h"
 #include "engine/record/frame.h"
 #include "engine/record/merge.h"
 #include "tests/engine/record/clocks_record.h"
+#include "tests/engine/record/golden.h"
 #include "tests/engine/record/same_event.h"
 
 namespace hemline {
 namespace {
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
-Bytes from_hex(std::string_view hex) {
-    Bytes bytes;
-    for (std::size_t i = 0; i + 1 < hex.size(); i += 2) {
-        bytes.push_back(
-            static_cast<std::uint8_t>(std::stoi(std::string(hex.substr(i, 2)), nullptr, 16)));
-    }
-    return bytes;
-}
 
 TEST_CASE("The golden journal of clocks gives its lines, its events and its bytes") {
     const std::string text = golden("clocks.journal");
@@ -79,7 +60,7 @@ TEST_CASE("Both versions stand beside each other in one journal, and merge frame
     merge.add(1, journal);
     std::vector<Event> merged;
     for (const auto& [device, bytes] : merge.journals().of_device) {
-        CHECK((device == eave_device || device == 0x77aa'0000'0000'beefU));  // each frame's own
+        CHECK((device == eave_device || device == 0x77aa'0000'0000'beefU));  // the frame's device
         for (const Event& event : read_journal(bytes).events) {
             merged.push_back(event);
         }

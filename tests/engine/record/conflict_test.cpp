@@ -1,4 +1,5 @@
-// Two people, one edge, out of reach of each other: what is shown, what waits, and what ends it.
+// Two people out of reach of each other write about the same edge: what is shown, what waits, and
+// what settles it.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -7,6 +8,7 @@
 #include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
+#include "engine/words/result.h"
 #include "engine/work/procedure.h"
 #include "engine/work/readiness.h"
 
@@ -60,7 +62,7 @@ TEST_CASE("Two readings made apart are both kept and shown, and the cut waits") 
     CHECK(waits(job) ==
           "Two tablets disagree on the length of edge A: pick one, or measure again.");
     CHECK(status_of(job.edges[0], {}, job.practice) == EdgeStatus::undecided);
-    // A second reading that had seen the first is no conflict, on whichever tablet.
+    // A second reading by who had seen the first does not disagree, on whichever tablet.
     pen.events.pop_back();
     pen.write(2, ReadingTaken{"A", ReadingOf::edge, read}, {ada});
     CHECK(pen.job().conflicts.empty());
@@ -75,7 +77,7 @@ TEST_CASE("A reading taken again, having seen both, ends the wait with the readi
     const Job job = pen.job();
     CHECK(job.conflicts.empty());
     CHECK(waits(job).empty());
-    // Ada's two agree as well, and yet it was Ben's that was measured again.
+    // Ada's two readings agree as well, but it was Ben's that was measured again.
     CHECK(job.edges[0].length(job.practice) == read + inches(1));
 }
 
@@ -190,7 +192,7 @@ TEST_CASE("A number used twice is kept twice and flagged, and seen only when nam
     Pen once = pen, both = pen;
     once.clock = both.clock = 3'000;
     once.write(2, ReadingTaken{"A", ReadingOf::edge, read}, {number});
-    CHECK_FALSE(once.job().edges[0].undecided.empty());  // that tablet had seen one of them
+    CHECK_FALSE(once.job().edges[0].undecided.empty());  // that tablet had seen one of the two
     both.write(2, ReadingTaken{"A", ReadingOf::edge, read}, {number, number});
     CHECK(both.job().edges[0].undecided.empty());
     CHECK(flags(both.job()) == 1);

@@ -5,6 +5,7 @@
 #include "engine/record/fact_words.h"
 #include "engine/record/pick.h"
 #include "engine/record/standing.h"
+#include "engine/words/result.h"
 #include "tests/engine/record/apart.h"
 
 namespace hemline {
@@ -68,7 +69,7 @@ TEST_CASE("After a tablet was copied, a later number of it has not seen the earl
     REQUIRE(standing.conflicts.size() == 2);
     CHECK(standing.conflicts[0].sides ==
           std::vector<Tip>{{{1, 4}, {1, 4}}, {{1, 5}, {1, 5}}});  // both have seen number 2
-    // Without the copy the same numbers are one tablet's, one after the other.
+    // Without the copy the same numbers belong to a single tablet, one after the other.
     events.erase(events.begin() + 3);
     CHECK(standing_of(events).conflicts.empty());
 }

@@ -18,7 +18,7 @@
 
 namespace hemline {
 
-/// Which program the tablets run: of today, or one from before there was Picked.
+/// Which program the tablets run: today's, or one from before the kind Picked.
 enum class Programs { today, before, mixed };
 
 struct Tablet {
@@ -37,7 +37,7 @@ struct Crew {
     [[nodiscard]] std::vector<Event> held_by(const Tablet& tablet) const {
         std::vector<Event> events;
         for (const std::size_t index : tablet.holds) {
-            // An old program keeps a pick as what a newer one wrote, and reads nothing in it.
+            // An old program keeps a pick as an unknown kind, and reads nothing in it.
             if (!tablet.is_old || !std::holds_alternative<Picked>(written[index].fact)) {
                 events.push_back(written[index]);
             }
@@ -102,7 +102,7 @@ inline Fact answer_from(const Tablet& tablet, const std::string& edge) {
     return step;
 }
 
-/// A fact about one of two edges, so that tablets meet.
+/// A fact about either of two edges, so that tablets disagree at times.
 inline Fact some_fact(const Crew& crew, const Tablet& tablet) {
     const std::string edge = few(2) == 0 ? "A" : "B";
     switch (few(18)) {
@@ -140,7 +140,7 @@ inline Fact some_fact(const Crew& crew, const Tablet& tablet) {
     }
 }
 
-/// Of what was made apart on the tablet one side is picked, as its program does it.
+/// Picks a side of a disagreement that the tablet knows, as its program does it.
 inline void pick_some(Crew& crew, Tablet& tablet) {
     const std::vector<Event> held = crew.held_by(tablet);
     const Job job = replay(held);
@@ -193,7 +193,7 @@ inline void undo_last(Crew& crew, Tablet& tablet) {
     }
 }
 
-/// Several tablets that have two edges to begin with, and what they do apart and together.
+/// Several tablets that have two edges to begin with, and what they do separately and together.
 inline Crew some_crew(Programs programs = Programs::today) {
     constexpr std::int64_t ten_years_ms = 315'576'000'000;
     constexpr std::int64_t today_ms = 1'780'000'000'000;

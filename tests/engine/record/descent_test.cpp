@@ -1,5 +1,5 @@
-// What had seen what: by a device's own numbers, and without a square, at sizes where one would
-// take minutes.
+// What had seen what: by the numbers of a device, and without quadratic time, at sizes where it
+// would take minutes.
 #include "engine/record/descent.h"
 
 #include <doctest/doctest.h>
@@ -8,6 +8,7 @@
 #include "engine/record/pick.h"
 #include "engine/record/seen.h"
 #include "engine/record/standing.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 namespace {
@@ -67,7 +68,8 @@ TEST_CASE("Who took an offcut up had seen the event that left it") {
     }
 }
 
-TEST_CASE("One event that supersedes all others of its thing is no work of a square") {
+TEST_CASE("One event that supersedes all others of its thing is no work of a square" *
+          doctest::test_suite("large")) {
     std::vector<Event> events = all_apart();
     CHECK(standing_of(events).conflicts.at(0).sides.size() == many);
     events.push_back(reading({1, 2}, many + 1, ids_of(events)));
@@ -126,7 +128,7 @@ TEST_CASE("A number that stands for many events, named by many, is no work of a 
         events.push_back(reading({i + 10, 1}, many + i, {{7, 7}}));
     }
     const Standing standing = standing_of(events);
-    CHECK(standing.conflicts.size() == 2);  // the number, and all that is apart
+    CHECK(standing.conflicts.size() == 2);  // the number, and everything that disagrees
 }
 
 TEST_CASE("Old picks, losses and cuts by the hundred thousand are no work of a square") {
@@ -138,7 +140,7 @@ TEST_CASE("Old picks, losses and cuts by the hundred thousand are no work of a s
         events.push_back(
             {{i, 2}, {i, 1}, "", {}, PieceCut{"A", TrimRole::main, 1, feet(5), stick}});
     }
-    for (std::uint32_t i = 2; i <= many / 3; ++i) {  // a chain: each lost to the one before
+    for (std::uint32_t i = 2; i <= many / 3; ++i) {  // a chain: each lost to the pick before
         const EventId lost{i, 1}, won{i - 1, 1};
         events.push_back({{i, 3}, {many + i, 0}, "", {lost, won}, Struck{lost, ""}});
         events.push_back({{i, 4},

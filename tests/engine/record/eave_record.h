@@ -1,4 +1,4 @@
-// The record of one invented eave: an event of every kind, every field set to something that is not
+// The record of an invented eave: an event of every kind, every field set to something that is not
 // its default.
 #pragma once
 
@@ -12,6 +12,7 @@
 namespace hemline {
 
 constexpr std::uint64_t eave_device = 0x3f9c'0000'a0b1'c2d3U;
+constexpr MetalTaken new_stick{feet(10), {}};
 
 inline Edge invented_eave() {
     Edge edge;

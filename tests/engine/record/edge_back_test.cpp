@@ -4,13 +4,12 @@
 #include <doctest/doctest.h>
 
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "engine/work/readiness.h"
 #include "tests/engine/record/apart.h"
 
 namespace hemline {
 namespace {
-
-const MetalTaken new_stick{feet(10), {}};
 
 /// Ada takes edge A off, Ben cuts its first piece; then they meet.
 struct Back {

@@ -1,5 +1,5 @@
-// The record of one invented eave that laps otherwise than the job, and of another that laps as the
-// job's rule again.
+// The record of an invented eave with a lap other than the job's, and of another eave that laps as
+// the job's rule again.
 #pragma once
 
 #include "tests/engine/record/eave_record.h"

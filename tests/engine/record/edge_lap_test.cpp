@@ -1,45 +1,22 @@
-// The lap of one edge alone, as it is recorded. tests/golden/edge_lap.journal opens for ever, and
+// The lap of a single edge, as it is recorded. tests/golden/edge_lap.journal must always open, and
 // edge_lap.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "tests/engine/record/edge_lap_record.h"
+#include "tests/engine/record/golden.h"
+#include "tests/engine/record/growing_record.h"
 #include "tests/engine/record/same_event.h"
 
 namespace hemline {
 namespace {
 
-struct Record {
-    std::vector<Event> events;
-
-    EventId add(Fact fact, std::vector<EventId> supersedes = {}, std::uint64_t device = 1) {
-        const auto number = static_cast<std::uint32_t>(events.size() + 1);
-        events.push_back({{device, number},
-                          {1'795'000'000'000 + number, 0},
-                          "Ada",
-                          std::move(supersedes),
-                          std::move(fact)});
-        return events.back().id;
-    }
-    [[nodiscard]] Job job() const { return replay(events); }
-};
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 TEST_CASE("An edge keeps the lap chosen for it until the job's rule is to serve it again") {
-    Record record{edge_lap_record()};
+    GrowingRecord record{edge_lap_record()};
     Job job = record.job();
     CHECK(job.find("A")->edge.lap == inches(8));
     CHECK_FALSE(job.find("B")->edge.lap);
@@ -52,7 +29,7 @@ TEST_CASE("An edge keeps the lap chosen for it until the job's rule is to serve 
 }
 
 TEST_CASE("An edge changed or put back keeps its lap, and a new one has none") {
-    Record record{edge_lap_record()};
+    GrowingRecord record{edge_lap_record()};
     Edge changed = invented_eave();
     changed.left = End::wall;
     record.add(EdgeAdded{changed});
@@ -66,7 +43,7 @@ TEST_CASE("An edge changed or put back keeps its lap, and a new one has none") {
 }
 
 TEST_CASE("A lap chosen divides its run anew and no other, and undone it is as before") {
-    Record record{edge_lap_record()};
+    GrowingRecord record{edge_lap_record()};
     record.add(PlanChosen{Prefer::laps,
                           "eave_two_part",
                           0,
@@ -84,11 +61,11 @@ TEST_CASE("A lap chosen divides its run anew and no other, and undone it is as b
 }
 
 TEST_CASE("Two tablets that gave one edge different laps apart: the edge waits for one word") {
-    Record record{edge_lap_record()};
+    GrowingRecord record{edge_lap_record()};
     const EventId seen = record.events[2].id;
     record.add(LapChosen{"A", inches(9)}, {seen}, 1);
     record.add(LapChosen{"A", inches(9)}, {seen}, 2);
-    CHECK(record.job().conflicts.empty());  // of one mind
+    CHECK(record.job().conflicts.empty());  // they agree
     const EventId there = record.add(LapChosen{"A", std::nullopt}, {seen}, 3);
     const Job job = record.job();
     REQUIRE(job.conflicts.size() == 1);
@@ -105,7 +82,7 @@ TEST_CASE("Two tablets that gave one edge different laps apart: the edge waits f
 }
 
 TEST_CASE("A lap and a change of the edge, made apart, contradict nothing") {
-    Record record{edge_lap_record()};
+    GrowingRecord record{edge_lap_record()};
     Edge changed = invented_eave();
     changed.left = End::wall;
     record.add(EdgeAdded{changed}, {record.events[0].id}, 2);

@@ -10,8 +10,12 @@
 #include "engine/record/crc32.h"
 #include "engine/record/frame.h"
 #include "tests/engine/record/answered_record.h"
+#include "tests/engine/record/body_record.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/edge_lap_record.h"
+#include "tests/engine/record/gate_record.h"
+#include "tests/engine/record/golden.h"
+#include "tests/engine/record/lifted_record.h"
 #include "tests/engine/record/picked_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sections_record.h"
@@ -24,15 +28,6 @@ namespace hemline {
 namespace {
 
 Bytes bytes_of(std::string_view text) { return {text.begin(), text.end()}; }
-
-Bytes from_hex(std::string_view hex) {
-    Bytes bytes;
-    for (std::size_t i = 0; i + 1 < hex.size(); i += 2) {
-        bytes.push_back(
-            static_cast<std::uint8_t>(std::stoi(std::string(hex.substr(i, 2)), nullptr, 16)));
-    }
-    return bytes;
-}
 
 /// A payload as the page lays it out, put together by hand.
 struct Payload {
@@ -115,10 +110,11 @@ TEST_CASE("Every field of every kind is read back as it was written") {
     std::vector<Event> events = eave_record();
     for (const auto& more :
          {sticks_record(), sections_record(), sent_back_record(), taken_off_record(),
-          edge_lap_record(), picked_record(), answered_record(), struck_for_record()}) {
+          edge_lap_record(), picked_record(), answered_record(), struck_for_record(),
+          lifted_record(), gate_record(), body_record()}) {
         events.insert(events.end(), more.begin(), more.end());
     }
-    for (std::size_t kind = 0; kind < std::variant_size_v<Fact>; ++kind) {
+    for (std::size_t kind = 0; kind < Fact::kinds; ++kind) {
         CHECK(std::any_of(events.begin(), events.end(),
                           [&](const Event& event) { return event.fact.index() == kind; }));
     }

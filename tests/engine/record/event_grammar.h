@@ -1,4 +1,4 @@
-// Journals made by a grammar: bytes choose events of every kind, by several tablets, apart and
+// Journals made by a grammar: bytes choose events of every kind, by several tablets, separately and
 // together, with strikes, supersedes and values at their ends, and each is written in a whole
 // frame. The fields are those of event_fields.h, so a new kind and a new field are reached unasked.
 #pragma once
@@ -168,7 +168,7 @@ Fact fact_at(std::size_t place, std::index_sequence<Places...> /*all*/) {
     return fact;
 }
 
-/// Tablets that write in turn on one roof, each with all, some or none of the others' events.
+/// Tablets that write in turn on the same roof, each with all, some or none of the others' events.
 class EventGrammar {
   public:
     explicit EventGrammar(std::span<const std::uint8_t> bytes) : drawn_(bytes) {}
@@ -180,13 +180,13 @@ class EventGrammar {
             begin_roof();
         }
         while (!drawn_.is_spent() && written_.size() < most) {
-            write(fact_at(drawn_.below(std::variant_size_v<Fact>), every_fact));
+            write(fact_at(drawn_.below(Fact::kinds), every_fact));
         }
         return written_;
     }
 
   private:
-    static constexpr auto every_fact = std::make_index_sequence<std::variant_size_v<Fact>>{};
+    static constexpr auto every_fact = std::make_index_sequence<Fact::kinds>{};
     static constexpr std::int64_t morning_ms = 1'780'000'000'000;
 
     void begin_roof() {
@@ -248,7 +248,7 @@ class EventGrammar {
         keep(std::move(event));
     }
 
-    /// A pick drawn from nothing chooses nothing: one of what was made apart is picked.
+    /// A pick of a random event would choose nothing, so a side of a disagreement is picked.
     void pick_some(const std::vector<Event>& held, Event& event) {
         if (!std::holds_alternative<Picked>(event.fact)) {
             return;

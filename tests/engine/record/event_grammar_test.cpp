@@ -43,7 +43,7 @@ TEST_CASE("The grammar reaches every kind of event, apart and together, and all 
         some_struck = some_struck || !job.struck.empty();
         some_cut = some_cut || job.sticks_opened > 0;
     }
-    CHECK(kinds.size() == std::variant_size_v<Fact>);
+    CHECK(kinds.size() == Fact::kinds);
     CHECK(some_moment);
     CHECK(some_before);
     CHECK(some_conflict);

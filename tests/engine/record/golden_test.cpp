@@ -1,31 +1,21 @@
-// A journal written by the first version of the format opens for ever: tests/golden/eave.journal
+// A journal written by the first version of the format must always open: tests/golden/eave.journal
 // and what it must give, line by line, in eave.txt. The same for sticks.journal, which was added
 // with the events about sticks and choices.
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <string>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
 #include "tests/engine/record/eave_record.h"
+#include "tests/engine/record/golden.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sections_record.h"
 #include "tests/engine/record/sticks_record.h"
 
 namespace hemline {
 namespace {
-
-std::string golden(const std::string& name) {
-    const char* source = std::getenv("HEMLINE_SOURCE");
-    const std::string file =
-        std::string(source == nullptr ? "." : source) + "/tests/golden/" + name;
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 Bytes golden_journal(const std::string& name = "eave.journal") {
     const std::string text = golden(name);
@@ -83,8 +73,9 @@ TEST_CASE("The golden journal of sticks gives its lines, its events, its bytes a
     CHECK(job.practice.stock == feet(12));
     CHECK(job.stock_shorter == std::vector<Length>{feet(10), feet(8)});
     CHECK(job.prefer == Prefer::sticks);
-    CHECK(job.sticks_opened == 2);  // one measured short, one cleat spoiled
-    // Two of the wrap; the stick of 9 ft 11 in; of two offcuts one was 39 in and one was spoiled.
+    CHECK(job.sticks_opened == 2);  // a stick measured short, a cleat spoiled
+    // Two of the wrap; the stick of 9 ft 11 in; of two offcuts one was 39 in and the other was
+    // spoiled.
     REQUIRE(job.offcuts.size() == 3);
     CHECK(job.offcuts[0].count == 2);
     CHECK(job.offcuts[0].length == inches(67));

@@ -11,7 +11,7 @@
 namespace hemline {
 namespace {
 
-/// A record written by one device, one event a millisecond.
+/// A record written by a single device, one event every millisecond.
 struct Record {
     std::vector<Event> events;
 
@@ -38,8 +38,6 @@ Record record_of_edge_a() {
     record.add(EdgeAdded{edge_called("A")});
     return record;
 }
-
-const MetalTaken new_stick{feet(10), {}};
 
 TEST_CASE("A job's name, edges, pitch, style and rules are the latest stated") {
     Record record = record_of_edge_a();

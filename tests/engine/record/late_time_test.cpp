@@ -1,5 +1,5 @@
 // A time years away locks nothing: whatever times a job's events state, another can be written, is
-// read back, stands after all that its tablet held, and merges.
+// read back, comes after all that its tablet held, and merges.
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
@@ -9,19 +9,19 @@
 #include "engine/record/job.h"
 #include "engine/work/day_sheet.h"
 #include "tests/engine/record/crew_record.h"
+#include "tests/engine/record/hours.h"
 #include "tests/engine/record/same_event.h"
 
 namespace hemline {
 namespace {
 
-constexpr std::int64_t today_ms = 1'780'000'000'000, hour_ms = 3'600'000, day_ms = 24 * hour_ms,
-                       ten_years_ms = 315'576'000'000;
+constexpr std::int64_t today_ms = 1'780'000'000'000, ten_years_ms = 315'576'000'000;
 constexpr std::uint32_t counter_most = 0xFFFF'FFFFU;
 
 /// A reading by a tablet that holds those events, as a tablet writes it.
 Event written(std::uint64_t device, std::uint32_t sequence, const std::vector<Event>& held,
               std::int64_t clock_ms) {
-    // Each another length: those of one length would agree, seen or not.
+    // Each reading has another length: readings of the same length would agree, seen or not.
     const Length length = feet(10) + sixteenths(sequence);
     Event event{{device, sequence}, {}, "Ada", {}, ReadingTaken{"A", ReadingOf::edge, length}};
     stamp(event, held, clock_ms);

@@ -1,4 +1,4 @@
-// Merging: any set of journals, in any order, with repeats and gaps, gives one job.
+// Merging: any set of journals, in any order, with repeats and gaps, gives the same job.
 // RC_PARAMS="max_success=1000000" runs a million cases; tools/nightly does.
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
@@ -7,6 +7,7 @@
 #include "engine/record/merge.h"
 #include "engine/record/old_picks.h"
 #include "engine/record/pick.h"
+#include "engine/words/result.h"
 #include "tests/engine/record/crew_record.h"
 #include "tests/engine/record/same_event.h"
 
@@ -96,7 +97,7 @@ TEST_CASE("Merging is commutative, associative and idempotent to the byte, and l
     }));
 }
 
-/// What stands against what, told from what each writer really held.
+/// What disagrees with what, worked out from what each writer really held.
 struct Oracle {
     const Crew& crew;
     std::map<Thing, std::vector<std::size_t>> of_thing = {};
@@ -191,7 +192,7 @@ TEST_CASE("Picking any side, or doing it again having seen all, settles a confli
                                      [&](const Event& event) { return event.id == id; });
             };
             if (few(3) == 0) {
-                // What one answers for himself he answers again himself.
+                // What a person answers for himself, he answers again himself.
                 write(crew, judge, says(chosen.says).fact, {}, says(chosen.says).by);
                 continue;
             }
@@ -293,7 +294,7 @@ bool is_rightly_gone(const std::string& edge,
     return taken_off && !cut;
 }
 
-/// Every value of the job is one that somebody said and that stands, or it is in conflict.
+/// Every value of the job was said by somebody and still stands, or tablets disagree about it.
 void check_values(const Crew& crew) {
     const std::vector<Event> events = in_order(crew.written);
     const Job job = replay(events);

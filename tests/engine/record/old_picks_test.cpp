@@ -1,5 +1,5 @@
 // Picks of journals from before there was Picked: strikes and losses. One pick folds as it always
-// did; two that were made apart leave a conflict, and not nothing.
+// did; two picks that disagree leave both sides, not nothing.
 #include "engine/record/old_picks.h"
 
 #include <doctest/doctest.h>
@@ -10,12 +10,9 @@
 namespace hemline {
 namespace {
 
-const MetalTaken new_stick{feet(10), {}};
-
-PieceCut cut(Length length) { return {"A", TrimRole::main, 1, length, new_stick}; }
 PieceSpoiled loss(Length length) { return {"A", TrimRole::main, 1, length, new_stick}; }
 
-/// Two laps set apart; 1, 2 and 3 hold both.
+/// Two laps that disagree; tablets 1, 2 and 3 hold both.
 struct TwoLaps {
     ApartCrew crew = crew_with_edge();
     EventId six = crew.write(1, RuleSet{"lap", "6 in"});

@@ -1,25 +1,15 @@
-// tests/golden/picked.journal opens for ever, and picked.txt is what it gives.
+// tests/golden/picked.journal must always open, and picked.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
+#include "tests/engine/record/golden.h"
 #include "tests/engine/record/picked_record.h"
 #include "tests/engine/record/same_event.h"
 
 namespace hemline {
 namespace {
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 TEST_CASE("The golden journal of picks gives its lines, its events, its bytes and its job") {
     const std::string text = golden("picked.journal");

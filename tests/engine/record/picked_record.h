@@ -1,5 +1,5 @@
-// The record of one invented eave that two tablets read apart: the pick of one reading, the pick of
-// who answered a step for himself, and the notice of a number written twice put away.
+// The record of an invented eave that two tablets read separately: the pick of one reading, the
+// pick of who answered a step for himself, and the notice of a number written twice put away.
 #pragma once
 
 #include "tests/engine/record/eave_record.h"

@@ -1,5 +1,5 @@
-// What a pick does, and what two made apart do: a conflict again, and never a value that nobody
-// chose.
+// What a pick does, and what two that disagree do: a disagreement again, and never a value that
+// nobody chose.
 #include <doctest/doctest.h>
 
 #include "engine/record/standing.h"
@@ -11,12 +11,10 @@ namespace hemline {
 namespace {
 
 constexpr Length ada_read = inches(120), ben_read = inches(121);
-const MetalTaken new_stick{feet(10), {}};
 
 ReadingTaken reading(Length length) { return {"A", ReadingOf::edge, length}; }
-PieceCut cut(Length length) { return {"A", TrimRole::main, 1, length, new_stick}; }
 
-/// Two readings made apart, both tablets 1 and 2 hold both.
+/// Two readings that disagree; tablets 1 and 2 hold both.
 struct TwoReadings {
     ApartCrew crew = crew_with_edge();
     EventId ada = crew.write(1, reading(ada_read)), ben = crew.write(2, reading(ben_read), "Ben");
@@ -53,7 +51,7 @@ TEST_CASE("Two different picks of two readings, made apart, are a conflict with 
     CHECK(after.conflicts.empty());
     CHECK(two.read(after, two.ada).struck);
     CHECK_FALSE(two.read(after, two.ben).struck);
-    CHECK(after.edges[0].readings.size() == 2);  // a pick is no reading
+    CHECK(after.edges[0].readings.size() == 2);  // a pick is not a reading
     CHECK(after.edges[0].verdict(after.practice).agreement == Agreement::once);
 }
 
@@ -173,7 +171,7 @@ TEST_CASE("What a pick crossed out stays so after the next reading, and after th
     const EventId again = two.crew.write(1, reading(ada_read));
     CHECK(two.crew.job().struck == std::set<EventId>{two.ben});
     CHECK(two.crew.job().edges[0].length({}) == ada_read);
-    // Ben, apart from that reading but not from the pick, reads otherwise; it is picked.
+    // Ben, who has seen the pick but not that reading, reads another length; it is picked.
     two.crew.holds[2] = two.crew.holds[1];
     two.crew.holds[2].erase(two.crew.events.size() - 1);
     const EventId ben = two.crew.write(2, reading(inches(130)), "Ben");
@@ -248,7 +246,7 @@ TEST_CASE("What was picked stands for every thing that can be said apart") {
         REQUIRE(twice.job().conflicts.size() == 1);
         CHECK(values_of(twice.job().conflicts[0]) == std::vector<EventId>{one, other});
         CHECK(twice.job().struck.empty());
-        // The same said twice is of one mind.
+        // The same said twice agrees.
         ApartCrew agree = crew_with_edge();
         agree.write(1, here);
         agree.write(2, here);

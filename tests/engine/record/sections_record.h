@@ -1,4 +1,4 @@
-// The record of one invented house whose trim is bent otherwise than the catalogue has it.
+// The record of an invented house whose trim is not bent as in the catalogue.
 #pragma once
 
 #include "tests/engine/record/eave_record.h"

@@ -1,5 +1,5 @@
-// The record of one invented eave that was ticked and sent back, every field set to something that
-// is not its default.
+// The record of an invented eave that was signed off and sent back, every field set to something
+// that is not its default.
 #pragma once
 
 #include "tests/engine/record/eave_record.h"

@@ -1,44 +1,20 @@
-// The foreman sends an edge back: it is open again until it is mended and ticked anew.
-// tests/golden/sent_back.journal opens for ever, and sent_back.txt is what it gives.
+// The foreman sends an edge back: it is open again until it is fixed and signed off again.
+// tests/golden/sent_back.journal must always open, and sent_back.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
+#include "tests/engine/record/golden.h"
+#include "tests/engine/record/growing_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/sent_back_record.h"
 
 namespace hemline {
 namespace {
 
-struct Record {
-    std::vector<Event> events;
-
-    EventId add(Fact fact, std::vector<EventId> supersedes = {}, std::uint64_t device = 1) {
-        const auto number = static_cast<std::uint32_t>(events.size() + 1);
-        events.push_back({{device, number},
-                          {1'790'000'000'000 + number, number % 3},
-                          "Ada",
-                          std::move(supersedes),
-                          std::move(fact)});
-        return events.back().id;
-    }
-    [[nodiscard]] Job job() const { return replay(events); }
-};
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 TEST_CASE("An edge that is sent back is finished no more, and says why and who") {
-    Record record{sent_back_record()};
+    GrowingRecord record{sent_back_record()};
     const Job sent = record.job();
     const EdgeWork& work = sent.edges[0];
     CHECK_FALSE(work.finished);
@@ -52,7 +28,7 @@ TEST_CASE("An edge that is sent back is finished no more, and says why and who")
 }
 
 TEST_CASE("What was mended the last time does not answer the next") {
-    Record record{sent_back_record()};
+    GrowingRecord record{sent_back_record()};
     record.add(StepDone{"A", std::string(mend_step), 0, {}, "", ""});
     const Job mended = record.job();
     CHECK(mended.edges[0].steps.size() == 1);
@@ -63,7 +39,7 @@ TEST_CASE("What was mended the last time does not answer the next") {
 }
 
 TEST_CASE("Undone, the foreman's word is as if it were not said") {
-    Record record{sent_back_record()};
+    GrowingRecord record{sent_back_record()};
     record.add(Struck{record.events.back().id, "undone"});
     const Job job = record.job();
     CHECK(job.edges[0].finished);
@@ -71,7 +47,7 @@ TEST_CASE("Undone, the foreman's word is as if it were not said") {
 }
 
 TEST_CASE("Ticked on one tablet and sent back on another, apart: it waits for one word") {
-    Record record;
+    GrowingRecord record;
     record.add(EdgeAdded{invented_eave()});
     record.add(EdgeFinished{"A", ""}, {}, 1);
     record.add(EdgeSentBack{"A", "bead missing"}, {}, 2);

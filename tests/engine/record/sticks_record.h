@@ -1,4 +1,4 @@
-// The record of one invented house's sticks and choices: an event of every kind about them, every
+// The record of an invented house's sticks and choices: an event of every kind about them, every
 // field set to something that is not its default.
 #pragma once
 

@@ -1,4 +1,4 @@
-// The record of one invented eave on which strikes strike themselves and each other.
+// The record of an invented eave on which strikes strike themselves and each other.
 #pragma once
 
 #include "engine/record/job.h"
@@ -8,8 +8,8 @@ namespace hemline {
 
 constexpr std::uint64_t strikes_device = 0x5eed'0000'0000'0077U;
 
-/// The job and its eave; a strike of itself; two that strike one another; then so many, each of the
-/// one before, the first of them of a strike too.
+/// The job and its eave; a strike of itself; two strikes of each other; then so many, each of the
+/// strike before, also the first of them.
 inline std::vector<Event> strikes_record(std::uint32_t chain) {
     std::vector<Event> events;
     const auto add = [&](Fact fact) {

@@ -1,5 +1,4 @@
-// Which strikes count: those that were struck themselves, and those that their own device took
-// back.
+// Which strikes count: those that were struck, and those that the device that wrote them took back.
 #include "engine/record/old_picks.h"
 
 #include <doctest/doctest.h>

@@ -1,5 +1,5 @@
-// Strikes that strike themselves, one another, or one after another a hundred thousand times: told
-// one level deep, folded, paged and put on the day sheet at once.
+// Strikes that strike themselves, each other, or the strike before, a hundred thousand times: shown
+// one level deep, and folded, paged and put on the day sheet in no time.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -29,6 +29,8 @@ Names names_in(const std::vector<Event>& events) {
     return names;
 }
 
+TEST_SUITE_BEGIN("large");
+
 TEST_CASE("A strike is told one level deep, though it strikes itself, another, or a chain") {
     const std::vector<Event> events = strikes_record(100);
     const Names names = names_in(events);
@@ -48,7 +50,7 @@ TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper 
     const double before = processor_s();
     const std::vector<Event> events = in_order(strikes_record(100'000));
     const Job job = replay(events);
-    CHECK(job.struck.size() > 50'000);  // each takes the one before it back: every other counts
+    CHECK(job.struck.size() > 50'000);  // each takes back the strike before it: every other counts
     REQUIRE(job.edges.size() == 1);
     CHECK(job.conflicts.empty());
     CHECK(undo_target(events, job.struck, strikes_device) == events[1].id);
@@ -61,4 +63,7 @@ TEST_CASE("A chain of a hundred thousand strikes opens, folds and goes on paper 
 }
 
 }  // namespace
+
+TEST_SUITE_END();
+
 }  // namespace hemline

@@ -1,4 +1,4 @@
-// The record of one invented eave of whose events some were taken back, for every reason there is;
+// The record of an invented eave some of whose events were taken back, for each reason there is;
 // every field set to something that is not its default.
 #pragma once
 

@@ -1,26 +1,16 @@
-// An event is taken back for a reason that is kept as a choice, and said where it is shown.
-// tests/golden/struck_for.journal opens for ever, and struck_for.txt is what it gives.
+// The reason for taking back an event is saved as a choice, and put into words where it is shown.
+// tests/golden/struck_for.journal must always open, and struck_for.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
+#include "tests/engine/record/golden.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/struck_for_record.h"
 
 namespace hemline {
 namespace {
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 TEST_CASE("The golden journal of events taken back gives its lines, its events and its bytes") {
     const std::string text = golden("struck_for.journal");
@@ -39,7 +29,7 @@ TEST_CASE("The golden journal of events taken back gives its lines, its events a
 
 TEST_CASE("What was taken back does not count, and a strike its own tablet took back does not") {
     const Job job = replay(struck_for_record());
-    CHECK(job.find("A")->length(job.practice) == std::nullopt);  // one reading counts, of 32 ft
+    CHECK(job.find("A")->length(job.practice) == std::nullopt);  // only the reading of 32 ft
     const auto& readings = job.find("A")->readings;
     REQUIRE(readings.size() == 4);
     CHECK(readings[0].struck);

@@ -1,4 +1,4 @@
-// The record of one invented eave that was added twice over and taken off once, every field set to
+// The record of an invented eave that was added twice and taken off once, every field set to
 // something that is not its default.
 #pragma once
 

@@ -1,50 +1,26 @@
 // An edge added by mistake is taken off the job, and undo puts it back with what was read.
-// tests/golden/taken_off.journal opens for ever, and taken_off.txt is what it gives.
+// tests/golden/taken_off.journal must always open, and taken_off.txt is what it gives.
 #include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 
 #include "engine/record/event_bytes.h"
 #include "engine/record/fact_words.h"
 #include "engine/record/job.h"
+#include "tests/engine/record/golden.h"
+#include "tests/engine/record/growing_record.h"
 #include "tests/engine/record/same_event.h"
 #include "tests/engine/record/taken_off_record.h"
 
 namespace hemline {
 namespace {
 
-struct Record {
-    std::vector<Event> events = taken_off_record();
-
-    EventId add(Fact fact, std::vector<EventId> supersedes = {}, std::uint64_t device = 1) {
-        const auto number = static_cast<std::uint32_t>(events.size() + 1);
-        events.push_back({{device, number},
-                          {1'790'000'000'000 + number, number % 3},
-                          "Ada",
-                          std::move(supersedes),
-                          std::move(fact)});
-        return events.back().id;
-    }
-    [[nodiscard]] Job job() const { return replay(events); }
-};
-
-std::string golden(const std::string& name) {
-    const char* const source = std::getenv("HEMLINE_SOURCE");
-    std::ifstream in(std::string(source == nullptr ? "." : source) + "/tests/golden/" + name,
-                     std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 TEST_CASE("An edge taken off is not on the job, and the others stay") {
-    const Job job = Record().job();
+    const Job job = GrowingRecord{taken_off_record()}.job();
     CHECK(job.find("A2") == nullptr);
     CHECK(job.find("A") != nullptr);
 }
 
 TEST_CASE("Undone, an edge taken off is back with its readings") {
-    Record record;
+    GrowingRecord record{taken_off_record()};
     record.add(Struck{record.events.back().id, "undone"});
     const Job job = record.job();
     REQUIRE(job.find("A2") != nullptr);
@@ -52,7 +28,7 @@ TEST_CASE("Undone, an edge taken off is back with its readings") {
 }
 
 TEST_CASE("An edge added again after it was taken off is on the job") {
-    Record record;
+    GrowingRecord record{taken_off_record()};
     Edge again = invented_eave();
     again.id = "A2";
     record.add(EdgeAdded{again}, {record.events.back().id});
@@ -61,7 +37,7 @@ TEST_CASE("An edge added again after it was taken off is on the job") {
 }
 
 TEST_CASE("An edge that metal was cut for on another tablet meanwhile stays on the job") {
-    Record record;
+    GrowingRecord record{taken_off_record()};
     record.add(PieceCut{"A2", TrimRole::main, 1, feet(9), {feet(10), {}}}, {}, 2);
     const Job job = record.job();
     REQUIRE(job.find("A2") != nullptr);
@@ -69,7 +45,7 @@ TEST_CASE("An edge that metal was cut for on another tablet meanwhile stays on t
 }
 
 TEST_CASE("Changed on one tablet and taken off on another, apart: it waits for one word") {
-    Record record;
+    GrowingRecord record{taken_off_record()};
     Edge changed = invented_eave();
     changed.id = "A2";
     changed.left = End::wall;

@@ -5,12 +5,12 @@
 
 #include "engine/roof/cut_offset.h"
 #include "engine/roof/nearest.h"
+#include "engine/words/result.h"
+#include "tests/engine/roof/in.h"
 
 using namespace hemline;
 
 namespace {
-
-double in(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
 
 double setback(Length flange, Slope one, Slope two, Angle inside) {
     const Result<Length> found = flange_mitre_setback(flange, {one, two, inside});

@@ -49,11 +49,3 @@ TEST_CASE("A sloped edge alone has a foot and a top that differ, and is fitted f
         CHECK(first_fitted(edge) == (one.lies == Lies::sloped ? Side::left : Side::right));
     }
 }
-
-TEST_CASE("What lies under the panels is fitted before all that goes over them") {
-    for (const KindOfEdge& under : kinds_of_edge()) {
-        for (const KindOfEdge& over : kinds_of_edge()) {
-            CHECK((!under.under_panels || over.under_panels || under.turn < over.turn));
-        }
-    }
-}

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/roof/fold_angle.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 

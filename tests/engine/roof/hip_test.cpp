@@ -5,12 +5,12 @@
 
 #include "engine/roof/cut_offset.h"
 #include "engine/roof/hip.h"
+#include "engine/words/result.h"
+#include "tests/engine/roof/in.h"
 
 using namespace hemline;
 
 namespace {
-
-double in(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
 
 HipLine line(Slope one, Slope two, Angle inside = square_out) {
     const Result<HipLine> found = hip_line({one, two, inside});
@@ -18,7 +18,7 @@ HipLine line(Slope one, Slope two, Angle inside = square_out) {
     return *found;
 }
 
-/// Length of the hip over one unit of common run: its own run is 1/sin α1.
+/// Length of the hip for a common run of 1: the run of the hip is 1/sin α1.
 double hip_of_one_run(Slope pitch) {
     const HipLine hip = line(pitch, pitch);
     return 1 /
@@ -35,7 +35,7 @@ struct Row {
 };
 
 // The lines of a framing square: length of common rafter per foot of run, of hip or valley per foot
-// of run, difference of jacks 16 in on centre, side cut of jacks. Read on a square: 13.89, 14.42,
+// of run, difference of jacks 16 in on center, side cut of jacks. Read on a square: 13.89, 14.42,
 // 17.69, 18.76, 19.23, 20.00, 20.83, and side cut 10 (to the whole) at 8. The other figures of a
 // row are computed from the same formulas, from no published table.
 const std::vector<Row> square = {

@@ -1,22 +1,18 @@
-// Outlines by chance, and one reading of each made wrong: is it seen, is it found, is it first?
+// Random outlines, with a single reading of each made wrong: is it noticed, is it found, is it
+// first?
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <cstdio>
 #include <string>
 
+#include "engine/words/result.h"
 #include "tests/engine/roof/outline_shapes.h"
 
 using namespace hemline;
 using namespace hemline::test;
 
 namespace {
-
-Outline trace(const std::vector<WalkedEdge>& edges) {
-    const Result<Outline> outline = trace_outline(edges, Tape());
-    REQUIRE(outline.ok());
-    return *outline;
-}
 
 enum class Wrong { foot, burnt_inch, digits, turn };
 
@@ -168,7 +164,7 @@ TEST_CASE(
 
 TEST_CASE("The drawn house is the closest to the readings: no change pulls harder than another") {
     // Lagrange: at the least sum of (change/error)², each side's change over its squared error is
-    // one and the same vector's part along that side.
+    // the part of the same vector along that side.
     Chance chance(2'236'067);
     for (int i = 0; i < 200; ++i) {
         auto house = square_house(chance);
@@ -191,7 +187,7 @@ TEST_CASE("The drawn house is the closest to the readings: no change pulls harde
             pull[axis] = known[axis] ? pull[axis] : here;
             known[axis] = true;
             REQUIRE(std::abs(here - pull[axis]) * error * error <=
-                    10);  // nanometres of rounded ends
+                    10);  // nanometers of rounded ends
         }
     }
 }

@@ -1,5 +1,6 @@
 // How far the errors of readings carry the end of a walk, by hand.
 #include "engine/roof/outline_close.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,7 @@
-// Outlines to walk: drawn by hand or by chance, as rows of a readings file would state them.
+// Outlines to walk: drawn by hand or at random, as rows of a readings file would state them.
 #pragma once
+
+#include <doctest/doctest.h>
 
 #include <cmath>
 #include <cstdint>
@@ -54,7 +56,7 @@ inline std::vector<WalkedEdge> gable_house() {
             gable("F", feet(13), pitch)};
 }
 
-/// Numbers by chance, the same on every platform.
+/// Random numbers, the same on every platform.
 class Chance {
   public:
     explicit Chance(std::uint64_t seed) : bits_(seed) {}
@@ -68,7 +70,7 @@ class Chance {
     std::mt19937_64 bits_;
 };
 
-/// A house of right angles: one long eave, and a skyline of 1 to 5 wings over it. Its first row is
+/// A house of right angles: a long eave, and a skyline of 1 to 5 wings over it. Its first row is
 /// any of its edges.
 inline std::vector<WalkedEdge> square_house(Chance& chance) {
     struct Point {
@@ -156,6 +158,12 @@ inline std::vector<WalkedEdge> skew_house(Chance& chance) {
         house.push_back(walked);
     }
     return house;
+}
+
+inline Outline trace(const std::vector<WalkedEdge>& edges) {
+    const Result<Outline> outline = trace_outline(edges, Tape());
+    REQUIRE(outline.ok());
+    return *outline;
 }
 
 }  // namespace hemline::test

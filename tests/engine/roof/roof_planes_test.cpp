@@ -1,4 +1,4 @@
-// Folds, hips and mitres again, from explicit planes and directions in space: nothing of the
+// Folds, hips and miters again, from explicit planes and directions in space: nothing of the
 // engine's formulas, only Eigen's crosses, dots and solutions.
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
@@ -10,6 +10,7 @@
 #include "engine/roof/cut_offset.h"
 #include "engine/roof/fold_angle.h"
 #include "engine/roof/hip.h"
+#include "engine/words/result.h"
 
 using namespace hemline;
 
@@ -113,7 +114,8 @@ TEST_CASE("Jacks grow by what the line climbs between them") {
     CHECK(rc::check([] {
         const RoofCorner corner = any_corner();
         const Planes planes(corner);
-        // The point of the line over one unit along eave 1; its distance up roof 1 from the eave.
+        // The point of the line over a length of 1 along eave 1; its distance up roof 1 from the
+        // eave.
         const Vector top = planes.line / planes.line.dot(planes.eave1);
         const Vector jack = top - planes.eave1;
         const double sense = planes.line.dot(planes.eave1) < 0 ? -1 : 1;

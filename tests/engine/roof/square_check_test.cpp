@@ -5,14 +5,10 @@
 #include <eigen3/Eigen/Dense>
 
 #include "engine/roof/square_check.h"
+#include "engine/words/result.h"
+#include "tests/engine/roof/in.h"
 
 using namespace hemline;
-
-namespace {
-
-double in(Length length) { return static_cast<double>(length.nm()) / 25.4e6; }
-
-}  // namespace
 
 TEST_CASE("Diagonals of a 30 by 20 ft rectangle 1/4 in apart are a skew of 0.150 in") {
     // By hand: d is about 432.67 in, so (d1² − d2²)/(4·360) = 0.25 × 865.3/1440 = 0.1502.

@@ -1,4 +1,5 @@
 #include "engine/trim/girth.h"
+#include "engine/words/result.h"
 
 #include <cmath>
 #include <numbers>
@@ -55,7 +56,8 @@ TEST_CASE("the U-channel of FAA-H-8083-31 has setback 0.20, flats 0.8, 1.6, 0.8 
 }
 
 TEST_CASE("the bend allowance is the arc at the middle of the metal, within what FAA rounds") {
-    // Geometry, apart from the formula: the FAA takes the middle line at 0.445 T; arcs in radians.
+    // Geometry, independent of the formula: the FAA takes the middle line at 0.445 T; arcs in
+    // radians.
     for (const double radius : {0.0, 0.03, 0.16, 1.0}) {
         for (const double degrees : {10.0, 59.74, 90.0, 146.0}) {
             const double arc = degrees * std::numbers::pi / 180 * (radius + 0.4468 * 0.04);
@@ -112,7 +114,7 @@ TEST_CASE("bends follow the pitch and turn the way the trade folds them") {
     CHECK(bend("high_eave", 0) == doctest::Approx(90 + slope));
     CHECK(bend("ridge_cap", 1) == doctest::Approx(2 * slope));
     CHECK(bend("headwall", 0) == doctest::Approx(-(90 - slope)));
-    CHECK(bend("sidewall", 1) == doctest::Approx(-90));
+    CHECK(bend("sidewall", 0) == doctest::Approx(-90));
     CHECK(bend("gable", 0) == doctest::Approx(90));
     // Dihedral 143.13° at 6 in 12 over a square corner: framing-square tables.
     CHECK(bend("hip_cap", 1) == doctest::Approx(180 - 143.130102));
@@ -130,4 +132,19 @@ TEST_CASE("a leg that its bends use up is a problem that names it") {
         {90});
     REQUIRE_FALSE(blank.ok());
     CHECK(blank.problem().what.english().find("face") != std::string::npos);
+}
+
+TEST_CASE("a leg exactly as wide as its bends' setbacks is used up, a nanometre more is not") {
+    // FAA-H-8083-31: at 90° the setback is R + T, here twice the thickness; a middle leg gives two.
+    const Length setback = 2 * Length::of_nm(701'040);
+    const auto blank = [](Length end, Length middle) {
+        return blank_of(strip({leg(LegName::flange, inches(4), 0), leg(LegName::face, middle, 90),
+                               leg(LegName::kick, end, 90)}),
+                        {90, 90});
+    };
+    CHECK(blank(inches(1), inches(1)).ok());
+    CHECK_FALSE(blank(setback, inches(1)).ok());
+    CHECK(blank(setback + nanometres(1), inches(1)).ok());
+    CHECK_FALSE(blank(inches(1), 2 * setback).ok());
+    CHECK(blank(inches(1), 2 * setback + nanometres(1)).ok());
 }

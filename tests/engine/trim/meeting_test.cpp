@@ -141,3 +141,41 @@ TEST_CASE("a hip's foot folded plumb to two eaves has tabs that do not cross") {
         CHECK(tab_faults(*pattern).empty());
     }
 }
+
+TEST_CASE(
+    "a tab folded too far runs through a flange that falls behind it, and not one that rises") {
+    // Plain geometry: at 135° the tab leans in over its piece. The flange of a high eave falls
+    // from the bend, through the tab's upper part; the flange of an eave rises from it, clear.
+    for (const auto& [trim, degrees, collides] :
+         {std::tuple("high_eave", 90.0, false), std::tuple("high_eave", 135.0, true),
+          std::tuple("eave_two_part", 135.0, false)}) {
+        const Section section = *sections_of_assets().find(trim);
+        const auto pattern = flat_pattern(section, bends_at(section, 6), feet(3),
+                                          {{EndDeed::flange_cut, tab, {}},
+                                           {EndDeed::drip_clip, tab, {}},
+                                           {EndDeed::tab, tab, {}, degrees}},
+                                          {});
+        REQUIRE(pattern.ok());
+        const std::string name(trim);  // clang 14 captures no structured binding
+        CAPTURE(name);
+        CHECK(says(tab_faults(*pattern), "face's tab and the flange run through") == collides);
+    }
+}
+
+TEST_CASE("sheets whose planes cross go through one another only where both are") {
+    // By hand, in mm: one lies flat over x = 0 to 10, the other stands on edge along the x axis.
+    const Face flat{
+        0, false, Side::left, {{0, -5, 0}, {10, -5, 0}, {10, 5, 0}, {0, 5, 0}}, {0, 0, 1}};
+    const auto standing = [](double from) {
+        return Face{0,
+                    false,
+                    Side::left,
+                    {{from, 0, -5}, {from + 10, 0, -5}, {from + 10, 0, 5}, {from, 0, 5}},
+                    {0, -1, 0}};
+    };
+    CHECK(goes_through(flat, standing(5), 0.1));
+    CHECK(goes_through(flat, standing(9.8), 0.1));
+    CHECK_FALSE(goes_through(flat, standing(9.95), 0.1));
+    CHECK_FALSE(goes_through(flat, standing(20), 0.1));
+    CHECK_FALSE(goes_through(standing(-15), flat, 0.1));
+}

@@ -1,4 +1,5 @@
 #include "engine/trim/pattern.h"
+#include "engine/words/result.h"
 
 #include <rapidcheck.h>
 
@@ -76,7 +77,8 @@ bool has_point(const FlatOutline& outline, FlatPoint p) {
 
 }  // namespace
 
-TEST_CASE("left and right hands are mirrored exactly for all trims, ends and pitches") {
+TEST_CASE("left and right hands are mirrored exactly for all trims, ends and pitches" *
+          doctest::test_suite("long")) {
     const Sections sections = sections_of_assets();
     int made = 0;
     for (const Section& section : sections.all()) {
@@ -86,7 +88,7 @@ TEST_CASE("left and right hands are mirrored exactly for all trims, ends and pit
                 const auto right = pattern_of(section, rise, underlap(), end);
                 REQUIRE(left.ok() == right.ok());
                 if (!left) {
-                    continue;  // a mitre deeper than the flange is long, a tab not cut free
+                    continue;  // a miter deeper than the flange is long, a tab not cut free
                 }
                 ++made;
                 const FlatPattern over = mirrored(*left);
@@ -105,7 +107,8 @@ TEST_CASE("left and right hands are mirrored exactly for all trims, ends and pit
     CHECK(made > 2000);
 }
 
-TEST_CASE("every outline is a simple polygon as long and wide as the piece") {
+TEST_CASE("every outline is a simple polygon as long and wide as the piece" *
+          doctest::test_suite("long")) {
     const Sections sections = sections_of_assets();
     for (const Section& section : sections.all()) {
         for (const auto& left : all_ends()) {

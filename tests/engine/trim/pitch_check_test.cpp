@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "engine/trim/pitch_check.h"
-#include "tests/engine/assets.h"
+#include "tests/engine/trim/sections.h"
 
 using namespace hemline;
 
@@ -14,10 +14,8 @@ namespace {
 
 using Ids = std::vector<std::string>;
 
-Catalogue catalogue() { return Catalogue::read(asset("catalogue/trims.csv")).value(); }
-
 PitchCheck check(const char* pitch, Seam seam = Seam::unknown) {
-    return check_pitch(parse_slope(pitch).value(), EdgeKind::eave, seam, catalogue());
+    return check_pitch(parse_slope(pitch).value(), EdgeKind::eave, seam, catalogue_of_assets());
 }
 
 std::string reason_for(const PitchCheck& check, const std::string& id) {
@@ -144,7 +142,7 @@ TEST_CASE("Wrap and cleat are never judged as an edge's own trim") {
 }
 
 TEST_CASE("At any pitch every main trim either serves or is refused with one sentence") {
-    const Catalogue trims = catalogue();
+    const Catalogue trims = catalogue_of_assets();
     CHECK(rc::check([&trims]() {
         const Slope pitch{*rc::gen::element(SlopeNotation::rise_in_12, SlopeNotation::percent,
                                             SlopeNotation::degrees),

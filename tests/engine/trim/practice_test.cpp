@@ -1,10 +1,13 @@
 #include <doctest/doctest.h>
+
 #include <rapidcheck.h>
+#include <map>
 
 #include <string>
 #include <vector>
 
 #include "engine/trim/practice.h"
+#include "engine/words/result.h"
 #include "tests/engine/assets.h"
 
 using namespace hemline;
@@ -23,7 +26,7 @@ std::string refused(std::string_view key, std::string_view value) {
 TEST_CASE("The practice file gives the defaults, each with its source and its meaning") {
     const auto rules = read_practice_rules(asset("practice.csv"));
     REQUIRE(rules.ok());
-    CHECK(rules->size() == 27);
+    CHECK(rules->size() == 48);
     for (const PracticeRule& rule : *rules) {
         CHECK_FALSE(rule.source.empty());
         CHECK_FALSE(rule.meaning.empty());
@@ -31,22 +34,35 @@ TEST_CASE("The practice file gives the defaults, each with its source and its me
     CHECK(practice_of(*rules).value() == Practice{});
 }
 
+namespace {
+
+std::pair<std::string, std::string> two_values(const std::string& key) {
+    using Values = std::pair<std::string, std::string>;
+    const std::map<std::string, Values> others = {
+        {"tape", {"mid_2", "mid_1"}},           {"lap", {"5 in", "2 1/2 in"}},
+        {"lap_valley", {"5 in", "2 1/2 in"}},   {"treated_wood", {"yes", "no"}},
+        {"trim_held", {"one_point", "screws"}}, {"metal_now", {"60 F", "15 C"}},
+        {"metal_hottest", {"150 F", "160 F"}},  {"wind_from", {"W", "280"}},
+        {"fixed_line", {"ridge", "eave"}},      {"apron_wrap", {"3 in", "2 1/2 in"}}};
+    const auto known = others.find(key);
+    return known == others.end() ? Values{"3 in", "2 1/2 in"} : known->second;
+}
+
+}  // namespace
+
 TEST_CASE("Every rule of the practice file can be changed by its key") {
     const auto rules = read_practice_rules(asset("practice.csv"));
     REQUIRE(rules.ok());
     for (const PracticeRule& rule : *rules) {
         CAPTURE(rule.key);
-        const std::string value = rule.key == "tape"                              ? "mid_2"
-                                  : rule.key == "lap" || rule.key == "lap_valley" ? "5 in"
-                                                                                  : "3 in";
+        const auto [value, another] = two_values(rule.key);
         const Result<Practice> changed = with_rule({}, rule.key, value);
         if (rule.key == "stock") {
             CHECK_FALSE(changed.ok());  // shorter than the lap
             continue;
         }
         REQUIRE(changed.ok());
-        CHECK(*changed !=
-              with_rule({}, rule.key, rule.key == "tape" ? "mid_1" : "2 1/2 in").value());
+        CHECK(*changed != with_rule({}, rule.key, another).value());
     }
 }
 
@@ -58,6 +74,9 @@ TEST_CASE("The defaults are the trade's") {
     CHECK(practice.sliver == inches(24));
     CHECK(practice.tab_gable == inches(1));
     CHECK(practice.screw_spacing == inches(12));
+    // At least 2 1/2 in: Minnesota R903.2.1 (kick-out flashing).
+    CHECK(practice.kick_out == inches(4));
+    CHECK(practice.kick_out >= sixteenths(40));
 }
 
 TEST_CASE("A rule is set without touching the others") {

@@ -3,17 +3,19 @@
 #include <rapidcheck.h>
 
 #include "engine/trim/catalogue.h"
+#include "engine/words/result.h"
 #include "tests/engine/trim/sections.h"
 
 using namespace hemline;
 
 namespace {
 
-const std::string header = "trim,leg,width,bend,radius,hem,lies,metal,thickness,painted,source\n";
+const std::string section_header =
+    "trim,leg,width,bend,radius,hem,lies,metal,thickness,painted,source\n";
 
-/// The problem's what and mend in one, or "" when the file is read.
+/// What is wrong and what to do in a single string, or "" when the file is read.
 std::string problem_of(const std::string& rows) {
-    const auto read = Sections::read(header + rows);
+    const auto read = Sections::read(section_header + rows);
     return read ? "" : said(read.problem()).english();
 }
 

@@ -1,7 +1,9 @@
-// The sections of assets/, and one roof for a test.
+// The sections and the catalogue of assets/, and a roof for tests.
 #pragma once
 
+#include "engine/trim/catalogue.h"
 #include "engine/trim/girth.h"
+#include "engine/words/result.h"
 #include "tests/engine/assets.h"
 
 namespace hemline {
@@ -10,6 +12,10 @@ inline Sections sections_of_assets() {
     const auto sections = Sections::read(asset("catalogue/sections.csv"));
     REQUIRE_MESSAGE(sections.ok(), (sections ? Text() : sections.problem().what));
     return *sections;
+}
+
+inline Catalogue catalogue_of_assets() {
+    return Catalogue::read(asset("catalogue/trims.csv")).value();
 }
 
 /// Both roofs of that rise in 12, save at a transition, whose upper roof is 3 in 12 steeper.

@@ -108,7 +108,7 @@ TEST_CASE("At every place the facet painted last is the one nearest the eye, wha
                     nearest = depth && (!nearest || *depth > *nearest) ? depth : nearest;
                 }
                 for (const Facet& facet : painted) {
-                    const auto depth = depth_at(facet, eye, x, y, 0);  // a cut is no side
+                    const auto depth = depth_at(facet, eye, x, y, 0);  // a cut is not a side
                     last = depth ? depth : last;
                 }
                 if (nearest && last) {
@@ -142,5 +142,27 @@ TEST_CASE("The facets of an end hold all of its metal, and only the place it goe
                 }
             }
         }
+    }
+}
+
+TEST_CASE("The piece goes on over the whole girth of its shown end, once on each leg") {
+    const Sections sections = sections_of_assets();
+    for (const Section& section : sections.all()) {
+        const FlatPattern pattern = worked(section, 6);
+        double broken = 0;
+        std::size_t sides = 0;
+        for (const Facet& facet : end_of(pattern, FoldStep::finished, rise_in_12(6))) {
+            for (std::size_t i = 0; i < facet.rims.size(); ++i) {
+                if (facet.rims[i] == Rim::broken) {
+                    const Space& next = facet.corners[(i + 1) % facet.corners.size()];
+                    broken += length_of(next - facet.corners[i]);
+                    ++sides;
+                }
+            }
+        }
+        // Cut straight across: nothing of the girth is lost, and no leg is counted twice.
+        const double girth = static_cast<double>(pattern.legs.edges.back().nm()) / 1e6;
+        CHECK_MESSAGE(broken == doctest::Approx(girth).epsilon(1e-6), section.trim);
+        CHECK_MESSAGE(sides == section.legs.size(), section.trim);
     }
 }

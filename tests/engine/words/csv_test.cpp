@@ -38,7 +38,7 @@ std::string written(const std::vector<std::string>& cells) {
 }  // namespace
 
 TEST_CASE("A table is read as RFC 4180 writes it") {
-    // RFC 4180 §2, rules 5 to 7, with its own examples.
+    // RFC 4180 §2, rules 5 to 7, with its examples.
     const Table table = table_of(
         "\"aaa\",\"b\r\nbb\",\"ccc\"\r\n"
         "zzz,yyy,xxx\r\n"

@@ -1,4 +1,4 @@
-// What the program says of its own version and commit.
+// What the program says about its version and commit.
 #include <doctest/doctest.h>
 
 #include "engine/handover/job_pages.h"

@@ -1,5 +1,4 @@
-// Sentences for people and the values in them. The rules are the project's own: no published
-// source.
+// Sentences for people and the values in them. The rules are this project's: no published source.
 #include "engine/words/text.h"
 
 #include <doctest/doctest.h>
@@ -13,7 +12,7 @@
 namespace hemline {
 namespace {
 
-/// A language of a few words; what it lacks is said in English.
+/// A language of a few words; what it lacks is in English.
 Lookup language(const std::map<std::string, std::string>& words) {
     return [words](const Text& text) {
         const auto found = words.find(text.key);

@@ -21,10 +21,10 @@ using namespace hemline;
 
 inline Catalogue invented_catalogue() {
     const auto read = Catalogue::read(
-        "id,name,kind,role,flange,face,kick,hem,least,most,seams,source\n"
-        "eave_rolled,Eave trim,eave,main,4 in,4 in,1/2 in,1/2 in,,6/12,snap_lock,invented\n"
-        "fascia_wrap,Fascia wrap,eave,wrap,1 in,8 in,,,,,snap_lock,invented\n"
-        "cleat,Cleat,eave,cleat,,3 in,1/2 in,,,,snap_lock,invented\n");
+        "id,name,kind,role,panels,flange,face,kick,hem,least,most,seams,source\n"
+        "eave_rolled,Eave trim,eave,main,under,4 in,4 in,1/2 in,1/2 in,,6/12,snap_lock,invented\n"
+        "fascia_wrap,Fascia wrap,eave,wrap,under,1 in,8 in,,,,,snap_lock,invented\n"
+        "cleat,Cleat,eave,cleat,under,,3 in,1/2 in,,,,snap_lock,invented\n");
     REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
     return *read;
 }
@@ -50,7 +50,7 @@ inline EdgeWork read_twice(const Edge& edge, Length length) {
     return work;
 }
 
-/// A job and its plan, each piece from a new stick of its own.
+/// A job and its plan, each piece from a separate new stick.
 struct Planned {
     Job job;
     Plan plan;
@@ -129,7 +129,7 @@ struct Planned {
     }
 };
 
-/// The issue's own size: 46 ft, a gable on the left, an outside corner on the right.
+/// The usual example: 46 ft, a gable on the left, an outside corner on the right.
 /// T = 552 + 1 = 553 in, so ⌈(553 − 6)/114⌉ = 5 pieces; three full ones between cover 3 · 114 =
 /// 342, the two ends (552 − 342)/2 = 105 each.
 inline Planned forty_six_feet(Side first = Side::left) {
@@ -143,6 +143,10 @@ inline std::string assets_file(const std::string& name) {
     std::ifstream file((assets != nullptr ? std::string(assets) : "assets") + "/" + name);
     REQUIRE_MESSAGE(file.good(), name);
     return {std::istreambuf_iterator<char>(file), {}};
+}
+
+inline Catalogue own_catalogue() {
+    return Catalogue::read(assets_file("catalogue/trims.csv")).value();
 }
 
 }  // namespace hemline_test

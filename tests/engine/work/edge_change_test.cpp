@@ -1,5 +1,5 @@
-// What may be said of an edge of each kind, and what cut metal holds. Common practice, no published
-// source, save where one is named.
+// What may be said of an edge of each kind, and what cut metal fixes. Common practice, no published
+// source, except where a source is named.
 #include "engine/work/edge_change.h"
 #include "engine/plan/plan.h"
 #include "engine/record/job.h"
@@ -75,6 +75,21 @@ TEST_CASE(
     CHECK(hip.trim.empty());
     CHECK_FALSE(hip.corner_right);
     CHECK(made_to(eave, EdgeKind::eave, catalogue()) == eave);
+}
+
+TEST_CASE("A new gable or sidewall has the trim over the panels by name, other kinds none") {
+    for (const KindOfEdge& one : kinds_of_edge()) {
+        CAPTURE(one.word);
+        const std::string trim = edge_of_kind(one.kind).trim;
+        CHECK(trim == (one.kind == EdgeKind::gable      ? "gable_channel"
+                       : one.kind == EdgeKind::sidewall ? "sidewall_channel"
+                                                        : ""));
+    }
+    // An edge that names none, of an older job, is read as it was.
+    Edge gable;
+    gable.kind = EdgeKind::gable;
+    CHECK(catalogue().of(gable)->id == "gable");
+    CHECK(usual_trim(EdgeKind::gable, Catalogue()).empty());
 }
 
 TEST_CASE("Each kind is asked what it needs and nothing else") {

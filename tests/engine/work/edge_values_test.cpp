@@ -1,4 +1,4 @@
-// The foreman's table of one invented eave. Limits: common practice, no published source.
+// The foreman's table of an invented eave. Limits: common practice, no published source.
 #include "engine/work/edge_values.h"
 #include "engine/plan/make_plan.h"
 #include "engine/record/job.h"
@@ -53,8 +53,8 @@ struct Tablet {
     }
 };
 
-StepDone hooked(Length gap, const std::string& exception, const std::string& by) {
-    return {"A", "hook", 1, {AnswerKind::length, gap, 0, ""}, exception, by};
+StepDone off_the_string(Length off, const std::string& exception, const std::string& by) {
+    return {"A", "string", 0, {AnswerKind::length, off, 0, ""}, exception, by};
 }
 
 }  // namespace
@@ -86,7 +86,8 @@ TEST_CASE("Every reading, the pitch and every cut stand with who made them") {
     CHECK(pitch.wanted == "at most 6/12");
     CHECK(pitch.by == "Cy");
     CHECK(pitch.outside.empty());
-    CHECK(tablet.value_of("Trim, pieces cut").value == "1");
+    CHECK(tablet.value_of("Trim, pieces cut").value == "1 of 2");
+    CHECK(tablet.value_of("Trim, pieces cut").wanted.empty());  // no check mark yet
     CHECK(tablet.value_of("Trim, piece 1 cut").by == "Dee");
 }
 
@@ -101,12 +102,12 @@ TEST_CASE("An answer stands beside its limit; an exception names who noted it") 
     Tablet tablet;
     tablet.read_twice();
     tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
-    tablet.keep("Ada", hooked(sixteenths(1), "", ""));
-    CHECK(tablet.value_of("Hook piece 1").wanted == "at most 1/16 in");
-    CHECK(tablet.value_of("Hook piece 1").outside.empty());
-    tablet.keep("Ada", hooked(sixteenths(2), "Too wide.", "Ben"));
-    CHECK(tablet.value_of("Hook piece 1").outside == "Too wide.");
-    CHECK(tablet.value_of("Hook piece 1").noted_by == "Ben");
+    tablet.keep("Ada", off_the_string(sixteenths(4), "", ""));
+    CHECK(tablet.value_of("Stretch a string").wanted == "at most 1/4 in");
+    CHECK(tablet.value_of("Stretch a string").outside.empty());
+    tablet.keep("Ada", off_the_string(sixteenths(6), "Too wide.", "Ben"));
+    CHECK(tablet.value_of("Stretch a string").outside == "Too wide.");
+    CHECK(tablet.value_of("Stretch a string").noted_by == "Ben");
     CHECK(exceptions_on(tablet.job.edges.front()).size() == 1);
 }
 
@@ -127,9 +128,9 @@ TEST_CASE("A value that practice accepts no longer is outside it though nobody n
     Tablet tablet;
     tablet.read_twice();
     tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
-    tablet.keep("Ada", hooked(sixteenths(2), "", ""));
-    const EdgeValue value = tablet.value_of("Hook piece 1");
-    CHECK(value.outside.english().find("1/8 in is over the most, 1/16 in") != std::string::npos);
+    tablet.keep("Ada", off_the_string(sixteenths(6), "", ""));
+    const EdgeValue value = tablet.value_of("Stretch a string");
+    CHECK(value.outside.english().find("3/8 in is over the most, 1/4 in") != std::string::npos);
     CHECK(value.noted_by.empty());
 }
 
@@ -189,4 +190,34 @@ TEST_CASE("A pitch that nobody took is not shown as within practice") {
         }
     }
     CHECK(pitches == 1);
+}
+
+TEST_CASE("The foreman lets a value stand as it is: another value is outside practice again") {
+    Tablet tablet;
+    tablet.read_twice();
+    tablet.keep("Ada", off_the_string(sixteenths(6), "Too far.", "Ada"));
+    const std::size_t left = not_accepted(tablet.values()).size();
+    CHECK(tablet.value_of("Stretch a string").accepted_by.empty());
+    tablet.keep("Ben", ValueAccepted{"A", tablet.value_of("Stretch a string").key});
+    CHECK(not_accepted(tablet.values()).size() == left - 1);
+    CHECK(tablet.value_of("Stretch a string").accepted_by == "Ben");
+    tablet.keep("Ada", off_the_string(sixteenths(8), "Farther.", "Ada"));
+    CHECK(not_accepted(tablet.values()).size() == left);
+}
+
+TEST_CASE("An edge that is finished with fewer pieces cut than planned does not pass unseen") {
+    Tablet tablet;
+    tablet.read_twice();
+    CHECK(tablet.value_of("Trim, pieces cut").outside.empty());  // under way
+    tablet.keep("Ben", EdgeFinished{"A", ""});
+    CHECK(tablet.value_of("Trim, pieces cut").outside == "0 pieces are cut, 2 are planned.");
+    // 2 screws where the piece asks for more.
+    tablet.keep("Dee", PieceCut{"A", TrimRole::main, 1, feet(8), {feet(10), {}}});
+    tablet.keep("Ada", StepDone{"A", "fasten", 1, {AnswerKind::count, Length(), 2, ""}, "", ""});
+    CHECK(tablet.value_of("Screw piece 1").outside.english().rfind("2 is under the least", 0) == 0);
+    const std::vector<EdgeValue> left = not_accepted(tablet.values());
+    for (const char* key : {"pieces cut main: 1", "fasten 1: 2"}) {
+        CHECK(std::any_of(left.begin(), left.end(),
+                          [&](const EdgeValue& value) { return value.key == key; }));
+    }
 }

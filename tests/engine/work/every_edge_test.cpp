@@ -1,10 +1,9 @@
 // Every trim of the catalogue on every edge that can have it, 1 to 18 in 12: its pieces cover the
-// edge exactly, its marks lie on the metal, and one hand is the mirror of the other.
+// edge exactly, its marks lie on the metal, and the left hand is the mirror image of the right.
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
 #include <algorithm>
-#include <tuple>
 
 #include "eave_job.h"
 #include "engine/plan/make_plan.h"
@@ -12,12 +11,11 @@
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/end_metal.h"
 #include "engine/work/card.h"
+#include "mark_rows.h"
 
 using namespace hemline_test;
 
 namespace {
-
-Catalogue own_catalogue() { return Catalogue::read(assets_file("catalogue/trims.csv")).value(); }
 
 Slope random_pitch() {
     return {SlopeNotation::rise_in_12, *rc::gen::inRange<std::int64_t>(1'000'000, 18'000'001)};
@@ -70,9 +68,7 @@ Job job_of(const Edge& edge, Length length, Style style = Style::balanced) {
     return job;
 }
 
-using Row = std::tuple<MarkKind, Length, Side>;
-
-std::vector<Row> rows_of(const Card& card, bool mirrored) {
+std::vector<Row> sorted_rows(const Card& card, bool mirrored) {
     std::vector<Row> rows;
     for (const Mark& mark : card.marks) {
         if (mark.kind != MarkKind::end_cut) {  // always the right one: the tape hooks left
@@ -117,7 +113,7 @@ TEST_CASE("the pieces of any trim on any edge cover it exactly, within the stick
             }
             const auto laps = static_cast<std::int64_t>(run->pieces.size()) - 1;
             RC_ASSERT(covered == length);
-            // Cut = covers + own end allowances + lap (all but the last).
+            // Cut = covers + its end allowances + lap (all but the last).
             RC_ASSERT(metal ==
                       length + rule.allowance_first + rule.allowance_last + run->lap * laps);
         }));
@@ -142,7 +138,9 @@ TEST_CASE("every mark of any piece lies on its metal, in tape order, the end cut
                     RC_ASSERT(
                         (card.marks[i].kind != MarkKind::end_cut || i + 1 == card.marks.size()));
                 }
-                RC_ASSERT(std::is_sorted(card.screws.begin(), card.screws.end()));
+                for (const ScrewLine& line : card.screws) {
+                    RC_ASSERT(std::is_sorted(line.at.begin(), line.at.end()));
+                }
                 // A wrap's laps lie dry.
                 RC_ASSERT((trim.role == TrimRole::main ||
                            std::none_of(card.marks.begin(), card.marks.end(),
@@ -182,7 +180,7 @@ TEST_CASE("left and right hand of every level trim are exact mirrors, whatever p
                 RC_ASSERT(a.cut == b.cut);
                 RC_ASSERT(a.left == b.right);
                 RC_ASSERT(a.right == b.left);
-                RC_ASSERT(rows_of(a, false) == rows_of(b, true));
+                RC_ASSERT(sorted_rows(a, false) == sorted_rows(b, true));
                 RC_ASSERT((!a.hand || *a.hand == other(*b.hand)));
             }
         }));
@@ -209,7 +207,7 @@ TEST_CASE("a gable and a sidewall whose foot is at the right have the mirror of 
                 RC_ASSERT(a.cut == b.cut);
                 RC_ASSERT(a.left == b.right);
                 RC_ASSERT(a.right == b.left);
-                RC_ASSERT(rows_of(a, false) == rows_of(b, true));
+                RC_ASSERT(sorted_rows(a, false) == sorted_rows(b, true));
                 RC_ASSERT((!a.hand || *a.hand == other(*b.hand)));
             }
         }));
@@ -291,7 +289,7 @@ TEST_CASE("both roofs of a valley are judged, each in its own column") {
 
 namespace {
 
-/// The marks of one piece of an edge that one stick covers, worked out by hand.
+/// The marks of a piece of an edge that a single stick covers, worked out by hand.
 std::vector<Row> marks_of_one(EdgeKind kind, End left, End right, Length length) {
     const Catalogue catalogue = own_catalogue();
     Edge edge = eave("A", left, right);
@@ -300,15 +298,8 @@ std::vector<Row> marks_of_one(EdgeKind kind, End left, End right, Length length)
     const Job job = job_of(edge, length);
     const auto card = make_card(job, make_plan(job, catalogue), catalogue, "A", TrimRole::main, 1);
     REQUIRE(card.ok());
-    std::vector<Row> rows;
-    for (const Mark& mark : card->marks) {
-        rows.emplace_back(mark.kind, mark.at, mark.toward);
-    }
-    return rows;
+    return rows_of(*card);
 }
-
-constexpr Side L = Side::left;
-constexpr Side R = Side::right;
 
 }  // namespace
 
@@ -353,15 +344,15 @@ TEST_CASE("a valley of 6 ft: its foot along both eaves, its top along the ridge"
 
 TEST_CASE("sidewall, headwall and ridge of 6 ft: kick-out, turn-up and folded ends") {
     CHECK(marks_of_one(EdgeKind::sidewall, End::eave, End::wall, inches(72)) ==
-          std::vector<Row>{{MarkKind::kick_fold, inches(2), L},
-                           {MarkKind::turn_up, inches(74), R},
-                           {MarkKind::end_cut, inches(75), R}});
+          std::vector<Row>{{MarkKind::kick_fold, inches(4), L},
+                           {MarkKind::turn_up, inches(76), R},
+                           {MarkKind::end_cut, inches(77), R}});
     CHECK(marks_of_one(EdgeKind::headwall, End::wall, End::open, inches(72)) ==
           std::vector<Row>{{MarkKind::turn_up, inches(1), L}, {MarkKind::end_cut, inches(73), R}});
     CHECK(marks_of_one(EdgeKind::ridge, End::gable, End::hip, inches(72)) ==
           std::vector<Row>{{MarkKind::tab_end, Length(), L},
-                           {MarkKind::end_fold, inches(1), L},
-                           {MarkKind::end_fold, inches(73), R},
-                           {MarkKind::tab_end, inches(74), R},
-                           {MarkKind::end_cut, inches(74), R}});
+                           {MarkKind::end_fold, inches(2), L},
+                           {MarkKind::end_fold, inches(74), R},
+                           {MarkKind::tab_end, inches(75), R},
+                           {MarkKind::end_cut, inches(75), R}});
 }

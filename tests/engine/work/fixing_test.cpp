@@ -83,16 +83,25 @@ TEST_CASE("however long the lap, a screw stays half an inch off its line") {
     CHECK(screws.back() == feet(10) - inches(6) - sixteenths(8));
 }
 
-TEST_CASE("metal on two roofs is screwed along both its legs, all else and every wrap along one") {
-    for (const auto& [kind, lines] : {std::pair(EdgeKind::ridge, 2),
-                                      {EdgeKind::hip, 2},
-                                      {EdgeKind::valley, 2},
-                                      {EdgeKind::eave, 1},
-                                      {EdgeKind::headwall, 1},
-                                      {EdgeKind::gable, 1}}) {
-        CHECK(screw_lines(kind, TrimRole::main) == lines);
-        CHECK(screw_lines(kind, TrimRole::wrap) == 1);
+TEST_CASE("metal on two roofs is screwed along both its legs, a transition along its upper") {
+    const Catalogue catalogue = own_catalogue();
+    using enum LegName;
+    const std::vector<LegName> both = {flange, face};
+    for (const auto& [kind, legs] : {std::pair(EdgeKind::ridge, both),
+                                     {EdgeKind::hip, both},
+                                     {EdgeKind::valley, both},
+                                     {EdgeKind::transition, {face}},
+                                     {EdgeKind::eave, {flange}},
+                                     {EdgeKind::headwall, {flange}},
+                                     {EdgeKind::gable, {flange}}}) {
+        CHECK(fastened_legs(kind, *catalogue.default_for(kind)) == legs);
     }
+    CHECK(fastened_legs(EdgeKind::eave, *catalogue.find("fascia_wrap")) ==
+          std::vector<LegName>{face});
+    // Over the panels: the gable hangs in its hems, the sidewall is riveted to its channel.
+    CHECK(fastened_legs(EdgeKind::gable, *catalogue.find("gable_channel")).empty());
+    CHECK(fastened_legs(EdgeKind::sidewall, *catalogue.find("sidewall_channel")) ==
+          std::vector<LegName>{kick});
 }
 
 TEST_CASE("screws keep the spacing, the laps free and the order, whatever the piece") {

@@ -60,3 +60,28 @@ TEST_CASE("Legs of another count, and a trim that is not there, change nothing")
     CHECK(sections_on(sections, job).all() == sections.all());
     CHECK(catalogue_on(catalogue, sections, job).trims() == catalogue.trims());
 }
+
+TEST_CASE("Sidewall legs recorded from the hem's edge bend the same metal from the wall leg's") {
+    // The order until the wall leg came first: hem, deck leg, wall leg; hem folded by -180.
+    const Sections sections = sections_of_assets();
+    const Catalogue catalogue = Catalogue::read(asset("catalogue/trims.csv")).value();
+    Job job;
+    job.sections["sidewall"] = {{sixteenths(12), Hem::open, {}},
+                                {inches(6), Hem::none, -degrees(180)},
+                                {inches(9), Hem::none, -degrees(85)}};
+    const Section own = *sections_on(sections, job).find("sidewall");
+    REQUIRE(own.legs.size() == 3);
+    CHECK(own.legs[0].name == LegName::face);
+    CHECK(own.legs[0].width == inches(9));
+    CHECK(own.legs[1].name == LegName::flange);
+    CHECK(own.legs[1].width == inches(6));
+    CHECK(own.legs[1].bend.angle == -degrees(85));
+    CHECK(own.legs[2].hem == Hem::open);
+    CHECK(own.legs[2].width == sixteenths(12));
+    CHECK(own.legs[2].bend.angle == -degrees(180));
+    CHECK_FALSE(check_section(own).has_value());
+    const Catalogue trims = catalogue_on(catalogue, sections, job);
+    const Trim& trim = *trims.find("sidewall");
+    CHECK(leg_width(trim, LegName::face) == inches(9));
+    CHECK(leg_width(trim, LegName::flange) == inches(6));
+}

@@ -7,21 +7,17 @@
 #include "engine/plan/make_plan.h"
 #include "engine/record/event.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "engine/work/card.h"
 #include "engine/work/procedure.h"
+#include "good_answer.h"
 
 using namespace hemline_test;
 
 namespace {
 
-Catalogue own_catalogue() {
-    const auto read = Catalogue::read(assets_file("catalogue/trims.csv"));
-    REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
-    return *read;
-}
-
 /// A tablet: its journal, and the job and plan that follow from it.
-struct Tablet {
+struct EaveTablet {
     Catalogue catalogue = own_catalogue();
     std::vector<Event> journal;
     Job job;
@@ -53,27 +49,7 @@ struct Tablet {
     }
 };
 
-/// An answer within practice: what the limits ask, or nothing to say.
-Answer good_answer(const Step& step) {
-    switch (step.rule->asks) {
-        case Asks::length:
-            return {AnswerKind::length, step.length_least.value_or(Length()), 0, ""};
-        case Asks::count:
-            return {AnswerKind::count, Length(), step.count_least.value_or(0), ""};
-        case Asks::seen:
-            return {AnswerKind::seen, Length(), 0, "fine"};
-        default:
-            return {};
-    }
-}
-
-TrimRole role_of_step(const Step& step) {
-    return step.rule->each == Each::wrap_piece    ? TrimRole::wrap
-           : step.rule->each == Each::cleat_piece ? TrimRole::cleat
-                                                  : TrimRole::main;
-}
-
-void do_step(Tablet& tablet, const Step& step, Length remainder) {
+void do_step(EaveTablet& tablet, const Step& step, Length remainder) {
     switch (step.rule->asks) {
         case Asks::cut:
             tablet.cut(role_of_step(step), step.piece);
@@ -97,7 +73,7 @@ void do_step(Tablet& tablet, const Step& step, Length remainder) {
 TEST_CASE("an eave of 46 ft is finished step by step, and the journal opens at the same step") {
     const auto procedure = read_procedure(assets_file("procedures/eave.csv"));
     REQUIRE(procedure.ok());
-    Tablet tablet;
+    EaveTablet tablet;
     tablet.keep(JobStarted{"Invented house", "common practice"});
     Edge edge = eave("A", End::gable, End::corner_out);
     edge.wrap = true;
@@ -139,7 +115,7 @@ TEST_CASE("an eave of 46 ft is finished step by step, and the journal opens at t
 TEST_CASE("a spoiled piece must be cut, hooked and fastened again") {
     const auto procedure = read_procedure(assets_file("procedures/eave.csv"));
     REQUIRE(procedure.ok());
-    Tablet tablet;
+    EaveTablet tablet;
     tablet.keep(JobStarted{"Invented house", "common practice"});
     tablet.keep(EdgeAdded{eave("A", End::gable, End::gable)});
     tablet.keep(ReadingTaken{"A", ReadingOf::edge, feet(9)});

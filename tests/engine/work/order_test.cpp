@@ -38,12 +38,15 @@ EdgeWork& work(Job& job, const std::string& id) {
     return job.edges.front();
 }
 
-Text wait(Job& job, const std::string& id) { return fitting_waits_for(work(job, id), job); }
+Text wait(Job& job, const std::string& id) {
+    return fitting_waits_for(work(job, id), job, own_catalogue());
+}
 
 }  // namespace
 
-// The order: common practice, no published source: eave, valleys over the eave, panels, then
-// sidewall and headwall, gable, hips, ridge.
+// The order: common practice, no published source: eave, valleys over the eave, what else lies
+// under the panels, panels, then headwall, hips, ridge. Gable and sidewall lie where their trim
+// does.
 
 TEST_CASE("an eave waits for nothing, a valley for the eave its foot lies over") {
     Job job = house();
@@ -53,12 +56,16 @@ TEST_CASE("an eave waits for nothing, a valley for the eave its foot lies over")
     CHECK(wait(job, "V").empty());
 }
 
-TEST_CASE("what goes over the panels waits for every eave and valley under them") {
+TEST_CASE("what goes over the panels waits for all that lies under them") {
     Job job = house();
-    for (const char* id : {"S", "G", "H", "R"}) {
+    for (const char* id : {"H", "R"}) {
         CHECK(wait(job, id).english().find("Finish eave A first: the panels lie on it") == 0);
     }
+    CHECK(wait(job, "S") == "Finish eave A first: sidewall S goes over it.");
+    CHECK(wait(job, "G") == "Finish eave A first: gable G goes over it.");
     work(job, "A").finished = EventId{1, 1};
+    CHECK(wait(job, "S").empty());
+    work(job, "S").edge.trim = "sidewall_channel";
     CHECK(wait(job, "S") ==
           "Finish valley V first: the panels lie on it, and sidewall S goes over the panels.");
 }
@@ -66,7 +73,11 @@ TEST_CASE("what goes over the panels waits for every eave and valley under them"
 TEST_CASE("a ridge waits for the gable and the hip that it ends at, the first to go on named") {
     Job job = house();
     work(job, "A").finished = work(job, "V").finished = EventId{1, 1};
-    CHECK(wait(job, "R") == "Finish gable G first: ridge R goes over it.");
+    CHECK(wait(job, "R") ==
+          "Finish sidewall S first: the panels lie on it, and ridge R goes over the panels.");
+    work(job, "S").finished = EventId{1, 1};
+    CHECK(wait(job, "R") ==
+          "Finish gable G first: the panels lie on it, and ridge R goes over the panels.");
     work(job, "G").finished = EventId{1, 2};
     CHECK(wait(job, "R") == "Finish hip H first: ridge R goes over it.");
     work(job, "H").finished = EventId{1, 3};
@@ -104,7 +115,7 @@ TEST_CASE("what can be worked on comes first, in the order of fitting, each with
     const auto next = whats_next(job, make_plan(job, catalogue), procedures, catalogue);
     REQUIRE(next.size() == 6);
     CHECK(next[0].edge == "A");
-    CHECK(next[0].what == "Tie off before you come near the edge.");
+    CHECK(next[0].what == "Look: the deck is sound, nails are down, swept; soft spots marked.");
     // A reading waits for nothing.
     CHECK(next[1].edge == "G");
     CHECK(next[1].what == "Read the length of edge G a second time.");

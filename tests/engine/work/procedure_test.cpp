@@ -7,6 +7,8 @@
 #include <map>
 
 #include "eave_job.h"
+#include "engine/words/result.h"
+#include "engine/work/closures.h"
 #include "engine/work/fixing.h"
 
 using namespace hemline_test;
@@ -97,11 +99,11 @@ TEST_CASE("two pieces go through cut, seal, hook, slide and fasten, one piece af
     const auto procedure = eave_procedure();
     const Planned planned = two_pieces();
     CHECK(ids_of(steps(planned, procedure)) ==
-          std::vector<std::string>{"tie_off",     "ground",         "cleat_line", "cleat_cut 1",
-                                   "cleat_set 1", "cleat_fasten 1", "cut 1",      "hook 1",
-                                   "fasten 1",    "remainder 2",    "cut 2",      "seal 2",
-                                   "hook 2",      "slide 2",        "fasten 2",   "film",
-                                   "ends",        "string",         "tug",        "tick"});
+          std::vector<std::string>{"deck",           "cleat_line", "cleat_cut 1", "cleat_set 1",
+                                   "cleat_fasten 1", "cut 1",      "hook 1",      "fasten 1",
+                                   "remainder 2",    "cut 2",      "seal 2",      "hook 2",
+                                   "slide 2",        "fasten 2",   "membrane",    "film",
+                                   "ends",           "string",     "tug",         "tick"});
 }
 
 TEST_CASE("the wrap's steps come first, and only where the edge asks for a wrap") {
@@ -119,7 +121,6 @@ TEST_CASE("without a cleat in the plan nobody is asked to snap its line") {
     const auto procedure = eave_procedure();
     const auto ids = ids_of(steps(forty_six_feet(), procedure));
     CHECK(std::count(ids.begin(), ids.end(), "cleat_line") == 0);
-    CHECK(std::count(ids.begin(), ids.end(), "tie_off") == 1);
 }
 
 TEST_CASE("one piece alone has no lap and waits for no remainder") {
@@ -156,11 +157,10 @@ TEST_CASE("actions carry the numbers of the plan") {
 TEST_CASE("limits come from practice, from the plan and from the file") {
     const auto procedure = eave_procedure();
     Planned planned = forty_six_feet();
-    planned.job.practice.hook_gap_most = sixteenths(3);
+    planned.job.practice.lap = inches(5);
     const auto all = steps(planned, procedure);
-    CHECK(find(all, "hook", 2).length_most == sixteenths(3));
-    CHECK(!find(all, "hook", 2).length_least);
-    CHECK(find(all, "slide", 2).length_least == inches(6));
+    CHECK(find(all, "slide", 2).length_least == inches(5));
+    CHECK(!find(all, "slide", 2).length_most);
     CHECK(find(all, "fasten", 2).count_least == 10);
     CHECK(find(all, "string", 0).length_most == sixteenths(4));
 }
@@ -176,18 +176,18 @@ TEST_CASE("an answer outside practice is told with its value, its limit and why"
     lap.length = inches(6) - nanometres(1);
     CHECK(outside_practice(find(all, "slide", 2), lap).english().substr(0, 17) ==
           "A little off 6 in");
-    Answer gap{AnswerKind::length, sixteenths(2), 0, ""};
-    CHECK(outside_practice(find(all, "hook", 1), gap) ==
-          "1/8 in is over the most, 1/16 in. A hem that is not hooked tears off in the wind.");
-    gap.length = Length();
-    CHECK(outside_practice(find(all, "hook", 1), gap) == "");
+    Answer off{AnswerKind::length, sixteenths(6), 0, ""};
+    CHECK(outside_practice(find(all, "string", 0), off) ==
+          "3/8 in is over the most, 1/4 in. The eye sees a bent eave from the street.");
+    off.length = Length();
+    CHECK(outside_practice(find(all, "string", 0), off) == "");
     Answer screws{AnswerKind::count, Length(), 9, ""};
     CHECK(outside_practice(find(all, "fasten", 2), screws) ==
           "9 is under the least, 10. Too few screws let the wind lift the flange.");
     screws.count = 10;
     CHECK(outside_practice(find(all, "fasten", 2), screws) == "");
     CHECK(outside_practice(find(all, "fasten", 2), lap) == "No number was given: count them.");
-    CHECK(outside_practice(find(all, "hook", 1), screws) == "No length was given: measure it.");
+    CHECK(outside_practice(find(all, "slide", 2), screws) == "No length was given: measure it.");
     CHECK(outside_practice(find(all, "tug", 0), {}) == "");
 }
 
@@ -308,9 +308,16 @@ TEST_CASE("every edge begins with fall protection, fastens its pieces and ends w
         CHECK(read->front().source.find("1926.501") != std::string::npos);
         CHECK(read->back().asks == Asks::tick);
         CHECK(read->back().part == "Foreman");
-        CHECK(std::count_if(read->begin(), read->end(), [](const StepRule& rule) {
-                  return rule.id == fasten_step && rule.asks == Asks::count;
-              }) == 1);
+        // Once on every edge, whatever its trim; fasteners are counted but where hems alone hold.
+        const auto fastens = [&](Only lies) {
+            return std::count_if(read->begin(), read->end(), [&](const StepRule& rule) {
+                const bool comes = rule.only.empty() || rule.only.front() == lies;
+                return rule.id == fasten_step && comes &&
+                       (rule.asks == Asks::count || lies == Only::over);
+            });
+        };
+        CHECK(fastens(Only::under) == 1);
+        CHECK(fastens(Only::over) == 1);
         // A cut is cautioned before it is made.
         for (const StepRule& rule : *read) {
             CHECK((rule.asks != Asks::cut || !rule.caution.empty()));
@@ -329,9 +336,9 @@ TEST_CASE("a step for an end comes only on an edge that has it") {
         return std::any_of(all.begin(), all.end(),
                            [&](const Step& step) { return step.rule->part == part; });
     };
-    CHECK(has(corner, "Outside corner"));
+    CHECK(has(corner, "Corner up"));
     CHECK(!has(corner, "Inside corner"));
-    CHECK(!has(plain, "Outside corner"));
+    CHECK(!has(plain, "Corner up"));
 }
 
 TEST_CASE("a step that two tablets made apart is not done, and waits until one is picked") {
@@ -366,36 +373,6 @@ TEST_CASE("an edge's own lap is what its pieces are slid under, not the job's") 
     CHECK(find(steps(planned, procedure), "slide", 2).length_least == inches(4));
     planned.job.edges[0].edge.lap.reset();
     CHECK(find(steps(planned, procedure), "slide", 2).length_least == planned.job.practice.lap);
-}
-
-TEST_CASE("a hip between two pitches has closures for the side where seams stand further apart") {
-    // By hand, 12 and 6 in 12 over a square corner: the hip lies 26.57° from one eave and 63.43°
-    // from the other, at 24.09°: 1/(cos 63.43° · cos 24.09°) = √6, so 16 in apart are 39.19 along
-    // it.
-    Edge edge = eave("A", End::eave, End::ridge);
-    edge.kind = EdgeKind::hip;
-    edge.pitch = rise_in_12(12);
-    edge.pitch2 = rise_in_12(6);
-    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(39 * 16 + 4));
-    std::swap(edge.pitch, edge.pitch2);
-    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(39 * 16 + 4));
-}
-
-TEST_CASE("closures are counted: one a pan on both sides of a ridge, a hip's on the skew") {
-    // Common practice, no published source: 16 in pans. A hip over a square corner at 5 in 12 is
-    // 17.69 in for each 12 of run (framing square): 16 in apart along the eave they stand
-    // 16·17.69/12 = 23.59 in apart along the hip, 23 5/8 on the mark.
-    Edge edge = eave("A", End::gable, End::gable);
-    edge.pitch = rise_in_12(5);
-    CHECK(closures_of(edge, feet(16), {}).count == 0);
-    edge.kind = EdgeKind::ridge;
-    CHECK(closures_of(edge, feet(16), {}).count == 24);
-    CHECK(closures_of(edge, feet(16), {}).sticks == 4);  // seven of 16 in from 10 ft
-    edge.kind = EdgeKind::headwall;
-    CHECK(closures_of(edge, inches(193), {}).count == 13);
-    edge.kind = EdgeKind::hip;
-    CHECK(closures_of(edge, feet(10), {}).each == sixteenths(23 * 16 + 10));
-    CHECK(closures_of(edge, feet(10), {}).count == 12);
 }
 
 TEST_CASE("a procedures file that cannot be followed is refused with line, column and mend") {

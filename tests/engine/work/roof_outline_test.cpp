@@ -57,7 +57,7 @@ TEST_CASE("One reading draws the edge already, and nothing read is drawn all the
     CHECK(!outline_of(Job()));
 }
 
-// A 40 × 24 ft rectangle of four eaves; the corner words are a walk's own, no published source.
+// A 40 × 24 ft rectangle of four eaves; the corner words are this project's, no published source.
 TEST_CASE("A rectangle with one side read a foot too long says by how much it misses, and where") {
     Job job;
     std::uint32_t n = 0;

@@ -2,6 +2,7 @@
 // 90°, and the lap of 6 in: common practice, no published source.
 #include "engine/work/step_pictures.h"
 #include "engine/plan/make_plan.h"
+#include "engine/words/result.h"
 
 #include <algorithm>
 #include <cmath>
@@ -75,7 +76,7 @@ double tab_turned(const StepPicture& picture) {
     return std::acos(std::clamp(a.x * b.x + a.y * b.y + a.z * b.z, -1.0, 1.0)) / degree;
 }
 
-/// The middle of a picture's own metal along the edge, mm.
+/// The middle of the metal in a picture along the edge, mm.
 double middle_of(const std::vector<Facet>& facets) {
     double low = 1e9, high = -1e9;
     for (const Facet& facet : facets) {
@@ -150,30 +151,4 @@ TEST_CASE("The roof's own bend is shown flat, half bent and bent, with the angle
     CHECK(turned(0) == doctest::Approx(0).epsilon(0.001));
     CHECK(turned(1) == doctest::Approx(67.38 / 2).epsilon(0.001));
     CHECK(turned(2) == doctest::Approx(67.38).epsilon(0.001));
-}
-
-TEST_CASE(
-    "A step that works no metal has no pictures, and no step of any kind of edge fails to say") {
-    const Roof roof(EdgeKind::eave, End::gable, End::gable);
-    CHECK_FALSE(roof.pictures("tie_off", 0).ok());
-    int shown = 0;
-    for (const EdgeKind kind : {EdgeKind::eave, EdgeKind::gable, EdgeKind::ridge,
-                                EdgeKind::sidewall, EdgeKind::headwall, EdgeKind::high_eave}) {
-        const bool slopes = kind == EdgeKind::gable || kind == EdgeKind::sidewall;
-        const Roof one(kind, slopes ? End::eave : End::gable, slopes ? End::ridge : End::gable);
-        for (const Step& step : one.steps()) {
-            const auto pictures = one.pictures(step.rule->id, step.piece);
-            if (!pictures) {
-                CHECK_FALSE(pictures.problem().what.empty());
-                continue;
-            }
-            ++shown;
-            for (const StepPicture& picture : pictures->before_during_done) {
-                CHECK_FALSE(picture.says.empty());
-                CHECK(picture.own.size() + picture.other.size() > 0);
-            }
-        }
-    }
-    MESSAGE(shown << " steps with pictures");
-    CHECK(shown > 20);
 }

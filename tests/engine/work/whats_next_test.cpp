@@ -47,7 +47,7 @@ TEST_CASE("an edge is cutting once a piece is cut and fitting once one is on the
         return steps_of(planned.job.edges[0], planned.plan, planned.job.practice, *read,
                         planned.catalogue);
     };
-    planned.record_step("tie_off", 0);
+    planned.record_step("cleat_line", 0);
     CHECK(status(planned, steps()) == EdgeStatus::ready);
     planned.cut(TrimRole::main, 1);
     CHECK(status(planned, steps()) == EdgeStatus::cutting);

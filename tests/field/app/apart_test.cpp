@@ -1,5 +1,5 @@
-// The screen of what was made apart: two picks made apart, which of two cuts is fitted, an edge
-// that is back, and a notice put away.
+// The screen for disagreements: two picks that disagree, which of two cuts is fitted, an edge that
+// is back, and a notice put away.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -14,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const MetalTaken new_stick{feet(10), {}};
+const MetalTaken uncut_stick{feet(10), {}};
 
 Event event_of(EventId id, const std::string& by, Fact fact, std::vector<EventId> supersedes = {}) {
     const std::int64_t ms =
@@ -96,9 +96,10 @@ TEST_CASE("Two readings picked otherwise by two people are both shown, with who 
 
 TEST_CASE("Of a piece cut on two tablets the crew says which is fitted; both are metal used") {
     std::vector<Event> events = shed();
-    events.push_back(event_of({1, 3}, "Ada", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
     events.push_back(
-        event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, inches(107), new_stick}));
+        event_of({1, 3}, "Ada", PieceCut{"A", TrimRole::main, 1, feet(9), uncut_stick}));
+    events.push_back(
+        event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, inches(107), uncut_stick}));
     JobOf job(events);
     job.hand.tap("apart");
     CHECK(job.shows("Two tablets cut piece 1 on edge A: pick the one that is fitted."));
@@ -110,13 +111,14 @@ TEST_CASE("Of a piece cut on two tablets the crew says which is fitted; both are
     REQUIRE(job.hand.work("A").cut.size() == 1);
     CHECK(job.hand.work("A").cut[0].id == EventId{2, 1});
     CHECK(job.hand.state().job.sticks_opened == 2);
-    CHECK(job.hand.state().events.size() == events.size() + 1);  // one pick, and no loss
+    CHECK(job.hand.state().events.size() == events.size() + 1);  // a single pick, and no loss
 }
 
 TEST_CASE("An edge taken off here and cut for there says so on the roof and is kept by a touch") {
     std::vector<Event> events = shed();
     events.push_back(event_of({1, 3}, "Ada", EdgeTakenOff{"A"}, {{1, 2}}));
-    events.push_back(event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, feet(9), new_stick}));
+    events.push_back(
+        event_of({2, 1}, "Ben", PieceCut{"A", TrimRole::main, 1, feet(9), uncut_stick}));
     JobOf job(events);
     CHECK(job.hand.screen->has_target("edge A"));
     CHECK(job.offers("1 where tablets disagree"));

@@ -1,9 +1,11 @@
-// A job out into a file and in from one, and a piece on paper, on a machine that hands files over.
+// A job saved to a file and read from a file, and a piece on paper, on a machine that can share
+// files.
 #include <doctest/doctest.h>
 
 #include <fstream>
 
 #include "engine/handover/job_file.h"
+#include "engine/words/result.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;
@@ -11,8 +13,8 @@ using namespace hemline;
 namespace {
 
 /// A machine that takes files and paper, and what it was given.
-struct Tablet {
-    explicit Tablet(bool keeps_later = false) {
+struct BackupTablet {
+    explicit BackupTablet(bool keeps_later = false) {
         AppOptions options;
         options.jobs_folder = folder.path() / "jobs";
         options.device = 0x0000'5eed'0000'0002U;
@@ -66,7 +68,7 @@ struct Tablet {
 };
 
 /// All events as the journal writes them.
-Bytes record_of(const Tablet& tablet) {
+Bytes record_of(const BackupTablet& tablet) {
     Bytes bytes;
     for (const Event& event : tablet.app->state().events) {
         const Bytes frame = frame_of(event);
@@ -79,7 +81,7 @@ Bytes record_of(const Tablet& tablet) {
 
 TEST_CASE(
     "A backup holds the whole job, its age is on the screen, and another tablet takes it in") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap_all({"demo", "backup"});
     CHECK(tablet.app->state().backed_up == "Never backed up to a file.");
     tablet.screen->tap("back up");
@@ -89,7 +91,7 @@ TEST_CASE(
     const auto journals = unpack_job(tablet.given[0].bytes);
     REQUIRE(journals.ok());
 
-    Tablet other;
+    BackupTablet other;
     other.take(other.put("roof.hemline.zip", tablet.given[0].bytes));
     CHECK(other.says("roof.hemline.zip is taken in"));
     CHECK(record_of(other) == record_of(tablet));
@@ -101,7 +103,7 @@ TEST_CASE(
 }
 
 TEST_CASE("A backup that nobody took is said, and counts for none") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap_all({"demo", "backup"});
     tablet.refuses = true;
     tablet.screen->tap("back up");
@@ -110,7 +112,7 @@ TEST_CASE("A backup that nobody took is said, and counts for none") {
 }
 
 TEST_CASE("A file that is no job file is refused by name, and the open job goes on") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap("demo");
     const Bytes before = record_of(tablet);
     tablet.take(tablet.put("holiday.zip", {'P', 'K', 3, 4, 0, 0}));
@@ -121,16 +123,16 @@ TEST_CASE("A file that is no job file is refused by name, and the open job goes 
 }
 
 TEST_CASE("Where a machine keeps later, a job taken in is saved only when it says so") {
-    Tablet from;
+    BackupTablet from;
     from.screen->tap_all({"demo", "backup", "back up"});
-    Tablet tablet(true);
+    BackupTablet tablet(true);
     const auto file = tablet.put("roof.zip", from.given[0].bytes);
     tablet.take(file);
     CHECK(tablet.app->state().saving == Saving::under_way);
     tablet.app->kept_whole({});
     CHECK(tablet.app->state().saving == Saving::saved);
 
-    Tablet full(true);
+    BackupTablet full(true);
     full.take(full.put("roof.zip", from.given[0].bytes));
     full.app->kept_whole(Problem{Text("No room."), Text("Make some.")});
     CHECK(full.app->state().where.screen == Screen::jobs);
@@ -141,7 +143,7 @@ TEST_CASE("Where a machine keeps later, a job taken in is saved only when it say
 
 TEST_CASE(
     "The picker is asked for from the jobs and from the backup, and a refused promise is told") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap("choose file");
     tablet.screen->tap_all({"demo", "backup", "choose file"});
     CHECK(tablet.asked == 2);
@@ -150,7 +152,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Paper speaks as the tablet does") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap_all({"language", "demo", "person Foreman", "day", "print day"});
     REQUIRE(tablet.printed.size() == 1);
     const auto has = [&](const char* words) {
@@ -178,7 +180,7 @@ TEST_CASE("Paper tells lengths on the job's marks, in both languages") {
         events.push_back(std::move(event));
     }
     for (const bool spanish : {false, true}) {
-        Tablet tablet;
+        BackupTablet tablet;
         if (spanish) {
             tablet.screen->tap("language");
         }
@@ -191,7 +193,7 @@ TEST_CASE("Paper tells lengths on the job's marks, in both languages") {
 }
 
 TEST_CASE("The day sheet is printed where there is a printer") {
-    Tablet tablet;
+    BackupTablet tablet;
     tablet.screen->tap_all({"demo", "person Foreman", "day", "print day"});
     REQUIRE(tablet.printed.size() == 1);
     CHECK(tablet.printed.front().find("<h1>Day sheet, ") != std::string::npos);

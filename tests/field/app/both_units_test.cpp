@@ -1,5 +1,5 @@
-// Both units: what is shown on the job's tape is said on the other one too. 1 in is 25.4 mm exactly
-// (international yard and pound agreement of 1959; NIST SP 811, appendix B.8).
+// Both units: what is shown on the job's tape is shown on the other tape too. 1 in is 25.4 mm
+// exactly (international yard and pound agreement of 1959; NIST SP 811, appendix B.8).
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -19,7 +19,7 @@ bool is_said(const Journey& crew, const std::string& part) {
                        [&](const Words& one) { return one.words.find(part) != std::string::npos; });
 }
 
-/// Neither sign of the other tape stands anywhere.
+/// Neither sign of the other tape is anywhere.
 bool says_other(const Journey& crew) { return is_said(crew, "≈ ") || is_said(crew, "= "); }
 
 const Length eave_c = feet(15) + inches(8) + sixteenths(8);  // 188.5 in = 4787.9 mm
@@ -53,7 +53,7 @@ TEST_CASE("The record of a job in mm says each reading in mm, a millimetre apart
 TEST_CASE("Both units, one touch beside the language: where a length is read, marked and cut") {
     for (const bool upright : {false, true}) {
         Journey crew(upright ? 800 : 1280, upright ? 1280 : 800);
-        crew.tap_all({"by", "units", "leave", "demo", "edge C"});
+        crew.tap_all({"by", "tablet", "units", "leave", "demo", "edge C"});
         crew.key_in(eave_c);
         CHECK(is_said(crew, "≈ 4788 mm"));  // readback
         crew.tap("keep");
@@ -81,7 +81,7 @@ TEST_CASE("Both units, one touch beside the language: where a length is read, ma
 
 TEST_CASE("A job in millimetres says feet and inches beside them") {
     Journey crew;
-    crew.tap_all({"by", "units", "leave", "demo"});
+    crew.tap_all({"by", "tablet", "units", "leave", "demo"});
     crew.read_edge("C", eave_c, eave_c, "5");
     crew.tap_all({"leave", "rules", "rule cut_grid", "grid 1 mm", "leave", "edge C"});
     crew.reach_card("C", TrimRole::main, 1);
@@ -96,14 +96,14 @@ TEST_CASE("Both units are this tablet's choice: kept over a restart, and no even
     Journey crew;
     crew.tap("demo");
     const std::size_t events = crew.state().events.size();
-    crew.tap_all({"by", "units", "leave"});
+    crew.tap_all({"by", "tablet", "units", "leave"});
     CHECK(crew.state().both_units);
     CHECK(crew.state().events.size() == events);
     REQUIRE(crew.scale_kept);
     CHECK(crew.scale_kept->both_units);
     crew.start_again();
     CHECK(crew.state().both_units);
-    crew.tap_all({"by", "units", "leave"});
+    crew.tap_all({"by", "tablet", "units", "leave"});
     CHECK_FALSE(crew.state().both_units);
     CHECK_FALSE(crew.scale_kept->both_units);
 }

@@ -1,8 +1,6 @@
 // Lengths past any roof, and records that no crew writes, on the screens.
 #include <doctest/doctest.h>
 
-#include <algorithm>
-#include <ctime>
 #include <fstream>
 
 #include "engine/record/event_bytes.h"
@@ -13,17 +11,9 @@ using namespace hemline;
 
 namespace {
 
-double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
-
-bool shows(const Journey& crew, std::string_view part) {
-    const auto& said = crew.screen->ui().words();
-    return std::any_of(said.begin(), said.end(),
-                       [&](const Words& one) { return one.words.find(part) != std::string::npos; });
-}
-
-/// A crew's job with that record beside its own, opened anew.
-struct HostileJob : Journey {
-    explicit HostileJob(const HostileEvents& events) {
+/// A crew's job with that record beside its journal, opened again.
+struct BadRecordJob : Journey {
+    explicit BadRecordJob(const HostileEvents& events) {
         tap("demo");
         std::ofstream file(job() / "hostile.journal", std::ios::binary);
         for (const Event& event : events) {
@@ -75,8 +65,10 @@ TEST_CASE("An edge of 300 m is not questioned") {
     CHECK(crew.state().events.size() == before + 1);
 }
 
+TEST_SUITE_BEGIN("large");
+
 TEST_CASE("A record of five thousand edges is shown to the room there is, and the rest is said") {
-    HostileJob crew(many_edges(5000));
+    BadRecordJob crew(many_edges(5000));
     CHECK(crew.state().job.edges.size() == edges_most);
     CHECK(shows(crew, "more are left out"));
     look_round(crew);
@@ -85,7 +77,7 @@ TEST_CASE("A record of five thousand edges is shown to the room there is, and th
 TEST_CASE("An edge of a kilometre is planned and shown: its steps, its sticks, other plans") {
     HostileRecord record;
     record.eave_read("K", millimetres(1'000'000));
-    HostileJob crew(record.events);
+    BadRecordJob crew(record.events);
     CHECK(crew.state().plan.runs.front().pieces.size() > 300);
     crew.tap("sticks");
     for (const char* const place : {"choices", "leave", "edge K", "leave"}) {
@@ -101,13 +93,13 @@ TEST_CASE("Thirty thousand offcuts are shown") {
     for (int i = 0; i < 30'000; ++i) {
         record.add(MetalCounted{"K", TrimRole::main, feet(9) + nanometres(i) * 1000, 1});
     }
-    HostileJob crew(record.events);
+    BadRecordJob crew(record.events);
     crew.tap_all({"sticks", "on hand"});
     CHECK(crew.screen->ui().faults().empty());
 }
 
 TEST_CASE("Numbers that stand for twenty thousand events each are shown and put away") {
-    HostileJob crew(copies_of_two_readings(20'000));
+    BadRecordJob crew(copies_of_two_readings(20'000));
     look_round(crew);
     crew.tap("apart");
     CHECK(crew.where().screen == Screen::apart);
@@ -116,3 +108,5 @@ TEST_CASE("Numbers that stand for twenty thousand events each are shown and put 
         crew.tap("next apart");
     }
 }
+
+TEST_SUITE_END();

@@ -1,11 +1,12 @@
-// The cut card's marks on real screens: their values at 30′ (FIELD: readings and cut lengths), each
-// under its own leader. What Size::title is in minutes of arc is measured in fonts_test.cpp.
+// The cut card's marks on real screens: their values at 30′ (readings and cut lengths), each under
+// its leader. What Size::title is in minutes of arc is measured in fonts_test.cpp.
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
+#include "engine/words/result.h"
 #include "field/screens/card/mark_labels.h"
 #include "field/state/edge_view.h"
 #include "tests/field/app/journey.h"
@@ -128,7 +129,7 @@ TEST_CASE("On 10 and 13 in every mark's value is at 30′ and none has to be scr
                               Tapes{Marks::millimetre, true}}) {
         Journey crew(280 * px, 175 * px);
         if (tapes.both) {
-            crew.tap_all({"by", "units", "leave"});
+            crew.tap_all({"by", "tablet", "units", "leave"});
         }
         crew.tap("demo");
         int cards = 0;

@@ -1,5 +1,5 @@
-// A clock that is years off on the screens: whose it is is said to its holder and to the foreman,
-// and the days of the others stay theirs.
+// A clock that is years off, on the screens: its holder and the foreman are told whose it is, and
+// the days of the others stay theirs.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -15,20 +15,20 @@ using namespace hemline;
 namespace {
 
 constexpr std::int64_t minute_ms = 60'000, ten_years_ms = 315'576'000'000;
-constexpr std::uint64_t hal = 0x77aa'0000'0000'beefU, ben = 0x88bb'0000'0000'beefU;
+constexpr std::uint64_t hals_tablet = 0x77aa'0000'0000'beefU, bens_tablet = 0x88bb'0000'0000'beefU;
 
 /// The demo roof on three tablets; this one's clock, or Hal's, is ten years ahead.
 struct ThreeTablets : Journey {
     explicit ThreeTablets(std::uint64_t wrong) {
-        wall_ms += wrong == hal ? 0 : ten_years_ms;
+        wall_ms += wrong == hals_tablet ? 0 : ten_years_ms;
         tap("demo");
-        const std::int64_t now = wrong == hal ? wall_ms : wall_ms - ten_years_ms;
+        const std::int64_t now = wrong == hals_tablet ? wall_ms : wall_ms - ten_years_ms;
         std::vector<Event> events = state().events;
-        for (const std::uint64_t device : {hal, ben, hal}) {
+        for (const std::uint64_t device : {hals_tablet, bens_tablet, hals_tablet}) {
             const auto number = static_cast<std::uint32_t>(events.size() + 1);
             Event event{{device, number},
                         {},
-                        device == hal ? "Hal" : "Ben",
+                        device == hals_tablet ? "Hal" : "Ben",
                         {},
                         ReadingTaken{"A", ReadingOf::edge, feet(30) + sixteenths(number % 2)}};
             event.supersedes = Seen(events).of(event);
@@ -53,7 +53,7 @@ struct ThreeTablets : Journey {
 }  // namespace
 
 TEST_CASE("The foreman is told whose clock is wrong; who cuts on a right one is not") {
-    ThreeTablets crew(hal);
+    ThreeTablets crew(hals_tablet);
     crew.read_edge("C", feet(15), feet(15), "5");
     crew.tap("leave");
     CHECK(crew.state().clocks.size() == 1);
@@ -78,7 +78,7 @@ TEST_CASE("Who holds the tablet whose clock is wrong is told to set it") {
 }
 
 TEST_CASE("Beside a tablet ten years ahead the day sheet opens on the day of the others") {
-    ThreeTablets crew(hal);
+    ThreeTablets crew(hals_tablet);
     crew.tap_all({"person Foreman", "day"});
     CHECK(crew.where().screen == Screen::day);
     CHECK(crew.shows("Ben: 1 reading."));

@@ -1,5 +1,5 @@
-// A crew's tablets: what one writes shows on the other, what was written apart is shown and picked,
-// and a job goes from hand to hand in a file.
+// A crew's tablets: what one writes shows on the other, a disagreement is shown and picked, and a
+// job goes from hand to hand in a file.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -73,7 +73,7 @@ struct Tablet {
     }
 };
 
-/// What a synchroniser does: each file that the other side lacks, whole, under its name at last.
+/// What a synchronizer does: each file that the other side lacks, whole, under its name at last.
 void carry_over(const fs::path& from, const fs::path& to) {
     for (const auto& entry : fs::recursive_directory_iterator(from)) {
         const fs::path there = to / fs::relative(entry.path(), from);
@@ -86,7 +86,7 @@ void carry_over(const fs::path& from, const fs::path& to) {
     }
 }
 
-/// Two tablets whose crew folders are apart until they are joined.
+/// Two tablets whose crew folders are separate until they are joined.
 struct TwoApart {
     TemporaryFolder home;
     fs::path crew_a = home.path() / "a", crew_b = home.path() / "b";
@@ -107,13 +107,6 @@ struct TwoApart {
         carry_over(crew_b, crew_a);
     }
 };
-
-bool shows(const Journey& hand, const std::string& words) {
-    const auto& all = hand.screen->ui().words();
-    return std::any_of(all.begin(), all.end(), [&](const Words& line) {
-        return line.words.find(words) != std::string::npos;
-    });
-}
 
 }  // namespace
 
@@ -138,7 +131,7 @@ TEST_CASE("What one tablet keeps shows on the other without a restart, and then 
 
     a.rest();
     b.rest();
-    std::this_thread::sleep_for(milliseconds(300));  // their own files come back as changes
+    std::this_thread::sleep_for(milliseconds(300));  // the files they wrote come back as changes
     a.woken = b.woken = 0;
     std::this_thread::sleep_for(milliseconds(700));
     CHECK(a.woken == 0);
@@ -240,7 +233,7 @@ TEST_CASE("A job put into a file is taken in on another tablet, and taken in aga
     other.tap("take " + files[0].filename().string());
     CHECK(list_jobs(other.folder.path())->size() == 1);
     CHECK(shows(other, "took in 0 events more"));
-    // It writes there under a number of its own, and undo finds what it wrote.
+    // It writes there under a new number, and undo finds what it wrote.
     other.tap_all({"leave", "edge A"});
     other.key_in(feet(24));
     other.tap("keep");
@@ -288,7 +281,7 @@ TEST_CASE("When the disk takes nothing the job goes on in another folder, with t
     CHECK(replay(read_job_folder(jobs[0])->events).find("A")->readings.size() == 1);
     CHECK(crew.folders.jobs == jobs);
     crew.tap_all({"leave", "jobs"});
-    CHECK(crew.state().jobs.size() == 2);  // the old copy stands as it was
+    CHECK(crew.state().jobs.size() == 2);  // the old copy stays as it was
 }
 
 TEST_CASE("A crew folder that is not there is said, and what was saved goes out when it is back") {

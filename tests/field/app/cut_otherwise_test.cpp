@@ -7,7 +7,6 @@ using namespace hemline;
 
 namespace {
 
-const Length edge_length = feet(46) + sixteenths(4);
 const Length half_inch = sixteenths(8);
 
 const Run& run_of(const Journey& crew, TrimRole role = TrimRole::main) {
@@ -45,7 +44,7 @@ std::int64_t sticks_to_open(const Journey& crew) {
 struct AtCard : Journey {
     explicit AtCard(int piece) {
         tap("demo");
-        read_edge("A", edge_length, edge_length, "5");
+        read_edge("A", eave_a_length, eave_a_length, "5");
         reach_card("A", TrimRole::main, piece);
     }
 };
@@ -65,7 +64,7 @@ TEST_CASE("A piece cut half an inch short leaves that half to the last piece") {
 
     CHECK(crew.last<PieceCut>().cut == feet(10) - half_inch);
     const Run& run = run_of(crew);
-    CHECK(covered(run) == edge_length);
+    CHECK(covered(run) == eave_a_length);
     CHECK(cuts(run) == std::vector<Length>{inches(112) + sixteenths(2), feet(10) - half_inch,
                                            feet(10), feet(10), inches(105) + sixteenths(10)});
     CHECK(run.pieces[1].is_cut);
@@ -91,7 +90,7 @@ TEST_CASE("A piece cut half an inch long takes that half from the last piece") {
     crew.tap("sixteenths 10");  // 112 1/8 in becomes 112 5/8
     crew.tap("keep");
     CHECK(crew.last<PieceCut>().cut == inches(112) + sixteenths(10));
-    CHECK(covered(run_of(crew)) == edge_length);
+    CHECK(covered(run_of(crew)) == eave_a_length);
     CHECK(run_of(crew).pieces.back().cut == inches(104) + sixteenths(10));
 }
 
@@ -142,7 +141,7 @@ TEST_CASE("What is left of a spoiled stick is kept and used where it is long eno
     CHECK(card->stick_length == inches(114));
     crew.tap("cut");
     CHECK(crew.last<PieceCut>().metal.offcut == card->offcut);
-    CHECK(covered(run_of(crew)) == edge_length);
+    CHECK(covered(run_of(crew)) == eave_a_length);
     crew.finish_edge("A");
 }
 

@@ -1,5 +1,7 @@
-// "Hail: the lap must be 8 in here": on one edge alone, from the screen that shows its run.
+// "Hail: the lap must be 8 in here": on a single edge, from the screen that shows its run.
 #include <doctest/doctest.h>
+
+#include <algorithm>
 
 #include "engine/work/edge_change.h"
 #include "tests/field/app/journey.h"
@@ -15,18 +17,6 @@ void read_two(Journey& crew) {
     crew.tap("leave");
     crew.read_edge("A", feet(46), feet(46), "5");
     crew.tap("leave");
-}
-
-const Run& run_on(const Journey& crew, const std::string& edge) {
-    const Run* const run = find_run(crew.state().plan, edge, TrimRole::main);
-    REQUIRE(run != nullptr);
-    return *run;
-}
-
-bool says(const Journey& crew, const std::string& part) {
-    const auto& words = crew.screen->ui().words();
-    return std::any_of(words.begin(), words.end(),
-                       [&](const Words& one) { return one.words.find(part) != std::string::npos; });
 }
 
 /// What the touch that leads to the lap says.
@@ -84,11 +74,11 @@ TEST_CASE("A lap as long as the stick, or too short for its beads, is refused wi
     open_run(crew, "C");
     const std::size_t events = crew.state().events.size();
     crew.tap_all({"lap", "field feet", "digit 1", "digit 0", "keep"});
-    CHECK(says(crew, "not shorter than the stock"));
-    CHECK(says(crew, "more than the 2 in floor of IRC R905.2.8.5"));  // beside every lap keyed in
+    CHECK(shows(crew, "not shorter than the stock"));
+    CHECK(shows(crew, "more than the 2 in floor of IRC R905.2.8.5"));  // beside every lap keyed in
     CHECK(crew.where().screen == Screen::edge_lap);
-    crew.tap_all({"leave", "lap", "inches 1", "keep"});
-    CHECK(says(crew, "does not fit in the lap of 1 in"));
+    crew.tap_all({"leave", "lap", "back", "back", "field inches", "inches 1", "keep"});
+    CHECK(shows(crew, "does not fit in the lap of 1 in"));
     CHECK(crew.state().events.size() == events);
     CHECK(run_on(crew, "C").lap == inches(6));
 }
@@ -99,7 +89,7 @@ TEST_CASE("Once a piece is cut to lap another, the lap stays and the piece is na
     crew.tap("edge C");
     crew.reach_card("C", TrimRole::main, 1);
     crew.tap_all({"cut", "run", "lap"});
-    CHECK(says(crew, "Piece 1 is cut for it as it is."));
+    CHECK(shows(crew, "Piece 1 is cut for it as it is."));
     const auto names = crew.screen->names();
     CHECK(std::count(names.begin(), names.end(), "keep") == 0);
     crew.tap("leave");
@@ -126,7 +116,7 @@ TEST_CASE("A rule that leaves no room for an edge's own lap is refused, and the 
     open_run(crew, "C");
     crew.tap_all(
         {"lap", "inches 4", "keep", "leave", "rules", "rule bead_gap", "inches 5", "keep"});
-    CHECK(says(crew, "Edge C has its own lap"));
+    CHECK(shows(crew, "Edge C has its own lap"));
     CHECK(crew.state().job.practice.bead_gap == inches(2));
     crew.tap("leave");
     CHECK(run_on(crew, "C").lap == inches(4));

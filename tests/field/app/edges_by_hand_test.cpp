@@ -1,5 +1,5 @@
 // Every edge of the demo house added by touch, one question after the other: the same plan as the
-// readings file gives. Then one is changed, and one taken off.
+// readings file gives. Then an edge is changed, and an edge taken off.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -59,7 +59,7 @@ void key_slope(Journey& crew, Slope pitch) {
     key_number(crew, microdegrees(pitch.millionths));
 }
 
-/// Says on the edge's own page what stands there otherwise.
+/// Changes on the edge's page what is there.
 void state(Journey& crew, EdgeField field, const Edge& edge) {
     crew.tap("ask " + name_of(field, edge).english());
     if (field == EdgeField::other_pitch) {
@@ -180,6 +180,29 @@ TEST_CASE("Corners, second pitches, square-cut fascias and sides, by hand and fr
         9);
 }
 
+TEST_CASE("A new gable and sidewall lie over the panels until the other way is chosen") {
+    Journey crew;
+    start_job(crew);
+    crew.tap_all({"kind gable", "left end eave", "right end ridge"});
+    const auto shows = [&](const std::string& words) {
+        const auto& targets = crew.screen->ui().targets();
+        return std::any_of(targets.begin(), targets.end(), [&](const Target& target) {
+            return target.label.find(words) != std::string::npos;
+        });
+    };
+    CHECK(shows("Trim: over the panels, on a zee"));
+    crew.tap_all({"ask Trim", "trim gable"});
+    CHECK(shows("Trim: under the panels"));
+    crew.tap_all({"ask Trim", "trim gable_channel", "keep edge", "leave"});
+    CHECK(crew.work("A").edge.trim == "gable_channel");
+    crew.tap_all({"add edge", "kind sidewall", "left end eave", "right end wall", "ask Trim"});
+    CHECK(crew.screen->has_target("trim sidewall"));
+    crew.tap_all({"before", "ask Foot", "left end outside corner", "ask Trim"});
+    CHECK_FALSE(crew.screen->has_target("trim sidewall"));  // it would end on panels
+    crew.tap_all({"trim sidewall_channel", "keep edge"});
+    CHECK(crew.state().job.edges.back().edge.trim == "sidewall_channel");
+}
+
 TEST_CASE("An edge changed is planned again, and keeps its readings") {
     Journey crew;
     start_job(crew);
@@ -243,6 +266,7 @@ TEST_CASE("A penetration is added, flashed step by step, and ticked off") {
     Journey crew;
     start_job(crew);
     crew.tap_all({"kind penetration", "keep edge"});
+    crew.pass_gate();
     REQUIRE(crew.where().screen == Screen::steps);
     CHECK_FALSE(crew.screen->has_target("run"));
     crew.finish_edge("A");

@@ -2,8 +2,6 @@
 // back, and the day sheet.
 #include <doctest/doctest.h>
 
-#include <algorithm>
-
 #include "field/screens/roof/roof_rows.h"
 #include "tests/field/app/journey.h"
 
@@ -11,27 +9,20 @@ using namespace hemline;
 
 namespace {
 
-const Length edge_length = feet(15) + inches(8);
-
-bool shows(const Journey& crew, std::string_view words) {
-    const auto& said = crew.screen->ui().words();
-    return std::any_of(said.begin(), said.end(), [&](const Words& one) {
-        return one.words.find(words) != std::string::npos;
-    });
-}
-
-/// Edge C fitted by the installer, with a hook gap over practice that he noted.
+/// Edge C fitted by the installer, with a face off the string over practice, which he noted.
 struct Fitted : Journey {
     Fitted() {
         tap("demo");
-        read_edge("C", edge_length, edge_length, "5");
-        reach_step("C", "hook", 1);
-        key_in(sixteenths(2));
+        read_edge("C", eave_c_length, eave_c_length, "5");
+        reach_step("C", "string");
+        key_in(sixteenths(6));
         tap_all({"answer", "answer"});
         reach_step("C", "tick");
         tap_all({"leave", "person Foreman"});
     }
 };
+
+constexpr const char* accept = "accept string 0: 3/8 in";
 
 }  // namespace
 
@@ -41,24 +32,31 @@ TEST_CASE(
     CHECK(glance_words(crew.state()) == "0 of 27 edges finished, 1 to check off, 1 exception.");
     CHECK(shows(crew, "Eave C waits for you to check it off"));
     CHECK(shows(crew, "! 1 exception, noted by Installer"));
-    crew.tap_all({"next", "tick"});
+    crew.tap_all({"next", accept, "tick"});
     CHECK(crew.last<EdgeFinished>().edge == "C");
     CHECK(crew.state().events.back().by == "Foreman");
     CHECK(crew.where().screen == Screen::roof);
     CHECK(glance_words(crew.state()) == "1 of 27 edges finished, 0 to check off, 1 exception.");
 }
 
-TEST_CASE("Two touches from the roof an edge is ticked off, with what is outside practice above") {
+TEST_CASE("An edge is not ticked off before each exception has had a touch of its own") {
     Fitted crew;
     crew.touches = 0;
     crew.tap("edge C");
     CHECK(crew.where().screen == Screen::look);
     CHECK(shows(crew, "It waits for you to check it off"));
-    CHECK(shows(crew, "1/8 in is over the most, 1/16 in"));
+    CHECK(shows(crew, "3/8 in is over the most, 1/4 in"));
     CHECK(shows(crew, "Noted by Installer"));
     CHECK(crew.screen->ui().words().size() > 10);
+    CHECK_FALSE(crew.screen->has_target("tick"));
+    crew.tap(accept);
+    CHECK(crew.last<ValueAccepted>() == ValueAccepted{"C", "string 0: 3/8 in"});
+    CHECK(crew.state().events.back().by == "Foreman");
+    CHECK(crew.where().screen == Screen::look);
+    CHECK(shows(crew, "Foreman let it stand."));
+    CHECK_FALSE(crew.screen->has_target(accept));
     crew.tap("tick");
-    CHECK(crew.touches == 2);
+    CHECK(crew.touches == 3);
     CHECK(crew.status("C") == EdgeStatus::finished);
 }
 
@@ -76,13 +74,15 @@ TEST_CASE("An edge that is not ready says what it waits for, and cannot be ticke
 
 TEST_CASE("What the foreman sends back is the installer's next step, and his again when mended") {
     Fitted crew;
-    crew.tap_all({"edge C", "send back", "leave"});
+    crew.tap_all({"edge C", accept, "send back", "leave"});
     CHECK(crew.where().screen == Screen::look);
     crew.tap_all({"send back", "reason bead missing", "person Installer", "edge C"});
     CHECK(crew.step("C").action == "Fix: bead missing");
     crew.tap_all({"answer", "leave", "person Foreman", "edge C"});
     CHECK(shows(crew, "It waits for you to check it off"));
-    crew.tap("tick");
+    // What he let stand before he sent it back is looked at anew.
+    CHECK_FALSE(crew.screen->has_target("tick"));
+    crew.tap_all({accept, "tick"});
     CHECK(crew.status("C") == EdgeStatus::finished);
     crew.tap("edge C");
     CHECK(shows(crew, "Finished, checked off by Foreman"));
@@ -91,7 +91,7 @@ TEST_CASE("What the foreman sends back is the installer's next step, and his aga
 TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last day of work") {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     Fitted crew;
-    crew.tap_all({"edge C", "tick"});
+    crew.tap_all({"edge C", accept, "tick"});
     crew.wall_ms += 24 * 3'600'000;  // the next morning
     crew.tap_all({"person Installer", "edge A"});
     crew.key_in(feet(31));

@@ -5,6 +5,9 @@
 #include <sys/resource.h>
 
 #include <csignal>
+#include <string_view>
+
+#include "tests/field/app/journey.h"
 
 namespace hemline {
 
@@ -29,5 +32,11 @@ class FullDisk {
     rlimit was_{};
     void (*was_signal_)(int);
 };
+
+/// Taps while the disk is full.
+inline void tap_in_vain(Journey& crew, std::string_view name) {
+    const FullDisk full;
+    crew.tap(name);
+}
 
 }  // namespace hemline

@@ -1,6 +1,5 @@
-// Left-handed: keys and the primary action lie under the left thumb. Our own choice: the thumb that
-// works a tablet is that of the hand which holds it (FIELD: everything with one thumb, either
-// hand).
+// Left-handed: keys and the primary action lie under the left thumb. Our choice: the thumb that
+// works a tablet is that of the hand which holds it (everything with one thumb, either hand).
 #include <doctest/doctest.h>
 
 #include "tests/field/app/journey.h"
@@ -18,7 +17,7 @@ float place_of(const Journey& crew, std::string_view target) {
 
 TEST_CASE("One touch beside the name moves keys and actions to the other thumb, and is kept") {
     Journey crew;
-    crew.tap_all({"by", "hand"});
+    crew.tap_all({"by", "tablet", "hand"});
     CHECK(crew.state().hand == Hand::left);
     REQUIRE(crew.scale_kept);
     CHECK(crew.scale_kept->left_hand);
@@ -30,7 +29,7 @@ TEST_CASE("One touch beside the name moves keys and actions to the other thumb, 
     CHECK(place_of(crew, "digit 5") < 0.4F);
     CHECK(crew.screen->target("digit 1").x < crew.screen->target("digit 3").x);
     crew.tap("leave");
-    crew.tap_all({"by", "hand", "leave", "edge A"});
+    crew.tap_all({"by", "tablet", "hand", "leave", "edge A"});
     crew.key_in(feet(31));
     CHECK(place_of(crew, "keep") > 0.6F);
     crew.tap("field feet");
@@ -39,11 +38,37 @@ TEST_CASE("One touch beside the name moves keys and actions to the other thumb, 
 
 TEST_CASE("A tablet that knows the left hand starts with it, upright too") {
     Journey crew(800, 1280);
-    crew.tap_all({"by", "hand", "leave", "demo"});
+    crew.tap_all({"by", "tablet", "hand", "leave", "demo"});
     crew.tap("edge A");
     crew.key_in(feet(31));
     crew.tap("keep");
     CHECK(crew.work("A").readings.size() == 1);
     crew.tap("field feet");
     CHECK(crew.screen->target("digit 1").x < crew.screen->ui().mm(12));
+}
+
+TEST_CASE(
+    "How the tablet is set lies on one screen, two touches from the roof, and says how it is") {
+    Journey crew;
+    crew.tap_all({"demo", "by", "tablet"});
+    const auto says = [&](const std::string& words) {
+        const auto& all = crew.screen->ui().words();
+        return std::any_of(all.begin(), all.end(),
+                           [&](const Words& one) { return one.words == words; });
+    };
+    CHECK(says("Keys lie for the right hand."));
+    CHECK(says("Lengths are told in the job's unit."));
+    crew.tap_all({"hand", "units", "light"});
+    CHECK(says("Keys lie for the left hand."));
+    CHECK(says("Lengths are told in inches and in millimeters."));
+    CHECK(crew.app->light() == Light::night);
+    crew.tap("language");
+    CHECK(says("Las palabras están en español."));
+    REQUIRE(crew.scale_kept);
+    CHECK(crew.scale_kept->left_hand);
+    CHECK(crew.scale_kept->both_units);
+    CHECK(crew.scale_kept->night == true);
+    CHECK(crew.scale_kept->language == "es");
+    crew.tap("leave");
+    CHECK(crew.where().screen == Screen::roof);
 }

@@ -22,7 +22,7 @@ using test::not_plain;
 
 namespace {
 
-/// Words and labels of the screen that are not plain, one a line.
+/// Words and labels on the screen that are not plain text, one on each line.
 std::string unplain_words(const Ui& ui) {
     std::string wrong;
     for (const Words& words : ui.words()) {
@@ -42,13 +42,14 @@ bool shows_an_escape(const Ui& ui) {
 
 }  // namespace
 
-TEST_CASE("Whatever is touched of a job that means harm, each screen shows its words as text") {
+TEST_CASE("Whatever is touched of a job that means harm, each screen shows its words as text" *
+          doctest::test_suite("large")) {
     Journey crew;
     HostileJob().write(crew.folder.path() / hostile("house"));
     std::ofstream(crew.outside.path() / (hostile("sent") + ".hemline.zip")) << "no zip";
     std::mt19937 any(12);  // as it falls, the same each time
     std::set<Screen> looked_at, escaped;
-    crew.tap_all({"by", "leave"});  // back on the jobs, which are listed anew
+    crew.tap_all({"by", "leave"});  // back on the jobs, which are listed again
     const std::vector<std::string> jobs = crew.screen->names();
     const auto house = std::find_if(jobs.begin(), jobs.end(), [](const std::string& name) {
         return name.find("house") != std::string::npos;
@@ -84,7 +85,8 @@ TEST_CASE("Paper, in both languages, shows the words of a job that means harm as
     const HostileJob hostile_job;
     const Assets assets = assets_read();
     const Job job = replay(hostile_job.events(), assets.practice);
-    const PageWords spanish = {"es", [&](const Text& text) { return assets.spanish.of(text); }};
+    const PageWords spanish = {
+        "es", [&](const Text& text) { return language_of(assets, "es").of(text); }};
     const DaySheet sheet = day_sheet(job, hostile_job.events(), {0, INT64_MAX});
     const auto clock = [](WallTime) { return std::string("08:00"); };
     for (const PageWords& words : {PageWords(), spanish}) {
@@ -101,7 +103,8 @@ TEST_CASE("Paper, in both languages, shows the words of a job that means harm as
         CHECK(page.find("\\u001B") != std::string::npos);
         CHECK_MESSAGE(not_plain(page).empty(), not_plain(page));
     }
-    for (const auto& [name, page] : pages_of(hostile_job.events(), assets.practice)) {
+    for (const auto& made : pages_of(hostile_job.events(), assets.practice)) {
+        const std::string &name = made.first, &page = made.second;  // clang 14 captures no binding
         CHECK_MESSAGE(page.find("\\u001B") != std::string::npos, name);
         std::string lines = page;
         lines.erase(std::remove(lines.begin(), lines.end(), '\r'), lines.end());

@@ -42,15 +42,16 @@ void key_pitch(Journey& crew, Slope pitch) {
 
 }  // namespace
 
-TEST_CASE("The demo house of 27 edges goes to its last tick by what the screen says is next") {
+TEST_CASE("The demo house of 27 edges goes to its last tick by what the screen says is next" *
+          doctest::test_suite("large")) {
     const auto rows = demo_readings();
     REQUIRE(rows.size() == 27);
     Journey crew;
     crew.tap("demo");
-    std::vector<EdgeKind> ticked;
+    std::vector<int> ticked;
     crew.on_event = [&] {
         if (const auto* done = std::get_if<EdgeFinished>(&crew.state().events.back().fact)) {
-            ticked.push_back(rows.at(done->edge).edge.kind);
+            ticked.push_back(turn_of(rows.at(done->edge).edge, crew.state().catalogue));
         }
     };
     for (int i = 0; i < 20'000; ++i) {
@@ -77,6 +78,6 @@ TEST_CASE("The demo house of 27 edges goes to its last tick by what the screen s
     }
     // In the order of fitting: no eave after a valley, no valley after a ridge.
     for (std::size_t i = 1; i < ticked.size(); ++i) {
-        CHECK(turn_of(ticked[i - 1]) <= turn_of(ticked[i]));
+        CHECK(ticked[i - 1] <= ticked[i]);
     }
 }

@@ -2,7 +2,13 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <ctime>
+
+#include "engine/words/result.h"
+#include "engine/work/confirm.h"
 #include "field/app/native_hand_over.h"
+#include "field/state/gate_view.h"
 #include "field/store/folders.h"
 
 namespace hemline {
@@ -23,11 +29,11 @@ Assets assets_read() {
     return *assets;
 }
 
-std::unique_ptr<App> app_on(const std::filesystem::path& job) {
+std::unique_ptr<App> app_on(const std::filesystem::path& job, std::int64_t wall_ms) {
     AppOptions options;
     options.jobs_folder = job.parent_path();
     options.device = device;
-    options.wall_ms = [] { return std::int64_t{1'770'000'000'000}; };
+    options.wall_ms = [wall_ms] { return wall_ms; };
     options.job = job;
     options.screen.people = {{"Installer", Way::cut}};
     return std::make_unique<App>(assets_read(), options);
@@ -53,17 +59,22 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
     AppOptions options;
     options.jobs_folder = folder.path();
     options.device = device_;
-    // Every touch of a hand is later than the one before.
+    // Every touch is later than the touch before.
     options.wall_ms = [this] { return wall_ms += 1000; };
     options.job = std::move(job_opened);
     options.ask_scale = ask_scale_;
     options.screen = scale_kept.value_or(ScreenScale{});
     if (options.screen.people.empty()) {
-        options.screen.people = {{"Installer", Way::cut}};  // said before the story begins
+        options.screen.people = {{"Installer", Way::cut}};  // answered before the story begins
     }
     ask_scale_ = false;
     options.keep_scale = [this](const ScreenScale& scale) {
         scale_kept = scale;
+        return std::optional<Problem>();
+    };
+    options.platform.copy = [this](const std::string& text) { copied = text; };
+    options.keep_left_off = [this](const std::string& text) {
+        left_off = text;
         return std::optional<Problem>();
     };
     options.disk = disk_;
@@ -84,18 +95,67 @@ void Journey::start(std::optional<std::filesystem::path> job_opened) {
         w_, h_, px_per_mm_);
 }
 
-/// A thumb moves the list, of edges at the right of the page, until the one it looks for shows.
+/// A thumb moves the list (for edges the one at the right of the page) until what it looks for
+/// shows.
 void Journey::scroll_to(std::string_view name) {
-    constexpr int most = 60;
+    constexpr int most = 400;
     for (int i = 0; i < most && !screen->has_target(name); ++i) {
         const Box page = screen->ui().page();
-        screen->drag_from(page.w * 0.8F, page.h * 0.6F, 0, i < most / 2 ? -25.0F : 25.0F);
+        float x = page.w * 0.8F, y = page.h * (page.h > page.w ? 0.6F : 0.7F);
+        // What is asked on a walk is at the left of its keys, or above them.
+        const auto& all = screen->ui().targets();
+        const auto answer = std::find_if(all.begin(), all.end(), [](const Target& target) {
+            return target.name.rfind("kind ", 0) == 0 || target.name.rfind("corner ", 0) == 0;
+        });
+        if (where().screen == Screen::walk && answer != all.end()) {
+            x = answer->box.mid_x();
+            y = answer->box.mid_y();
+        }
+        screen->drag_from(x, y, 0, i < most / 2 ? -15.0F : 15.0F);
     }
 }
 
+/// In whatever language it is said.
+bool Journey::roof_doubts() const {
+    const std::string said = screen->ui().in_words(
+        say("The roof says {1}, within {2}: this is {3} more.", "#", "#", "#"));
+    return shows(*this, said.substr(0, said.find('#')));
+}
+
+/// Keys of the screen's own pads are typed.
+void Journey::press_by_key(std::string_view name) {
+    constexpr int most = 400;
+    for (const std::string_view pad : {"digit ", "letter "}) {
+        if (name.rfind(pad, 0) == 0 && name.size() == pad.size() + 1) {
+            return screen->type(name.substr(pad.size()));
+        }
+    }
+    for (int i = 0; i < most; ++i) {
+        const std::optional<Target> on = screen->ui().focus();
+        if (on && on->name == name) {
+            return screen->press(Key::enter);
+        }
+        screen->press(Key::tab);
+    }
+    FAIL("the focus never came to " << std::string(name));
+}
+
 void Journey::tap(std::string_view name) {
+    if (by_keyboard) {
+        press_by_key(name);
+        ++touches;
+        return;
+    }
+    if (where().screen == Screen::gate || name.rfind("accept ", 0) == 0 ||
+        name.rfind("open ", 0) == 0) {
+        scroll_to(name);
+    }
     if ((name.rfind("edge ", 0) == 0 && where().screen == Screen::roof) ||
         name.rfind("ask ", 0) == 0 || name.rfind("rule ", 0) == 0 || name.rfind("hem ", 0) == 0) {
+        scroll_to(name);
+    }
+    const bool scrolls = where().screen == Screen::walk || where().screen == Screen::roof;
+    if (scrolls && !screen->has_target(name)) {
         scroll_to(name);
     }
     const std::size_t before = state().events.size();
@@ -107,6 +167,13 @@ void Journey::tap(std::string_view name) {
     if (on_screen) {
         on_screen();
     }
+    // Journeys read lengths of their own: where the demo's roof says otherwise, the thumb insists.
+    if (name == "keep" && where().screen == Screen::reading && state().events.size() == before &&
+        roof_doubts() && !insists_) {
+        insists_ = true;
+        tap(name);
+        insists_ = false;
+    }
 }
 
 void Journey::tap_all(const std::vector<std::string>& names) {
@@ -116,6 +183,10 @@ void Journey::tap_all(const std::vector<std::string>& names) {
 }
 
 void Journey::key_in(Length length) {
+    if (by_keyboard) {
+        screen->type(print_length(length, Marks::sixteenth) + "\n");
+        return;
+    }
     const LengthParts parts = take_apart(length, Marks::sixteenth);
     REQUIRE_MESSAGE(nearest_on(length, sixteenths(1)) == length, "the keys have no finer mark");
     if (parts.feet > 0) {
@@ -156,7 +227,41 @@ void Journey::read_edge(const std::string& edge, Length first, Length second,
     tap("keep");
 }
 
+void Journey::check_off() {
+    const Person before{state().by, state().way};
+    const bool handed_on = before.way != Way::tick_off;
+    const auto way = [](Way to) { return "way " + std::string(word_of(to)); };
+    if (handed_on) {
+        tap_all({"tick", way(Way::tick_off), "name Foreman"});
+    }
+    for (const EdgeValue& value : not_accepted(values_on(state(), work(where().edge)))) {
+        tap("accept " + value.key);
+    }
+    tap("tick");
+    if (handed_on) {
+        tap_all({"by", way(before.way), "name " + before.name});
+    }
+}
+
+void Journey::pass_gate() {
+    for (const char* check : {"anchors", "ladder", "wires", "wind", "wet", "heat"}) {
+        tap("yes " + std::string(check));
+    }
+    tap("watcher");
+    tap_all({"letter B", "letter E", "send"});
+    if (hospital_known(state()).empty()) {
+        tap_all({"hospital", "letter E", "letter L", "letter M", "send"});
+    }
+    tap("go up");
+    if (where().screen == Screen::asked_once) {
+        tap("go on");
+    }
+}
+
 void Journey::answer(const Step& step) {
+    if (screen->has_target("all so")) {
+        return tap("all so");
+    }
     if (screen->has_target("key in")) {
         tap("key in");
     }
@@ -171,7 +276,7 @@ void Journey::answer(const Step& step) {
         case Asks::remainder:
             return tap("to reading");
         case Asks::tick:
-            return tap("tick");
+            return check_off();
         case Asks::side:
             return tap("answer left");
         default:
@@ -184,6 +289,9 @@ void Journey::do_next() {
     switch (where().screen) {
         case Screen::card:
             tap("cut");
+            break;
+        case Screen::gate:
+            pass_gate();
             break;
         case Screen::steps:
             answer(step(edge));
@@ -210,8 +318,19 @@ void Journey::finish_edge(const std::string& edge) {
 
 void Journey::reach_step(const std::string& edge, std::string_view step_id, int piece) {
     for (int i = 0; i < 500; ++i) {
+        const std::vector<Step> steps = steps_on(state(), work(edge));
+        const auto at = next_on(state(), steps);
+        if (at && screen->has_target("all so")) {
+            for (const std::size_t row : confirmed_with(steps, *at)) {
+                const Step& one = steps[row];
+                if (one.rule->id == step_id && (piece == 0 || one.piece == piece)) {
+                    return tap("open " + one.rule->id + " " + std::to_string(one.piece));
+                }
+            }
+        }
         const Step next = step(edge);
-        if (next.rule->id == step_id && (piece == 0 || next.piece == piece)) {
+        if (where().screen != Screen::gate && next.rule->id == step_id &&
+            (piece == 0 || next.piece == piece)) {
             return;
         }
         do_next();
@@ -237,6 +356,15 @@ void Journey::start_again() {
     start(folder_of_job);
 }
 
+void Journey::kill() {
+    const std::string kept = left_off;
+    screen.reset();
+    app.reset();
+    start({});
+    app->go_back_to(kept);
+    screen->frames();
+}
+
 const EdgeWork& Journey::work(std::string_view edge) const {
     const EdgeWork* const found = edge_of(state(), edge);
     REQUIRE(found != nullptr);
@@ -247,9 +375,13 @@ EdgeStatus Journey::status(std::string_view edge) const { return status_on(state
 
 Step Journey::step(std::string_view edge) const {
     const std::vector<Step> steps = steps_on(state(), work(edge));
-    const auto next = next_step(steps);
+    const std::string singly = app->left_off().drafts.step.singly;
+    const auto opened = std::find_if(steps.begin(), steps.end(), [&](const Step& step) {
+        return !step.done && step.rule->id + " " + std::to_string(step.piece) == singly;
+    });
+    const auto next = next_on(state(), steps);
     REQUIRE(next.has_value());
-    return steps[*next];
+    return opened == steps.end() ? steps[*next] : *opened;
 }
 
 std::filesystem::path Journey::job() const {
@@ -257,5 +389,27 @@ std::filesystem::path Journey::job() const {
     REQUIRE(jobs.size() == 1);
     return jobs.front();
 }
+
+bool shows(const Journey& crew, std::string_view part) {
+    const auto& said = crew.screen->ui().words();
+    return std::any_of(said.begin(), said.end(),
+                       [&](const Words& one) { return one.words.find(part) != std::string::npos; });
+}
+
+const Run& run_on(const Journey& crew, std::string_view edge) {
+    const Run* const run = find_run(crew.state().plan, edge, TrimRole::main);
+    REQUIRE(run != nullptr);
+    return *run;
+}
+
+void reach_section(Journey& crew) {
+    crew.tap("demo");
+    crew.read_edge("C", eave_c_length, eave_c_length, "5");
+    crew.reach_card("C", TrimRole::main, 1);
+    crew.tap_all({"folded", "section"});
+    REQUIRE(crew.where().screen == Screen::section);
+}
+
+double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
 
 }  // namespace hemline

@@ -11,6 +11,7 @@
 #include <sstream>
 
 #include "engine/record/fact_words.h"
+#include "engine/words/program_version.h"
 #include "field/store/folders.h"
 #include "field/words/po_file.h"
 #include "tests/field/app/layout_walks.h"
@@ -21,7 +22,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Its vowels with an accent, so that a word that was not said shows, and 40 % longer.
+/// Puts accents on vowels, so that an untranslated word shows, and makes words 40 % longer.
 std::string longer(const std::string& english) {
     constexpr std::string_view vowels = "aeiouAEIOU";
     constexpr const char* accented[] = {"á", "é", "í", "ó", "ú", "Á", "É", "Í", "Ó", "Ú"};
@@ -50,7 +51,8 @@ std::string quoted(const std::string& words) {
     return text + "\"";
 }
 
-/// An assets folder whose Spanish is the longer language, for as long as this lives.
+/// An assets folder with the longer language as a third, for as long as this lives. A count has
+/// three forms in it.
 class LongerLanguage {
   public:
     LongerLanguage() {
@@ -61,7 +63,9 @@ class LongerLanguage {
         po << file.rdbuf();
         const auto entries = read_po(po.str());
         REQUIRE(entries.ok());
-        std::ofstream out(folder_.path() / "words" / "es.po", std::ios::binary);
+        std::ofstream out(folder_.path() / "words" / "x-long.po", std::ios::binary);
+        out << "msgid \"\"\nmsgstr \"Language: x-long\\nX-Language-Name: Lóngér\\n"
+               "Plural-Forms: nplurals=3; plural=(n==1 ? 0 : n>=2 && n<=4 ? 1 : 2);\\n\"\n\n";
         for (const PoEntry& entry : *entries) {
             if (entry.id.empty()) {
                 continue;
@@ -75,7 +79,7 @@ class LongerLanguage {
             } else {
                 out << "msgid_plural " << quoted(entry.id_plural) << "\nmsgstr[0] "
                     << quoted(longer(entry.id)) << "\nmsgstr[1] " << quoted(longer(entry.id_plural))
-                    << "\n\n";
+                    << "\nmsgstr[2] " << quoted(longer(entry.id_plural)) << "\n\n";
             }
         }
         out.close();
@@ -89,7 +93,7 @@ class LongerLanguage {
     std::optional<Setting> assets_;
 };
 
-/// Names of people and of the demo job, and what a file is called, are their own.
+/// Names of people, of the demo job and of files are not translated.
 bool is_own(const std::string& word) {
     constexpr std::string_view own[] = {"Installer", "Foreman",   "Apprentice", "Heron",
                                         "Lane",      "boathouse", "demo",       "invented",
@@ -111,9 +115,15 @@ bool is_of_others(const std::string& words) {
 std::string not_said(const Ui& ui) {
     std::string faults;
     const auto look = [&](std::string words) {
-        // A path is the machine's own.
+        // A path comes from the machine and is not translated.
         for (std::size_t at = words.find("\"/"); at != words.npos; at = words.find("\"/")) {
             words.erase(at, words.find('"', at + 1) + 1 - at);
+        }
+        // So is the commit that was built.
+        const std::string commit(program_version().commit);
+        if (const std::size_t at = commit.empty() ? words.npos : words.find(commit);
+            at != words.npos) {
+            words.erase(at, commit.size());
         }
         std::string word;
         for (const char c : words + " ") {
@@ -144,10 +154,11 @@ std::string not_said(const Ui& ui) {
 
 }  // namespace
 
-TEST_CASE("Every screen in Spanish has room for a glove, and its words are on the page") {
+TEST_CASE("Every screen in Spanish has room for a glove, and its words are on the page" *
+          doctest::test_suite("large")) {
     Journey crew;
-    crew.tap_all({"by", "units", "leave", "language"});  // with both units on
-    CHECK(crew.state().language == Language::spanish);
+    crew.tap_all({"by", "tablet", "units", "leave", "language"});  // with both units on
+    CHECK(crew.state().language == "es");
     Inspection inspection{crew, {{1280, 800}, {800, 1280}, {885, 531}, {531, 885}}, {}};
     inspection.look();
     crew.on_screen = [&] { inspection.look(); };
@@ -155,10 +166,13 @@ TEST_CASE("Every screen in Spanish has room for a glove, and its words are on th
     CHECK(inspection.seen.size() > 40);
 }
 
+TEST_SUITE_BEGIN("large");
+
 TEST_CASE("Words 40 % longer find room on every screen, and none is missing from the catalogue") {
     const LongerLanguage language;
     Journey crew;
-    crew.tap_all({"by", "units", "leave", "language"});  // with both units on
+    crew.tap_all({"by", "tablet", "units", "leave", "language", "language"});  // with both units on
+    CHECK(crew.state().language == "x-long");
     Inspection inspection{crew, {{1280, 800}, {800, 1280}}, {}, [](const Ui& ui) {
                               return faults_of(ui) + not_said(ui);
                           }};
@@ -166,6 +180,43 @@ TEST_CASE("Words 40 % longer find room on every screen, and none is missing from
     crew.on_screen = [&] { inspection.look(); };
     walk(crew);
     CHECK(inspection.seen.size() > 40);
+}
+
+TEST_CASE("What meets the panels has room in Spanish and in words 40 % longer") {
+    const LongerLanguage language;
+    for (const bool longer : {false, true}) {
+        Journey crew;
+        crew.tap("language");
+        std::vector<Size2> sizes{{1280, 800}, {800, 1280}};
+        if (longer) {
+            crew.tap("language");
+        } else {
+            sizes.insert(sizes.end(), {{885, 531}, {531, 885}});
+        }
+        Inspection inspection{crew, sizes, {}};
+        crew.on_screen = [&] { inspection.look(); };
+        walk_meets(crew);
+        CHECK(inspection.seen.size() > 40);
+    }
+}
+
+TEST_SUITE_END();
+
+TEST_CASE(
+    "The languages are those of the words folder, each by its name, and after the last English") {
+    const LongerLanguage language;
+    Journey crew;
+    std::vector<std::string> offered;
+    for (int i = 0; i < 3; ++i) {
+        for (const Target& target : crew.screen->ui().targets()) {
+            if (target.name == "language") {
+                offered.push_back(target.label);
+            }
+        }
+        crew.tap("language");
+    }
+    CHECK(offered == std::vector<std::string>{"Español", "Lóngér", "English"});
+    CHECK(crew.state().language == "en");
 }
 
 TEST_CASE("A journal holds the same bytes whatever the tablet speaks") {

@@ -2,14 +2,28 @@
 // off the page.
 #include <doctest/doctest.h>
 
-#include <algorithm>
-
 #include "tests/field/app/layout_walks.h"
 
 using namespace hemline;
 
-TEST_CASE(
-    "On every screen of a 10 in tablet, upright and lying, each target has room for a glove") {
+namespace {
+
+/// The pages of screens by their diagonal, 16:10: w = 25.4 d 16 / √(16² + 10²) mm. The largest is
+/// first: a walk is made on it, where nothing needs to be scrolled to.
+std::vector<Size2> sizes_from_7_to_13_in(float px_per_mm = px_per_mm_unknown) {
+    constexpr Size2 pages_mm[] = {{280, 175}, {150, 90}, {172, 108}, {215, 135}};
+    std::vector<Size2> sizes;
+    for (const Size2 page : pages_mm) {
+        sizes.push_back({page.w * px_per_mm, page.h * px_per_mm});
+        sizes.push_back({page.h * px_per_mm, page.w * px_per_mm});
+    }
+    return sizes;
+}
+
+}  // namespace
+
+TEST_CASE("On every screen of a 10 in tablet, upright and lying, each target has room for a glove" *
+          doctest::test_suite("long")) {
     Journey crew;
     Inspection inspection{crew, {{1280, 800}, {800, 1280}}, {}};
     inspection.look();
@@ -18,20 +32,13 @@ TEST_CASE(
     MESSAGE(inspection.seen.size() << " screens looked at");
 }
 
-// The page of a screen by its diagonal, 16:10, in mm: w = 25.4 d 16 / √(16² + 10²).
-TEST_CASE("On every screen from 7 to 13 in, upright and lying, each target has room for a glove") {
-    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
+TEST_CASE("On every screen from 7 to 13 in, upright and lying, each target has room for a glove" *
+          doctest::test_suite("long")) {
     for (const float px_per_mm : {5.9F, 11.0F}) {
-        std::vector<Size2> sizes;
-        for (const Size2 page : pages_mm) {
-            sizes.push_back({page.w * px_per_mm, page.h * px_per_mm});
-            sizes.push_back({page.h * px_per_mm, page.w * px_per_mm});
-        }
-        // The walk is made on the largest, where nothing needs to be scrolled to.
-        std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+        const std::vector<Size2> sizes = sizes_from_7_to_13_in(px_per_mm);
         Journey crew(sizes.front().w, sizes.front().h, px_per_mm);
         if (px_per_mm > px_per_mm_unknown) {
-            crew.tap_all({"by", "units", "leave"});  // with both units on
+            crew.tap_all({"by", "tablet", "units", "leave"});  // with both units on
         }
         Inspection inspection{crew, sizes, {}};
         inspection.look();
@@ -41,14 +48,31 @@ TEST_CASE("On every screen from 7 to 13 in, upright and lying, each target has r
     }
 }
 
-TEST_CASE("Every screen about sticks has room for a glove, from 7 to 13 in, upright and lying") {
-    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
-    std::vector<Size2> sizes;
-    for (const Size2 page : pages_mm) {
-        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
-        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
-    }
-    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+TEST_CASE("Walking a roof onto another has room for a glove, from 7 to 13 in, upright and lying") {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    crew.tap_all({"new job", "letter A", "keep name", "walk"});
+    crew.key_in(feet(40));
+    crew.tap("next");
+    crew.key_in(feet(24));
+    crew.tap_all({"kind gable", "close", "digit 6", "keep pitch"});
+    crew.on_screen = [&] { inspection.look(); };
+    crew.tap_all({"add edge", "walk"});
+    crew.key_in(feet(8));
+    crew.tap_all({"kind gable", "runs in", "host A"});
+    crew.key_in(feet(16));
+    crew.tap("next");
+    crew.key_in(feet(4));
+    crew.tap("next");
+    crew.key_in(feet(4));
+    crew.tap_all({"next", "digit 4", "keep pitch"});
+    CHECK(inspection.seen.size() > 10);
+}
+
+TEST_CASE("Every screen about sticks has room for a glove, from 7 to 13 in, upright and lying" *
+          doctest::test_suite("long")) {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
     Journey crew(sizes.front().w, sizes.front().h);
     Inspection inspection{crew, sizes, {}};
     crew.on_screen = [&] { inspection.look(); };
@@ -56,14 +80,24 @@ TEST_CASE("Every screen about sticks has room for a glove, from 7 to 13 in, upri
     CHECK(inspection.seen.size() > 15);
 }
 
-TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, upright and lying") {
-    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
-    std::vector<Size2> sizes;
-    for (const Size2 page : pages_mm) {
-        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
-        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
+TEST_CASE("What is asked once and the cards of strips and caps have room for a glove, 7 to 13 in" *
+          doctest::test_suite("long")) {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    std::set<Screen> places;
+    crew.on_screen = [&] {
+        inspection.look();
+        places.insert(crew.where().screen);
+    };
+    walk_meets(crew);
+    for (const Screen place : {Screen::asked_once, Screen::strip_card, Screen::end_cap}) {
+        CHECK(places.count(place) == 1);
     }
-    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+}
+
+TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, upright and lying") {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
     Journey crew(sizes.front().w, sizes.front().h);
     Inspection inspection{crew, sizes, {}};
     crew.on_screen = [&] { inspection.look(); };
@@ -71,14 +105,9 @@ TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, u
     CHECK(inspection.seen.size() > 15);
 }
 
-TEST_CASE("Every step that is learnt has room for a glove, from 7 to 13 in, upright and lying") {
-    constexpr Size2 pages_mm[] = {{150, 90}, {172, 108}, {215, 135}, {280, 175}};
-    std::vector<Size2> sizes;
-    for (const Size2 page : pages_mm) {
-        sizes.push_back({page.w * px_per_mm_unknown, page.h * px_per_mm_unknown});
-        sizes.push_back({page.h * px_per_mm_unknown, page.w * px_per_mm_unknown});
-    }
-    std::rotate(sizes.begin(), sizes.end() - 2, sizes.end());
+TEST_CASE("Every step that is learnt has room for a glove, from 7 to 13 in, upright and lying" *
+          doctest::test_suite("long")) {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
     Journey crew(sizes.front().w, sizes.front().h);
     Inspection inspection{crew, sizes, {}};
     crew.on_screen = [&] { inspection.look(); };
@@ -102,16 +131,17 @@ TEST_CASE("An eave is finished on a 7 in screen, upright and lying") {
     }
 }
 
-TEST_CASE("Under the left thumb every target has the same room, on 7 and on 10 in") {
+TEST_CASE("Under the left thumb every target has the same room, on 7 and on 10 in" *
+          doctest::test_suite("large")) {
     Journey crew;
-    crew.tap_all({"by", "hand", "leave"});
+    crew.tap_all({"by", "tablet", "hand", "leave"});
     Inspection inspection{crew, {{1280, 800}, {800, 1280}, {885, 531}, {531, 885}}, {}};
     inspection.look();
     crew.on_screen = [&] { inspection.look(); };
     walk(crew);
 }
 
-TEST_CASE("By night every target has the same room") {
+TEST_CASE("By night every target has the same room" * doctest::test_suite("large")) {
     Journey crew;
     crew.tap("light");
     CHECK(crew.app->light() == Light::night);

@@ -2,6 +2,7 @@
 // nothing off the page.
 #pragma once
 
+#include <algorithm>
 #include <functional>
 #include <set>
 #include <string>
@@ -37,6 +38,9 @@ struct Inspection {
             crew.status(crew.where().edge) != EdgeStatus::finished) {
             id += crew.step(crew.where().edge).rule->id;
         }
+        if (crew.where().screen == Screen::strip_card) {
+            id += crew.where().edge;  // hook strip, zee and channel are drawn alike
+        }
         return id + crew.state().notice.english();
     }
 
@@ -47,7 +51,13 @@ struct Inspection {
         for (const Size2 size : sizes) {
             crew.screen->resize(size.w, size.h);
             crew.screen->frames(2);
-            const std::string faults = find_faults(crew.screen->ui());
+            const Ui& ui = crew.screen->ui();
+            const std::string saved = ui.in_words(crew.state().saved);
+            const bool is_told = std::any_of(
+                ui.words().begin(), ui.words().end(),
+                [&](const Words& one) { return one.words.find(saved) != std::string::npos; });
+            const std::string faults =
+                find_faults(ui) + (is_told ? "" : "\"" + saved + "\" does not show\n");
             CHECK_MESSAGE(faults.empty(), "screen " << screen().substr(0, 40) << " at " << size.w
                                                     << " x " << size.h << ":\n"
                                                     << faults);
@@ -61,5 +71,8 @@ struct Inspection {
 void walk(Journey& crew);
 void walk_sticks(Journey& crew);
 void walk_hand_over(Journey& crew);
+/// What meets the panels, as an apprentice sees it: what is asked once, membrane, the cards of
+/// strips and of an end cap, gable and sidewall in both ways.
+void walk_meets(Journey& crew);
 
 }  // namespace hemline

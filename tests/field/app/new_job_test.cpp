@@ -1,4 +1,4 @@
-// A roof of one's own: its name by letters, an eave with its ends, and on to the first card.
+// A new roof: its name by letters, an eave with its ends, and on to the first card.
 #include <doctest/doctest.h>
 
 #include "tests/field/app/journey.h"
@@ -32,7 +32,7 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
     crew.key_in(length);
     crew.tap_all({"keep", "digit 6", "keep"});
     const int to_steps = crew.touches;
-    CHECK(crew.where().screen == Screen::steps);
+    CHECK(crew.where().screen == Screen::card);  // the cleat is cut before it is set
     while (crew.where().screen != Screen::card) {
         crew.do_next();
     }
@@ -56,8 +56,10 @@ TEST_CASE("A new job is named by letters, gets an eave, and reaches its first ca
 TEST_CASE("A second eave is given the next letter, and the list shows both") {
     Journey crew;
     crew.tap_all({"new job", "letter X", "keep name"});
-    crew.tap_all({"go on", "go on", "go on", "keep edge", "leave", "add edge"});
-    crew.tap_all({"go on", "go on", "go on", "ask Fascia wrap", "fascia wrap with a wrap"});
+    crew.tap_all(
+        {"kind eave", "left end open end", "right end open end", "keep edge", "leave", "add edge"});
+    crew.tap_all({"kind eave", "left end open end", "right end open end", "ask Fascia wrap",
+                  "fascia wrap with a wrap"});
     crew.tap_all({"keep edge", "leave"});
     CHECK(crew.state().job.edges.size() == 2);
     CHECK(crew.work("B").edge.wrap);

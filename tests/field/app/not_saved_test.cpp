@@ -10,14 +10,6 @@ using namespace hemline;
 
 namespace {
 
-const Length edge_length = feet(46) + sixteenths(4);
-
-/// Taps while the disk is full.
-void tap_in_vain(Journey& crew, std::string_view name) {
-    const FullDisk full;
-    crew.tap(name);
-}
-
 void check_not_saved(const Journey& crew, std::size_t events) {
     CHECK(crew.state().saving == Saving::failed);
     CHECK(crew.state().saved == "not saved");
@@ -40,7 +32,7 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
         Journey crew(portrait ? 800 : 1280, portrait ? 1280 : 800);
         crew.tap_all({"demo", "edge A"});
         const std::size_t before = crew.state().events.size();
-        crew.key_in(edge_length);
+        crew.key_in(eave_a_length);
         tap_in_vain(crew, "keep");
         check_not_saved(crew, before);
         CHECK(crew.where().screen == Screen::reading);
@@ -52,7 +44,7 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
         CHECK(crew.state().saving == Saving::saved);
         CHECK(crew.state().saved.english().rfind("saved ", 0) == 0);
         CHECK(crew.state().notice.empty());
-        CHECK(crew.last<ReadingTaken>().length == edge_length);
+        CHECK(crew.last<ReadingTaken>().length == eave_a_length);
         crew.start_again();
         CHECK(crew.work("A").readings.size() == 1);
         CHECK(crew.status("A") == EdgeStatus::one_reading);
@@ -62,9 +54,9 @@ TEST_CASE("A reading that the disk does not take stays in the draft and is kept 
 TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked for again") {
     Journey crew;
     crew.tap_all({"demo", "edge A"});
-    crew.key_in(edge_length);
+    crew.key_in(eave_a_length);
     crew.tap("keep");
-    crew.key_in(edge_length);
+    crew.key_in(eave_a_length);
     crew.tap_all({"keep", "digit 5"});
     std::size_t before = crew.state().events.size();
     tap_in_vain(crew, "keep");
@@ -72,14 +64,6 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     CHECK_FALSE(crew.work("A").edge.pitch);
     crew.tap("keep");
     CHECK(crew.work("A").edge.pitch == rise_in_12(5));
-
-    const Step step = crew.step("A");
-    before = crew.state().events.size();
-    tap_in_vain(crew, "answer");
-    check_not_saved(crew, before);
-    CHECK(crew.step("A").rule == step.rule);
-    crew.tap("answer");
-    CHECK(crew.state().saving == Saving::saved);
 
     crew.reach_card("A", TrimRole::wrap, 1);
     before = crew.state().events.size();
@@ -98,12 +82,23 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     crew.tap("answer");
     CHECK(crew.last<StepAnswered>().count == crew.work("A").steps.back().step.answer.count);
     CHECK(crew.last<StepAnswered>().said().exception.empty());
+
+    // Several answers by one touch: none of them is saved, and all are asked for again.
+    REQUIRE(crew.screen->has_target("all so"));
+    const Step step = crew.step("A");
+    before = crew.state().events.size();
+    tap_in_vain(crew, "all so");
+    check_not_saved(crew, before);
+    CHECK(crew.step("A").rule == step.rule);
+    crew.tap("all so");
+    CHECK(crew.state().saving == Saving::saved);
+    CHECK(crew.state().events.size() > before + 2);
 }
 
 TEST_CASE("An undo that the disk does not take undoes nothing") {
     Journey crew;
     crew.tap_all({"demo", "edge A"});
-    crew.key_in(edge_length);
+    crew.key_in(eave_a_length);
     crew.tap_all({"keep", "leave", "history"});
     const std::size_t before = crew.state().events.size();
     tap_in_vain(crew, "undo");

@@ -4,20 +4,11 @@
 #include <algorithm>
 #include <fstream>
 
+#include "engine/words/result.h"
 #include "field/store/notices.h"
 #include "tests/field/app/layout_walks.h"
 
 using namespace hemline;
-
-namespace {
-
-bool shows(const Journey& crew, const std::string& part) {
-    const auto& words = crew.screen->ui().words();
-    return std::any_of(words.begin(), words.end(),
-                       [&](const Words& one) { return one.words.find(part) != std::string::npos; });
-}
-
-}  // namespace
 
 TEST_CASE("A text's paragraphs are its lines put together") {
     CHECK(paragraphs_of("one\ntwo\n\nthree\n\n\nfour") ==

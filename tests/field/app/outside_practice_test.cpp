@@ -34,50 +34,49 @@ const StepSaid& done_on(const Journey& crew, std::string_view step) {
 
 }  // namespace
 
-TEST_CASE("A gap over practice is refused first and then noted by the name of the holder") {
-    AtStep crew("hook");
-    crew.key_in(sixteenths(2));  // practice: at most 1/16 in
+TEST_CASE("A lap under practice is refused first and then noted by the name of the holder") {
+    AtStep crew("slide");
+    crew.key_in(inches(5));  // practice: at least 6 in
     crew.tap("answer");
     CHECK_FALSE(crew.kept());
     CHECK(crew.where().screen == Screen::steps);
     crew.tap("answer");
     REQUIRE(crew.kept());
     const StepSaid done = crew.last<StepAnswered>().said();
-    CHECK(done.answer.length == sixteenths(2));
-    CHECK(done.exception == "1/8 in is over the most, 1/16 in. The rule: gap of a hook, most.");
+    CHECK(done.answer.length == inches(5));
+    CHECK(done.exception == "5 in is under the least, 6 in. The rule: lap.");
     CHECK(done.exception_by == "Foreman");
 
     crew.finish_edge("C");
-    CHECK(done_on(crew, "hook").exception_by == "Foreman");
+    CHECK(done_on(crew, "slide").exception_by == "Foreman");
     crew.start_again();
-    CHECK(done_on(crew, "hook").exception_by == "Foreman");
-    CHECK(done_on(crew, "hook").exception == done.exception);
+    CHECK(done_on(crew, "slide").exception_by == "Foreman");
+    CHECK(done_on(crew, "slide").exception == done.exception);
 }
 
 TEST_CASE("A refused value that is mended is kept as no exception") {
-    AtStep crew("hook");
-    crew.key_in(sixteenths(2));
+    AtStep crew("string");
+    crew.key_in(sixteenths(6));
     crew.tap("answer");
-    crew.tap("sixteenths 1");
+    crew.tap("sixteenths 4");
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(1));
+    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(4));
     CHECK(crew.last<StepAnswered>().said().exception.empty());
     CHECK(crew.last<StepAnswered>().said().exception_by.empty());
 }
 
 TEST_CASE("A refused value that is changed to another one outside practice is refused again") {
-    AtStep crew("hook");
-    crew.key_in(sixteenths(2));
+    AtStep crew("string");
+    crew.key_in(sixteenths(6));
     crew.tap("answer");
-    crew.tap("sixteenths 3");
+    crew.tap("sixteenths 8");
     crew.tap("answer");
     CHECK_FALSE(crew.kept());
     crew.tap("answer");
     REQUIRE(crew.kept());
-    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(3));
-    CHECK(crew.last<StepAnswered>().said().exception.english().find("3/16 in") !=
-          std::string::npos);
+    CHECK(crew.last<StepAnswered>().said().answer.length == sixteenths(8));
+    CHECK(crew.last<StepAnswered>().said().exception.english().find("1/2 in") != std::string::npos);
 }
 
 TEST_CASE("Too few screws are refused, and noted only when asked again") {
@@ -96,7 +95,7 @@ TEST_CASE("Too few screws are refused, and noted only when asked again") {
 }
 
 TEST_CASE("What is not as it should be is looked at again or noted by name") {
-    AtStep crew("ground");
+    AtStep crew("tug");
     crew.tap_all({"answer wrong", "look again"});
     CHECK_FALSE(crew.kept());
     CHECK(crew.screen->has_target("answer"));
@@ -108,7 +107,7 @@ TEST_CASE("What is not as it should be is looked at again or noted by name") {
 }
 
 TEST_CASE("A gap of nothing is an answer, and nothing keyed in is none") {
-    AtStep crew("hook");
+    AtStep crew("string");
     CHECK_FALSE(crew.screen->has_target("answer"));
     crew.tap_all({"field inches", "inches 0"});
     crew.tap("answer");
@@ -117,16 +116,16 @@ TEST_CASE("A gap of nothing is an answer, and nothing keyed in is none") {
 }
 
 TEST_CASE("What was noted is told in the reader's language and on his marks, and so is an undo") {
-    AtStep crew("hook");
-    crew.key_in(sixteenths(2));
+    AtStep crew("slide");
+    crew.key_in(inches(5));
     crew.tap_all({"answer", "answer"});
     REQUIRE(crew.kept());
     const Event& noted = crew.state().events.back();
-    const Phrases& spanish = crew.state().assets->spanish;
+    const Phrases& spanish = language_of(*crew.state().assets, "es");
     const Text exception = told(crew.state(), noted.fact);
-    CHECK(exception.english().find("1/8 in is over the most, 1/16 in.") != std::string::npos);
-    CHECK(spanish.of(exception, Marks::millimetre).find("3 mm pasa del máximo, 2 mm. La regla: ") !=
-          std::string::npos);
+    CHECK(exception.english().find("5 in is under the least, 6 in.") != std::string::npos);
+    CHECK(spanish.of(exception, Marks::millimetre)
+              .find("127 mm no llega al mínimo, 152 mm. La regla: ") != std::string::npos);
     const Text undo = told(crew.state(), StruckFor{noted.id, StrikeReason::undone});
     CHECK(spanish.of(undo).find("se deshizo") != std::string::npos);
 }

@@ -6,10 +6,11 @@
 #include <imgui.h>
 
 #include <cstdlib>
+#include <set>
 #include <string>
 #include <string_view>
 
-#include "tests/field/app/journey.h"
+#include "tests/field/app/layout_walks.h"
 #include "tests/field/picture.h"
 
 using namespace hemline;
@@ -62,12 +63,18 @@ void walk(Journey& crew, const std::string& after) {
     crew.tap_all({"keep", "run"});
     see("run");
     crew.tap("next");
+    for (int i = 0; i < 20 && crew.where().screen != Screen::gate; ++i) {
+        crew.do_next();
+    }
+    see("gate");
+    crew.pass_gate();
+    see("confirm");
     crew.reach_card("C", TrimRole::main, 1);
     see("card");
     crew.tap("cut");
-    crew.reach_step("C", "hook", 1);
+    crew.reach_step("C", "string");
     see("step");
-    crew.key_in(sixteenths(2));
+    crew.key_in(sixteenths(6));
     crew.tap_all({"answer", "answer"});  // over practice, noted
     crew.finish_edge("C");
     crew.tap("edge C");
@@ -103,6 +110,71 @@ TEST_CASE("What the apprentice sees looks as it did when it was found good, lyin
         compare(crew, "learn_lap" + after);
         crew.reach_step("C", "ends");
         compare(crew, "learn_ends" + after);
+    }
+}
+
+TEST_CASE("What is asked once and the cards of strip and cap look as when they were found good") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    for (const bool upright : {false, true}) {
+        Journey crew(upright ? h : w, upright ? w : h, px_per_mm);
+        std::set<Screen> seen;
+        crew.on_screen = [&] {
+            const std::pair<Screen, const char*> places[] = {{Screen::asked_once, "asked_once"},
+                                                             {Screen::strip_card, "strip_card"},
+                                                             {Screen::end_cap, "end_cap"}};
+            for (const auto& [place, name] : places) {
+                if (crew.where().screen == place && seen.insert(place).second) {
+                    compare(crew, name + std::string(upright ? "_upright" : ""));
+                }
+            }
+        };
+        walk_meets(crew);
+        CHECK(seen.size() == 3);
+    }
+}
+
+TEST_CASE("Shapes, the walk and a roof's place looked at closer look as they were found good") {
+    REQUIRE(::setenv("TZ", "UTC", 1) == 0);
+    for (const bool upright : {false, true}) {
+        Journey crew(upright ? h : w, upright ? w : h, px_per_mm);
+        const std::string after = upright ? "_upright" : "";
+        crew.tap_all({"new job", "letter A", "keep name", "walk", "shape"});
+        compare(crew, "shapes" + after);
+        crew.tap("shape l");
+        crew.key_in(feet(46));
+        crew.tap("next");
+        crew.key_in(feet(42) + inches(6));
+        compare(crew, "shape_length" + after);
+        crew.tap_all({"leave", "to walk"});
+        for (const auto& [length, corner] : {std::pair(feet(46) + inches(3), "corner outside"),
+                                             std::pair(feet(24) + inches(6), "corner outside"),
+                                             std::pair(feet(21) + inches(9), "corner inside")}) {
+            crew.key_in(length);
+            crew.tap_all({corner, "next"});
+        }
+        crew.key_in(feet(17) + inches(6));
+        compare(crew, "walk" + after);
+        crew.tap_all({"leave", "jobs", "demo"});
+        const Box b = crew.screen->target("roof B"), a = crew.screen->target("roof A");
+        crew.screen->touch({TouchKind::down, 0, b.mid_x(), a.mid_y()});
+        crew.screen->touch({TouchKind::up, 0, b.mid_x(), a.mid_y()});
+        crew.tap("closer");
+        compare(crew, "roof_closer" + after);
+        crew.tap("whole roof");
+        for (const char* const hip : {"T", "U", "V"}) {  // as a pitch of 6/12 would have them
+            crew.tap(std::string("edge ") + hip);
+            for (int i = 0; i < 2; ++i) {
+                crew.key_in(feet(18) + inches(1) + sixteenths(14));
+                crew.tap("keep");
+            }
+            while (crew.where().screen != Screen::roof) {
+                crew.tap("leave");
+            }
+        }
+        for (int i = 0; i < 20; ++i) {  // the top of the list
+            crew.screen->drag_from((upright ? h : w) * 0.8F, (upright ? w : h) * 0.55F, 0, 25);
+        }
+        compare(crew, "roof_lesson" + after);
     }
 }
 

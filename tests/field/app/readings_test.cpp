@@ -12,6 +12,22 @@ const Length true_length = feet(46) + sixteenths(4);
 
 std::size_t events(const Journey& crew) { return crew.state().events.size(); }
 
+/// Once more where it is questioned.
+void keep_all_the_same(Journey& crew, Length reading) {
+    const std::size_t before = events(crew);
+    crew.key_in(reading);
+    crew.tap("keep");
+    if (events(crew) == before) {
+        crew.tap("keep");
+    }
+}
+
+bool is_chosen(const Journey& crew, const std::string& target) {
+    const auto& targets = crew.screen->ui().targets();
+    return std::any_of(targets.begin(), targets.end(),
+                       [&](const Target& one) { return one.name == target && one.chosen; });
+}
+
 }  // namespace
 
 // A burnt inch: the tape is held at its 1 in mark and the inch is not taken off. Common practice,
@@ -80,17 +96,36 @@ TEST_CASE("Half and twice the length are questioned before they count") {
     CHECK(crew.where().screen == Screen::reading);
 }
 
+TEST_CASE("Of three readings the one in doubt is offered to be crossed out, and any can be") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    for (const Length reading : {true_length + feet(1), true_length, true_length}) {
+        keep_all_the_same(crew, reading);
+    }
+    REQUIRE(crew.work("A").readings.size() == 3);
+    crew.tap("digit 6");
+    crew.tap("keep");
+    crew.tap_all({"leave", "edge A", "run", "read", "strike one"});
+    CHECK(is_chosen(crew, "reading 1"));
+    crew.tap("reading 2");
+    CHECK(is_chosen(crew, "reading 2"));
+    CHECK_FALSE(is_chosen(crew, "reading 1"));
+    crew.tap("strike");
+    CHECK_FALSE(crew.work("A").readings[0].struck);
+    CHECK(crew.work("A").readings[1].struck);
+}
+
 TEST_CASE("A struck reading no longer counts and stays in the record") {
     Journey crew;
     crew.tap_all({"demo", "edge A"});
     crew.key_in(true_length + inches(1));
     crew.tap("keep");
-    crew.tap_all({"strike last", "stays"});
+    crew.tap_all({"strike one", "stays"});
     CHECK(crew.status("A") == EdgeStatus::one_reading);
-    crew.tap_all({"strike last", "strike"});
+    crew.tap_all({"strike one", "strike"});
     CHECK(crew.where().screen == Screen::reading);
     CHECK(crew.status("A") == EdgeStatus::no_reading);
-    CHECK_FALSE(crew.screen->has_target("strike last"));
+    CHECK_FALSE(crew.screen->has_target("strike one"));
     crew.key_in(true_length);
     crew.tap("keep");
     CHECK(crew.status("A") == EdgeStatus::one_reading);
@@ -131,7 +166,7 @@ TEST_CASE("Undo takes back one event at a time, and each stays in the record as 
 TEST_CASE("Undo goes back to the very beginning of a job and then is not offered") {
     Journey crew;
     crew.tap_all({"demo", "history"});
-    const std::size_t begun = crew.state().job.edges.size() + 1;  // the edges and the job's start
+    const std::size_t begun = crew.state().events.size();  // the job's start, edges, walks
     for (std::size_t i = 0; i < begun; ++i) {
         crew.tap("undo");
     }

@@ -6,6 +6,7 @@
 
 #include <fcntl.h>
 
+#include "engine/words/result.h"
 #include "field/store/folders.h"
 #include "field/store/job_carrying.h"
 #include "field/store/job_folder.h"

@@ -15,12 +15,6 @@ Journey& with_c(Journey& crew) {
     return crew;
 }
 
-const Run& run_on(const Journey& crew, const std::string& edge) {
-    const Run* const run = find_run(crew.state().plan, edge, TrimRole::main);
-    REQUIRE(run != nullptr);
-    return *run;
-}
-
 }  // namespace
 
 TEST_CASE("The lap of a job is three touches and a digit away, and every run is planned by it") {
@@ -46,10 +40,7 @@ TEST_CASE("A lap as long as the stick is refused with the reason, and nothing is
     crew.tap_all({"rules", "rule lap", "field feet", "digit 1", "digit 0", "keep"});
     CHECK(crew.state().job.practice.lap == inches(6));
     CHECK(crew.where().screen == Screen::rules);
-    const auto& words = crew.screen->ui().words();
-    CHECK(std::any_of(words.begin(), words.end(), [](const Words& one) {
-        return one.words.find("not shorter than the stock") != std::string::npos;
-    }));
+    CHECK(shows(crew, "not shorter than the stock"));
 }
 
 TEST_CASE("With cuts on the millimetre the whole job is keyed in and shown in millimetres") {
@@ -64,4 +55,17 @@ TEST_CASE("With cuts on the millimetre the whole job is keyed in and shown in mi
     crew.tap_all({"rule tab_gable", "digit 3", "digit 0", "keep"});
     CHECK(crew.state().job.practice.tab_gable == millimetres(30));
     CHECK(crew.last<RuleSet>().value == "30 mm");
+}
+
+TEST_CASE("Where panels are pinned is one touch past its rule, and assumed until then") {
+    Journey crew;
+    with_c(crew);
+    CHECK(crew.state().job.practice.fixed_line == FixedLine::unsaid);
+    crew.tap_all({"rules", "rule fixed_line"});
+    CHECK(shows(crew, "assumed"));
+    crew.tap("line ridge");
+    CHECK(crew.last<RuleSet>().value == "ridge");
+    CHECK(crew.state().job.practice.fixed_line == FixedLine::ridge);
+    crew.tap_all({"leave", "history", "undo"});
+    CHECK(crew.state().job.practice.fixed_line == FixedLine::unsaid);
 }

@@ -9,7 +9,7 @@ using namespace hemline;
 
 namespace {
 
-bool shows(const Journey& crew, const std::string& words) {
+bool shows_exactly(const Journey& crew, const std::string& words) {
     const auto& shown = crew.screen->ui().words();
     return std::any_of(shown.begin(), shown.end(),
                        [&](const Words& one) { return one.words == words; });
@@ -18,9 +18,9 @@ bool shows(const Journey& crew, const std::string& words) {
 /// Whole, or its feet over its inches.
 bool shows_length(const Journey& crew, const std::string& words) {
     const std::size_t feet = words.find(" ft ");
-    return shows(crew, words) ||
-           (feet != std::string::npos && shows(crew, words.substr(0, feet + 3)) &&
-            shows(crew, words.substr(feet + 4)));
+    return shows_exactly(crew, words) ||
+           (feet != std::string::npos && shows_exactly(crew, words.substr(0, feet + 3)) &&
+            shows_exactly(crew, words.substr(feet + 4)));
 }
 
 }  // namespace
@@ -47,4 +47,22 @@ TEST_CASE(
             }
         }
     }
+}
+
+TEST_CASE("Where two styles come to the same pieces one of them is lit, and what is cut is said") {
+    Journey crew;
+    crew.tap("demo");
+    crew.read_edge("A", feet(19), feet(19), "5");
+    crew.tap("run");
+    const auto& targets = crew.screen->ui().targets();
+    CHECK(std::count_if(targets.begin(), targets.end(), [](const Target& one) {
+              return one.chosen && one.name.rfind("style ", 0) == 0;
+          }) == 1);
+    const Run* const run = find_run(crew.state().plan, "A", TrimRole::main);
+    REQUIRE(run != nullptr);
+    REQUIRE(run->pieces.size() == 2);
+    CHECK(std::any_of(
+        crew.screen->ui().words().begin(), crew.screen->ui().words().end(), [&](const Words& one) {
+            return one.words.find(print_length(run->pieces[1].cut)) != std::string::npos;
+        }));
 }

@@ -1,5 +1,5 @@
-// Saving while the crew goes on: what is kept is shown at once and called saved when the disk has
-// said so, and what is not saved comes back on the screen.
+// Saving while the crew goes on: what is entered shows at once and is called saved when the disk
+// has confirmed it; what could not be saved comes back on the screen.
 #include <doctest/doctest.h>
 
 #include <atomic>
@@ -17,9 +17,7 @@ namespace {
 
 using std::chrono_literals::operator""ms;
 
-const Length edge_length = feet(46) + sixteenths(4);
-
-/// A crew whose tablet saves apart from drawing, on a disk that can be held.
+/// A crew whose tablet saves on a separate thread, on a disk that can be paused.
 struct Slow {
     std::shared_ptr<SlowDisk> disk = std::make_shared<SlowDisk>();
     std::atomic<int> woken = 0;
@@ -57,7 +55,7 @@ struct Slow {
 TEST_CASE("A reading is on the screen while it is being saved, and is called saved afterwards") {
     Slow slow;
     slow.open_edge();
-    slow.keep_held(edge_length);
+    slow.keep_held(eave_a_length);
     CHECK(slow.crew.work("A").readings.size() == 1);  // the frame did not wait for the sync
     CHECK(slow.state().saving == Saving::under_way);
     CHECK(slow.state().saved == "saving");
@@ -74,7 +72,7 @@ TEST_CASE("A reading is on the screen while it is being saved, and is called sav
 TEST_CASE("A reading whose sync fails is never called saved and comes back to be kept again") {
     Slow slow;
     slow.open_edge();
-    slow.keep_held(edge_length);
+    slow.keep_held(eave_a_length);
     slow.disk->let_go(1);
     slow.draw_when_woken(1);
     CHECK(slow.state().saving == Saving::failed);
@@ -85,7 +83,7 @@ TEST_CASE("A reading whose sync fails is never called saved and comes back to be
     slow.crew.tap("keep");  // the value is still keyed in
     CHECK(slow.crew.app->settle());
     CHECK(slow.state().saving == Saving::saved);
-    CHECK(slow.crew.last<ReadingTaken>().length == edge_length);
+    CHECK(slow.crew.last<ReadingTaken>().length == eave_a_length);
     slow.crew.start_again();
     CHECK(slow.crew.work("A").readings.size() == 1);
     CHECK(slow.crew.status("A") == EdgeStatus::one_reading);
@@ -94,8 +92,8 @@ TEST_CASE("A reading whose sync fails is never called saved and comes back to be
 TEST_CASE("Kept in rapid succession on a failing disk, all go back and the later are named") {
     Slow slow;
     slow.open_edge();
-    slow.keep_held(edge_length);
-    slow.crew.key_in(edge_length + sixteenths(1));
+    slow.keep_held(eave_a_length);
+    slow.crew.key_in(eave_a_length + sixteenths(1));
     slow.crew.tap("keep");  // goes on to the pitch
     slow.crew.tap_all({"digit 5", "keep"});
     CHECK(slow.crew.work("A").readings.size() == 2);
@@ -108,17 +106,17 @@ TEST_CASE("Kept in rapid succession on a failing disk, all go back and the later
     const std::string notice = slow.state().notice.english();
     CHECK_MESSAGE(notice.find("46 ft 0 5/16 in") != std::string::npos, notice);
     CHECK_MESSAGE(notice.find("5/12") != std::string::npos, notice);
-    CHECK(notice.find("46 ft 0 1/4 in") == std::string::npos);  // that one is on the keypad
+    CHECK(notice.find("46 ft 0 1/4 in") == std::string::npos);  // that reading is on the keypad
     slow.crew.tap("keep");
     CHECK(slow.crew.app->settle());
-    CHECK(slow.crew.last<ReadingTaken>().length == edge_length);
+    CHECK(slow.crew.last<ReadingTaken>().length == eave_a_length);
 }
 
 TEST_CASE("The program closed while a save is under way waits for it") {
     Slow slow;
     slow.open_edge();
     const std::filesystem::path job = slow.crew.job();
-    slow.keep_held(edge_length);
+    slow.keep_held(eave_a_length);
     std::future<void> closing = std::async(std::launch::async, [&] { slow.crew.app.reset(); });
     CHECK(closing.wait_for(30ms) == std::future_status::timeout);
     slow.disk->let_go();
@@ -129,7 +127,7 @@ TEST_CASE("The program closed while a save is under way waits for it") {
 TEST_CASE("A window may not close over a value that was not saved, and may when asked again") {
     Slow slow;
     slow.open_edge();
-    slow.keep_held(edge_length);
+    slow.keep_held(eave_a_length);
     slow.disk->let_go(1);
     CHECK_FALSE(slow.crew.app->settle());
     CHECK(slow.state().saving == Saving::failed);
@@ -165,7 +163,7 @@ TEST_CASE("Another job is opened only after what is under way in this one is sav
     Slow slow;
     slow.open_edge();
     const std::filesystem::path job = slow.crew.job();
-    slow.keep_held(edge_length);
+    slow.keep_held(eave_a_length);
     slow.crew.tap_all({"leave", "jobs"});
     std::thread later([&] {
         std::this_thread::sleep_for(20ms);

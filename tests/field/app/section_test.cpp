@@ -2,29 +2,12 @@
 // then have it; what cannot be made is not kept.
 #include <doctest/doctest.h>
 
-#include <algorithm>
-
 #include "engine/work/piece_pattern.h"
 #include "tests/field/app/journey.h"
 
 using namespace hemline;
 
 namespace {
-
-bool says(Journey& crew, std::string_view words) {
-    const auto& all = crew.screen->ui().words();
-    return std::any_of(all.begin(), all.end(), [&](const Words& one) {
-        return one.words.find(words) != std::string::npos;
-    });
-}
-
-void reach_section(Journey& crew) {
-    crew.tap("demo");
-    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
-    crew.reach_card("C", TrimRole::main, 1);
-    crew.tap_all({"folded", "section"});
-    REQUIRE(crew.where().screen == Screen::section);
-}
 
 Length card_leg(Journey& crew, LegName name) {
     const auto card = card_in_hand(crew.state(), crew.where());
@@ -50,7 +33,7 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
             .legs.edges.back();
     };
     const Length girth_before = girth();
-    CHECK(says(crew, "Stretch-out"));
+    CHECK(shows(crew, "Stretch-out"));
     crew.tap("row leg 1");
     crew.tap_all({"inches 5", "sixteenths 4"});
     CHECK(card_leg(crew, LegName::face) == before);  // not kept yet
@@ -77,8 +60,8 @@ TEST_CASE("Brake marks in mm are rounded once, from the exact value") {
     REQUIRE(crew.where().screen == Screen::section);
     // On a roof of 5/12 they lie at 101.261, 189.712 and 202.302 mm, of 215.002 mm of metal; by way
     // of the nearest 1/16 in the first came out as 102 mm.
-    CHECK(says(crew, "Brake marks: 101 mm, 190 mm, 202 mm"));
-    CHECK(says(crew, "Stretch-out 215 mm"));
+    CHECK(shows(crew, "Brake marks: 101 mm, 190 mm, 202 mm"));
+    CHECK(shows(crew, "Stretch-out 215 mm"));
 }
 
 TEST_CASE("A kick's bend is keyed in degrees, and one by the roof cannot be") {
@@ -97,7 +80,7 @@ TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
     Journey crew;
     reach_section(crew);
     crew.tap_all({"hem 3", "closed hem"});
-    CHECK(says(crew, "Stretch-out"));
+    CHECK(shows(crew, "Stretch-out"));
     crew.tap("keep");
     const auto& legs = crew.last<SectionChosen>().legs;
     REQUIRE(legs.size() == 4);
@@ -115,7 +98,7 @@ TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
     reach_section(crew);
     crew.tap_all({"row leg 1", "inches 0"});
     CHECK(!crew.screen->has_target("keep"));
-    CHECK(!says(crew, "Stretch-out"));
+    CHECK(!shows(crew, "Stretch-out"));
     crew.tap("drop");
-    CHECK(says(crew, "Stretch-out"));
+    CHECK(shows(crew, "Stretch-out"));
 }

@@ -1,4 +1,4 @@
-// The foreman sends an edge back by touch, and the installer mends it.
+// The foreman sends an edge back by touch, and the installer fixes it.
 #include <doctest/doctest.h>
 
 #include "tests/field/app/journey.h"
@@ -22,7 +22,7 @@ TEST_CASE("An edge sent back is the installer's next step, then the foreman's ti
     crew.tap_all({"edge C", "send back", "reason bead missing"});
     CHECK(crew.where().screen == Screen::roof);
     CHECK(crew.last<EdgeSentBack>().reason == "bead missing");
-    CHECK(crew.status("C") == EdgeStatus::fitting);
+    CHECK(crew.status("C") == EdgeStatus::sent_back);
     crew.tap("edge C");
     CHECK(crew.step("C").rule->id == mend_step);
     CHECK(crew.step("C").action == "Fix: bead missing");

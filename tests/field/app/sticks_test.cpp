@@ -211,7 +211,7 @@ TEST_CASE("Plans are looked for beside the hand, and the shell is woken by what 
     const auto found = search.found();
     REQUIRE(found.has_value());
     CHECK(found->size() >= 3);
-    CHECK_FALSE(search.found().has_value());  // told once
+    CHECK_FALSE(search.found().has_value());  // reported once
 }
 
 TEST_CASE("A search that is cancelled ends at once and tells nothing") {

@@ -2,7 +2,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <ctime>
 #include <fstream>
 
 #include "field/state/told.h"
@@ -13,9 +12,7 @@ using namespace hemline;
 
 namespace {
 
-double processor_s() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
-
-/// A crew's job with that file beside its own, opened anew.
+/// A crew's job with that file beside its journal, opened again.
 struct StruckJob : Journey {
     explicit StruckJob(std::uint32_t chain) {
         tap("demo");
@@ -29,6 +26,8 @@ struct StruckJob : Journey {
 };
 
 }  // namespace
+
+TEST_SUITE_BEGIN("large");
 
 TEST_CASE("The record screen tells a strike of a strike one level deep") {
     const StruckJob crew(3);
@@ -63,3 +62,5 @@ TEST_CASE("The record screen over a chain of a hundred thousand strikes opens an
     CHECK(crew.where().screen == Screen::history);
     CHECK(processor_s() - before < processor_s_most);
 }
+
+TEST_SUITE_END();

@@ -1,4 +1,4 @@
-// The pitch by the tablet's own sensor, from the pitch screen and back, windowless.
+// The pitch by the tablet's sensor, from the pitch screen and back, windowless.
 #include <doctest/doctest.h>
 
 #include "tests/field/app/journey.h"

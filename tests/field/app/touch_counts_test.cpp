@@ -1,4 +1,4 @@
-// How many touches the work takes: FIELD's and our own limits.
+// How many touches the work takes: our limits.
 #include <doctest/doctest.h>
 
 #include "tests/field/app/journey.h"

@@ -1,4 +1,4 @@
-// What GLFW says, in our words. Keys are GLFW's own numbers.
+// GLFW's events turned into ours. Keys are GLFW's numbers.
 #include "field/shell/glfw_events.h"
 
 #include <GLFW/glfw3.h>
@@ -18,8 +18,17 @@ TEST_CASE("A desk's keys type what a tablet's do, and letters come as text") {
     CHECK(typed_by(GLFW_KEY_7, 0).empty());
     CHECK(typed_by(GLFW_KEY_Z, 0).empty());
     CHECK(typed_by(GLFW_KEY_Z, GLFW_MOD_CONTROL)[0] == static_cast<char>(Key::undo));
-    CHECK(typed_by(GLFW_KEY_RIGHT, 0)[0] == static_cast<char>(Key::next_edge));
-    CHECK(typed_by(GLFW_KEY_UP, 0)[0] == static_cast<char>(Key::previous_edge));
+    const auto types = [](int key, int mods, Key one) {
+        return typed_by(key, mods) == std::string(1, static_cast<char>(one));
+    };
+    CHECK(types(GLFW_KEY_DOWN, GLFW_MOD_CONTROL, Key::next_edge));
+    CHECK(types(GLFW_KEY_UP, GLFW_MOD_CONTROL, Key::previous_edge));
+    CHECK(types(GLFW_KEY_C, GLFW_MOD_CONTROL, Key::copy));
+    CHECK(types(GLFW_KEY_RIGHT, 0, Key::right));
+    CHECK(types(GLFW_KEY_UP, 0, Key::up));
+    CHECK(types(GLFW_KEY_TAB, 0, Key::tab));
+    CHECK(types(GLFW_KEY_TAB, GLFW_MOD_SHIFT, Key::back_tab));
+    CHECK(types(GLFW_KEY_F1, 0, Key::keys));
 }
 
 TEST_CASE("A code point is written as UTF-8") {

@@ -53,8 +53,38 @@ void key_in(std::deque<std::string>& names, Length length) {
     }
 }
 
+bool is_there(const Ui& ui, std::string_view name) {
+    const auto& all = ui.targets();
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Target& target) { return target.name == name; });
+}
+
+/// The day's questions, or the page of one of them where the program was killed on it.
+std::deque<std::string> keys_at_gate(const Ui& ui) {
+    if (is_there(ui, "send")) {
+        return {"letter B", "send"};
+    }
+    return {"yes anchors", "yes ladder", "yes wires", "yes wind", "yes wet", "yes heat", "watcher",
+            "letter B",    "send",       "hospital",  "letter B", "send",    "go up"};
+}
+
+std::string answer_to(Asks asks) {
+    switch (asks) {
+        case Asks::tick:
+            return "tick";
+        case Asks::cut:
+            return "to card";
+        case Asks::remainder:
+            return "to reading";
+        case Asks::side:
+            return "answer left";
+        default:
+            return "answer";
+    }
+}
+
 /// The keys that the place asks for next on the job's first edge.
-std::deque<std::string> keys_for(const State& state) {
+std::deque<std::string> keys_for(const State& state, const Ui& ui) {
     std::deque<std::string> names;
     const EdgeWork* const work = edge_of(state, state.where.edge);
     switch (state.where.screen) {
@@ -69,11 +99,20 @@ std::deque<std::string> keys_for(const State& state) {
         case Screen::reading: {
             const Run* const run = find_run(state.plan, state.where.edge, TrimRole::main);
             const bool rest = state.where.reading_of == ReadingOf::remainder && run != nullptr;
-            key_in(names, rest ? run->pieces.back().covers - run->lap : feet(46) + inches(1));
+            key_in(names, rest ? run->pieces.back().covers - run->lap : feet(46) + sixteenths(4));
             names.push_back("keep");
             return names;
         }
+        case Screen::gate:
+            return keys_at_gate(ui);
+        case Screen::asked_once:
+            return {"go on"};
         case Screen::steps: {
+            for (const char* name : {"all so", "key in"}) {
+                if (is_there(ui, name)) {
+                    return {name};
+                }
+            }
             const std::vector<Step> steps = steps_on(state, *work);
             const Step& step = steps.at(next_step(steps).value_or(0));
             if (step.rule->asks == Asks::length) {
@@ -83,9 +122,11 @@ std::deque<std::string> keys_for(const State& state) {
                     names.push_back(std::string("digit ") + letter);
                 }
             }
-            names.push_back(step.rule->asks == Asks::tick ? "tick" : "answer");
+            names.push_back(answer_to(step.rule->asks));
             return names;
         }
+        case Screen::person:
+            return {"name Foreman"};
         default:
             return {"leave"};
     }
@@ -129,7 +170,7 @@ class Crew {
             return;
         }
         if (names_.empty()) {
-            names_ = keys_for(state);
+            names_ = keys_for(state, ui);
         }
         touch(ui, names_.front());
         names_.pop_front();
@@ -217,7 +258,9 @@ TEST_CASE("The touch program killed at any moment opens at the step that it call
         const auto again = app_on(jobs.front());
         events = static_cast<std::uint32_t>(again->state().events.size());
         CHECK(events >= told.events);
-        CHECK(events <= told.events + 1);  // whole on the disk, and killed before it was said
+        // Whole on the disk, and killed before it was said: a touch confirms a piece's steps, or a
+        // part's.
+        CHECK(events <= told.events + 20);
         if (events == told.events) {
             CHECK(next_of(again->state()) == std::string(told.next.data()));
         }

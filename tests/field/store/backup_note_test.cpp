@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "engine/words/result.h"
 #include "field/store/whole_file.h"
 #include "tests/field/store/temporary_folder.h"
 

@@ -13,8 +13,10 @@
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/job_carrying.h"
 #include "field/store/journal_file.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -22,16 +24,14 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
-
-/// Fails as it is told: at the call of a kind so many from now.
+/// Fails on request: at the n-th call of a kind from now on.
 class BrokenDisk : public Disk {
   public:
     /// Of each kind; −1: never fails.
     int writes_left = -1, syncs_left = -1, opens_left = -1, truncates_left = -1;
     int error = EIO;
     std::size_t gets_down = 0;       ///< bytes of the failing write that reach the file
-    std::size_t at_once = SIZE_MAX;  ///< most that one write takes
+    std::size_t at_once = SIZE_MAX;  ///< the most that a write takes
 
     int open(const fs::path& path, int flags) override {
         return fails(opens_left) ? -1 : Disk::open(path, flags);
@@ -58,8 +58,6 @@ class BrokenDisk : public Disk {
     }
 };
 
-ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
-
 struct Bench {
     TemporaryFolder folder;
     std::shared_ptr<BrokenDisk> disk = std::make_shared<BrokenDisk>();
@@ -67,12 +65,7 @@ struct Bench {
 
     Bench() {
         journal = *JournalFile::open(folder.path(), device, Opening::new_job, disk);
-        REQUIRE(journal->append(EdgeAdded{[] {
-                                    Edge edge;
-                                    edge.id = "A";
-                                    return edge;
-                                }()},
-                                "", {}, 1));
+        REQUIRE(journal->append(edge_a(), "", {}, 1));
     }
     [[nodiscard]] fs::path file(const std::string& ending = "") const {
         return folder.path() / (print_device(device) + ending + ".journal");
@@ -83,13 +76,6 @@ struct Bench {
         return (*JournalFile::open(folder.path(), device))->record().events;
     }
 };
-
-std::size_t readings_that_count(const std::vector<Event>& events) {
-    const Job job = replay(events);
-    const auto& readings = job.edges.at(0).readings;
-    return static_cast<std::size_t>(std::count_if(
-        readings.begin(), readings.end(), [](const RecordedReading& r) { return !r.struck; }));
-}
 
 TEST_CASE("A disk that writes a few bytes at a time saves all of them") {
     Bench bench;

@@ -1,4 +1,4 @@
-// Tablets that hand each other segments through one folder, as a synchroniser would carry it.
+// Tablets that exchange segments through a folder, as a synchronizer would carry it.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -19,6 +19,7 @@
 #include "field/store/segment_name.h"
 #include "field/store/whole_file.h"
 #include "field/store/writer.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -26,10 +27,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t ada = 0xada, ben = 0xbe4;
-
 /// A tablet with a job, and its way through the crew folder.
-struct Hand {
+struct CrewTablet {
     fs::path job, crew;
     std::uint64_t tablet;
 
@@ -58,12 +57,12 @@ std::vector<fs::path> segments_in(const fs::path& crew) {
     return found;
 }
 
-struct Bench {
+struct CrewBench {
     TemporaryFolder home;
     fs::path crew = home.path() / "crew";
-    Hand a{home.path() / "a", crew, ada}, b{home.path() / "b", crew, ben};
+    CrewTablet a{home.path() / "a", crew, ada}, b{home.path() / "b", crew, ben};
 
-    Bench() {
+    CrewBench() {
         fs::create_directories(crew);
         a.write(JobStarted{"Roof", ""});
         a.write(ReadingTaken{"A", ReadingOf::edge, inches(100)});
@@ -85,7 +84,7 @@ bool same_frames(const std::vector<Event>& x, const std::vector<Event>& y) {
 }
 
 TEST_CASE("What each tablet wrote arrives at the other, each event once, and then all is quiet") {
-    Bench bench;
+    CrewBench bench;
     bench.a.write(ReadingTaken{"A", ReadingOf::edge, inches(101)});
     bench.b.write(ReadingTaken{"A", ReadingOf::edge, inches(102)});
     CHECK(bench.b.carry().given_out == 1);
@@ -95,7 +94,7 @@ TEST_CASE("What each tablet wrote arrives at the other, each event once, and the
     CHECK(bench.b.carry().taken_in.size() == 1);
     CHECK(same_frames(bench.a.events(), bench.b.events()));
     const std::size_t segments = segments_in(bench.crew).size();
-    for (const Hand* hand : {&bench.a, &bench.b}) {
+    for (const CrewTablet* hand : {&bench.a, &bench.b}) {
         const Carried quiet = hand->carry();
         CHECK(quiet.given_out + quiet.taken_in.size() == 0);
     }
@@ -104,7 +103,7 @@ TEST_CASE("What each tablet wrote arrives at the other, each event once, and the
 }
 
 TEST_CASE("A segment is never written again, and each has its writer's name") {
-    Bench bench;
+    CrewBench bench;
     const fs::path first = segments_in(bench.crew).at(0);
     const Bytes before = *read_file(first);
     bench.a.write(EdgeFinished{"A", ""});
@@ -118,7 +117,7 @@ TEST_CASE("A segment is never written again, and each has its writer's name") {
 }
 
 TEST_CASE("A segment half arrived waits; a synchroniser's drafts and copies are passed over") {
-    Bench bench;
+    CrewBench bench;
     const auto before = segments_in(bench.crew);
     bench.a.write(EdgeFinished{"A", ""});
     bench.a.carry();
@@ -144,7 +143,7 @@ TEST_CASE("A segment half arrived waits; a synchroniser's drafts and copies are 
 }
 
 TEST_CASE("A job is not joined before its beginning has arrived: it could never be carried") {
-    Bench bench;
+    CrewBench bench;
     const fs::path first = segments_in(bench.crew).at(0);
     bench.b.write(EdgeFinished{"A", ""});
     bench.b.carry();
@@ -157,7 +156,7 @@ TEST_CASE("A job is not joined before its beginning has arrived: it could never 
 }
 
 TEST_CASE("Segments that someone deleted are given out again; nothing is lost here") {
-    Bench bench;
+    CrewBench bench;
     for (const fs::path& segment : segments_in(bench.crew)) {
         fs::remove(segment);
     }
@@ -167,7 +166,7 @@ TEST_CASE("Segments that someone deleted are given out again; nothing is lost he
 }
 
 TEST_CASE("A tablet put back from a backup sees its own lost events and takes another number") {
-    Bench bench;
+    CrewBench bench;
     const fs::path backup = bench.home.path() / "backup";
     fs::copy(bench.a.job, backup, fs::copy_options::recursive);
     const EventId lost = bench.a.write(EdgeFinished{"A", "written after the backup"});
@@ -192,10 +191,10 @@ TEST_CASE("A tablet put back from a backup sees its own lost events and takes an
     CHECK(bench.a.write(EdgeFinished{"A", ""}).device != ada);
 }
 
-/// A tablet with one reading more than the crew folder holds, put back to how it was before it, on
-/// which another reading was taken since; `own` is the number it writes under now.
+/// A tablet with one reading more than the crew folder holds, restored to how it was before that
+/// reading; another reading was taken on it since. `own` is the number it writes under now.
 struct PutBack {
-    Bench bench;
+    CrewBench bench;
     EventId lost, since;
 
     PutBack() {
@@ -217,7 +216,7 @@ struct PutBack {
 TEST_CASE("Two events of one number, from a restored disk image, go out in the same carrying") {
     PutBack put;
     REQUIRE(put.lost == put.since);
-    Hand& a = put.bench.a;
+    CrewTablet& a = put.bench.a;
     const auto journal = *JournalFile::open(a.job, ada);
     CrewFolder folder(a.crew, a.job, std::make_shared<Disk>());
     const std::vector<Event> events = journal->record().events;
@@ -231,16 +230,16 @@ TEST_CASE("Two events of one number, from a restored disk image, go out in the s
     CHECK(same_frames(a.events(), put.bench.b.events()));
 }
 
-/// Two tablets on which one roof was begun twice, and a desk where the two were merged.
-struct Apart {
+/// Two tablets that each began the same roof, and a desk where the two jobs were merged.
+struct BegunApart {
     TemporaryFolder home;
     fs::path crew = home.path() / "crew";
-    Hand a{home.path() / "a", crew, ada}, b{home.path() / "b", crew, ben},
+    CrewTablet a{home.path() / "a", crew, ada}, b{home.path() / "b", crew, ben},
         desk{home.path() / "desk", crew, 0xde5c};
 
-    Apart() {
+    BegunApart() {
         fs::create_directories(crew);
-        for (const Hand* hand : {&a, &b}) {
+        for (const CrewTablet* hand : {&a, &b}) {
             hand->write(JobStarted{"Roof", ""});
             hand->write(ReadingTaken{"A", ReadingOf::edge, inches(100)});
             hand->carry();
@@ -251,7 +250,7 @@ struct Apart {
     }
     void carry_twice() const {
         for (int round = 0; round < 2; ++round) {
-            for (const Hand* hand : {&desk, &a, &b}) {
+            for (const CrewTablet* hand : {&desk, &a, &b}) {
                 hand->carry();
             }
         }
@@ -262,31 +261,31 @@ struct Apart {
 };
 
 TEST_CASE("Jobs begun apart meet through the crew folder once a desk has merged them") {
-    Apart apart;
+    BegunApart apart;
     CHECK(apart.desk.carry().given_out == 4);  // to each folder what the other has
     CHECK(apart.a.carry().taken_in.size() == 2);
     CHECK(apart.b.carry().taken_in.size() == 2);
     CHECK(apart.same_everywhere());
     // And so does what each writes from then on, whichever beginning it knew first.
-    for (const Hand* hand : {&apart.a, &apart.b, &apart.desk}) {
+    for (const CrewTablet* hand : {&apart.a, &apart.b, &apart.desk}) {
         hand->write(EdgeFinished{"A", ""});
     }
     apart.carry_twice();
     CHECK(apart.a.events().size() == 7);
     CHECK(apart.same_everywhere());
-    for (const Hand* hand : {&apart.a, &apart.b, &apart.desk}) {
+    for (const CrewTablet* hand : {&apart.a, &apart.b, &apart.desk}) {
         const Carried quiet = hand->carry();
         CHECK(quiet.given_out + quiet.taken_in.size() == 0);
     }
 }
 
 TEST_CASE("Who joins a job begun twice has all of it, whichever beginning he took") {
-    Apart apart;
+    BegunApart apart;
     apart.desk.carry();
     const std::vector<std::string> jobs = *jobs_in_crew(apart.crew);
     for (const std::string& job : jobs) {
         Disk disk;
-        const Hand c{apart.home.path() / ("c" + job), apart.crew, 0xc};
+        const CrewTablet c{apart.home.path() / ("c" + job), apart.crew, 0xc};
         REQUIRE(merge_into(disk, c.job, *journals_in_crew(apart.crew, job), 0xc));
         c.carry();
         CHECK(same_frames(c.events(), apart.desk.events()));
@@ -294,7 +293,7 @@ TEST_CASE("Who joins a job begun twice has all of it, whichever beginning he too
 }
 
 TEST_CASE("A file that tells of a thousand beginnings makes no thousand folders") {
-    Bench bench;
+    CrewBench bench;
     Bytes many;
     for (std::uint32_t n = 1; n <= 1000; ++n) {
         const Bytes frame = frame_of({{0xbad, n}, {1, n}, "", {}, JobStarted{"x", ""}});
@@ -311,7 +310,7 @@ TEST_CASE("A file that tells of a thousand beginnings makes no thousand folders"
 TEST_CASE(
     "A tablet that goes on notices what is deleted or spoilt in the crew folder, and gives it "
     "again") {
-    Bench bench;
+    CrewBench bench;
     const auto journal = *JournalFile::open(bench.a.job, ada);
     CrewFolder folder(bench.crew, bench.a.job, std::make_shared<Disk>());
     const std::vector<Event>& events = journal->record().events;
@@ -328,7 +327,7 @@ TEST_CASE(
     CHECK(bench.b.carry().given_out == 0);
 }
 
-/// Fails at the sync, and at the truncating, that it is told to.
+/// Fails at the requested sync and truncation.
 class FailingSync : public Disk {
   public:
     int syncs_left = -1;
@@ -342,7 +341,7 @@ class FailingSync : public Disk {
 };
 
 TEST_CASE("What came in and could not be saved is taken in again the next time, and told then") {
-    Bench bench;
+    CrewBench bench;
     bench.a.write(EdgeFinished{"A", ""});
     bench.a.carry();
     const auto journal = *JournalFile::open(bench.b.job, ben);
@@ -360,7 +359,7 @@ TEST_CASE("What came in and could not be saved is taken in again the next time, 
 }
 
 TEST_CASE("Junk under a segment's name is read once, and again only when it was written to") {
-    Bench bench;
+    CrewBench bench;
     const fs::path folder = segments_in(bench.crew).at(0).parent_path();
     const fs::path junk = folder / print_segment_name({0xbad, 1, 0x12345678});
     std::ofstream(junk) << "no frame at all";
@@ -376,7 +375,7 @@ TEST_CASE("Junk under a segment's name is read once, and again only when it was 
 
 TEST_CASE(
     "A segment larger than any tablet writes is passed over unread, and a link is not followed") {
-    Bench bench;
+    CrewBench bench;
     const fs::path folder = segments_in(bench.crew).at(0).parent_path();
     const SegmentName large{0xbad, 1, 0x12345678};
     std::ofstream(folder / print_segment_name(large)) << "";
@@ -390,7 +389,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Drafts that a killed program left are swept up; a synchroniser's and others' stay") {
-    Bench bench;
+    CrewBench bench;
     const fs::path folder = segments_in(bench.crew).at(0).parent_path();
     const std::string own = print_segment_name({ada, 7, 1}),
                       other = print_segment_name({ben, 7, 1});
@@ -435,7 +434,7 @@ TEST_CASE("Where others may write too, only the drafts of programs that are gone
 }
 
 TEST_CASE("What a newer program wrote is carried on byte for byte") {
-    Bench bench;
+    CrewBench bench;
     bench.a.write(Unknown{60'000, {1, 2, 3}});
     bench.a.carry();
     bench.b.carry();

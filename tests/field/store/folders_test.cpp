@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include "engine/record/event.h"
+#include "engine/words/result.h"
 #include "field/store/assets.h"
 #include "field/store/job_lock.h"
 #include "tests/field/store/temporary_folder.h"
@@ -220,6 +221,25 @@ TEST_CASE("A slip in an assets file is named with the file") {
         REQUIRE_FALSE(broken);
         CHECK(broken.problem().what.english().find(file) != std::string::npos);
     }
+}
+
+TEST_CASE("Two files of one language are refused, both languages that ship are read") {
+    const auto shipped = assets_folder();
+    REQUIRE(shipped);
+    const TemporaryFolder folder;
+    const fs::path copy = folder.path() / "assets";
+    fs::copy(*shipped, copy, fs::copy_options::recursive);
+    const auto assets = read_assets(copy);
+    REQUIRE(assets);
+    REQUIRE(assets->languages.size() == 2);
+    CHECK(next_language(*assets, "en").tag() == "es");
+    CHECK(next_language(*assets, "es").tag() == "en");
+    CHECK(language_of(*assets, "of a tablet with more of them").tag() == "en");
+    fs::copy(copy / "words" / "es.po", copy / "words" / "other.po");
+    const auto twice = read_assets(copy);
+    REQUIRE_FALSE(twice);
+    CHECK(twice.problem().what.english().find("other.po\": a second file of the language es") !=
+          std::string::npos);
 }
 
 }  // namespace

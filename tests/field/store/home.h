@@ -1,4 +1,4 @@
-// A home of a test's own for what a device keeps.
+// A separate home for a test, for what a device saves.
 #pragma once
 
 #include <filesystem>
@@ -9,7 +9,7 @@
 
 namespace hemline {
 
-/// XDG_DATA_HOME points into a folder of its own while this lives.
+/// XDG_DATA_HOME points into a separate folder while this lives.
 struct Home {
     TemporaryFolder folder;
     Setting data{"XDG_DATA_HOME", folder.path().string()};

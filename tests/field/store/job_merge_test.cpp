@@ -13,6 +13,7 @@
 
 #include "engine/handover/job_file.h"
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/drafts.h"
 #include "field/store/folder_draft.h"
 #include "field/store/folders.h"
@@ -22,6 +23,7 @@
 #include "field/store/listing.h"
 #include "field/store/whole_file.h"
 #include "tests/field/store/lost_power.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -29,9 +31,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t ada = 0xadaU, ben = 0xbe4U, tablet = 0x7ab1e7U;
+constexpr std::uint64_t desk_tablet = 0x7ab1e7U;
 
-/// Stops at one of its calls: with an error, or the program with it.
+/// Stops at a given call: with an error, or by ending the program.
 class StoppingDisk : public Disk {
   public:
     enum class How { no_room, killed };
@@ -101,11 +103,11 @@ struct Desk {
     }
 };
 
-using Deed = std::function<std::optional<Problem>(Disk&, const Desk&)>;
+using Attempt = std::function<std::optional<Problem>(Disk&, const Desk&)>;
 using Check = std::function<void(const Desk&, bool whole)>;
 
-/// Stops the deed at every call in turn, looks whether nothing is lost, and does it again.
-void stop_everywhere(const Deed& deed, const Check& check) {
+/// Stops the attempt at every call in turn, looks whether nothing is lost, and does it again.
+void stop_everywhere(const Attempt& attempt, const Check& check) {
     int calls = 0;
     for (const auto how : {StoppingDisk::How::no_room, StoppingDisk::How::killed}) {
         for (int call = 0;; ++call) {
@@ -115,14 +117,14 @@ void stop_everywhere(const Deed& deed, const Check& check) {
             if (how == StoppingDisk::How::killed) {
                 const pid_t child = ::fork();
                 if (child == 0) {
-                    ::_exit(deed(disk, desk) ? 1 : 0);
+                    ::_exit(attempt(disk, desk) ? 1 : 0);
                 }
                 int status = 0;
                 REQUIRE(::waitpid(child, &status, 0) == child);
                 stopped = WIFEXITED(status) && WEXITSTATUS(status) == 9;
                 REQUIRE((stopped || status == 0));
             } else {
-                const auto problem = deed(disk, desk);
+                const auto problem = attempt(disk, desk);
                 stopped = disk.was_stopped();
                 REQUIRE(problem.has_value() == stopped);
             }
@@ -133,7 +135,7 @@ void stop_everywhere(const Deed& deed, const Check& check) {
             }
             ++calls;
             Disk sound;
-            REQUIRE_FALSE(deed(sound, desk));
+            REQUIRE_FALSE(attempt(sound, desk));
             check(desk, true);
         }
     }
@@ -159,7 +161,7 @@ std::optional<Problem> problem_of(const Result<T>& result) {
 TEST_CASE("A merge into a fuller job that is stopped at any call loses no event and no damage") {
     stop_everywhere(
         [](Disk& disk, const Desk& desk) {
-            return problem_of(merge_into(disk, desk.house, journals_of(desk.stick), tablet));
+            return problem_of(merge_into(disk, desk.house, journals_of(desk.stick), desk_tablet));
         },
         [](const Desk& desk, bool whole) {
             const Journals house = journals_of(desk.house);
@@ -177,7 +179,7 @@ TEST_CASE("A merge into a fuller job that is stopped at any call loses no event 
 TEST_CASE("A merge into a new job that is stopped at any call is whole or not there") {
     stop_everywhere(
         [](Disk& disk, const Desk& desk) {
-            return problem_of(merge_into(disk, desk.home.path() / "out", desk.both(), tablet));
+            return problem_of(merge_into(disk, desk.home.path() / "out", desk.both(), desk_tablet));
         },
         [](const Desk& desk, bool whole) {
             const fs::path out = desk.home.path() / "out";
@@ -194,8 +196,8 @@ TEST_CASE("A job file taken in that is stopped at any call makes one whole job o
     stop_everywhere(
         [](Disk& disk, const Desk& desk) {
             const fs::path jobs = desk.home.path() / "jobs";
-            return problem_of(
-                take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs), jobs, tablet));
+            return problem_of(take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs),
+                                               jobs, desk_tablet));
         },
         [](const Desk& desk, bool whole) {
             const auto jobs = *list_jobs(desk.home.path() / "jobs");
@@ -218,7 +220,7 @@ TEST_CASE(
             const fs::path stick = desk.home.path() / "other stick";
             fs::create_directories(stick);
             const auto there = *list_jobs(stick);  // it may have gone on before it was killed
-            return there.empty() ? problem_of(go_on_in(disk, desk.house, stick, tablet))
+            return there.empty() ? problem_of(go_on_in(disk, desk.house, stick, desk_tablet))
                                  : std::nullopt;
         },
         [](const Desk& desk, bool whole) {
@@ -268,7 +270,7 @@ TEST_CASE("A power cut before any call of a merge into a fuller job loses no eve
     cut_everywhere(
         [](Disk& disk, const fs::path& root) {
             const auto stick = journals_of(root / "stick" / "House");
-            return merge_into(disk, root / "jobs" / "House", stick, tablet).ok();
+            return merge_into(disk, root / "jobs" / "House", stick, desk_tablet).ok();
         },
         [](const fs::path& root) {
             const Journals house = journals_of(root / "jobs" / "House");
@@ -277,7 +279,7 @@ TEST_CASE("A power cut before any call of a merge into a fuller job loses no eve
             const fs::path jobs[] = {root / "jobs" / "House", root / "stick" / "House"};
             const Journals both = *gather_journals(jobs);
             Disk sound;
-            REQUIRE(merge_into(sound, jobs[0], journals_of(jobs[1]), tablet));
+            REQUIRE(merge_into(sound, jobs[0], journals_of(jobs[1]), desk_tablet));
             CHECK(journals_of(jobs[0]) == both);
         });
 }
@@ -286,7 +288,7 @@ TEST_CASE("A power cut before any call of a merge into a new job leaves all of i
     cut_everywhere(
         [](Disk& disk, const fs::path& root) {
             const fs::path jobs[] = {root / "jobs" / "House", root / "stick" / "House"};
-            return merge_into(disk, root / "out", *gather_journals(jobs), tablet).ok();
+            return merge_into(disk, root / "out", *gather_journals(jobs), desk_tablet).ok();
         },
         [](const fs::path& root) {
             const fs::path jobs[] = {root / "jobs" / "House", root / "stick" / "House"};
@@ -294,7 +296,7 @@ TEST_CASE("A power cut before any call of a merge into a new job leaves all of i
             const fs::path out = root / "out";
             CHECK((!fs::exists(out) || journals_of(out) == both));
             Disk sound;
-            REQUIRE(merge_into(sound, out, both, tablet));
+            REQUIRE(merge_into(sound, out, both, desk_tablet));
             CHECK(journals_of(out) == both);
         });
 }
@@ -312,7 +314,7 @@ TEST_CASE("Frames that lie in another device's journal are in one file or the ot
                 fs::rename(desk.house / "between", desk.house / name(ada));
                 fs::remove(desk.house / (print_device(ada) + "-2.journal"));
             }
-            return problem_of(merge_into(disk, desk.house, journals_of(desk.stick), tablet));
+            return problem_of(merge_into(disk, desk.house, journals_of(desk.stick), desk_tablet));
         },
         [](const Desk& desk, bool whole) {
             const Journals house = journals_of(desk.house);
@@ -328,19 +330,19 @@ TEST_CASE("Remains of an earlier try are cleaned away and said") {
     fs::create_directory(desk.home.path() / ".out.new");
     std::ofstream(desk.home.path() / ".out.new" / "half.journal") << "half";
     Disk disk;
-    const auto merged = merge_into(disk, out, desk.both(), tablet);
+    const auto merged = merge_into(disk, out, desk.both(), desk_tablet);
     REQUIRE(merged);
     CHECK(merged->said.english().find("half done was cleaned away") != std::string::npos);
     CHECK(journals_of(out) == desk.both());
     // In a job's folder too, and where a program was stopped before the first event.
     std::ofstream(out / ".syncthing.x.journal.123.tmp") << "half";
-    CHECK_FALSE(merge_into(disk, out, desk.both(), tablet)->said.empty());
-    CHECK(merge_into(disk, out, desk.both(), tablet)->said.empty());
+    CHECK_FALSE(merge_into(disk, out, desk.both(), desk_tablet)->said.empty());
+    CHECK(merge_into(disk, out, desk.both(), desk_tablet)->said.empty());
     const fs::path begun = desk.home.path() / "begun";
     fs::create_directory(begun);
     std::ofstream(begun / ".lock");
     std::ofstream(begun / ".device-000000000000ada1") << "1 1\n";
-    CHECK_FALSE(merge_into(disk, begun, desk.both(), tablet)->said.empty());
+    CHECK_FALSE(merge_into(disk, begun, desk.both(), desk_tablet)->said.empty());
     CHECK(journals_of(begun) == desk.both());
 }
 
@@ -349,11 +351,11 @@ TEST_CASE("A new job is not put among things that are none") {
     const fs::path out = desk.home.path() / "out";
     fs::create_directory(out);
     Disk disk;
-    CHECK(merge_into(disk, out, desk.both(), tablet));  // an empty folder is as good as none
+    CHECK(merge_into(disk, out, desk.both(), desk_tablet));  // an empty folder counts as none
     const fs::path photos = desk.home.path() / "photos";
     fs::create_directory(photos);
     std::ofstream(photos / "roof.jpg") << "roof";
-    CHECK_FALSE(merge_into(disk, photos, desk.both(), tablet));
+    CHECK_FALSE(merge_into(disk, photos, desk.both(), desk_tablet));
     CHECK(fs::file_size(photos / "roof.jpg") == 4);
     CHECK(drafts_in(desk.home.path()).empty());
 }
@@ -363,7 +365,7 @@ TEST_CASE("Two programs do not build the same job at once") {
     Disk disk;
     const auto first = FolderDraft::begin(disk, desk.home.path() / "out");
     REQUIRE(first);
-    CHECK_FALSE(merge_into(disk, desk.home.path() / "out", desk.both(), tablet));
+    CHECK_FALSE(merge_into(disk, desk.home.path() / "out", desk.both(), desk_tablet));
     std::ofstream((*first)->path() / "x.journal") << "x";
     CHECK_FALSE((*first)->put_in_place());
     CHECK(fs::exists(desk.home.path() / "out" / "x.journal"));
@@ -375,14 +377,14 @@ TEST_CASE("A job file is not taken in as a new job while one cannot be read that
     fs::create_symlink("nowhere", desk.house / "000000000000ada2.journal");
     Disk disk;
     const auto taken =
-        take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs), jobs, tablet);
+        take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs), jobs, desk_tablet);
     REQUIRE_FALSE(taken);
     CHECK(taken.problem().what.english().find("cannot be told whether") != std::string::npos);
     CHECK(list_jobs(jobs)->size() == 1);
     // One that can be read and is the file's takes it in all the same.
     fs::copy(desk.stick, jobs / "Stick", fs::copy_options::recursive);
     const auto again =
-        take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs), jobs, tablet);
+        take_in_journals(disk, journals_of(desk.stick), *list_jobs(jobs), jobs, desk_tablet);
     REQUIRE(again);
     CHECK_FALSE(again->is_new);
 }
@@ -407,9 +409,9 @@ TEST_CASE("A file that changed since it was read is not replaced by a merge") {
     const fs::path journal = desk.house / (print_device(ada) + ".journal");
     Busy disk(journal);
     const auto size = fs::file_size(journal);
-    CHECK_FALSE(merge_into(disk, desk.house, journals_of(desk.stick), tablet));
+    CHECK_FALSE(merge_into(disk, desk.house, journals_of(desk.stick), desk_tablet));
     CHECK(fs::file_size(journal) > size);
-    CHECK(merge_into(disk, desk.house, journals_of(desk.stick), tablet));
+    CHECK(merge_into(disk, desk.house, journals_of(desk.stick), desk_tablet));
     const Bytes arriving = *read_file(journal), kept = journals_of(desk.house).of_device.at(ada);
     CHECK(arriving == kept);
     CHECK(journals_of(desk.house).damage.size() == 2);  // as it was read first, and then
@@ -429,7 +431,7 @@ TEST_CASE(
     const Desk desk;
     const Journals before = journals_of(desk.house);
     Lying disk;
-    CHECK_FALSE(merge_into(disk, desk.house, journals_of(desk.stick), tablet));
+    CHECK_FALSE(merge_into(disk, desk.house, journals_of(desk.stick), desk_tablet));
     CHECK(journals_of(desk.house) == before);
     CHECK(journals_in(desk.house)->size() == 2);
 }
@@ -453,7 +455,7 @@ TEST_CASE("Two stretches of damage with the same checksum and size are both kept
     Disk disk;
     journals.of_device = journals_of(desk.stick).of_device;
     const fs::path out = desk.home.path() / "out";
-    REQUIRE(merge_into(disk, out, journals, tablet));
+    REQUIRE(merge_into(disk, out, journals, desk_tablet));
     CHECK(journals_of(out).damage == journals.damage);
     const auto packed = pack_job(journals, {});
     REQUIRE(packed);

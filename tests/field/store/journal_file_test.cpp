@@ -13,8 +13,10 @@
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -22,20 +24,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
-
-void write(const fs::path& file, const Bytes& bytes) {
-    std::ofstream(file, std::ios::binary)
-        .write(reinterpret_cast<const char*>(bytes.data()),
-               static_cast<std::streamsize>(bytes.size()));
-}
-
 Bytes read(const fs::path& file) {
     std::ifstream in(file, std::ios::binary);
     return {std::istreambuf_iterator<char>(in), {}};
 }
-
-ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
 
 TEST_CASE("What is appended is in the file when append returns, and is found again") {
     const TemporaryFolder folder;
@@ -267,7 +259,7 @@ TEST_CASE("Killed at any moment, a job opens with every event that was called sa
         REQUIRE(opened);
         const std::vector<Event>& events = (*opened)->record().events;
         CHECK(events.size() >= saved);
-        CHECK(events.size() <= saved + 1);  // one may be whole that the kill kept from being told
+        CHECK(events.size() <= saved + 1);  // one may be complete, not yet reported
         for (std::size_t i = 0; i < events.size(); ++i) {
             CHECK(events[i].id.sequence == i + 1);
         }

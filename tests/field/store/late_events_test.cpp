@@ -1,13 +1,13 @@
 // A job that holds events with times, numbers and lists at their most is written on all the same.
 #include <doctest/doctest.h>
 
-#include <fstream>
-
 #include "engine/record/job.h"
 #include "engine/record/standing.h"
+#include "engine/words/result.h"
 #include "field/store/journal_file.h"
 #include "tests/engine/record/eave_record.h"
 #include "tests/engine/record/same_event.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -15,22 +15,15 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
 constexpr std::int64_t today_ms = 1'780'000'000'000;
 constexpr std::uint32_t number_most = 0xFFFF'FFFFU;
 
-const Fact reading = ReadingTaken{"A", ReadingOf::edge, feet(10)};
-
-void write(const fs::path& file, const Bytes& bytes) {
-    std::ofstream(file, std::ios::binary)
-        .write(reinterpret_cast<const char*>(bytes.data()),
-               static_cast<std::streamsize>(bytes.size()));
-}
+const Fact ten_feet_read = ReadingTaken{"A", ReadingOf::edge, feet(10)};
 
 TEST_CASE("After an event at the end of time a job is written on, and opens with all of it") {
     const TemporaryFolder folder;
-    const Event before{{99, number_most}, {wall_ms_most, number_most}, "Hal", {}, reading};
-    Event last{{98, number_most}, time_last, "Hal", {}, reading};
+    const Event before{{99, number_most}, {wall_ms_most, number_most}, "Hal", {}, ten_feet_read};
+    Event last{{98, number_most}, time_last, "Hal", {}, ten_feet_read};
     last.moment = Moment{{wall_ms_most}, {}};
     write(folder.path() / "others.journal", journal_of({before, last}));
     std::vector<Event> written;
@@ -38,7 +31,7 @@ TEST_CASE("After an event at the end of time a job is written on, and opens with
         const auto opened = JournalFile::open(folder.path(), device + day % 2);
         REQUIRE(opened);
         for (int i = 0; i < 3; ++i) {
-            const auto event = (*opened)->append(reading, "Ada", {}, today_ms + i);
+            const auto event = (*opened)->append(ten_feet_read, "Ada", {}, today_ms + i);
             REQUIRE(event);
             written.push_back(*event);
         }
@@ -54,21 +47,21 @@ TEST_CASE("After an event at the end of time a job is written on, and opens with
 TEST_CASE("A tablet whose numbers somebody has used up gets a new one, and goes on") {
     const TemporaryFolder folder;
     write(folder.path() / "others.journal",
-          journal_of({{{device, number_most}, {1000, 0}, "Hal", {}, reading}}));
+          journal_of({{{device, number_most}, {1000, 0}, "Hal", {}, ten_feet_read}}));
     std::uint64_t drawn = 0;
     {
         const auto opened = JournalFile::open(folder.path(), device);
         REQUIRE(opened);
         drawn = (*opened)->device();
         CHECK(drawn != device);
-        const auto event = (*opened)->append(reading, "Ada", {}, today_ms);
+        const auto event = (*opened)->append(ten_feet_read, "Ada", {}, today_ms);
         REQUIRE(event);
         CHECK(event->id == EventId{drawn, 1});
     }
     const auto again = JournalFile::open(folder.path(), device);
     REQUIRE(again);
     CHECK((*again)->device() == drawn);
-    CHECK((*again)->append(reading, "Ada", {}, today_ms)->id == EventId{drawn, 2});
+    CHECK((*again)->append(ten_feet_read, "Ada", {}, today_ms)->id == EventId{drawn, 2});
     CHECK((*again)->record().events.size() == 3);
 }
 
@@ -83,11 +76,11 @@ TEST_CASE("What was made apart more often than one event may name is settled by 
     write(folder.path() / "others.journal", journal_of(apart));
     const auto opened = JournalFile::open(folder.path(), device);
     REQUIRE(opened);
-    const auto first = (*opened)->append(reading, "Ada", {}, today_ms);
+    const auto first = (*opened)->append(ten_feet_read, "Ada", {}, today_ms);
     REQUIRE(first);
     CHECK(first->supersedes.size() == supersedes_most);
     CHECK(standing_of((*opened)->record().events).conflicts.size() == 1);
-    const auto second = (*opened)->append(reading, "Ada", {}, today_ms);
+    const auto second = (*opened)->append(ten_feet_read, "Ada", {}, today_ms);
     REQUIRE(second);
     CHECK(standing_of((*opened)->record().events).conflicts.empty());
     CHECK(read_job_folder(folder.path())->set_aside.empty());
@@ -113,9 +106,9 @@ TEST_CASE("A list longer than its most is refused before it is an event, by its 
         CHECK(refused.problem().what.english().find(why) != std::string::npos);
     }
     CHECK_FALSE(
-        (*opened)->append(reading, "", std::vector<EventId>(supersedes_most + 1, {1, 1}), 1));
+        (*opened)->append(ten_feet_read, "", std::vector<EventId>(supersedes_most + 1, {1, 1}), 1));
     CHECK_FALSE(fs::exists(folder.path() / (print_device(device) + ".journal")));
-    CHECK((*opened)->append(reading, "Ada", {}, today_ms)->id.sequence == 1);
+    CHECK((*opened)->append(ten_feet_read, "Ada", {}, today_ms)->id.sequence == 1);
 }
 
 }  // namespace

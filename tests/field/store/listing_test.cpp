@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/crew_folder.h"
 #include "field/store/folder_view.h"
 #include "field/store/folders.h"
@@ -19,14 +20,13 @@
 #include "field/store/kept_folders.h"
 #include "field/store/listing.h"
 #include "field/store/whole_file.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
 
 /// While it lives this process may open no file more: open() fails with EMFILE (POSIX setrlimit).
 class NoFileMore {

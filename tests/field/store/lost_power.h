@@ -23,7 +23,7 @@
 
 namespace hemline {
 
-/// Names and bytes last apart: a file is known by its label, whatever name it has.
+/// Names and bytes become durable separately: a file is known by its label, whatever its name.
 struct DiskCall {
     enum class Kind { create, write, sync, failed_sync, sync_folder, truncate, rename, remove };
     Kind kind = Kind::write;
@@ -31,7 +31,7 @@ struct DiskCall {
     std::string to;    ///< create, rename: the name below the root
     std::size_t at = 0;
     Bytes bytes;
-    bool lost = false;  ///< a sync failed since: a later one passes it over
+    bool lost = false;  ///< a sync failed since: a later sync skips it
 };
 
 /// Gives a file another name, or a folder with all in it.
@@ -46,8 +46,8 @@ inline void rename_in(std::map<std::string, std::string>& labels, const std::str
     }
 }
 
-/// Passes every call to the real disk, without its syncs, and remembers it. Fails those it is told
-/// to: a write gets part of its bytes down, all else does nothing.
+/// Passes every call to the real disk, without its syncs, and remembers it. Fails the calls it is
+/// told to: a write then writes part of its bytes, any other call does nothing.
 class RememberingDisk : public Disk {
   public:
     explicit RememberingDisk(std::filesystem::path root) : root_(std::move(root)) {}
@@ -137,7 +137,7 @@ class RememberingDisk : public Disk {
     std::map<std::string, std::string> labels_;  ///< by name, of what was made here
 };
 
-using Image = std::map<std::string, Bytes>;  ///< what stands on the disk, by name
+using Image = std::map<std::string, Bytes>;  ///< what is on the disk, by name
 
 /// dropped: nothing that was not synced is there. torn: all of it, the last write cut short, its
 /// rest zeros or missing. reordered: any of it, by sectors of 512 bytes, in any order; what is

@@ -10,14 +10,13 @@
 #include "field/store/crew_folder.h"
 #include "field/store/journal_file.h"
 #include "tests/field/store/lost_power.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
 
 struct Script {
     std::vector<DiskCall> calls;
@@ -65,7 +64,7 @@ std::size_t lost(const std::vector<Event>& events, std::size_t saved) {
     return missing;
 }
 
-struct Counts {
+struct CutCounts {
     std::size_t cuts = 0, cuts_in_recovery = 0, lost = 0, refused = 0, never_saved_found = 0;
 };
 
@@ -76,7 +75,7 @@ std::vector<Event> events_at(const fs::path& job) {
 
 /// Opens what a cut has left as the program would, and cuts again before each call of that.
 void recover(const Image& image, const fs::path& root, std::size_t saved, std::mt19937& random,
-             Counts& counts) {
+             CutCounts& counts) {
     lay_out(image, root);
     fs::create_directories(root / "job");
     std::ofstream(root / "job" / ".lock");
@@ -121,7 +120,7 @@ TEST_CASE("A power cut before any call, and again while recovering, loses nothin
     const Script script = run_script(written.path(), events);
     std::mt19937 random(20'260'504);  // a fixed seed: a cut that loses is found again
     PowerCut power({});
-    Counts counts;
+    CutCounts counts;
     std::size_t saved = 0;
     for (std::size_t call = 0; call <= script.calls.size(); ++call) {
         while (saved < script.saved_after.size() && script.saved_after[saved] <= call) {

@@ -13,7 +13,7 @@ using namespace hemline;
 
 namespace {
 
-constexpr std::uint64_t tablet = 0x5ca1ab1e;
+constexpr std::uint64_t boathouse_tablet = 0x5ca1ab1e;
 
 std::vector<Fact> some_facts() {
     std::vector<Fact> facts = {JobStarted{"Heron Lane boathouse", "common practice"}};
@@ -32,16 +32,16 @@ TEST_CASE("A new job holds its facts in order, as its tablet's own, and goes on 
     const TemporaryFolder folder;
     Disk disk;
     const auto job = folder.path() / "jobs" / "boathouse";
-    REQUIRE(write_new_job(disk, job, some_facts(), "Ines", tablet, 1'000).ok());
+    REQUIRE(write_new_job(disk, job, some_facts(), "Ines", boathouse_tablet, 1'000).ok());
     const auto record = read_job_folder(job);
     REQUIRE(record.ok());
     REQUIRE(record->events.size() == some_facts().size());
     for (std::size_t i = 0; i < record->events.size(); ++i) {
         CHECK(record->events[i].fact == some_facts()[i]);
-        CHECK(record->events[i].id == EventId{tablet, static_cast<std::uint32_t>(i + 1)});
+        CHECK(record->events[i].id == EventId{boathouse_tablet, static_cast<std::uint32_t>(i + 1)});
         CHECK(record->events[i].by == "Ines");
     }
-    CHECK_FALSE(write_new_job(disk, job, some_facts(), "Ines", tablet, 1'000).ok());
+    CHECK_FALSE(write_new_job(disk, job, some_facts(), "Ines", boathouse_tablet, 1'000).ok());
 }
 
 TEST_CASE("A new job that the disk fails on is there whole or not there, and a retry makes it") {
@@ -53,14 +53,14 @@ TEST_CASE("A new job that the disk fails on is there whole or not there, and a r
         RememberingDisk disk(folder.path());
         disk.fails = [&](std::size_t call) { return call >= works; };
         const bool said_written =
-            write_new_job(disk, job, some_facts(), "Ines", tablet, 1'000).ok();
+            write_new_job(disk, job, some_facts(), "Ines", boathouse_tablet, 1'000).ok();
         calls = disk.made + 1;
         const auto there = read_job_folder(job);
         CHECK(there.ok() >= said_written);
         CHECK((!there || there->events.size() == some_facts().size()));
         disk.fails = {};
         if (!there) {
-            CHECK(write_new_job(disk, job, some_facts(), "Ines", tablet, 1'000).ok());
+            CHECK(write_new_job(disk, job, some_facts(), "Ines", boathouse_tablet, 1'000).ok());
             CHECK(read_job_folder(job)->events.size() == some_facts().size());
         }
     }

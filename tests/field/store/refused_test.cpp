@@ -1,5 +1,5 @@
 // An event that was called "not saved" never counts again, whatever call failed, after a kill and
-// after a power cut; one that was called saved always does.
+// after a power cut; an event that was called saved always does.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -12,9 +12,11 @@
 
 #include "engine/record/job.h"
 #include "engine/record/old_picks.h"
+#include "engine/words/result.h"
 #include "field/store/job_carrying.h"
 #include "field/store/journal_file.h"
 #include "tests/field/store/lost_power.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/temporary_folder.h"
 
 namespace hemline {
@@ -22,22 +24,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
 constexpr const char* may_be_there = "It may come back";
 
-ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
-
-EdgeAdded edge_a() {
-    EdgeAdded added;
-    added.edge.id = "A";
-    return added;
-}
-
-/// What was said of each event so far.
+/// What was reported about each event so far.
 struct Said {
     std::vector<Event> saved, refused;
     std::vector<Event> unsure;  ///< refused, with the word that it may be there
-    std::vector<Event> open;    ///< nothing was said of it yet
+    std::vector<Event> open;    ///< nothing was reported about it yet
 };
 
 bool holds(const std::vector<Event>& events, const Event& event) {
@@ -46,7 +39,7 @@ bool holds(const std::vector<Event>& events, const Event& event) {
     });
 }
 
-/// How the events differ from what was said of them; empty: they do not.
+/// How the events differ from what was reported; empty: they do not.
 std::string wrong_in(const std::vector<Event>& events, const Said& said) {
     const std::set<EventId> struck = strikes_in(events).struck;
     for (const Event& event : said.saved) {
@@ -85,7 +78,8 @@ std::string wrong_in(const std::vector<Event>& events, const Said& said) {
     return {};
 }
 
-/// Opens what is there as the next program would; it says what is wrong, and can be written on.
+/// Opens what is there as the next program would; it must report what is wrong and accept new
+/// events.
 std::string wrong_when_opened(const Image& image, const fs::path& root, const Said& said) {
     fs::create_directories(root / "job");
     for (const auto& entry : fs::directory_iterator(root / "job")) {
@@ -268,7 +262,7 @@ TEST_CASE("A journal whose sync fails at opening is written anew, or why not is 
     CHECK(broken.open());  // and nothing was lost by it
 }
 
-/// What undo would strike: the last that was saved and is no strike itself.
+/// What undo would strike: the last event that was saved and is not a strike.
 std::optional<EventId> last_to_undo(const std::vector<Event>& saved) {
     const auto last = std::find_if(saved.rbegin(), saved.rend(),
                                    [](const Event& event) { return !struck_by(event.fact); });

@@ -1,4 +1,4 @@
-// Saving apart from the thread that draws: what order, what is called saved when, and what a
+// Saving apart from the drawing thread: in what order, what is called saved when, and what a
 // failure takes with it.
 #include "field/store/saver.h"
 
@@ -11,6 +11,7 @@
 
 #include "engine/record/job.h"
 #include "field/store/journal_file.h"
+#include "tests/field/store/readings.h"
 #include "tests/field/store/slow_disk.h"
 #include "tests/field/store/temporary_folder.h"
 
@@ -19,17 +20,7 @@ namespace {
 
 using std::chrono_literals::operator""ms;
 
-constexpr std::uint64_t device = 0x00c0ffee00c0ffeeU;
-
-ReadingTaken reading(std::int64_t number) { return {"A", ReadingOf::edge, sixteenths(number)}; }
-
-EdgeAdded edge_a() {
-    EdgeAdded added;
-    added.edge.id = "A";
-    return added;
-}
-
-struct Bench {
+struct SaverBench {
     TemporaryFolder folder;
     std::shared_ptr<SlowDisk> disk = std::make_shared<SlowDisk>();
     std::atomic<int> woken = 0;
@@ -49,16 +40,8 @@ struct Bench {
     }
 };
 
-/// How many readings count, of those whose event is not struck.
-std::size_t readings_that_count(const std::vector<Event>& events) {
-    const Job job = replay(events);
-    const auto& readings = job.edges.at(0).readings;
-    return static_cast<std::size_t>(std::count_if(
-        readings.begin(), readings.end(), [](const RecordedReading& r) { return !r.struck; }));
-}
-
 TEST_CASE("Events handed over in rapid succession are saved in that order, and each wakes once") {
-    Bench bench;
+    SaverBench bench;
     std::vector<EventId> given = {bench.hand_over(edge_a())};
     for (std::int64_t n = 1; n < 200; ++n) {
         given.push_back(bench.hand_over(reading(n)));
@@ -71,7 +54,7 @@ TEST_CASE("Events handed over in rapid succession are saved in that order, and e
         saved.push_back(back.id);
     }
     CHECK(saved == given);
-    CHECK(bench.journal->returned().empty());  // told once
+    CHECK(bench.journal->returned().empty());  // reported once
     const auto bytes = read_file(bench.folder.path() / (print_device(device) + ".journal"));
     std::vector<EventId> written;
     for (const Event& event : read_journal(*bytes).events) {
@@ -81,7 +64,7 @@ TEST_CASE("Events handed over in rapid succession are saved in that order, and e
 }
 
 TEST_CASE("Nothing is called saved before its sync has returned, and nobody waits for it") {
-    Bench bench;
+    SaverBench bench;
     bench.disk->hold();
     bench.hand_over(edge_a());  // returns at once, though the disk does not
     bench.hand_over(reading(1));
@@ -95,7 +78,7 @@ TEST_CASE("Nothing is called saved before its sync has returned, and nobody wait
 }
 
 TEST_CASE("What waits behind an event that is not saved is not written, and is not saved either") {
-    Bench bench;
+    SaverBench bench;
     bench.hand_over(edge_a());
     bench.journal->settle();
     REQUIRE(bench.journal->returned().size() == 1);
@@ -128,14 +111,14 @@ TEST_CASE("What waits behind an event that is not saved is not written, and is n
 
 TEST_CASE(
     "What may be there all the same is struck before the next is saved, and that is not told") {
-    Bench bench;
+    SaverBench bench;
     bench.hand_over(edge_a());
     bench.journal->settle();
     REQUIRE(bench.journal->returned().size() == 1);
     bench.disk->hold();
     const EventId refused = bench.hand_over(reading(1));
     bench.disk->await_sync();
-    bench.disk->let_go(3);  // its own, the cut's, and that of the strike's file
+    bench.disk->let_go(3);  // the sync of the frame, of the cut, and of the strike's file
     bench.journal->settle();
     REQUIRE(bench.journal->returned().size() == 1);
     CHECK(bench.journal->refused() == refused);
@@ -154,7 +137,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Closing waits for what is under way, and the job is locked until then") {
-    Bench bench;
+    SaverBench bench;
     bench.disk->hold();
     bench.hand_over(edge_a());
     bench.hand_over(reading(1));
@@ -188,7 +171,7 @@ TEST_CASE(
 
 TEST_CASE("Whatever syncs fail under way, what came back saved is found and counts once") {
     CHECK(rc::check([] {
-        Bench bench;
+        SaverBench bench;
         bench.journal->settle();
         bench.hand_over(edge_a());
         bench.journal->settle();

@@ -1,4 +1,5 @@
 #include "field/store/screen_scale.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 
@@ -83,4 +84,19 @@ TEST_CASE("Night is kept, and that nobody chose is another thing than day") {
         REQUIRE_FALSE(keep_screen_scale(disk, scale));
         CHECK(read_screen_scale()->night == night);
     }
+}
+
+TEST_CASE("The language is kept by its tag, and \"spanish\" of older programs is es") {
+    const Home home;
+    Disk disk;
+    CHECK(read_screen_scale()->language == "en");
+    ScreenScale scale;
+    scale.language = "x-long";
+    REQUIRE_FALSE(keep_screen_scale(disk, scale));
+    CHECK(read_screen_scale()->language == "x-long");
+    home.write("screen", "5.9 px/mm\nleft hand\nspanish\nboth units\n");
+    CHECK(read_screen_scale()->language == "es");
+    CHECK(read_screen_scale()->both_units);
+    home.write("screen", "5.9 px/mm\nlanguage \n");
+    CHECK_FALSE(read_screen_scale().ok());
 }

@@ -1,8 +1,9 @@
-// What this device was told is never written over unread.
+// A settings file that could not be read is never overwritten.
 #include "field/store/settings_file.h"
 
 #include <doctest/doctest.h>
 
+#include "engine/words/result.h"
 #include "field/store/job_folder.h"
 #include "field/store/kept_folders.h"
 #include "field/store/screen_scale.h"

@@ -1,4 +1,4 @@
-// A folder of a test's own, gone after it.
+// A folder for a test, removed after it.
 #pragma once
 
 #include <cstdlib>

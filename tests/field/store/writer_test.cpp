@@ -1,10 +1,11 @@
-// A copied folder or tablet never writes under the number of the one it was copied from.
+// A copied folder or tablet never writes under the number of the original.
 #include <doctest/doctest.h>
 
 #include <filesystem>
 #include <fstream>
 
 #include "engine/record/job.h"
+#include "engine/words/result.h"
 #include "field/store/folders.h"
 #include "field/store/job_merge.h"
 #include "field/store/journal_file.h"
@@ -93,7 +94,7 @@ TEST_CASE("Two copies measured apart merge to a conflict and never to one number
     const Job merged = replay(record->events);
     REQUIRE(merged.conflicts.size() == 1);
     CHECK(merged.conflicts[0].apart == Apart::values);
-    // Measured again, having seen both: settled. And the merged folder has its own number.
+    // Measured again, having seen both: settled. And the merged folder has a new number.
     const EventId again = take(home.path() / "out", tablet, 1);
     CHECK(again.device != tablet);
     CHECK(replay(read_job_folder(home.path() / "out")->events).conflicts.empty());

@@ -16,13 +16,13 @@ struct Letters {
     ~Letters() { ImGui::DestroyContext(context); }
 };
 
-/// Height of the letter E, which is flat at both ends, in millimetres.
+/// Height of the letter E, which is flat at both ends, in millimeters.
 double cap_of(const ImFont* font, wchar_t letter, float px_per_mm) {
     const ImFontGlyph* glyph = font->FindGlyph(static_cast<ImWchar>(letter));
     return static_cast<double>((glyph->Y1 - glyph->Y0) / px_per_mm);
 }
 
-/// Millimetres that so many minutes of arc cover at 600 mm: 2 · 600 · tan(half the angle).
+/// Millimeters that so many minutes of arc cover at 600 mm: 2 · 600 · tan(half the angle).
 double minutes(double arc) { return 1200 * std::tan(arc / 60 / 2 * 3.14159265358979 / 180); }
 
 }  // namespace

@@ -5,7 +5,7 @@
 
 using namespace hemline;
 
-// WCAG 2.2, "contrast ratio": 21:1 for black on white by its own formula. The greys are the values
+// WCAG 2.2, "contrast ratio": 21:1 for black on white by its formula. The grays are the values
 // commonly quoted for that formula, from memory: #767676 is the lightest that reaches 4.5 on white,
 // #595959 the lightest that reaches 7.
 TEST_CASE("Contrast is counted as WCAG 2.2 counts it") {
@@ -35,7 +35,7 @@ TEST_CASE("Every text stands at 7:1 or better on its ground, by day and by night
 }
 
 // (500 + 255) / 255 is what a 255 cd/m² veil leaves of black on white at 500 cd/m²; the share is
-// our own rule.
+// our rule.
 TEST_CASE("Under the sun's veil every text keeps 80 % of what black on white keeps") {
     CHECK(share_left_in_sun(IM_COL32_BLACK, IM_COL32_WHITE) == doctest::Approx(1));
     CHECK(share_left_in_sun(IM_COL32_WHITE, IM_COL32_WHITE) == doctest::Approx(255.0 / 755));

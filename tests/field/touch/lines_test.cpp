@@ -25,9 +25,18 @@ using Lines = std::vector<std::string>;
 
 }  // namespace
 
-// Dear ImGui's own wrapping broke "bend 90.0°" after its point.
+// Dear ImGui's wrapping broke "bend 90.0°" after its point.
 TEST_CASE("A number is not broken at its point") {
     CHECK(broken_to("000 67.4", 6) == Lines{"000", "67.4"});
+}
+
+// "base 1" at the end of a line and "1/2 in" below it reads as two lengths.
+TEST_CASE("A length is not broken between inches and fraction, or before its unit") {
+    CHECK(broken_to("0000 1 1/2 in", 8) == Lines{"0000", "1 1/2 in"});
+    CHECK(broken_to("000 3 ft 8 in", 8) == Lines{"000", "3 ft 8 in"});
+    CHECK(broken_to("000 120 mm.", 8) == Lines{"000", "120 mm."});
+    CHECK(broken_to("00 into 00", 7.5F) == Lines{"00 into", "00"});
+    CHECK(broken_to("00 inch", 4) == Lines{"00", "inch"});  // a word, no unit
 }
 
 TEST_CASE("Lines are broken at the last space that fits, and at each line end") {

@@ -13,7 +13,7 @@ using namespace hemline;
 
 namespace {
 
-/// What is wrong with one button of that size, in mm.
+/// What is wrong with a button of that size, in mm.
 std::vector<std::string> faults_of(Look look, float w, float h) {
     Harness screen([&](Ui& ui) {
         ui.button("it", Text("It"), {99, 99, ui.mm(w), ui.mm(h)}, look);
@@ -139,11 +139,11 @@ TEST_CASE("A sentence tells its lengths on the marks of its reader") {
     CHECK(heard(Marks::sixteenth) == "5 ft short");
 }
 
-TEST_CASE("Typed text is there for one frame") {
+TEST_CASE("Typed text is there for one frame, and Enter by itself in the next") {
     std::vector<std::string> seen;
-    Harness harness([&](Ui& ui) { seen.push_back(ui.typed()); });
+    Harness harness([&](Ui& ui) { seen.push_back(ui.keyboard().take(true)); });
     harness.type("31-7-5/8\n");
-    CHECK(seen == std::vector<std::string>{"", "31-7-5/8\n", ""});
+    CHECK(seen == std::vector<std::string>{"", "31-7-5/8", "\n", ""});
 }
 
 namespace {
@@ -354,7 +354,7 @@ TEST_CASE("Figures are as wide to the left as to the right of where they stand")
             CHECK(ui.figure(0, 0, length, Marks::sixteenth, Size::figure, Align::right) == left);
             CHECK(ui.figure(0, 0, length, Marks::millimetre, Size::figure, Align::centre) > 0);
         }
-        // inches are said though they be 0, where there are feet
+        // inches are shown even when they are 0, where there are feet
         CHECK(ui.figure(0, 0, feet(12), Marks::sixteenth) >
               ui.figure(0, 0, feet(1) + inches(1), Marks::sixteenth));
         CHECK(ui.figure(0, 0, feet(1), Marks::sixteenth) ==

@@ -1,4 +1,4 @@
-// Ten thousand things happen by chance, in any order and too late: what is saved is shown, what is
+// Ten thousand random things happen, in any order and too late: what is saved is shown, what is
 // refused never is, and nothing is signed by nobody.
 #include <doctest/doctest.h>
 
@@ -114,11 +114,8 @@ class World {
             case 5:
                 return news::JobsListed{{"/jobs/a", "/jobs/b"}, {}};
             case 6:
-                return news::LeftThere{"b",
-                                       1'760'000'000'000,
-                                       1'760'000'000'000,
-                                       {any_screen(), any_edge()},
-                                       std::make_shared<Drafts>()};
+                return news::LeftThere{std::make_shared<const LeftOff>(
+                    LeftOff{{one_in(4) ? "" : "/jobs/b", {any_screen(), any_edge()}, {}}, {}})};
             default:
                 return news::TimeIs{1'760'000'000'000};
         }
@@ -151,8 +148,8 @@ class World {
         tell(news::HandedOver{job_, {event}});
     }
     void run(const deed::Open& deed) {
-        open(deed.left_at ? OpenedFor(opened_for::GoingBack{*deed.left_at, deed.left})
-                          : OpenedFor(opened_for::Touch{}),
+        open(deed.left ? OpenedFor(opened_for::GoingBack{deed.left})
+                       : OpenedFor(opened_for::Touch{}),
              job_of(below(4)));
     }
     void run(const deed::OpenNew& deed) { open(opened_for::NewJob{deed.name}, {}); }

@@ -1,4 +1,4 @@
-// Update without a window, a disk or a clock: news in, the session and what it wants done out.
+// update() without a window, a disk or a clock: news in, the session and the deeds out.
 #pragma once
 
 #include <doctest/doctest.h>

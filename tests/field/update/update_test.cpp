@@ -1,8 +1,10 @@
-// One way round: what is told changes the session and nothing else.
+// update(): news changes the session and nothing else.
 #include "field/update/update.h"
 
 #include <doctest/doctest.h>
 
+#include "engine/words/result.h"
+#include "field/state/edge_view.h"
 #include "tests/field/update/made_up.h"
 
 using namespace hemline;
@@ -49,6 +51,18 @@ TEST_CASE("A fact that is not saved goes back to its draft, with the reason") {
     CHECK(told.session.state.notice.english().find("The disk is full.") == 0);
     CHECK(told.session.state.events == job_of(1));
     CHECK(told.session.state.job.find("A")->readings.empty());
+}
+
+TEST_CASE("What was half keyed in after a fact that is not saved comes after it again") {
+    Told told = keeping_a_reading();
+    told.tell(news::HandedOver{1, {event_of(9, reading)}});
+    told.session.drafts.reading.length.feet = "7";  // half the second reading
+    told.tell(news::SavesReturned{1, 0, Problem{Text("The disk is full."), Text("Make room.")},
+                                  job_of(1)});
+    REQUIRE(told.session.drafts.reading.length.feet == "31");
+    told.tell(Wish{Keep{reading}});
+    told.tell(news::HandedOver{1, {event_of(10, reading)}});
+    CHECK(told.session.drafts.reading.length.feet == "7");
 }
 
 TEST_CASE("What was kept after a fact that is not saved is not saved either, and is named") {
@@ -151,4 +165,41 @@ TEST_CASE("A job whose beginning is not saved is closed again, and its name stay
     CHECK_FALSE(told.session.open);
     CHECK(told.session.state.where.screen == Screen::person);
     CHECK(told.session.drafts.person.name.letters == "Barn");
+}
+
+TEST_CASE("Only who holds the tablet to check off checks an edge off: others hand it on") {
+    Told told;
+    told.open(1, job_of(1));
+    const Wish tick = Keep{EdgeFinished{"A", ""}};
+    told.tell(Wish{Go{{Screen::steps, "A"}}});
+    for (const Way way : {Way::cut, Way::learn}) {
+        told.tell(Wish{HoldTablet{{"Sam", way}}});
+        told.tell(Wish{Go{{Screen::steps, "A"}}});
+        told.tell(tick);
+        CHECK(told.wants<deed::Append>() == nullptr);
+        CHECK(told.session.state.where.screen == Screen::person);
+        told.tell(Wish{Go{{Screen::tablet, {}}}});  // nothing is lost on the way
+        told.tell(Wish{Go{{Screen::person, {}}}});
+        CHECK(told.session.state.where.screen == Screen::person);
+    }
+    told.tell(Wish{HoldTablet{{"Ben", Way::tick_off}}});
+    CHECK(told.session.state.where == Where{Screen::steps, "A"});
+    told.tell(tick);
+    CHECK(told.wants<deed::Append>() == nullptr);  // nothing is cut: he lets that stand first
+    CHECK(told.session.state.where.screen == Screen::look);
+    std::uint32_t number = 20;
+    const EdgeWork& work = *told.session.state.job.find("A");
+    for (const EdgeValue& value : not_accepted(values_on(told.session.state, work))) {
+        const Fact stands = ValueAccepted{"A", value.key};
+        told.tell(Wish{Keep{stands}});
+        told.tell(news::HandedOver{1, {event_of(number++, stands)}});
+    }
+    CHECK(number > 20);
+    told.tell(tick);
+    REQUIRE(told.wants<deed::Append>() != nullptr);
+    CHECK(told.wants<deed::Append>()->by == "Ben");
+    told.tell(Wish{HoldTablet{{"Sam", Way::cut}}});
+    told.tell(Wish{Go{{Screen::steps, "A"}}});
+    told.tell(tick);
+    CHECK(told.session.state.notice.english().find("Hand the tablet to Ben") == 0);
 }

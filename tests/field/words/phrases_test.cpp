@@ -1,6 +1,7 @@
 // What a language says for a text. Which entries count: GNU gettext manual, "Fuzzy Entries" and
 // "The Format of PO Files".
 #include "field/words/phrases.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +10,7 @@ namespace {
 
 Phrases spanish() {
     return Phrases::read(
-               "msgid \"\"\nmsgstr \"Language: es\\n\"\n\n"
+               "msgid \"\"\nmsgstr \"Language: es\\nX-Language-Name: Español\\n\"\n\n"
                "msgid \"eave\"\nmsgstr \"alero\"\n\n"
                "msgid \"{1} longer than {2}\"\nmsgstr \"{2} es {1} más corto\"\n\n"
                "msgid \"{1} piece\"\nmsgid_plural \"{1} pieces\"\n"
@@ -69,6 +70,51 @@ TEST_CASE("a catalogue that cannot be read says where") {
     const auto broken = Phrases::read("msgid \"eave\"\nmsgstr alero\n");
     REQUIRE_FALSE(broken.ok());
     CHECK(broken.problem().what.english().find("line 2") == 0);
+}
+
+constexpr const char* header =
+    "msgid \"\"\nmsgstr \"Language: pl\\nX-Language-Name: Polski\\n"
+    "Plural-Forms: nplurals=3; plural=(n==1 ? 0 : n%10>=2 && n%10<=4 && (n%100<10 || n%100>=20) ? "
+    "1 : 2);\\n\"\n\n";
+
+TEST_CASE(
+    "a count takes the form that the header's rule gives, and the header names the language") {
+    const auto polish = Phrases::read(std::string(header) +
+                                      "msgid \"{1} file\"\nmsgid_plural \"{1} files\"\n"
+                                      "msgstr[0] \"{1} plik\"\nmsgstr[1] \"{1} pliki\"\n"
+                                      "msgstr[2] \"{1} plików\"\n");
+    REQUIRE(polish.ok());
+    CHECK(polish->tag() == "pl");
+    CHECK(polish->name() == "Polski");
+    const auto files = [&](std::int64_t count) {
+        return polish->of(say_count("{1} file", "{1} files", count));
+    };
+    // GNU gettext manual, "Plural forms": "1 plik, 2,3,4 pliki, 5-21 plików, 22-24 pliki"
+    CHECK(files(1) == "1 plik");
+    CHECK(files(3) == "3 pliki");
+    CHECK(files(5) == "5 plików");
+    CHECK(files(21) == "21 plików");
+    CHECK(files(22) == "22 pliki");
+}
+
+TEST_CASE("a catalogue with other forms than its header says names the line") {
+    const auto lacking = Phrases::read(std::string(header) +
+                                       "msgid \"{1} file\"\nmsgid_plural \"{1} files\"\n"
+                                       "msgstr[0] \"{1} plik\"\nmsgstr[1] \"{1} pliki\"\n");
+    REQUIRE_FALSE(lacking.ok());
+    CHECK(lacking.problem().what ==
+          "line 4 of the phrases has 2 forms for a count, its header says 3.");
+}
+
+TEST_CASE("a catalogue that does not say its language, or a tag that is none, is refused") {
+    for (const char* said : {"", "X-Language-Name: Polski\\n", "Language: pl\\n",
+                             "Language: ../pl\\nX-Language-Name: Polski\\n",
+                             "Language: p\\nX-Language-Name: Polski\\n"}) {
+        const auto read = Phrases::read("msgid \"\"\nmsgstr \"" + std::string(said) + "\"\n\n");
+        REQUIRE_FALSE(read.ok());
+        CHECK(read.problem().mend.english().find("X-Language-Name") != std::string::npos);
+    }
+    CHECK_FALSE(Phrases::read("").ok());
 }
 
 }  // namespace

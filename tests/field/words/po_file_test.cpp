@@ -1,5 +1,6 @@
 // What is a PO file and what is not: GNU gettext manual, "The Format of PO Files".
 #include "field/words/po_file.h"
+#include "engine/words/result.h"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
@@ -81,7 +82,7 @@ TEST_CASE("what is no PO file is refused with its line") {
         {"msgid a\nmsgstr \"c\"\n", "line 1"},                             // no quotes
         {"msgid\n", "line 1"},                                             // no words
         {"msgname \"a\"\nmsgstr \"c\"\n", "line 1"},                       // no such keyword
-        {"msgid \"a\"\nmsgstr \"b\"\n\nmsgid \"c\"\nmsgstr\n", "line 5"},  // after a good one
+        {"msgid \"a\"\nmsgstr \"b\"\n\nmsgid \"c\"\nmsgstr\n", "line 5"},  // after a good entry
     };
     for (const auto& row : rows) {
         CAPTURE(row.po);

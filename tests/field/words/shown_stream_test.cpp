@@ -49,7 +49,7 @@ TEST_CASE("A shown stream says when nothing more can be written") {
 }
 
 TEST_CASE("Unseen is what Unicode says has no face, and no letter, figure or sign") {
-    // Python's own copy of the Unicode character database: "first last category" of each stretch.
+    // Python's copy of the Unicode character database: "first last category" of each stretch.
     const char* list =
         "python3 -c 'import itertools, sys, unicodedata as u\n"
         "for k, g in itertools.groupby(range(0x110000), lambda c: u.category(chr(c))):\n"
@@ -74,7 +74,7 @@ TEST_CASE("Unseen is what Unicode says has no face, and no letter, figure or sig
         ++stretches;
         const std::string kind = category;
         if (kind == "Cn" || kind == "Cs" || kind == "Co") {
-            continue;  // no character, or one that UTF-8 cannot hold, or somebody's own
+            continue;  // no character, or one that UTF-8 cannot hold, or for private use
         }
         const bool faceless = kind == "Cc" || kind == "Cf" || kind == "Zl" || kind == "Zp";
         for (unsigned c = first; c <= last; ++c) {

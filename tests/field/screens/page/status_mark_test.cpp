@@ -1,4 +1,4 @@
-// Status without colours: a screen in the sun, or eyes that see few of them.
+// Status without colors: a screen in the sun, or eyes that see few of them.
 #include "field/screens/page/status_mark.h"
 
 #include <doctest/doctest.h>
@@ -49,7 +49,7 @@ TEST_CASE("Without colour, marks of edges that want different things differ in s
             }
             CAPTURE(a);
             CAPTURE(b);
-            // A share of the mark's own area, which is a third of the square's: our own choice.
+            // A share of the mark's area, which is a third of the square's: our choice.
             CHECK(differ > static_cast<int>(side * side / 3 * 0.05F));
         }
     }

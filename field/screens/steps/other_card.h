@@ -1,0 +1,21 @@
+// The card of other metal than the run's pieces that a step is about: its strip, an end cap.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/work/procedure.h"
+#include "field/state/where.h"
+
+namespace hemline {
+
+struct OtherCard {
+    std::string target;
+    Text words;
+    Screen screen;
+};
+
+/// None where the step is about the run's own metal.
+std::optional<OtherCard> other_card(const Step& step);
+
+}  // namespace hemline

@@ -44,6 +44,8 @@ if(NOT HEMLINE_SANITIZE)
     add_test(NAME words COMMAND ${CMAKE_SOURCE_DIR}/tools/words check)
     # Every small fault's text still stands in its file.
     add_test(NAME faults_stand COMMAND ${CMAKE_SOURCE_DIR}/tools/mutants list)
+    # What spoils files between tablets can do so to any file.
+    add_test(NAME synchroniser COMMAND ${CMAKE_SOURCE_DIR}/tests/crew/every_deed)
     # What a build says about its version.
     add_test(NAME version_without_git COMMAND ${CMAKE_SOURCE_DIR}/tests/version/without_git)
     # Every part of others that is built in or loaded is listed with its notice, under a license that is allowed.

@@ -9,6 +9,9 @@ import zlib
 
 segment = re.compile(r"[0-9a-f]{16}-\d{6,}-([0-9a-f]{8})\.hemline")
 
+# deed -> how often beside the others
+DEEDS = {"whole": 30, "half": 10, "rest": 15, "zeros": 4, "again": 6, "copy": 6, "draft": 6, "delete": 5, "spoil": 3}
+
 
 def is_whole(file):
     """Whether a segment holds what its name says; it may go at any moment."""
@@ -39,9 +42,7 @@ class Synchroniser:
             return
         file = self.random.choice(files)
         there = target / file.relative_to(source)
-        deed = self.random.choices(
-            ["whole", "half", "rest", "zeros", "again", "copy", "draft", "delete", "spoil"],
-            [30, 10, 15, 4, 6, 6, 6, 5, 3])[0]
+        deed = self.random.choices(list(DEEDS), list(DEEDS.values()))[0]
         try:
             there.parent.mkdir(parents=True, exist_ok=True)
             getattr(self, deed)(file, there)
@@ -58,7 +59,7 @@ class Synchroniser:
     def half(self, file, there):
         """In place, a part of it; the rest much later or never."""
         whole = file.read_bytes()
-        there.write_bytes(whole[: self.random.randrange(len(whole))])
+        there.write_bytes(whole[: self.random.randrange(len(whole) or 1)])
         self.half_done.append((file, there))
 
     def rest(self, _file, _there):
@@ -98,7 +99,8 @@ class Synchroniser:
 
     def spoil(self, file, there):
         whole = bytearray(file.read_bytes())
-        whole[self.random.randrange(len(whole))] ^= 1
+        if whole:
+            whole[self.random.randrange(len(whole))] ^= 1
         there.write_bytes(whole)
 
     def quiet(self):

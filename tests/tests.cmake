@@ -80,15 +80,49 @@ foreach(tests engine field cli)
         target_compile_options(${tests}_tests PRIVATE -Og)
     endif()
     compile_by_folder(${tests}_tests)
-    add_test(NAME ${tests} COMMAND ${tests}_tests --test-suite-exclude=full,${LARGE})
-    add_test(NAME ${tests}_large COMMAND ${tests}_tests --test-suite=${LARGE})
-    add_test(NAME ${tests}_full COMMAND ${tests}_tests --test-suite=full)
-    set_tests_properties(${tests}_full PROPERTIES LABELS full)
-    set_tests_properties(${tests}_large PROPERTIES LABELS large)
-    set_tests_properties(${tests} ${tests}_large ${tests}_full PROPERTIES ENVIRONMENT
-        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}${FEWER_CASES}")
 endforeach()
+
+# part_of_tests(PROGRAM NAME FILTER...): some cases of a program as a test; each has its own folder for what it writes.
+function(part_of_tests program name)
+    add_test(NAME ${name} COMMAND ${program}_tests ${ARGN})
+    set(own ${CMAKE_BINARY_DIR}/own/${name})
+    file(MAKE_DIRECTORY ${own})
+    set_tests_properties(${name} PROPERTIES ENVIRONMENT
+        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR};TMPDIR=${own}${FEWER_CASES}")
+endfunction()
+# shared_tests(PROGRAM NAME FILTER SOURCES...): its cases as tests NAME_1, those of the sources (patterns, with commas
+# between), NAME_2 …, and NAME_rest, all others; so that no core is idle while a long program ends.
+function(shared_tests program name filter)
+    set(parts)
+    set(part 0)
+    foreach(sources ${ARGN})
+        math(EXPR part "${part} + 1")
+        part_of_tests(${program} ${name}_${part} ${filter} --source-file=${sources})
+        list(APPEND parts ${name}_${part})
+    endforeach()
+    string(REPLACE ";" "," sources "${ARGN}")
+    part_of_tests(${program} ${name}_rest ${filter} --source-file-exclude=${sources})
+    set(parts ${parts} ${name}_rest PARENT_SCOPE)
+endfunction()
+
+set(QUICK --test-suite-exclude=full,${LARGE})
+shared_tests(engine engine ${QUICK} *tests/engine/work/*
+    *tests/engine/record/*,*tests/engine/plan/*,*tests/engine/joint/*)
 # What takes longest begins first.
-set_tests_properties(field PROPERTIES COST 3)
+set_tests_properties(${parts} PROPERTIES COST 1)
+set(JOURNEYS *tests/field/app/)
+shared_tests(field field ${QUICK}
+    ${JOURNEYS}a*,${JOURNEYS}b*,${JOURNEYS}c*,${JOURNEYS}d*,${JOURNEYS}e*,${JOURNEYS}f*,${JOURNEYS}h*
+    ${JOURNEYS}k*,${JOURNEYS}l*,${JOURNEYS}n*,${JOURNEYS}o*,${JOURNEYS}p*,${JOURNEYS}r*)
+set_tests_properties(${parts} PROPERTIES COST 3)
+part_of_tests(cli cli ${QUICK})
 set_tests_properties(cli PROPERTIES COST 2)
-set_tests_properties(engine PROPERTIES COST 1)
+part_of_tests(engine engine_large --test-suite=${LARGE})
+shared_tests(field field_large --test-suite=${LARGE} ${JOURNEYS}languages* ${JOURNEYS}keyboard*)
+set_tests_properties(${parts} PROPERTIES COST 4)
+part_of_tests(cli cli_large --test-suite=${LARGE})
+set_tests_properties(engine_large ${parts} cli_large PROPERTIES LABELS large)
+foreach(tests engine field cli)
+    part_of_tests(${tests} ${tests}_full --test-suite=full)
+    set_tests_properties(${tests}_full PROPERTIES LABELS full)
+endforeach()

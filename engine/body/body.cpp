@@ -4,6 +4,7 @@
 #include <set>
 
 #include "engine/body/off_of_edges.h"
+#include "engine/body/past_host.h"
 #include "engine/body/roof.h"
 #include "engine/body/worked_roof.h"
 #include "engine/words/result.h"
@@ -85,6 +86,9 @@ Result<Roof> work_out_roof(std::span<const RoofBody> bodies, Tape tape) {
     roof.miss = worked->miss;
     if (!roof.closes) {
         return roof;
+    }
+    if (const auto problem = worked->joined ? past_host(*worked->joined, bodies) : std::nullopt) {
+        return *problem;
     }
     roof.walk = worked->walk;
     const std::vector<double> off = off_of_edges(bodies, tape, *worked);

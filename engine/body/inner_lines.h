@@ -1,12 +1,11 @@
 // The lines in which the planes of a roof meet: the sides of its walk move inward as the height
 // grows, and the corners between them trace the lines in plan; the height is the height.
 //
-//     +-----------------+     Every side's line moves inward; when a side has shrunk to nothing, or
-//     an | \             / |     inside corner has reached another side, what is left is walked
-//     anew, until |  o-----------o  |     nothing is left. (The straight skeleton of Aichholzer,
-//     Aurenhammer, Alberts | /             \ |     and Gärtner 1995; with speeds, Eppstein and
-//     Erickson 1999. From memory.)
-//     +-----------------+
+//     +-----------------+     Every side's line moves inward; when a side has shrunk to
+//     | \             / |     nothing, or an inside corner has reached another side, what is
+//     |  o-----------o  |     left is walked anew, until nothing is left.
+//     | /             \ |     (The straight skeleton of Aichholzer, Aurenhammer, Alberts and
+//     +-----------------+     Gärtner 1995; with speeds, Eppstein and Erickson 1999. From memory.)
 #pragma once
 
 #include <cstddef>

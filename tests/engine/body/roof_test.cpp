@@ -364,6 +364,22 @@ TEST_CASE("What never meets its host, lies under it, or has none is said by name
     CHECK(static_cast<double>(open->miss.nm()) == doctest::Approx(4 * foot));
 }
 
+TEST_CASE("What hangs past the end of its host's eave is said, with the side that it hangs past") {
+    // Its own eave lies 1 ft below the host's, and it goes 2 ft past A's left or right end, or not.
+    const auto lower = [](double along) {
+        return why_not(together({main_house(), gable_dormer(8, "4/12", along, -3, -1)}));
+    };
+    CHECK(lower(0) == "");
+    CHECK(lower(32) == "");
+    CHECK(lower(-2) ==
+          "Body d hangs past side D, where the roof above A ends, into which it runs.");
+    CHECK(lower(34) ==
+          "Body d hangs past side B, where the roof above A ends, into which it runs.");
+    // Beside its host it does not lie under it.
+    CHECK(lower(-9) ==
+          "Body d hangs past side D, where the roof above A ends, into which it runs.");
+}
+
 TEST_CASE("A dormer with its lengths said is the same roof as one without") {
     RoofBody said = gable_dormer(8, "4/12", 16, 4, 4);
     said.sides[1].length = said.sides[3].length = in_feet(4);  // as far as its eaves go

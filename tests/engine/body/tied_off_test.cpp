@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/body/off_of_edges.h"
+#include "engine/body/past_host.h"
 #include "engine/body/worked_roof.h"
 #include "engine/words/result.h"
 #include "tests/engine/body/chance_walks.h"
@@ -91,7 +92,7 @@ std::vector<RoofBody> bodies_by_chance(std::mt19937& random) {
 /// How far the two ways are apart at most, nm; none: that is no roof.
 std::optional<double> ways_apart(const std::vector<RoofBody>& bodies) {
     const auto worked = work_out(bodies, Tape(), WalkThatIsOpen::is_said);
-    if (!worked || !worked->closes) {
+    if (!worked || !worked->closes || past_host(*worked->joined, bodies)) {
         return {};
     }
     const auto off = off_of_edges(bodies, Tape(), *worked);

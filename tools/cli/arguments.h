@@ -10,6 +10,7 @@
 #include "engine/measure/length_text.h"
 #include "engine/record/said_values.h"
 #include "engine/roof/edge.h"
+#include "engine/trim/practice.h"
 
 namespace hemline {
 
@@ -67,6 +68,15 @@ struct FoldArguments {
 struct RoofArguments {
     std::string sides;          ///< path of the CSV
     std::string svg, readings;  ///< files to write; empty: none
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+struct MovementArguments {
+    std::string metal, length;
+    std::string now, low, high;  ///< temperatures of the metal
+    FixedLine fixed = FixedLine::ridge;
+    std::string lip, travel;  ///< of the trim and of the clip there is; empty: not judged
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

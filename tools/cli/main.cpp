@@ -33,6 +33,8 @@ std::map<std::string, EdgeKind> kinds_with_fold() {
 const std::map<std::string, EdgeKind> kind_words = kinds_with_fold();
 const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
                                                     {"square", Fascia::square_cut}};
+const std::map<std::string, FixedLine> line_words = {{"eave", FixedLine::eave},
+                                                     {"ridge", FixedLine::ridge}};
 const std::map<std::string, Paper> paper_words = {{"letter", Paper::letter}, {"a4", Paper::a4}};
 const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
                                                     {"mm", BareUnit::millimetre},
@@ -82,6 +84,7 @@ struct Asked {
     FoldArguments fold;
     OutlineArguments outline;
     RoofArguments roof;
+    MovementArguments movement;
     BlankArguments blank;
     CardArguments card;
     PatternArguments pattern;
@@ -152,6 +155,28 @@ void add_blank(CLI::App& blank, Asked& asked) {
     add_unit(blank, asked.blank.unit);
     add_json(blank, asked.blank.output);
     blank.final_callback([&asked] { asked.exit = show_blank(asked.blank); });
+}
+
+void add_movement(CLI::App& movement, Asked& asked) {
+    movement
+        .add_option("--metal", asked.movement.metal,
+                    "steel, copper, stainless steel, aluminum or zinc")
+        ->required();
+    movement
+        .add_option("--length", asked.movement.length,
+                    "from the line where the panel is pinned to its free end")
+        ->required();
+    movement.add_option("--at", asked.movement.now, "the metal now, as 60F or 15C")->required();
+    movement.add_option("--low", asked.movement.low, "the coldest it gets")->required();
+    movement.add_option("--high", asked.movement.high, "the hottest it gets")->required();
+    add_words(movement, "--fixed", asked.movement.fixed, line_words,
+              "where the panel is pinned (ridge)");
+    movement.add_option("--lip", asked.movement.lip, "the lip there is: whether it jams");
+    movement.add_option("--travel", asked.movement.travel,
+                        "how far a clip's tab travels: how it is set at the free end");
+    add_unit(movement, asked.movement.unit);
+    add_json(movement, asked.movement.output);
+    movement.final_callback([&asked] { asked.exit = print_movement(asked.movement); });
 }
 
 void add_card(CLI::App& app, CardArguments& card) {
@@ -239,6 +264,10 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     add_unit(roof, asked.roof.unit);
     add_json(roof, asked.roof.output);
     roof.final_callback([&asked] { asked.exit = print_roof(asked.roof); });
+
+    add_movement(
+        *app.add_subcommand("movement", "how far a panel moves: hook gap, hem, lip, joints"),
+        asked);
 
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");

@@ -81,6 +81,20 @@ struct MovementArguments {
     Output output = Output::text;
 };
 
+struct PanelsArguments {
+    std::string sides;                          ///< path of the CSV
+    std::string plane;                          ///< by its first eave; empty: all
+    std::string module, seam_height, side_gap;  ///< as typed; empty: practice
+    FixedLine fixed = FixedLine::unsaid;
+    std::string now, low, high;  ///< temperatures of the metal; empty: not said
+    std::string metal;           ///< of the panels; empty: not said
+    bool legs_alike = false;
+    std::vector<std::string> pipes, curbs;  ///< "A, 42 in, 6 ft, 9 in"
+    std::string csv;                        ///< file to write; empty: none
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
 struct OutlineArguments {
     std::string readings;  ///< path of the CSV
     std::optional<BareUnit> unit;

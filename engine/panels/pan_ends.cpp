@@ -51,9 +51,19 @@ double past_hip(const PanEnds& ends, const DeckBound& hip) {
     return along_slope(hip, ends.seam_height - gap);
 }
 
-/// A gable or wall that is not up the slope: the pan is cut along it and turned up.
-double past_side(const PanEnds& ends, const DeckBound& side) {
-    return along_slope(side, ends.seam_height - ends.side_gap);
+/// Where the pan is cut along the line, above it or below; an open side adds nothing.
+double past_slant(const PanEnds& ends, const DeckBound& bound, double x) {
+    switch (bound.kind.value_or(EdgeKind::penetration)) {
+        case EdgeKind::valley:
+            return past_valley(ends, bound, x);
+        case EdgeKind::hip:
+            return past_hip(ends, bound);
+        case EdgeKind::gable:
+        case EdgeKind::sidewall:
+            return along_slope(bound, ends.seam_height - ends.side_gap);
+        default:
+            return 0;
+    }
 }
 
 }  // namespace
@@ -82,39 +92,25 @@ PanEnds pan_ends(FixedLine fixed, const std::optional<Movement>& movement, Lengt
 
 double past_foot(const PanEnds& ends, const DeckBound& bound, double x) {
     switch (bound.kind.value_or(EdgeKind::penetration)) {
-        case EdgeKind::valley:
-            return past_valley(ends, bound, x);
-        case EdgeKind::hip:
-            return past_hip(ends, bound);
-        case EdgeKind::gable:
-        case EdgeKind::sidewall:
-            return past_side(ends, bound);
         case EdgeKind::eave:
         case EdgeKind::transition:
             return nm_of(ends.lip + ends.gap + ends.hem);
         case EdgeKind::curb_head:
             return nm_of(ends.gap + ends.hem);
         default:
-            return 0;
+            return past_slant(ends, bound, x);
     }
 }
 
 double past_top(const PanEnds& ends, const DeckBound& bound, double x) {
     switch (bound.kind.value_or(EdgeKind::penetration)) {
-        case EdgeKind::valley:
-            return past_valley(ends, bound, x);
-        case EdgeKind::hip:
-            return past_hip(ends, bound);
-        case EdgeKind::gable:
-        case EdgeKind::sidewall:
-            return past_side(ends, bound);
         case EdgeKind::ridge:
         case EdgeKind::headwall:
         case EdgeKind::high_eave:
         case EdgeKind::transition:
             return nm_of(ends.turn_up - ends.top_back);
         default:
-            return 0;
+            return past_slant(ends, bound, x);
     }
 }
 

@@ -1,14 +1,12 @@
 // `panels`: the panels of each plane of a roof, worked out from the walk round its eaves.
 #include <algorithm>
 
-#include "engine/body/roof.h"
-#include "engine/handover/sides_file.h"
 #include "tools/cli/commands.h"
-#include "tools/cli/input_file.h"
 #include "tools/cli/metal_temperatures.h"
 #include "tools/cli/output_file.h"
 #include "tools/cli/panels_print.h"
 #include "tools/cli/print.h"
+#include "tools/cli/roof_file.h"
 
 namespace hemline {
 namespace {
@@ -143,28 +141,20 @@ Exit print_panels(const PanelsArguments& arguments) {
                       through)) {
         return Exit::problem_in_input;
     }
-    const Result<std::string> text = read_input_file(arguments.sides);
-    if (!text) {
-        return complain(arguments.sides, 0, 0, text.problem());
+    const std::optional<RoofFile> read = read_roof_file(arguments.sides, arguments.unit);
+    if (!read) {
+        return Exit::problem_in_input;
     }
-    const auto read = read_sides(*text, arguments.unit);
-    if (const auto* problem = std::get_if<TableProblem>(&read)) {
-        return complain(arguments.sides, *problem);
-    }
-    const SidesFile& file = std::get<SidesFile>(read);
-    const Result<Roof> roof = work_out_roof(file.bodies, Tape());
-    if (!roof) {
-        return complain(arguments.sides, line_named(file, roof.problem()), 1, roof.problem());
-    }
+    const auto& [file, roof] = *read;
     const Marks marks = marks_for(arguments.unit);
-    const auto layouts = roof->closes ? lay_all(arguments, file, *roof, *job, through)
-                                      : std::optional(std::vector<PanelLayout>());
+    const auto layouts = roof.closes ? lay_all(arguments, file, roof, *job, through)
+                                     : std::optional(std::vector<PanelLayout>());
     if (!layouts ||
-        (roof->closes && !write_output_file("--csv", arguments.csv, panels_csv(*layouts, marks)))) {
+        (roof.closes && !write_output_file("--csv", arguments.csv, panels_csv(*layouts, marks)))) {
         return Exit::problem_in_input;
     }
     const PanelsPrinted printed{*job, *layouts,
-                                roof->closes ? std::nullopt : std::optional(roof->miss), marks};
+                                roof.closes ? std::nullopt : std::optional(roof.miss), marks};
     if (arguments.output == Output::json) {
         print_panels_json(printed);
     } else {

@@ -5,6 +5,7 @@
 
 #include "engine/words/csv_row.h"
 #include "tools/cli/print.h"
+#include "tools/cli/roof_file.h"
 
 namespace hemline {
 namespace {
@@ -22,10 +23,6 @@ std::string_view word_of_pan(PanKind kind) {
 
 std::string_view word_of_line(FixedLine line) {
     return line == FixedLine::ridge ? "ridge" : "eave";
-}
-
-Text roof_miss(Length miss) {
-    return say("The walk does not close: it misses by {1}, more than its readings allow.", miss);
 }
 
 /// What nobody said.
@@ -185,14 +182,14 @@ void print_panels_json(const PanelsPrinted& printed) {
     }
     json["problems"] = Json::array();
     if (printed.miss) {
-        json["problems"].push_back(roof_miss(*printed.miss).english(printed.marks));
+        json["problems"].push_back(miss_text(*printed.miss).english(printed.marks));
     }
     print_json(json);
 }
 
 void print_panels_text(const PanelsPrinted& printed) {
     if (printed.miss) {
-        std::cout << roof_miss(*printed.miss).english(printed.marks) << '\n';
+        std::cout << miss_text(*printed.miss).english(printed.marks) << '\n';
         return;
     }
     std::cout << "Worked out from the walk: read every plane before panels are ordered.\n";

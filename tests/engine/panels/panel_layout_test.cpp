@@ -210,6 +210,50 @@ TEST_CASE("A pan in a valley stops short of its line by half the open valley, le
           doctest::Approx(144 * std::sqrt(1.25) + 0.5 - 1.5 * (3.125 - 0.75)).epsilon(1e-6));
 }
 
+TEST_CASE("Clips: 6 in from each end of a stretch, at most 24 in apart; a short one has one") {
+    const auto clips = [](double stretch) {
+        LaidPan left, right;
+        const double top = stretch * 25.4e6, w = 16 * 25.4e6;
+        left.flat = {{0, w, 0, 0, top, top, 0, 1}};
+        right.flat = {{w, 2 * w, 0, 0, top, top, 0, 1}};
+        const std::vector<LaidPan> pans = {left, right};
+        return laid_seams(std::vector<Length>{inches(16)}, pans)[0].clips;
+    };
+    CHECK(clips(0) == 0);
+    CHECK(clips(5) == 1);
+    CHECK(clips(12) == 1);
+    CHECK(clips(12.5) == 2);
+    CHECK(clips(36) == 2);
+    CHECK(clips(36.5) == 3);
+    // Beside a dormer a seam is in two stretches, with the clips of both.
+    const PanelLayout layout = laid(said_plane(dormer_house(456, 188)));
+    CHECK(layout.seams[12].length < layout.seams[3].length);
+    CHECK(layout.seams[12].clips >= 4);
+}
+
+TEST_CASE("Seams keep off walls and the tops of valleys and hips, and a seam may lie on a hip's") {
+    const auto told = [](const DeckPlane& plane) {
+        std::string all;
+        for (const KeepOff& one : keep_offs(plane, {}, Practice())) {
+            CHECK(one.off == inches(2));
+            all += one.what.english() + " " + tell_length(one.at, Marks::sixteenth) +
+                   (one.on_it ? " or on it; " : "; ");
+        }
+        return all;
+    };
+    CHECK(told(said_plane(gable_house(480, 30))) == "");
+    CHECK(told(said_plane(hip_house(480, 24))) ==
+          "the top of hip E 12 ft or on it; the top of hip F 28 ft or on it; ");
+    CHECK(told(said_plane(l_house())) == "the top of hip G 12 ft or on it; ");
+    const std::string dormer = told(said_plane(dormer_house(456, 188)));
+    CHECK(dormer.find("the top of valley") != std::string::npos);
+    CHECK(dormer.find(" 19 ft 8 in; ") != std::string::npos);
+    CHECK(dormer.find("the wall line") != std::string::npos);
+    CHECK(dormer.find(" 15 ft 8 in; ") != std::string::npos);
+    CHECK(dormer.find(" 23 ft 8 in; ") != std::string::npos);
+    CHECK(dormer.find("or on it") == std::string::npos);
+}
+
 TEST_CASE("Pinned at the ridge the foot is bent for what the plane moves") {
     PanelJob job = usual_panel_job();
     job.practice.fixed_line = FixedLine::ridge;

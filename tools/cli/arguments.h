@@ -10,6 +10,7 @@
 #include "engine/measure/length_text.h"
 #include "engine/record/said_values.h"
 #include "engine/roof/edge.h"
+#include "engine/trim/practice.h"
 
 namespace hemline {
 
@@ -67,6 +68,29 @@ struct FoldArguments {
 struct RoofArguments {
     std::string sides;          ///< path of the CSV
     std::string svg, readings;  ///< files to write; empty: none
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+struct MovementArguments {
+    std::string metal, length;
+    std::string now, low, high;  ///< temperatures of the metal
+    FixedLine fixed = FixedLine::ridge;
+    std::string lip, travel;  ///< of the trim and of the clip there is; empty: not judged
+    std::optional<BareUnit> unit;
+    Output output = Output::text;
+};
+
+struct PanelsArguments {
+    std::string sides;                          ///< path of the CSV
+    std::string plane;                          ///< by its first eave; empty: all
+    std::string module, seam_height, side_gap;  ///< as typed; empty: practice
+    FixedLine fixed = FixedLine::unsaid;
+    std::string now, low, high;  ///< temperatures of the metal; empty: not said
+    std::string metal;           ///< of the panels; empty: not said
+    bool legs_alike = false;
+    std::vector<std::string> pipes, curbs;  ///< "A, 42 in, 6 ft, 9 in"
+    std::string csv;                        ///< file to write; empty: none
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

@@ -20,6 +20,10 @@ Exit print_fold(const FoldArguments& arguments);
 Exit print_outline(const OutlineArguments& arguments);
 /// The planes and edges of a roof, from the walk round its eaves.
 Exit print_roof(const RoofArguments& arguments);
+/// How far a panel moves, and the gap, hem, lip and joints that let it.
+Exit print_movement(const MovementArguments& arguments);
+/// The panels of each plane: seams, lengths to order, clips, closures, pairs.
+Exit print_panels(const PanelsArguments& arguments);
 /// Whether a corner or a rectangle is square, by 3-4-5 and by diagonals.
 Exit check_square(const SquareArguments& arguments);
 /// Width of a trim's blank, its brake marks and the order of its bends.

@@ -33,6 +33,8 @@ std::map<std::string, EdgeKind> kinds_with_fold() {
 const std::map<std::string, EdgeKind> kind_words = kinds_with_fold();
 const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
                                                     {"square", Fascia::square_cut}};
+const std::map<std::string, FixedLine> line_words = {{"eave", FixedLine::eave},
+                                                     {"ridge", FixedLine::ridge}};
 const std::map<std::string, Paper> paper_words = {{"letter", Paper::letter}, {"a4", Paper::a4}};
 const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
                                                     {"mm", BareUnit::millimetre},
@@ -82,6 +84,8 @@ struct Asked {
     FoldArguments fold;
     OutlineArguments outline;
     RoofArguments roof;
+    MovementArguments movement;
+    PanelsArguments panels;
     BlankArguments blank;
     CardArguments card;
     PatternArguments pattern;
@@ -152,6 +156,62 @@ void add_blank(CLI::App& blank, Asked& asked) {
     add_unit(blank, asked.blank.unit);
     add_json(blank, asked.blank.output);
     blank.final_callback([&asked] { asked.exit = show_blank(asked.blank); });
+}
+
+void add_movement(CLI::App& movement, Asked& asked) {
+    movement
+        .add_option("--metal", asked.movement.metal,
+                    "steel, copper, stainless steel, aluminum or zinc")
+        ->required();
+    movement
+        .add_option("--length", asked.movement.length,
+                    "from the line where the panel is pinned to its free end")
+        ->required();
+    movement.add_option("--at", asked.movement.now, "the metal now, as 60F or 15C")->required();
+    movement.add_option("--low", asked.movement.low, "the coldest it gets")->required();
+    movement.add_option("--high", asked.movement.high, "the hottest it gets")->required();
+    add_words(movement, "--fixed", asked.movement.fixed, line_words,
+              "where the panel is pinned (ridge)");
+    movement.add_option("--lip", asked.movement.lip, "the lip there is: whether it jams");
+    movement.add_option("--travel", asked.movement.travel,
+                        "how far a clip's tab travels: how it is set at the free end");
+    add_unit(movement, asked.movement.unit);
+    add_json(movement, asked.movement.output);
+    movement.final_callback([&asked] { asked.exit = print_movement(asked.movement); });
+}
+
+void add_panels(CLI::App& panels, Asked& asked) {
+    PanelsArguments& said = asked.panels;
+    panels.add_option("SIDES", said.sides, "sides file, as for roof")->required();
+    panels.add_option("--plane", said.plane, "this plane alone, by its first eave");
+    panels.add_option("--module", said.module, "from seam to seam (16 in)");
+    panels.add_option("--seam-height", said.seam_height, "of the finished seam (1 1/2 in)");
+    auto* fixed = add_words(panels, "--fixed", said.fixed, line_words,
+                            "where the panels are pinned (eave, assumed)");
+    auto* now = panels.add_option("--at", said.now, "the metal now, as 60F or 15C");
+    auto* low = panels.add_option("--low", said.low, "the coldest it gets");
+    auto* high = panels.add_option("--high", said.high, "the hottest it gets");
+    now->needs(low)->needs(high);
+    low->needs(now);
+    high->needs(now);
+    panels.add_option("--metal", said.metal, "of the panels (galvanized steel)");
+    panels.add_option("--side-gap", said.side_gap,
+                      "from a gable or wall to the last pan's turn-up (1/4 in)");
+    panels.add_flag("--legs-alike", said.legs_alike,
+                    "a pan's two seam legs are alike: it may be turned end for end");
+    panels.add_option("--pipe", said.pipes, "PLANE,X,Y,BASE: a pipe's boot; may be repeated")
+        ->allow_extra_args(false);
+    panels.add_option("--curb", said.curbs, "PLANE,X,Y,WIDTH: a curb's middle; may be repeated")
+        ->allow_extra_args(false);
+    panels.add_option("--csv", said.csv, "file for a table of the pans");
+    add_unit(panels, said.unit);
+    add_json(panels, said.output);
+    panels.final_callback([&asked, fixed, now] {
+        if (asked.panels.fixed == FixedLine::ridge && now->count() == 0) {
+            throw CLI::RequiresError(fixed->get_name() + " ridge", "--at, --low and --high");
+        }
+        asked.exit = print_panels(asked.panels);
+    });
 }
 
 void add_card(CLI::App& app, CardArguments& card) {
@@ -239,6 +299,13 @@ void add_desk_commands(CLI::App& app, Asked& asked) {
     add_unit(roof, asked.roof.unit);
     add_json(roof, asked.roof.output);
     roof.final_callback([&asked] { asked.exit = print_roof(asked.roof); });
+
+    add_movement(
+        *app.add_subcommand("movement", "how far a panel moves: hook gap, hem, lip, joints"),
+        asked);
+
+    add_panels(*app.add_subcommand("panels", "the panels of each plane: seams, lengths, clips"),
+               asked);
 
     auto& card =
         *app.add_subcommand("card", "every mark of one piece, from the end the tape hooks");

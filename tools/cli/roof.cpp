@@ -2,16 +2,13 @@
 #include <cmath>
 #include <iostream>
 
-#include "engine/body/roof.h"
 #include "engine/handover/roof_drawing.h"
 #include "engine/handover/roof_readings.h"
-#include "engine/handover/sides_file.h"
 #include "engine/roof/nearest.h"
-#include "engine/words/result.h"
 #include "tools/cli/commands.h"
-#include "tools/cli/input_file.h"
 #include "tools/cli/output_file.h"
 #include "tools/cli/print.h"
+#include "tools/cli/roof_file.h"
 
 namespace hemline {
 namespace {
@@ -102,11 +99,6 @@ Json plane_json(const SidesFile& file, const Sides& sides, const Roof& roof,
     return json;
 }
 
-Text miss_text(const Roof& roof) {
-    return say("The walk does not close: it misses by {1}, more than its readings allow.",
-               roof.miss);
-}
-
 Json roof_json(const SidesFile& file, const Roof& roof, Marks marks) {
     const Sides sides = sides_of(file);
     Json json;
@@ -122,14 +114,14 @@ Json roof_json(const SidesFile& file, const Roof& roof, Marks marks) {
     }
     json["problems"] = Json::array();
     if (!roof.closes) {
-        json["problems"].push_back(miss_text(roof).english(marks));
+        json["problems"].push_back(miss_text(roof.miss).english(marks));
     }
     return json;
 }
 
 void print_roof_text(const SidesFile& file, const Roof& roof, Marks marks) {
     if (!roof.closes) {
-        std::cout << miss_text(roof).english(marks) << '\n';
+        std::cout << miss_text(roof.miss).english(marks) << '\n';
         return;
     }
     constexpr double foot_nm = 304.8e6;
@@ -156,30 +148,22 @@ void print_roof_text(const SidesFile& file, const Roof& roof, Marks marks) {
 }  // namespace
 
 Exit print_roof(const RoofArguments& arguments) {
-    const Result<std::string> text = read_input_file(arguments.sides);
-    if (!text) {
-        return complain(arguments.sides, 0, 0, text.problem());
+    const std::optional<RoofFile> read = read_roof_file(arguments.sides, arguments.unit);
+    if (!read) {
+        return Exit::problem_in_input;
     }
-    const auto read = read_sides(*text, arguments.unit);
-    if (const auto* problem = std::get_if<TableProblem>(&read)) {
-        return complain(arguments.sides, *problem);
-    }
-    const SidesFile& file = std::get<SidesFile>(read);
-    const Result<Roof> roof = work_out_roof(file.bodies, Tape());
-    if (!roof) {
-        return complain(arguments.sides, line_named(file, roof.problem()), 1, roof.problem());
-    }
+    const auto& [file, roof] = *read;
     const Marks marks = marks_for(arguments.unit);
-    if (roof->closes && (!write_output_file("--svg", arguments.svg,
-                                            roof_svg(*roof, file.bodies, english_on(marks))) ||
-                         !write_output_file("--readings", arguments.readings,
-                                            expected_readings(*roof, file.bodies, marks)))) {
+    if (roof.closes && (!write_output_file("--svg", arguments.svg,
+                                           roof_svg(roof, file.bodies, english_on(marks))) ||
+                        !write_output_file("--readings", arguments.readings,
+                                           expected_readings(roof, file.bodies, marks)))) {
         return Exit::problem_in_input;
     }
     if (arguments.output == Output::json) {
-        print_json(roof_json(file, *roof, marks));
+        print_json(roof_json(file, roof, marks));
     } else {
-        print_roof_text(file, *roof, marks);
+        print_roof_text(file, roof, marks);
     }
     return Exit::fine;
 }

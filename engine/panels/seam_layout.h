@@ -1,0 +1,59 @@
+// Where the seams of a plane lie: balanced between its sides, then shifted by the least that keeps
+// them off what they must not lie on.
+//
+//    |  e  |  m  |  m  |  m  |  e  |      two square sides: equal end pans e, more than half of m
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "engine/panels/deck_plane.h"
+#include "engine/panels/keep_off.h"
+#include "engine/quantity/length.h"
+
+namespace hemline {
+
+/// Where the pans of a plane end at a side.
+struct SideLine {
+    Length at;            ///< a square side's stands its gap in from the edge
+    bool square = false;  ///< up the slope (gable, wall); else the pans are cut along it
+};
+struct LevelLine {
+    Length from, to;
+};
+struct SeamFrame {
+    SideLine left, right;
+    LevelLine eave, top;  ///< of no length where the plane has none
+    Length module;
+};
+
+/// Of a plane whose square sides have pans that stand `gap` in from them.
+SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap);
+
+/// All seams, from the left. Two square sides: equal end pans between m/2 and m. Two cut sides: a
+/// seam or the middle of a pan on the middle of the longer of eave and top, whichever leaves the
+/// wider narrowest piece at a corner. One of each: a whole pan at the square side, unless the last
+/// piece on the shortest level line would be under 4 in. Where the plane is no wider than a pan:
+/// none. Common practice, no published source.
+std::vector<Length> balanced_seams(const SeamFrame& frame);
+
+struct SeamLayout {
+    std::vector<Length> seams;
+    Length shift;                  ///< from where balancing put them, to the right
+    std::vector<KeepOff> staying;  ///< conflicts that no shift clears
+    /// Two square sides, and a conflict stays: the seams with one pan more, which clear all.
+    std::optional<std::vector<Length>> with_one_more;
+};
+
+/// The least shift on the 1/16 in grid that clears all, or as many as can be: every one is tried
+/// that keeps the end pans at square sides from 4 in to the module; of two alike the one to the
+/// right.
+SeamLayout lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off);
+
+/// Those that a seam lies too near to.
+std::vector<KeepOff> conflicts_of(std::span<const Length> seams, std::span<const KeepOff> keep_off);
+/// From the line to the nearest seam; none without seams.
+std::optional<Length> nearest_seam(std::span<const Length> seams, Length at);
+
+}  // namespace hemline

@@ -26,6 +26,13 @@ float at_hand(const Ui& ui, Box box, float used, float w) {
 
 }  // namespace
 
+void see_first(Action& main, std::size_t below, const Text& words) {
+    main.first = words;
+    main.waits = below > 0 && main.look == Look::primary;
+}
+
+bool is_low(const Ui& ui) { return !ui.portrait() && !is_roomy(ui); }
+
 ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w)
     : actions_(actions),
       w_(w),
@@ -36,7 +43,8 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
         return;
     }
     for (const Action& action : actions) {
-        least_.push_back(std::max(ui.label_width(action.label), ui.mm(other_w_mm)));
+        least_.push_back(std::max({ui.label_width(action.label), ui.mm(other_w_mm),
+                                   action.first.empty() ? 0 : ui.label_width(action.first)}));
     }
     least_.back() = std::max(least_.back(), ui.mm(primary_w_mm));
     const bool roomy = is_roomy(ui);
@@ -134,9 +142,11 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
         for (std::size_t i = row.from; i < row.to; ++i) {
             const Action& action = actions_[i];
             const float w = wide[i - row.from];
-            if (ui.button(action.name, action.label, {at_hand(ui, box, used, w), y, w, row.h},
-                          action.look, i + 1 < actions_.size() ? largest : Size::title)) {
-                tapped = action.name;
+            const std::string name = action.waits ? below_target : action.name;
+            if (ui.button(name, action.waits ? action.first : action.label,
+                          {at_hand(ui, box, used, w), y, w, row.h}, action.look,
+                          i + 1 < actions_.size() ? largest : Size::title)) {
+                tapped = name;
             }
             used += w + (i + 1 < row.to ? gap_after(i) : 0);
         }

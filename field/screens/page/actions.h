@@ -52,6 +52,7 @@ class ActionRows {
     std::vector<float> least_;  // width of each
     std::vector<Row> rows_;
     float w_, gap_, far_, other_most_;
+    bool has_main_ = true;  ///< the last is the main action; else all are of the usual size
 };
 
 }  // namespace hemline

@@ -209,8 +209,7 @@ void walk(Journey& crew) {
     crew.tap_all({"digit 1", "answer", "answer"});  // far too few, noted
     crew.reach_card("A", TrimRole::main, 1);
     crew.tap_all({"folded", "step cut", "step half", "end right", "step meeting", "end left"});
-    crew.tap_all(
-        {"step finished", "section", "row leg 1", "inches 4", "drop", "bend 1", "digit 2"});
+    crew.tap_all({"step finished", "section", "leg 1", "inches 4", "drop", "bend 1", "digit 2"});
     crew.tap_all({"turned down", "drop", "hem 3", "closed hem", "drop", "done", "to card"});
     tap_in_vain(crew, "cut");
     crew.tap("cut");

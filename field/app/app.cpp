@@ -65,6 +65,7 @@ void App::draw(Ui& ui) {
     hear_crew();
     ui.set_hand(state().hand);
     ui.speak(phrases(), state().marks);
+    ui.lists_of(state().events.empty() ? "" : print_event_id(state().events.front().id));
     if (ui.keyboard().shows_sheet()) {
         if (draw_keys(ui, state())) {
             ui.keyboard().put_sheet_away();

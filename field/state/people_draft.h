@@ -40,12 +40,18 @@ struct GateDraft {
     bool humidity_next = false;
 };
 
+/// An edge's values.
+struct ValuesDraft {
+    bool within = false;  ///< those within practice are opened
+};
+
 struct HistoryDraft {
     std::optional<EventId> entry;  ///< the one that was touched
 };
 
 struct PeopleDrafts {
     HistoryDraft history;
+    ValuesDraft values;
     PersonDraft person;
     SendBackDraft send_back;
     DayDraft day;

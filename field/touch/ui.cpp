@@ -238,6 +238,7 @@ Box Ui::begin_scroll(std::string_view name, Box view, float content_height) {
     scroll_->view = view;
     scroll_->content = content_height;
     scroll_->drawn = true;
+    scroll_->wanted.clear();
     if (touch_ != nullptr && view.holds(touch_->origin_x(), touch_->origin_y())) {
         scroll_->top -= touch_->scroll();
     }
@@ -273,6 +274,45 @@ void Ui::end_scroll() {
     draw_scroll_bar();
     ImGui::PopClipRect();
     scroll_ = nullptr;
+}
+
+void Ui::to_be_seen(Box box) {
+    require(scroll_ != nullptr, "what is to be seen lies in a list");
+    box.y += scroll_->top - scroll_->view.y;
+    scroll_->wanted.push_back(box);
+}
+
+std::size_t Ui::left_below(std::string_view list) const {
+    const auto found = scrolls_.find(list);
+    if (found == scrolls_.end()) {
+        return 0;
+    }
+    const Scroll& one = found->second;
+    const float end = one.top + one.view.h + mm(1);
+    return static_cast<std::size_t>(std::count_if(one.wanted.begin(), one.wanted.end(),
+                                                  [end](Box box) { return box.bottom() > end; }));
+}
+
+void Ui::go_on_below(std::string_view list) {
+    const auto found = scrolls_.find(list);
+    if (found == scrolls_.end()) {
+        return;
+    }
+    Scroll& one = found->second;
+    const float end = one.top + one.view.h;
+    float next = one.top + one.view.h;
+    for (const Box& box : one.wanted) {
+        next = box.bottom() > end + mm(1) ? std::min(next, box.y - mm(2)) : next;
+    }
+    // Of what is higher than the list shows, the next part.
+    one.top = next > one.top + mm(1) ? next : end;
+}
+
+void Ui::lists_of(std::string_view job) {
+    if (job_ != job) {
+        scrolls_.clear();
+        job_ = job;
+    }
 }
 
 /// Shows which part of the list is in view, and an arrow head where more lies above or below.

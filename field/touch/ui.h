@@ -165,6 +165,14 @@ class Ui {
     /// fits. The box has no lower end.
     Box begin_scroll(std::string_view name, Box view, OpensAt opens_at = {});
     void end_scroll(float content_height);
+    /// Within a list: what is to be seen before the screen's main action counts.
+    void to_be_seen(Box box);
+    /// How many such boxes lie below what shows of that list, as it was drawn last.
+    [[nodiscard]] std::size_t left_below(std::string_view list) const;
+    /// Scrolls that list on, to the first of them.
+    void go_on_below(std::string_view list);
+    /// Lists of another job open at their top.
+    void lists_of(std::string_view job);
 
     [[nodiscard]] const std::vector<Target>& targets() const { return targets_; }
     /// The target that was tapped in this frame; empty: none.
@@ -184,8 +192,9 @@ class Ui {
   private:
     struct Scroll {
         Box view;
-        float content = 0, top = 0;  ///< height of the list in pixels; pixels above the view
-        bool drawn = false;          ///< in this frame
+        float content = 0, top = 0;    ///< height of the list in pixels; pixels above the view
+        bool drawn = false;            ///< in this frame
+        std::vector<Box> wanted = {};  ///< what is to be seen, from the list's top
     };
     struct KeyTaps {
         std::string name, refused;
@@ -236,6 +245,7 @@ class Ui {
     std::vector<std::string> faults_;
     std::map<std::string, Scroll, std::less<>> scrolls_;  ///< by the list's name
     Scroll* scroll_ = nullptr;                            ///< the list being drawn in
+    std::string job_;                                     ///< whose lists they are
     KeyTaps keys_;
     std::set<std::string, std::less<>> asked_, asked_before_;  ///< warnings of this frame, the last
     double asked_at_ = -1e9;                                   ///< when a new one showed

@@ -32,7 +32,9 @@ export async function pass_gate(tablet) {
 export async function do_next(tablet) {
   const names = await tablet.names();
   const words = (await tablet.words()).join(' | ');
-  if (names.includes('cut')) {
+  if (names.includes('below')) {  // the black button first goes to what is below the fold
+    await tablet.tap('below');
+  } else if (names.includes('cut')) {
     await tablet.tap('cut');
   } else if (names.includes('yes anchors')) {
     await pass_gate(tablet);

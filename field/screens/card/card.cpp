@@ -65,19 +65,52 @@ Text words_of(const std::vector<Fact>& cuts) {
                                : say("All {1} cut: {2}", cuts.size(), joined(lengths, ", "));
 }
 
-std::vector<Action> actions_of(const State& state, const Card& card, bool can_cut) {
-    std::vector<Action> actions = {
-        {"leave", say("Roof")},
-        {"run", say("The run")},
-        {"folded", say("Folded")},
-        {"differently", say("Cut differently"), can_cut ? Look::plain : Look::off},
-        {"spoiled", say("Spoiled"), can_cut ? Look::plain : Look::off, true}};
+/// `below`: marks that are not in sight yet.
+std::vector<Action> actions_of(const Ui& ui, const State& state, const Card& card, bool can_cut,
+                               std::size_t below) {
+    const Look other = can_cut ? Look::plain : Look::off;
+    std::vector<Action> actions = {{"leave", say("Roof")},
+                                   {"run", say("The run")},
+                                   {"folded", say("Folded")},
+                                   {"differently", say("Cut differently"), other},
+                                   {"spoiled", say("Spoiled"), other}};
     if (const std::vector<Fact> cuts = cuts_in_one_go(state, card); can_cut && cuts.size() > 1) {
-        actions.push_back({"cut alike", words_of(cuts)});
+        if (is_low(ui)) {  // there is no room for both
+            actions.erase(actions.begin() + 1);
+        }
+        actions.push_back({"cut alike", words_of(cuts), below > 0 ? Look::off : Look::plain});
     }
     actions.push_back(
         {"cut", can_cut ? say("Cut as shown") : say("Waits"), can_cut ? Look::primary : Look::off});
+    see_first(actions.back(), below,
+              say_count("{1} more mark below", "{1} more marks below", std::int64_t(below)));
     return actions;
+}
+
+/// The heading as a whole if all marks have room below it, else in brief; where even then none has,
+/// its words come after the marks, the last of which is the length.
+void draw_card_body(Ui& ui, const State& state, const Card& card, std::string_view list, Box body) {
+    const Tapes tapes = tapes_of(state);
+    const float waits = card.waits_for.empty()
+                            ? 0
+                            : ui.paragraph_height(body.w, card.waits_for, Size::title) + ui.mm(3);
+    Box below = body;
+    take_top(below, heading_height(ui, state, card, Heading::whole, body.w) + waits);
+    const bool whole = piece_height(ui, card, tapes, below) <= below.h + 1;
+    below = body;
+    take_top(below, heading_height(ui, state, card, Heading::brief, body.w));
+    const bool brief = has_room_for_heading(ui, below);
+    if (whole || brief) {
+        draw_card_heading(ui, state, card, whole ? Heading::whole : Heading::brief, body);
+    }
+    const Text after = whole   ? Text()
+                       : brief ? legs_and_screws(card)
+                               : joined({metal_and_hook(state, card), legs_and_screws(card)}, "; ");
+    if (waits > 0) {
+        take_top(body,
+                 ui.paragraph(body.x, body.y, body.w, card.waits_for, Size::title) + ui.mm(3));
+    }
+    draw_piece(ui, card, tapes, body, list, after);
 }
 
 }  // namespace
@@ -98,23 +131,14 @@ Wished draw_card(Ui& ui, const State& state, Drafts& /*drafts*/) {
         return wish;
     }
     const bool can_cut = card->waits_for.empty() && card->stick > 0;
-    const Frame frame =
-        open_frame(ui, state, title_for(*work, *card), actions_of(state, *card, can_cut));
+    const std::string list = "card " + title_for(*work, *card).english();
+    const Frame frame = open_frame(ui, state, title_for(*work, *card),
+                                   actions_of(ui, state, *card, can_cut, ui.left_below(list)));
     Wished wish = frame.wish;
-    Box body = ui.begin_scroll("card " + title_for(*work, *card).english(), frame.body);
-    const float top = body.y;
-    draw_card_heading(ui, state, *card, body);
-    if (!card->waits_for.empty()) {
-        take_top(body,
-                 ui.paragraph(body.x, body.y, body.w, card->waits_for, Size::title) + ui.mm(3));
-    }
-    const float heading = body.y - top;
-    body.h = frame.body.h - heading;
-    const Tapes tapes = tapes_of(state);
-    body.h = piece_height(ui, *card, tapes, body);
-    draw_piece(ui, *card, tapes, body);
-    ui.end_scroll(heading + body.h);
-    if (frame.tapped == "cut") {
+    draw_card_body(ui, state, *card, list, frame.body);
+    if (frame.tapped == below_target) {
+        ui.go_on_below(list);
+    } else if (frame.tapped == "cut") {
         wish = Keep{cut_as_shown(*card)};
     } else if (frame.tapped == "cut alike") {
         wish = KeepAll{cuts_in_one_go(state, *card)};

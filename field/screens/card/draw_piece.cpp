@@ -16,10 +16,19 @@ namespace hemline {
 
 namespace {
 
-constexpr float tape_mm = 8;
-constexpr float metal_mm_most = 34, metal_mm_least = 13;
+constexpr float metal_mm_most = 34;
 constexpr float screw_mm = 0.9F;  // radius
-constexpr float above_metal_mm = 2, to_tape_mm = 3, below_tape_mm = 1;
+constexpr float above_metal_mm = 2, below_tape_mm = 1;
+
+/// Heights of the outline, in mm.
+struct OutlineHeights {
+    float metal_least, to_tape, tape;
+
+    [[nodiscard]] float beside_metal() const {
+        return above_metal_mm + to_tape + tape + below_tape_mm;
+    }
+};
+constexpr OutlineHeights roomy_outline{13, 3, 8}, tight_outline{8.5F, 2, 7};
 
 /// From a length along the piece to a pixel.
 struct Along {
@@ -257,22 +266,28 @@ void draw_tape(Ui& ui, const Along& along, Length end, Marks marks, Box tape) {
     }
 }
 
-constexpr float beside_labels_mm = above_metal_mm + to_tape_mm + tape_mm + below_tape_mm;
-
 /// Where the lengths of the piece are on the screen.
 struct Laid {
+    OutlineHeights outline;
     Along along;
     Length stick_left;
     std::vector<MarkLabel> labels;
     LabelsLaid below;
 
     [[nodiscard]] float beside_metal(const Ui& ui) const {
-        return below.rows.height + ui.mm(beside_labels_mm);
+        return below.rows.height + ui.mm(outline.beside_metal());
+    }
+    [[nodiscard]] float least(const Ui& ui) const {
+        return beside_metal(ui) + ui.mm(outline.metal_least);
     }
 };
 
-Laid laid_out(const Ui& ui, const Card& card, Tapes tapes, Box box) {
-    Laid laid;
+/// What a bar takes of a list that scrolls.
+constexpr float piece_bar_mm = 4;
+constexpr float labels_mm_least = 15;  // of them that show at once
+
+Laid laid_out(const Ui& ui, const Card& card, Tapes tapes, Box box, const OutlineHeights& outline) {
+    Laid laid{outline, {}, {}, {}, {}};
     laid.stick_left = std::max(card.cut, card.stick_length - card.stick_from);
     laid.along = {box.x, static_cast<float>(static_cast<double>(box.w) /
                                             static_cast<double>(laid.stick_left.nm()))};
@@ -281,7 +296,7 @@ Laid laid_out(const Ui& ui, const Card& card, Tapes tapes, Box box) {
     for (const MarkLabel& label : laid.labels) {
         places.push_back(laid.along.at(label.at));
     }
-    take_bottom(box, ui.mm(metal_mm_least + beside_labels_mm));
+    take_bottom(box, ui.mm(outline.metal_least + outline.beside_metal()));
     laid.below = lay_labels(ui, laid.labels, places, tapes, box);
     return laid;
 }
@@ -302,37 +317,69 @@ void draw_hatching(Ui& ui, Box box) {
 }
 
 float piece_height(const Ui& ui, const Card& card, Tapes tapes, Box box) {
-    return std::max(box.h, laid_out(ui, card, tapes, box).beside_metal(ui) + ui.mm(metal_mm_least));
+    return laid_out(ui, card, tapes, box, roomy_outline).least(ui);
 }
 
-void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box) {
-    Laid laid = laid_out(ui, card, tapes, box);
-    const auto& [along, stick_left, labels, below] = laid;
+bool has_room_for_heading(const Ui& ui, Box box) {
+    return box.h >=
+           ui.mm(tight_outline.metal_least + tight_outline.beside_metal() + labels_mm_least);
+}
+
+namespace {
+
+/// The rest of the stick, hatched.
+void draw_rest(Ui& ui, const Card& card, Box rest) {
+    draw_hatching(ui, rest);
+    const Text words = card.left_over >= inches(1) ? say("not this piece") : Text();
+    if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
+        const float w = ui.text_width(words, Size::small) + ui.mm(3);
+        const float h = ui.line_height(Size::small) + ui.mm(1);
+        ui.ink()->AddRectFilled({rest.mid_x() - w / 2, rest.mid_y() - h / 2},
+                                {rest.mid_x() + w / 2, rest.mid_y() + h / 2}, ui.colours().paper);
+        ui.text(rest.mid_x(), rest.mid_y() - h / 2 + ui.mm(0.5F), words, Size::small, Align::centre,
+                ui.colours().ink);
+    }
+}
+
+}  // namespace
+
+void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box, std::string_view list,
+                const Text& after) {
+    const float after_h =
+        after.empty() ? 0 : ui.mm(1) + ui.paragraph_height(box.w, after, Size::small);
+    Laid laid = laid_out(ui, card, tapes, box, roomy_outline);
+    if (box.h < laid.least(ui) + after_h) {
+        box.w -= ui.mm(piece_bar_mm);
+        laid = laid_out(ui, card, tapes, box, tight_outline);
+    }
+    const auto& [outline, along, stick_left, labels, below] = laid;
     Box metal = box;
     take_top(metal, ui.mm(above_metal_mm));
-    metal.h =
-        std::clamp(box.h - laid.beside_metal(ui), ui.mm(metal_mm_least), ui.mm(metal_mm_most));
+    metal.h = std::clamp(box.h - laid.beside_metal(ui) - after_h, ui.mm(outline.metal_least),
+                         ui.mm(metal_mm_most));
     const float cut_x = along.at(card.cut);
     if (stick_left > card.cut) {
-        const Box rest{cut_x, metal.y, metal.right() - cut_x, metal.h};
-        draw_hatching(ui, rest);
-        const Text words = card.left_over >= inches(1) ? say("not this piece") : Text();
-        if (rest.w > ui.text_width(words, Size::small) + ui.mm(4)) {
-            const float w = ui.text_width(words, Size::small) + ui.mm(3);
-            const float h = ui.line_height(Size::small) + ui.mm(1);
-            ui.ink()->AddRectFilled({rest.mid_x() - w / 2, rest.mid_y() - h / 2},
-                                    {rest.mid_x() + w / 2, rest.mid_y() + h / 2},
-                                    ui.colours().paper);
-            ui.text(rest.mid_x(), rest.mid_y() - h / 2 + ui.mm(0.5F), words, Size::small,
-                    Align::centre, ui.colours().ink);
-        }
+        draw_rest(ui, card, {cut_x, metal.y, metal.right() - cut_x, metal.h});
     }
     draw_metal(ui, card, along, metal);
-    const Box tape{metal.x, metal.bottom() + ui.mm(to_tape_mm), metal.w, ui.mm(tape_mm)};
+    const Box tape{metal.x, metal.bottom() + ui.mm(outline.to_tape), metal.w, ui.mm(outline.tape)};
     draw_marks(ui, card, along, metal, tape.y);
     draw_tape(ui, along, stick_left, tapes.marks, tape);
-    laid.below.rows.move_down(tape.bottom() - box.y);
-    draw_labels(ui, labels, laid.below, tapes.marks);
+    // What is scrolled up ends at the tape's line.
+    const Box view{box.x, tape.bottom() + ui.mm(0.3F), box.w + ui.mm(piece_bar_mm),
+                   std::max(0.0F, box.bottom() - tape.bottom() - ui.mm(0.3F))};
+    const Box moving = ui.begin_scroll(list, view);
+    const float top = moving.y - ui.mm(0.3F);
+    laid.below.rows.move_down(top - box.y);
+    draw_labels(ui, labels, laid.below, tapes.marks, tape.bottom());
+    const float labels_end = top + laid.below.rows.height;
+    if (!after.empty()) {
+        ui.paragraph(box.x, labels_end + ui.mm(1), box.w, after, Size::small);
+    }
+    // The last row, too, can be scrolled up to the tape.
+    const bool fits = laid.below.rows.height + after_h <= view.h + 1;
+    const float last = laid.below.rows.labels.empty() ? 0 : laid.below.rows.labels.back().box.y;
+    ui.end_scroll(fits ? 0 : std::max(laid.below.rows.height + after_h, last - moving.y + view.h));
 }
 
 }  // namespace hemline

@@ -92,16 +92,20 @@ LabelsLaid lay_labels(const Ui& ui, const std::vector<MarkLabel>& labels,
     return laid.rows.height <= box.h ? laid : lay_at(ui, labels, places, one, Size::bold, box);
 }
 
-void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid,
-                 Marks marks) {
+void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid, Marks marks,
+                 float tape) {
     const Colour chalk = ui.colours().chalk;
     const float thick = ui.mm(0.5F);
     for (std::size_t i = 0; i < labels.size(); ++i) {
         const auto& [box, leader] = laid.rows.labels[i];
-        for (std::size_t n = 1; n < leader.size(); ++n) {
-            ui.ink()->AddLine({leader[n - 1].x, leader[n - 1].y}, {leader[n].x, leader[n].y}, chalk,
-                              thick);
+        Spot from{leader.front().x, tape};
+        for (std::size_t n = 1; n < leader.size() && box.bottom() > tape; ++n) {
+            if (leader[n].y > tape) {  // else it is scrolled up past the tape
+                ui.ink()->AddLine({from.x, from.y}, {leader[n].x, leader[n].y}, chalk, thick);
+                from = leader[n];
+            }
         }
+        ui.to_be_seen(box);
         ui.ink()->AddLine({box.x, box.y}, {box.right(), box.y}, chalk, thick);
         float y = box.y + ui.mm(below_shelf_mm);
         ui.figure(box.x, y, labels[i].at, marks, laid.size, Align::left, chalk);

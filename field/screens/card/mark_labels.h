@@ -29,6 +29,9 @@ struct LabelsLaid {
 /// at 22′, then higher than the box if need be. `places`: the pixel of each on the tape.
 LabelsLaid lay_labels(const Ui& ui, const std::vector<MarkLabel>& labels,
                       const std::vector<float>& places, Tapes tapes, Box box);
-void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid, Marks marks);
+/// In a list that may have scrolled up past `tape`, from where the leaders start; each label is to
+/// be seen.
+void draw_labels(Ui& ui, const std::vector<MarkLabel>& labels, const LabelsLaid& laid, Marks marks,
+                 float tape);
 
 }  // namespace hemline

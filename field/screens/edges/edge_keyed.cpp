@@ -90,29 +90,26 @@ Result<Edge> edge_keyed(EdgeField field, const State& state, const EdgeDraft& dr
     return edge;
 }
 
-std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
-                                    const Frame& frame, Box body) {
-    const bool named = field == EdgeField::name;
-    if (!named) {
-        key_number(draft.number.number, draw_digit_keys(ui, frame.keys, true));
-    }
+namespace {
+
+/// What is keyed in, why it is refused, and answers that need no keys. Where they are low, all of
+/// it scrolls as one.
+std::optional<Edge> draw_number(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
+                                Box body) {
+    const std::string name = "keyed " + std::to_string(static_cast<int>(field));
+    Box list = ui.begin_scroll(name, body);
+    const float top = list.y;
     if (field == EdgeField::other_pitch) {
-        draw_notations(ui, draft, take_top(body, ui.mm(12)));
-        take_top(body, ui.mm(gap_mm));
+        draw_notations(ui, draft, take_top(list, ui.mm(12)));
+        take_top(list, ui.mm(gap_mm));
     }
-    const std::string& keyed = named ? draft.name.letters : draft.number.number;
-    const Text unit = named                             ? Text()
-                      : field == EdgeField::other_pitch ? glued(" ", say(notation_of(draft).words))
-                                                        : Text("°");
-    ui.text(body.x, body.y, glued(keyed.empty() ? "…" : keyed, unit), Size::title);
-    take_top(body, ui.line_height(Size::title) + ui.mm(1));
-    const Result<Edge> edge = edge_keyed(field, state, draft);
-    if (!edge && !keyed.empty()) {
-        take_top(body, draw_band(ui, said(edge.problem()), body));
-    }
-    if (named) {
-        draw_letter_keys(ui, draft.name, body);
-        return {};
+    const std::string& keyed = draft.number.number;
+    const Text unit =
+        field == EdgeField::other_pitch ? glued(" ", say(notation_of(draft).words)) : Text("°");
+    ui.text(list.x, list.y, glued(keyed.empty() ? "…" : keyed, unit), Size::title);
+    take_top(list, ui.line_height(Size::title) + ui.mm(1));
+    if (const Result<Edge> edge = edge_keyed(field, state, draft); !edge && !keyed.empty()) {
+        take_top(list, draw_band(ui, said(edge.problem()), list));
     }
     const Text stands = answer_of(field, draft.edge, state.catalogue);
     std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, state.catalogue);
@@ -121,8 +118,27 @@ std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state,
         answers.clear();  // leaving it unchanged has a separate button
     }
     const EdgeAnswer* const touched =
-        draw_edge_answers(ui, answers, is_first ? Text() : stands, true, body);
+        draw_answers_in(ui, answers, is_first ? Text() : stands, true, list);
+    ui.end_scroll(list.y - top - (answers.empty() ? 0 : ui.mm(gap_mm)));
     return touched == nullptr ? std::nullopt : std::optional(touched->edge);
+}
+
+}  // namespace
+
+std::optional<Edge> draw_edge_keyed(Ui& ui, EdgeField field, const State& state, EdgeDraft& draft,
+                                    const Frame& frame, Box body) {
+    if (field != EdgeField::name) {
+        key_number(draft.number.number, draw_digit_keys(ui, frame.keys, true));
+        return draw_number(ui, field, state, draft, body);
+    }
+    const std::string& keyed = draft.name.letters;
+    ui.text(body.x, body.y, Text(keyed.empty() ? "…" : keyed), Size::title);
+    take_top(body, ui.line_height(Size::title) + ui.mm(1));
+    if (const Result<Edge> edge = edge_keyed(field, state, draft); !edge && !keyed.empty()) {
+        take_top(body, draw_band(ui, said(edge.problem()), body));
+    }
+    draw_letter_keys(ui, draft.name, body);
+    return {};
 }
 
 }  // namespace hemline

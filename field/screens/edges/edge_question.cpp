@@ -245,11 +245,9 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
     return answers;
 }
 
-const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
-                                    const Text& stands, bool long_words, Box body) {
+const EdgeAnswer* draw_answers_in(Ui& ui, const std::vector<EdgeAnswer>& answers,
+                                  const Text& stands, bool long_words, Box& list) {
     const EdgeAnswer* touched = nullptr;
-    Box list = ui.begin_scroll("answers", body);
-    const float top = list.y;
     const std::size_t wide = (long_words ? 1 : 2) + (ui.portrait() ? 0 : 1);
     for (std::size_t i = 0; i < answers.size(); i += wide) {
         const auto places =
@@ -263,6 +261,14 @@ const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answe
         }
         take_top(list, ui.mm(gap_mm));
     }
+    return touched;
+}
+
+const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
+                                    const Text& stands, bool long_words, Box body) {
+    Box list = ui.begin_scroll("answers", body);
+    const float top = list.y;
+    const EdgeAnswer* const touched = draw_answers_in(ui, answers, stands, long_words, list);
     ui.end_scroll(list.y - top - ui.mm(gap_mm));
     return touched;
 }

@@ -31,4 +31,8 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
 const EdgeAnswer* draw_edge_answers(Ui& ui, const std::vector<EdgeAnswer>& answers,
                                     const Text& stands, bool long_words, Box body);
 
+/// The same in a list that has begun; cuts its height off.
+const EdgeAnswer* draw_answers_in(Ui& ui, const std::vector<EdgeAnswer>& answers,
+                                  const Text& stands, bool long_words, Box& list);
+
 }  // namespace hemline

@@ -26,6 +26,13 @@ float at_hand(const Ui& ui, Box box, float used, float w) {
 
 }  // namespace
 
+void see_first(Action& main, std::size_t below, const Text& words) {
+    main.first = words;
+    main.waits = below > 0 && main.look == Look::primary;
+}
+
+bool is_low(const Ui& ui) { return !ui.portrait() && !is_roomy(ui); }
+
 ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w)
     : actions_(actions),
       w_(w),
@@ -36,22 +43,27 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
         return;
     }
     for (const Action& action : actions) {
-        least_.push_back(std::max(ui.label_width(action.label), ui.mm(other_w_mm)));
+        least_.push_back(std::max({ui.label_width(action.label), ui.mm(other_w_mm),
+                                   action.first.empty() ? 0 : ui.label_width(action.first)}));
     }
-    least_.back() = std::max(least_.back(), ui.mm(primary_w_mm));
+    has_main_ = actions.size() == 1 || actions.back().look != Look::plain;
     const bool roomy = is_roomy(ui);
     const float primary_h = ui.mm(roomy ? tall_mm : primary_mm);
-    const std::size_t last = actions.size() - 1;
+    const float other_h = ui.mm(roomy ? tall_mm : other_mm);
+    if (has_main_) {
+        least_.back() = std::max(least_.back(), ui.mm(primary_w_mm));
+    }
+    const std::size_t last = actions.size() - (has_main_ ? 1 : 0);
     float all = std::accumulate(least_.begin(), least_.end(), 0.0F);
-    for (std::size_t i = 0; i < last; ++i) {
+    for (std::size_t i = 0; i + 1 < actions.size(); ++i) {
         all += gap_after(i);
     }
-    const bool column = (last > 1 && w < ui.mm(column_mm)) || (ui.portrait() && roomy);
+    const bool column =
+        has_main_ && ((last > 1 && w < ui.mm(column_mm)) || (ui.portrait() && roomy));
     if (last == 0 || (all <= w && !column)) {
-        rows_.push_back({0, last + 1, primary_h});
+        rows_.push_back({0, actions.size(), has_main_ ? primary_h : other_h});
         return;
     }
-    const float other_h = ui.mm(roomy ? tall_mm : other_mm);
     float used = 0;
     for (std::size_t i = 0; i < last; ++i) {
         const float gap = i == 0 ? 0 : gap_after(i - 1);
@@ -66,7 +78,9 @@ ActionRows::ActionRows(const Ui& ui, const std::vector<Action>& actions, float w
             rows_.back().h = primary_h;
         }
     }
-    rows_.push_back({last, last + 1, primary_h});
+    if (has_main_) {
+        rows_.push_back({last, last + 1, primary_h});
+    }
 }
 
 float ActionRows::gap_after(std::size_t action) const {
@@ -100,7 +114,7 @@ std::vector<float> ActionRows::widths(const Row& row) const {
     for (std::size_t i = row.from; i + 1 < row.to; ++i) {
         left -= gap_after(i);
     }
-    if (row.to == actions_.size() && w.size() > 1) {
+    if (has_main_ && row.to == actions_.size() && w.size() > 1) {
         const float more = std::clamp(w_ * primary_share - w.back(), 0.0F, std::max(0.0F, left));
         w.back() += more;
         left -= more;
@@ -113,8 +127,8 @@ std::vector<float> ActionRows::widths(const Row& row) const {
         w.back() += left;
         return w;
     }
-    for (float& one : w) {
-        one += left / count;
+    for (float& one : w) {  // without a main action none is wide
+        one += has_main_ ? left / count : std::min(left / count, std::max(0.0F, other_most_ - one));
     }
     return w;
 }
@@ -127,16 +141,19 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
         const std::vector<float> wide = widths(row);
         float used = 0;
         Size largest = Size::bold;
-        for (std::size_t i = row.from; i < row.to && i + 1 < actions_.size(); ++i) {
+        const std::size_t last = actions_.size() - (has_main_ ? 1 : 0);
+        for (std::size_t i = row.from; i < std::min(row.to, last); ++i) {
             largest = std::min(
                 largest, ui.label_size({actions_[i].label}, {0, 0, wide[i - row.from], row.h}));
         }
         for (std::size_t i = row.from; i < row.to; ++i) {
             const Action& action = actions_[i];
             const float w = wide[i - row.from];
-            if (ui.button(action.name, action.label, {at_hand(ui, box, used, w), y, w, row.h},
-                          action.look, i + 1 < actions_.size() ? largest : Size::title)) {
-                tapped = action.name;
+            const std::string name = action.waits ? below_target : action.name;
+            if (ui.button(name, action.waits ? action.first : action.label,
+                          {at_hand(ui, box, used, w), y, w, row.h}, action.look,
+                          i < last ? largest : Size::title)) {
+                tapped = name;
             }
             used += w + (i + 1 < row.to ? gap_after(i) : 0);
         }

@@ -17,7 +17,18 @@ struct Action {
     Text label;
     Look look = Look::plain;
     bool discards = false;  ///< spoils work: it is set apart from its neighbors
+    Text first = {};        ///< "2 more marks below": takes its place until they are seen
+    bool waits = false;     ///< for that
 };
+
+/// The name of what takes its place.
+constexpr const char* below_target = "below";
+/// While so many things are below what shows, a main action that could be touched says so in these
+/// words; its touch is for its screen to scroll to them.
+void see_first(Action& main, std::size_t below, const Text& words);
+
+/// Whether the page is low: on 7 and 8 in, lying.
+bool is_low(const Ui& ui);
 
 /// The rows in which actions lie, for a width in pixels.
 class ActionRows {
@@ -41,6 +52,7 @@ class ActionRows {
     std::vector<float> least_;  // width of each
     std::vector<Row> rows_;
     float w_, gap_, far_, other_most_;
+    bool has_main_ = true;  ///< the last is the main action; else all are of the usual size
 };
 
 }  // namespace hemline

@@ -1,6 +1,7 @@
 #include "field/screens/page/readback.h"
 
 #include <numeric>
+#include <optional>
 #include <string>
 
 #include "field/state/length_draft.h"
@@ -10,7 +11,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float fields_mm = 11, figure_w_mm = 100, figure_h_mm = 32;
+constexpr float figure_w_mm = 100, figure_h_mm = 32;
 constexpr float words_below_mm = 12;  // other words about the length come first
 constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
 
@@ -23,27 +24,36 @@ std::string field_name(int field) {
     return std::string("field ") + field_words[static_cast<std::size_t>(field)];
 }
 
-/// "31 ft" in the middle of a box; a dash for what is not keyed in.
+/// "31 ft" in the middle of a box, large where it has room; a dash for what is not keyed in.
 void draw_value(Ui& ui, const std::string& value, const char* unit, Box box, Colour colour) {
     const std::string words = value.empty() ? "–" : value;
-    const float gap = ui.mm(1.2F);
-    const float w =
-        ui.text_width(Text(words), Size::title) + gap + ui.text_width(Text(unit), Size::small);
+    const float gap = ui.mm(1.2F), unit_w = ui.text_width(Text(unit), Size::small);
+    const bool large = !value.empty() && box.h >= ui.line_height(Size::figure) &&
+                       ui.text_width(Text(words), Size::figure) + gap + unit_w <= box.w;
+    const bool narrow = ui.text_width(Text(words), Size::title) + gap + unit_w > box.w - gap;
+    const Size size = large ? Size::figure : narrow ? Size::bold : Size::title;
+    const float w = ui.text_width(Text(words), size) + gap + unit_w;
     const float x = box.mid_x() - w / 2;
-    const float y = box.mid_y() - ui.line_height(Size::title) / 2;
-    const float used = ui.text(x, y, Text(words), Size::title, Align::left, colour);
-    ui.text(x + used + gap, y + (ui.line_height(Size::title) - ui.line_height(Size::small)) * 0.8F,
+    const float y = box.mid_y() - ui.line_height(size) / 2;
+    const float used = ui.text(x, y, Text(words), size, Align::left, colour);
+    ui.text(x + used + gap, y + (ui.line_height(size) - ui.line_height(Size::small)) * 0.8F,
             Text(unit), Size::small, Align::left, colour);
 }
 
-Text spoken_field(int field) {
-    return field == 0 ? say("feet") : field == 1 ? say("inches") : say("sixteenths of an inch");
+/// "47 feet", or "feet" where nothing is keyed in.
+Text spoken_field(const LengthDraft& draft, int field) {
+    const std::optional<int> number = field == 1 ? draft.inches : draft.sixteenths;
+    const std::string value = field == 0 ? draft.feet : number ? std::to_string(*number) : "";
+    const Text unit = field == 0   ? say("feet")
+                      : field == 1 ? say("inches")
+                                   : say("sixteenths of an inch");
+    return value.empty() ? unit : glued(value, " ", unit);
 }
 
 void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
     const float gap = ui.mm(gap_mm);
     const float w = strip.w - 2 * gap;
-    const float shares[] = {0.4F, 0.33F, 0.27F};
+    const float shares[] = {0.38F, 0.32F, 0.30F};
     const int sixteenths = draft.sixteenths.value_or(0);
     for (int field = 0; field < 3; ++field) {
         Box place = take_left(strip, w * shares[static_cast<std::size_t>(field)]);
@@ -52,7 +62,7 @@ void draw_fields_within(Ui& ui, LengthDraft& draft, Box strip) {
         if (ui.button(field_name(field), Text(""), place, chosen ? Look::chosen : Look::plain)) {
             choose_field(draft, field);
         }
-        ui.speak(field_name(field), spoken_field(field));
+        ui.speak(field_name(field), spoken_field(draft, field));
         const Colour colour = chosen ? ui.colours().chalk_ink : ui.colours().ink;
         if (field == 0) {
             draw_value(ui, draft.feet, "ft", place, colour);
@@ -81,6 +91,7 @@ void draw_typed(Ui& ui, const std::string& typed, Box at) {
             Size::small, Align::left, ui.colours().soft);
 }
 
+/// A number of millimeters as it is keyed in, or the line that is typed.
 void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool large) {
     const float y = body.y + (ui.figure_height() - ui.line_height(Size::title)) / 2;
     if (!draft.typed.empty()) {
@@ -92,39 +103,26 @@ void draw_readback(Ui& ui, const LengthDraft& draft, Box body, bool metric, bool
         ui.text(body.x, y, Text(print_length(shown_length(draft, metric), Marks::millimetre)),
                 Size::title);
     } else {
-        ui.figure(body.x, body.y, shown_length(draft, metric),
-                  metric ? Marks::millimetre : Marks::sixteenth);
+        ui.figure(body.x, body.y, shown_length(draft, metric), Marks::millimetre);
     }
 }
 
-/// The readback and its fields; the height used.
+/// The fields with what is keyed into them, or the readback of a tape that has a single field; the
+/// height used.
 float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
     const bool large = body.w >= ui.mm(figure_w_mm) && body.h >= ui.mm(figure_h_mm);
-    const bool typing = !draft.typed.empty();
-    if (!large && !metric && typing) {
-        const float y = body.y + (ui.mm(length_fields_mm) - ui.line_height(Size::title)) / 2;
-        draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});
-        return ui.mm(length_fields_mm);
-    }
-    if (!large && !metric) {
-        draw_fields_within(ui, draft, {body.x, body.y, body.w, ui.mm(length_fields_mm)});
-        return ui.mm(length_fields_mm);
-    }
-    draw_readback(ui, draft, body, metric, large);
-    float used = ui.figure_height() + ui.mm(2);
     if (metric) {
-        return used;
+        draw_readback(ui, draft, body, metric, large);
+        return ui.figure_height() + ui.mm(2);
     }
-    const std::vector<Box> places =
-        columns({body.x, body.y + used, body.w, ui.mm(fields_mm)}, 3, ui.mm(gap_mm));
-    for (int field = 0; field < 3; ++field) {
-        const auto i = static_cast<std::size_t>(field);
-        if (ui.button(field_name(field), say(field_words[i]), places[i],
-                      draft.field == field ? Look::chosen : Look::plain)) {
-            choose_field(draft, field);
-        }
+    const float h = large ? ui.line_height(Size::figure) + ui.mm(1) : ui.mm(length_fields_mm);
+    if (!draft.typed.empty()) {
+        const float y = body.y + (h - ui.line_height(Size::title)) / 2;
+        draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});
+        return h;
     }
-    return used + ui.mm(fields_mm);
+    draw_fields_within(ui, draft, {body.x, body.y, body.w, h});
+    return h;
 }
 
 }  // namespace

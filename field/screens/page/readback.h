@@ -1,7 +1,8 @@
-// The length being keyed in, large, and the fields it is keyed into.
+// The length being keyed in, in the fields that it is keyed into.
 //
-//   30 ft  0 3/16 in                  where it is narrow:   ┌───────┐┌──────┐┌─────┐
-//   [ feet ] [ inches ] [ 16ths ]                           │ 30 ft ││ 0 in ││ 3/16│
+//   ┌────────┐┌───────┐┌──────┐
+//   │  30 ft ││  0 in ││ 3/16 │
+//   └────────┘└───────┘└──────┘
 #pragma once
 
 #include "field/screens/page/other_tape.h"
@@ -10,9 +11,9 @@
 
 namespace hemline {
 
-/// The readback with its fields to tap: feet, inches, sixteenths. Large, with the fields below it;
-/// where `body` is too narrow or low for that, in the fields themselves. What is not keyed in is a
-/// dash; the other tape is shown below where there is room. Returns the height used.
+/// Feet, inches and sixteenths, each a field to tap with its number in it, large where `body` has
+/// room; millimeters as one number. What is not keyed in is a dash; the other tape is shown below
+/// where there is room. Returns the height used.
 float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes);
 /// The least height it needs, in mm.
 constexpr float length_fields_mm = 15;

@@ -62,7 +62,7 @@ std::vector<Action> actions_on(const State& state, const EdgeWork& work, EdgeSta
 
 }  // namespace
 
-Wished draw_look(Ui& ui, const State& state, Drafts& /*drafts*/) {
+Wished draw_look(Ui& ui, const State& state, Drafts& drafts) {
     const EdgeWork* const work = edge_of(state, state.where.edge);
     if (work == nullptr) {
         return Go{{Screen::roof, {}}};
@@ -76,7 +76,7 @@ Wished draw_look(Ui& ui, const State& state, Drafts& /*drafts*/) {
     take_top(body,
              ui.paragraph(body.x, body.y, body.w, standing(state, *work, status), Size::bold) +
                  ui.mm(3));
-    if (Wished accepted = draw_values(ui, state, *work, body)) {
+    if (Wished accepted = draw_values(ui, state, *work, drafts.values, body)) {
         wish = std::move(accepted);
     }
     if (frame.tapped == "leave") {

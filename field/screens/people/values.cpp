@@ -10,6 +10,7 @@ namespace hemline {
 namespace {
 
 constexpr float accept_w_mm = 45;
+constexpr float line_mm = 11 + gap_mm;
 constexpr float mark_mm = 7, mark_gap_mm = 2, band_gap_mm = 1;
 constexpr float wide_mm = 130, value_mm = 46, who_mm = 42;  // columns where there is room
 
@@ -72,18 +73,38 @@ float draw_value(Ui& ui, const EdgeValue& value, bool asks, bool& accepts, Box r
     return h + ui.mm(mark_gap_mm);
 }
 
+/// "12 values within practice", with the gap below; true when touched.
+bool draw_within(Ui& ui, std::int64_t count, bool opened, Box row) {
+    row.h -= ui.mm(gap_mm);
+    return ui.button(
+        "within practice",
+        glued("✓ ", say_count("{1} value within practice", "{1} values within practice", count)),
+        row, opened ? Look::chosen : Look::plain, Size::bold);
+}
+
 }  // namespace
 
-Wished draw_values(Ui& ui, const State& state, const EdgeWork& work, Box box) {
+Wished draw_values(Ui& ui, const State& state, const EdgeWork& work, ValuesDraft& draft, Box box) {
     const bool asks = state.way == Way::tick_off && status_on(state, work) == EdgeStatus::to_tick;
+    std::vector<EdgeValue> values = values_on(state, work);
+    const auto within = std::stable_partition(
+        values.begin(), values.end(), [](const EdgeValue& one) { return !one.outside.empty(); });
+    const auto count = static_cast<std::int64_t>(values.end() - within);
     Wished wish;
     Box list = ui.begin_scroll("values " + work.edge.id, box);
     const float top = list.y;
-    for (const EdgeValue& value : values_on(state, work)) {
+    for (auto value = values.begin(); value != values.end(); ++value) {
+        if (value == within &&
+            draw_within(ui, count, draft.within, take_top(list, ui.mm(line_mm)))) {
+            draft.within = !draft.within;
+        }
+        if (value >= within && !draft.within) {
+            break;
+        }
         bool accepts = false;
-        take_top(list, draw_value(ui, value, asks, accepts, list));
+        take_top(list, draw_value(ui, *value, asks, accepts, list));
         if (accepts) {
-            wish = Keep{ValueAccepted{work.edge.id, value.key}, state.where};
+            wish = Keep{ValueAccepted{work.edge.id, value->key}, state.where};
         }
     }
     ui.end_scroll(list.y - top);

@@ -5,118 +5,23 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
-#include <optional>
+#include <string>
 
+#include "field/screens/section/profile_line.h"
+#include "field/screens/section/profile_places.h"
+#include "field/screens/section/section_words.h"
 #include "field/touch/box.h"
 
 namespace hemline {
 
 namespace {
 
-constexpr float line_mm = 1.1F, tick_mm = 1.6F, touch_w_mm = 22, touch_h_mm = 11;
+constexpr float line_mm = 0.8F, chosen_mm = 1.8F, tick_mm = 1.6F;
+constexpr float touch_w_mm = 22, touch_h_mm = 11, button_h_mm = 12;
 constexpr float beside_part_most = 0.35F;  // of the width, on either side of the drawing
-constexpr float beside_hem = 0.58F;        // room for its round end
-constexpr double hem_shown_degrees = 171;  // shows its leg's far end, by its width
-
-double mm_of(Length length) { return static_cast<double>(length.nm()) / 1e6; }
-
-/// Corners of the path in mm, the building at the left; the deck's leg falls by `deck`.
-std::vector<ImVec2> path_of(const ProfileAsked& asked) {
-    const auto& legs = asked.section.legs;
-    std::vector<double> ways{0};
-    for (std::size_t i = 0; i + 1 < legs.size(); ++i) {
-        const double bend = asked.bends[i];
-        const double shown = std::abs(bend) >= 180 ? std::copysign(hem_shown_degrees, bend) : bend;
-        ways.push_back(ways.back() + shown);  // + turns down the page, away from the upper face
-    }
-    const double turned = asked.deck_degrees - ways[deck_leg(asked.section)];
-    std::vector<ImVec2> path{{0, 0}};
-    for (std::size_t i = 0; i < legs.size(); ++i) {
-        const double way = radians_of(ways[i] + turned);
-        const double w = mm_of(legs[i].width);
-        path.emplace_back(path.back().x + static_cast<float>(w * std::cos(way)),
-                          path.back().y + static_cast<float>(w * std::sin(way)));
-    }
-    return path;
-}
-
-/// As large as the box allows; a hem that is being asked about is shown with only the leg it is
-/// folded on.
-std::vector<ImVec2> placed(const std::vector<ImVec2>& path, int hem, Box box) {
-    const std::size_t last = path.size() - 1;
-    const std::size_t begins = hem <= 0 ? 0 : std::min(static_cast<std::size_t>(hem), last) - 1;
-    const std::size_t ends = hem == 0 ? std::min<std::size_t>(2, last) : last;
-    ImVec2 low = path[begins], high = path[begins];
-    for (std::size_t i = begins; i <= ends; ++i) {
-        const ImVec2& p = path[i];
-        low = {std::min(low.x, p.x), std::min(low.y, p.y)};
-        high = {std::max(high.x, p.x), std::max(high.y, p.y)};
-    }
-    const float whole =
-        std::min(box.w / std::max(1.0F, high.x - low.x), box.h / std::max(1.0F, high.y - low.y));
-    const float scale = hem < 0 ? whole : whole * beside_hem;
-    std::vector<ImVec2> on_page;
-    on_page.reserve(path.size());
-    for (const ImVec2& p : path) {
-        on_page.emplace_back(box.mid_x() + (p.x - (low.x + high.x) / 2) * scale,
-                             box.mid_y() + (p.y - (low.y + high.y) / 2) * scale);
-    }
-    return on_page;
-}
-
-/// The shape of a hem from the fold on: the gap between its two layers at the fold and at its free
-/// end, as parts of its width.
-struct HemShape {
-    float at_fold, at_end;
-};
-HemShape shape_of(Hem hem) {
-    switch (hem) {
-        case Hem::open:
-            return {0.36F, 0.36F};
-        case Hem::tear_drop:
-            return {0.5F, 0.1F};
-        case Hem::closed:
-        case Hem::none:
-            break;
-    }
-    return {0.1F, 0.1F};
-}
-
-/// `from`: where the leg that it is folded on begins; `fold`, where it ends; `end`: the side on
-/// which the hem lies.
-void draw_hem(const Ui& ui, Hem hem, ImVec2 from, ImVec2 fold, ImVec2 end, Colour colour,
-              float thick) {
-    const float length = std::max(0.1F, std::hypot(fold.x - from.x, fold.y - from.y));
-    const ImVec2 out{(fold.x - from.x) / length, (fold.y - from.y) / length};
-    const float turn = out.x * (end.y - fold.y) - out.y * (end.x - fold.x) < 0 ? -1.0F : 1.0F;
-    const ImVec2 aside{-out.y * turn, out.x * turn};
-    const float width = std::hypot(end.x - fold.x, end.y - fold.y);
-    const HemShape shape = shape_of(hem);
-    const float r = width * shape.at_fold / 2;
-    constexpr int arc_parts = 12;
-    for (int i = 0; i <= arc_parts; ++i) {
-        const float a = 3.14159265F * static_cast<float>(i) / arc_parts;
-        const float along = r * std::sin(a), across = r * (1 - std::cos(a));
-        ui.ink()->PathLineTo(
-            {fold.x + out.x * along + aside.x * across, fold.y + out.y * along + aside.y * across});
-    }
-    const float gap = width * shape.at_end;
-    ui.ink()->PathLineTo(
-        {fold.x - out.x * width + aside.x * gap, fold.y - out.y * width + aside.y * gap});
-    ui.ink()->PathStroke(colour, 0, thick);
-}
-
-bool is_free(Box place, const std::vector<Box>& taken, float gap) {
-    return std::none_of(taken.begin(), taken.end(), [&](Box other) {
-        const Box both = common_of(inset(other, -gap), place);
-        return both.w > 0 && both.h > 0;
-    });
-}
-
-/// What is drawn already: no width is written on a leg, or near another width.
-struct Taken {
-    std::vector<Box> legs, widths;
-};
+constexpr float hem_mm_clear = 14;         // a hem drawn as wide as this needs no circle
+constexpr float circle_mm = 9;             // its radius
+constexpr float circle_room_mm = 70;       // of a drawing that has room for one
 
 std::vector<Text> names_of(const ProfileAsked& asked) {
     std::vector<Text> names = asked.names;
@@ -125,147 +30,203 @@ std::vector<Text> names_of(const ProfileAsked& asked) {
     }
     return names;
 }
+
+Text width_of(const ProfileAsked& asked, std::size_t i) {
+    return Text(print_length(asked.section.legs[i].width, asked.marks));
+}
+
 /// The name on at most two lines, above the width.
-Box place_size(const Ui& ui, const Text& name) {
+Box words_size(const Ui& ui, const Text& name) {
     const float w = std::max(ui.mm(touch_w_mm), ui.label_width(name));
     const float h = ui.paragraph_height(w, name, Size::small) + ui.line_height(Size::small);
     return {0, 0, w, std::max(ui.mm(touch_h_mm), h)};
 }
 
-bool can_take(const Ui& ui, Box place, Box page, const Taken& taken) {
-    const Box seen = common_of(place, page);
-    return seen.w >= place.w - 1 && seen.h >= place.h - 1 && is_free(place, taken.legs, ui.mm(1)) &&
-           is_free(place, taken.widths, ui.mm(gap_mm));
+Box button_size(const Ui& ui, const Text& words) {
+    return {0, 0, std::max(ui.mm(touch_w_mm), ui.label_width(words)), ui.mm(button_h_mm)};
 }
 
-/// Anywhere on the page, as near as there is room.
-std::optional<Box> nearest_place(const Ui& ui, ImVec2 middle, Box size, Box page,
-                                 const Taken& taken) {
-    constexpr float step_mm = 1.5F;
-    std::optional<Box> nearest;
-    float least = 0;
-    for (float y = page.y; y + size.h <= page.bottom(); y += ui.mm(step_mm)) {
-        for (float x = page.x; x + size.w <= page.right(); x += ui.mm(step_mm)) {
-            const Box place{x, y, size.w, size.h};
-            const float off = std::hypot(place.mid_x() - middle.x, place.mid_y() - middle.y);
-            if ((!nearest || off < least) && can_take(ui, place, page, taken)) {
-                nearest = place;
-                least = off;
+/// From what words are of to the words, where they are not beside it.
+void draw_leader(const Ui& ui, ImVec2 middle, Box place, ProfileTaken& taken) {
+    const ImVec2 end = leader_end(middle, place);
+    taken.words.push_back(place);
+    taken.leaders.emplace_back(middle, end);
+    if (std::hypot(end.x - middle.x, end.y - middle.y) > ui.mm(gap_mm)) {
+        ui.ink()->AddLine(middle, end, ui.colours().soft, ui.mm(0.3F));
+    }
+}
+
+/// Shows what is known of the shape, and draws into it.
+class Profile {
+  public:
+    Profile(Ui& ui, const ProfileAsked& asked, Box page)
+        : ui_(ui), asked_(asked), page_(page), names_(names_of(asked)) {
+        float beside = 0;
+        for (const Text& name : names_) {
+            beside = std::max(beside, words_size(ui, name).w + ui.mm(3));
+        }
+        line_ = profile_line(asked, inset(page, std::min(beside, page.w * beside_part_most),
+                                          std::min(ui.mm(touch_h_mm), page.h * 0.08F)));
+        taken_.add_line(line_.stroke);
+    }
+
+    Touched draw() {
+        draw_stroke();
+        const std::vector<std::size_t> order = widest_first();
+        for (const std::size_t i : order) {
+            asked_.edited ? draw_leg_button(i) : draw_leg_words(i);
+        }
+        for (const bool by_roof : {false, true}) {  // what is no button takes what room is left
+            for (std::size_t i = asked_.edited ? asked_.bends.size() : 0; i-- > 0;) {
+                if (is_by_roof(i) == by_roof) {
+                    draw_bend(i);
+                }
             }
         }
+        for (std::size_t i = 0; asked_.edited && asked_.hem < 0 && i < names_.size(); ++i) {
+            draw_circle(static_cast<int>(i));
+        }
+        return picked_;
     }
-    return nearest;
-}
 
-/// Beside the leg's middle, on the upper side or else the other, further off, or toward its ends;
-/// else where there is room.
-std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box page,
-                                const Taken& taken) {
-    const float length = std::max(0.1F, std::hypot(b.x - a.x, b.y - a.y));
-    const ImVec2 along{(b.x - a.x) / length, (b.y - a.y) / length}, up{along.y, -along.x};
-    const ImVec2 middle{(a.x + b.x) / 2, (a.y + b.y) / 2};
-    const float w = size.w, h = size.h;
-    for (const float to_end : {0.0F, -1.0F, 1.0F}) {
-        for (const float off : {1.0F, -1.0F, 2.1F, -2.1F}) {
-            const float dx = up.x * off * (w / 2 + ui.mm(2)) + along.x * to_end * w;
-            const float dy = up.y * off * (h / 2 + ui.mm(2)) + along.y * to_end * h;
-            const Box place{middle.x + dx - w / 2, middle.y + dy - h / 2, w, h};
-            if (can_take(ui, place, page, taken)) {
-                return place;
-            }
+  private:
+    [[nodiscard]] const std::vector<ImVec2>& corners() const { return line_.corners; }
+
+    void draw_stroke() {
+        const Palette& p = ui_.colours();
+        ImDrawList* const ink = ui_.ink();
+        ink->PushClipRect({page_.x, page_.y}, {page_.right(), page_.bottom()}, true);
+        ink->AddPolyline(line_.stroke.data(), static_cast<int>(line_.stroke.size()), p.ink, 0,
+                         ui_.mm(line_mm));
+        if (asked_.leg >= 0) {
+            const auto leg = static_cast<std::size_t>(asked_.leg);
+            ink->AddLine(corners()[leg], corners()[leg + 1], p.chalk, ui_.mm(chosen_mm));
+        }
+        if (asked_.bend >= 0) {
+            ink->AddCircleFilled(corners()[static_cast<std::size_t>(asked_.bend) + 1],
+                                 ui_.mm(tick_mm), p.chalk);
+        }
+        ink->PopClipRect();
+    }
+
+    /// The others find a place beside them.
+    [[nodiscard]] std::vector<std::size_t> widest_first() const {
+        std::vector<std::size_t> order(names_.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        const auto& legs = asked_.section.legs;
+        const auto chosen = [this](std::size_t i) { return asked_.leg == static_cast<int>(i); };
+        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+            return chosen(a) != chosen(b) ? chosen(a) : legs[a].width > legs[b].width;
+        });
+        return order;
+    }
+
+    [[nodiscard]] bool is_by_roof(std::size_t bend) const {
+        return std::abs(asked_.bends[bend]) < 180 &&
+               asked_.section.legs[bend + 1].bend.fold_of.has_value();
+    }
+
+    std::optional<Box> find(ImVec2 a, ImVec2 b, Box size, bool must = false) {
+        const std::optional<Box> place = place_beside(ui_, a, b, size, page_, taken_, must);
+        if (place) {
+            draw_leader(ui_, {(a.x + b.x) / 2, (a.y + b.y) / 2}, *place, taken_);
+        }
+        return place;
+    }
+
+    void draw_leg_button(std::size_t i) {
+        const Text words = glued(names_[i], "\n", width_of(asked_, i));
+        const auto place = find(corners()[i], corners()[i + 1], button_size(ui_, words), true);
+        const bool chosen = asked_.leg == static_cast<int>(i);
+        if (place && ui_.button("leg " + std::to_string(i), words, *place,
+                                chosen ? Look::chosen : Look::plain, Size::bold)) {
+            picked_.leg = static_cast<int>(i);
         }
     }
-    return nearest_place(ui, middle, size, page, taken);
-}
 
-/// The leg's name and width; true when touched.
-bool draw_dimension(Ui& ui, const ProfileAsked& asked, std::size_t i, const Text& name, ImVec2 a,
-                    ImVec2 b, Box page, Taken& taken) {
-    const SectionLeg& leg = asked.section.legs[i];
-    const std::optional<Box> found = place_beside(ui, a, b, place_size(ui, name), page, taken);
-    if (!found) {
-        return false;
+    void draw_leg_words(std::size_t i) {
+        const Text& name = names_[i];
+        const auto place = find(corners()[i], corners()[i + 1], words_size(ui_, name));
+        if (!place) {
+            return;
+        }
+        if (ui_.area("leg " + std::to_string(i), *place, name)) {
+            picked_.leg = static_cast<int>(i);
+        }
+        const float line = ui_.line_height(Size::small);
+        if (ui_.text_width(name, Size::small) <= place->w) {
+            ui_.text(place->mid_x(), place->mid_y() - line, name, Size::small, Align::centre,
+                     ui_.colours().soft);
+            ui_.text(place->mid_x(), place->mid_y(), width_of(asked_, i), Size::small,
+                     Align::centre);
+        } else {
+            const float used =
+                ui_.paragraph(place->x, place->y, place->w, name, Size::small, ui_.colours().soft);
+            ui_.text(place->x, place->y + used, width_of(asked_, i), Size::small);
+        }
     }
-    const Box place = *found;
-    taken.widths.push_back(place);
-    const bool touched = ui.area("leg " + std::to_string(i), place, name);
-    const ImVec2 middle{(a.x + b.x) / 2, (a.y + b.y) / 2};
-    const ImVec2 near{std::clamp(middle.x, place.x, place.right()),
-                      std::clamp(middle.y, place.y, place.bottom())};
-    if (std::hypot(near.x - middle.x, near.y - middle.y) > ui.mm(gap_mm)) {
-        ui.ink()->AddLine(middle, near, ui.colours().hairline, ui.mm(0.3F));
+
+    /// The fold of a hem says what kind of hem it is.
+    void draw_bend(std::size_t i) {
+        const SectionLeg& leg = asked_.section.legs[i + 1];
+        const bool is_hem = std::abs(asked_.bends[i]) >= 180;
+        const std::size_t hem = leg.hem != Hem::none ? i + 1 : i;
+        const Text words =
+            is_hem ? words_of(asked_.section.legs[hem].hem) : bend_words(leg, asked_.bends[i]);
+        const bool chosen =
+            is_hem ? asked_.hem == static_cast<int>(hem) : asked_.bend == static_cast<int>(i);
+        const ImVec2 corner = corners()[i + 1];
+        const bool by_roof = is_by_roof(i);
+        const auto place = find(corner, corner, button_size(ui_, words), !by_roof);
+        if (!place) {
+            return;
+        }
+        const std::string name = (is_hem ? "hem " : "bend ") + std::to_string(is_hem ? hem : i);
+        if (ui_.button(name, words, *place,
+                       by_roof  ? Look::off
+                       : chosen ? Look::chosen
+                                : Look::plain,
+                       Size::bold)) {
+            (is_hem ? picked_.hem : picked_.bend) = static_cast<int>(is_hem ? hem : i);
+        }
     }
-    if (asked.leg == static_cast<int>(i)) {
-        ui.ink()->AddRect({place.x, place.y}, {place.right(), place.bottom()}, ui.colours().chalk,
-                          ui.mm(1), 0, ui.mm(0.6F));
+
+    /// A hem too small to be seen, larger.
+    void draw_circle(int i) {
+        const auto leg = static_cast<std::size_t>(i);
+        const ImVec2 a = corners()[leg], b = corners()[leg + 1];
+        const bool is_small = std::hypot(b.x - a.x, b.y - a.y) < ui_.mm(hem_mm_clear);
+        if (asked_.section.legs[leg].hem == Hem::none || names_.size() < 2 || !is_small ||
+            page_.h < ui_.mm(circle_room_mm)) {
+            return;
+        }
+        const float r = ui_.mm(circle_mm);
+        const auto place = find(a, b, {0, 0, 2 * r, 2 * r});
+        if (!place) {
+            return;
+        }
+        const Palette& p = ui_.colours();
+        const ImVec2 middle{place->mid_x(), place->mid_y()};
+        const std::vector<ImVec2> large = hem_enlarged(asked_, line_, i, middle, r * 0.72F);
+        ui_.ink()->AddCircleFilled(middle, r, p.paper);
+        ui_.ink()->AddPolyline(large.data(), static_cast<int>(large.size()), p.ink, 0,
+                               ui_.mm(line_mm));
+        ui_.ink()->AddCircle(middle, r, p.soft, 0, ui_.mm(0.3F));
     }
-    const float line = ui.line_height(Size::small);
-    const Text width(print_length(leg.width, asked.marks));
-    if (ui.text_width(name, Size::small) <= place.w) {
-        ui.text(place.mid_x(), place.mid_y() - line, name, Size::small, Align::centre,
-                ui.colours().soft);
-        ui.text(place.mid_x(), place.mid_y(), width, Size::small, Align::centre);
-    } else {
-        const float used =
-            ui.paragraph(place.x, place.y, place.w, name, Size::small, ui.colours().soft);
-        ui.text(place.x, place.y + used, width, Size::small);
-    }
-    return touched;
-}
+
+    Ui& ui_;
+    const ProfileAsked& asked_;
+    Box page_;
+    std::vector<Text> names_;
+    ProfileLine line_;
+    ProfileTaken taken_;
+    Touched picked_;
+};
 
 }  // namespace
 
 Touched draw_profile(Ui& ui, const ProfileAsked& asked, Box box) {
-    const std::vector<Text> names = names_of(asked);
-    float beside = 0;
-    for (const Text& name : names) {
-        beside = std::max(beside, place_size(ui, name).w + ui.mm(3));
-    }
-    const std::vector<ImVec2> path = placed(path_of(asked), asked.hem,
-                                            inset(box, std::min(beside, box.w * beside_part_most),
-                                                  std::min(ui.mm(touch_h_mm), box.h * 0.08F)));
-    const Palette& p = ui.colours();
-    ImDrawList* const ink = ui.ink();
-    ink->PushClipRect({box.x, box.y}, {box.right(), box.bottom()}, true);
-    for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-        const bool chosen = asked.leg == static_cast<int>(i);
-        const Colour colour = chosen ? p.chalk : p.ink;
-        const float thick = ui.mm(chosen ? 1.6F * line_mm : line_mm);
-        const Hem hem = asked.section.legs[i].hem;
-        if (hem == Hem::none || path.size() < 3) {
-            ui.ink()->AddLine(path[i], path[i + 1], colour, thick);
-        } else if (i > 0) {
-            draw_hem(ui, hem, path[i - 1], path[i], path[i + 1], colour, thick);
-        } else {
-            draw_hem(ui, hem, path[2], path[1], path[0], colour, thick);
-        }
-    }
-    for (std::size_t i = 1; i + 1 < path.size(); ++i) {
-        const bool chosen = asked.bend == static_cast<int>(i) - 1;
-        ui.ink()->AddCircleFilled(path[i], ui.mm(chosen ? tick_mm : 0.9F),
-                                  chosen ? p.chalk : p.ink);
-    }
-    ink->PopClipRect();
-    Taken taken;
-    for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-        const ImVec2 a = path[i], b = path[i + 1];
-        for (float t = 0; t <= 1; t += 0.125F) {
-            taken.legs.push_back({a.x + (b.x - a.x) * t - 1, a.y + (b.y - a.y) * t - 1, 2, 2});
-        }
-    }
-    // The widest legs first: the others find a place beside them.
-    std::vector<std::size_t> order(asked.section.legs.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return asked.section.legs[a].width > asked.section.legs[b].width;
-    });
-    Touched picked;
-    for (const std::size_t i : order) {
-        if (draw_dimension(ui, asked, i, names[i], path[i], path[i + 1], box, taken)) {
-            picked.leg = static_cast<int>(i);
-        }
-    }
-    return picked;
+    return Profile(ui, asked, box).draw();
 }
 
 }  // namespace hemline

@@ -1,5 +1,10 @@
-// A trim's cross-section with its dimensions, as it lies on the roof: a line as bent, ticks at the
-// bends, widths beside the legs.
+// A trim's cross-section with its dimensions, as it lies on the roof: one line as bent, its corners
+// sharp, widths beside the legs; small hems again, larger, in a circle.
+//
+//   [flange 4 in]──╲___          edited: every dimension is a button, led out by a line where it
+//                      │         has no room beside its leg
+//        [bend 30° up]─┤──[face 3 1/2 in]
+//                      ⊂
 #pragma once
 
 #include <vector>
@@ -17,6 +22,7 @@ struct ProfileAsked {
     Marks marks = Marks::sixteenth;
     int hem = -1;                  ///< the leg of the hem that is asked about: shown large
     std::vector<Text> names = {};  ///< what the legs are called; empty: as in the section
+    bool edited = false;           ///< widths, bends and hems are buttons
 };
 
 /// What a finger touched in it.

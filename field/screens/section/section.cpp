@@ -1,7 +1,6 @@
-// The trim's cross-section with its dimensions: a leg or a bend is touched, another value keyed in,
+// The trim's cross-section, edited on its drawing: a dimension is touched, another value keyed in,
 // and drawing, girth, brake marks and the bends that cannot be made change at once.
-#include <cmath>
-#include <cstdio>
+#include <algorithm>
 
 #include "engine/measure/angle_text.h"
 #include "engine/roof/edge_shape.h"
@@ -14,6 +13,7 @@
 #include "field/screens/page/readback.h"
 #include "field/screens/screens.h"
 #include "field/screens/section/draw_profile.h"
+#include "field/screens/section/section_words.h"
 #include "field/state/edge_view.h"
 #include "field/touch/box.h"
 
@@ -21,7 +21,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float row_mm = 12, column_mm = 74, words_part = 0.34F, above_keys_mm = 60;
+constexpr float row_mm = 12, words_part = 0.34F, above_keys_mm = 60;
 constexpr std::size_t digits_most = 5;
 
 /// The section with what is keyed in so far.
@@ -48,10 +48,9 @@ Section as_keyed(Section section, const SectionDraft& draft, bool metric) {
     return section;
 }
 
-std::string degrees_words(double degrees) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f°", std::abs(degrees));
-    return text;
+Text brake_marks_words(const Blank& blank) {
+    const std::vector<Text> marks(blank.marks.begin(), blank.marks.end());
+    return say("Brake marks: {1}", joined(marks, ", "));
 }
 
 /// What is wrong with the section; else its girth and marks; then the bends that cannot be made.
@@ -71,67 +70,25 @@ float draw_findings(Ui& ui, const Section& section, const std::vector<double>& b
                                     box));
         }
     }
-    const std::vector<Text> marks(blank->marks.begin(), blank->marks.end());
     take_top(box,
              ui.paragraph(box.x, box.y, box.w, say("Stretch-out {1}", blank->girth), Size::bold));
-    take_top(box, ui.paragraph(box.x, box.y, box.w, say("Brake marks: {1}", joined(marks, ", ")),
-                               Size::small));
+    take_top(box, ui.paragraph(box.x, box.y, box.w, brake_marks_words(*blank), Size::small));
     return box.y - top;
 }
 
-Text words_of(Hem hem) {
-    switch (hem) {
-        case Hem::open:
-            return say("open hem");
-        case Hem::closed:
-            return say("closed hem");
-        case Hem::tear_drop:
-            return say("tear-drop hem");
-        case Hem::none:
-            break;
+/// Of a section that can be made; what is wrong takes what room there is.
+float findings_height(const Ui& ui, const Section& section, const std::vector<double>& bends,
+                      float w) {
+    const Result<Blank> blank = blank_of(section, bends);
+    if (check_section(section) || !blank) {
+        return ui.page().h;
     }
-    return say("no hem");
-}
-
-Text bend_words(const SectionLeg& leg, double bend) {
-    const std::string degrees = degrees_words(bend);
-    if (leg.bend.fold_of) {
-        return bend < 0 ? say("bend {1} up, by the roof", degrees)
-                        : say("bend {1} down, by the roof", degrees);
-    }
-    return bend < 0 ? say("bend {1} up", degrees) : say("bend {1} down", degrees);
-}
-
-/// Every leg and bend as a row to touch.
-Touched draw_rows(Ui& ui, const Section& section, const std::vector<double>& bends, Box box) {
-    Touched picked;
-    Box list = ui.begin_scroll("section rows", box);
-    const float top = list.y;
-    for (std::size_t i = 0; i < section.legs.size(); ++i) {
-        const SectionLeg& leg = section.legs[i];
-        if (i > 0 && std::abs(bends[i - 1]) >= 180) {
-            const std::size_t hem = leg.hem != Hem::none ? i : i - 1;
-            if (ui.button("hem " + std::to_string(hem), words_of(section.legs[hem].hem),
-                          take_top(list, ui.mm(row_mm)))) {
-                picked.hem = static_cast<int>(hem);
-            }
-            take_top(list, ui.mm(gap_mm));
-        } else if (i > 0) {
-            if (ui.button("bend " + std::to_string(i - 1), bend_words(leg, bends[i - 1]),
-                          take_top(list, ui.mm(row_mm)),
-                          leg.bend.fold_of ? Look::off : Look::plain)) {
-                picked.bend = static_cast<int>(i) - 1;
-            }
-            take_top(list, ui.mm(gap_mm));
-        }
-        if (ui.button("row leg " + std::to_string(i), glued(spoken(leg.name), " ", leg.width),
-                      take_top(list, ui.mm(row_mm)))) {
-            picked.leg = static_cast<int>(i);
-        }
-        take_top(list, ui.mm(gap_mm));
-    }
-    ui.end_scroll(list.y - top);
-    return picked;
+    const auto steps = brake_order(section, bends, *blank);
+    const bool all_made = std::all_of(
+        steps.begin(), steps.end(), [](const BrakeStep& step) { return step.in_the_way.empty(); });
+    return all_made ? ui.line_height(Size::bold) +
+                          ui.paragraph_height(w, brake_marks_words(*blank), Size::small) + ui.mm(1)
+                    : ui.page().h;
 }
 
 void key_degrees(SectionDraft& draft, char key) {
@@ -265,19 +222,20 @@ Wished draw_section(Ui& ui, const State& state, Drafts& drafts) {
     if (!bends) {
         ui.paragraph(body.x, body.y, body.w, said(bends.problem()));
     } else {
-        if (!keying) {
-            Box rows = ui.portrait() ? take_bottom(body, body.h * 0.45F)
-                                     : take_right(body, ui.mm(column_mm));
-            ui.portrait() ? take_bottom(body, ui.mm(gap_mm)) : take_right(body, ui.mm(gap_mm));
-            pick(draft, draw_rows(ui, section, *bends, rows));
-        }
-        const Box words = take_bottom(body, body.h * words_part);
-        const Touched picked =
-            draw_profile(ui,
-                         {section, *bends, deck_fall(section, work->edge),
-                          now.hem >= 0 ? now.hem : now.leg, now.bend, state.marks, now.hem},
-                         body);
-        pick(draft, picked);
+        const float most = body.h * words_part;
+        const Box words =
+            take_bottom(body, std::min(most, findings_height(ui, section, *bends, body.w)));
+        pick(draft, draw_profile(ui,
+                                 {section,
+                                  *bends,
+                                  deck_fall(section, work->edge),
+                                  now.hem >= 0 ? now.hem : now.leg,
+                                  now.bend,
+                                  state.marks,
+                                  now.hem,
+                                  {},
+                                  true},
+                                 body));
         ui.end_scroll(draw_findings(ui, section, *bends, ui.begin_scroll("section words", words)));
     }
     if (frame.tapped == "keep" && good) {

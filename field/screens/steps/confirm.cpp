@@ -38,6 +38,7 @@ float draw_row(Ui& ui, const Step& step, StepDraft& draft, Box row) {
     if (ui.area(name, row, step.action)) {
         draft.singly = key_of(step);
     }
+    ui.to_be_seen(row);
     ui.ink()->AddRect({row.x, row.y}, {row.right(), row.bottom()}, ui.colours().ink, ui.mm(1), 0,
                       ui.mm(ui.pressed(name) ? 0.8F : 0.3F));
     ui.paragraph(row.x + pad, row.mid_y() - words_h / 2, words_w, step.action);
@@ -46,14 +47,29 @@ float draw_row(Ui& ui, const Step& step, StepDraft& draft, Box row) {
     return row.h + ui.mm(gap_mm);
 }
 
-void draw_cautions(Ui& ui, const std::vector<Step>& steps, const std::vector<std::size_t>& together,
-                   Box& body) {
+/// What is dangerous in any of them, each once; in a single band where the page is low.
+void draw_cautions(Ui& ui, std::vector<Text> cautions, const std::vector<Step>& steps,
+                   const std::vector<std::size_t>& together, Box& body) {
     std::set<std::string> said;
     for (const std::size_t i : together) {
-        if (said.insert(steps[i].rule->caution).second) {
-            draw_caution(ui, say(steps[i].rule->caution), body);
+        const std::string caution = steps[i].rule->caution;
+        if (!caution.empty() && said.insert(caution).second) {
+            cautions.push_back(say(caution));
         }
     }
+    if (is_low(ui) && cautions.size() > 1) {
+        cautions = {joined(cautions, " ")};
+    }
+    for (const Text& caution : cautions) {
+        draw_caution(ui, caution, body);
+    }
+}
+
+/// Returns the height used.
+float draw_hint(Ui& ui, Box box) {
+    return ui.paragraph(box.x, box.y, box.w,
+                        say("Not as asked? Touch that line and say what it is."), Size::small) +
+           ui.mm(2);
 }
 
 /// A piece by the part in which it ends up, else the part that comes first.
@@ -86,23 +102,25 @@ Wished draw_confirm(Ui& ui, const State& state, const EdgeWork& work,
     }
     actions.push_back({"not safe", say("Not safe")});
     actions.push_back({"all so", say("All done, as asked"), Look::primary});
+    const std::string name = "confirm " + work.edge.id + " " + key_of(first);
+    const std::size_t below = ui.left_below(name);
+    see_first(actions.back(), below,
+              say_count("{1} more line below", "{1} more lines below", std::int64_t(below)));
     const Frame frame =
         open_frame(ui, state, title_with(work, first, steps[together.back()]), actions);
-    Box list = ui.begin_scroll("confirm " + work.edge.id + " " + key_of(first), frame.body);
+    Box list = ui.begin_scroll(name, frame.body);
     const float top = list.y;
     take_top(list, draw_band(ui, fitting_waits_for(work, state.job, state.catalogue), list));
-    for (const Text& caution : before_roof_step(state, work, steps, first)) {
-        draw_caution(ui, caution, list);
-    }
-    draw_cautions(ui, steps, together, list);
-    take_top(list,
-             ui.paragraph(list.x, list.y, list.w,
-                          say("Not as asked? Touch that line and say what it is."), Size::small) +
-                 ui.mm(2));
+    draw_cautions(ui, before_roof_step(state, work, steps, first), steps, together, list);
+    take_top(list, is_low(ui) ? 0 : draw_hint(ui, list));
     for (const std::size_t i : together) {
         take_top(list, draw_row(ui, steps[i], draft, list));
     }
+    take_top(list, is_low(ui) ? draw_hint(ui, list) : 0);
     ui.end_scroll(list.y - top - ui.mm(gap_mm));
+    if (frame.tapped == below_target) {
+        ui.go_on_below(name);
+    }
     if (frame.tapped == "leave") {
         return Go{{Screen::roof, {}}};
     }

@@ -138,11 +138,16 @@ void pin_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, 
     }
 }
 
+std::string list_of(const EdgeWork& work, const Step& step) {
+    return "step " + work.edge.id + " " + key_of(step);
+}
+
 /// The caution, the action and its answer; then why. Where it is narrow, the answer stays and the
 /// words scroll.
 Wished draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::vector<Step>& steps,
-                  std::size_t now, StepDraft& draft, const Frame& frame) {
+                  std::size_t now, Drafts& drafts, const Frame& frame) {
     const Step& step = steps[now];
+    StepDraft& draft = drafts.step;
     Box body = frame.body;
     draw_progress(ui, steps, now, take_top(body, ui.mm(2.5F)));
     take_top(body, ui.mm(3));
@@ -157,10 +162,9 @@ Wished draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::v
     if (step.rule->asks == Asks::tick) {
         draw_caution(ui, say(step.rule->caution), body);
         take_top(body, ui.paragraph(body.x, body.y, body.w, step.action, Size::title) + ui.mm(3));
-        return draw_values(ui, state, work, body);
+        return draw_values(ui, state, work, drafts.values, body);
     }
-    Box words = ui.begin_scroll(
-        "step " + work.edge.id + " " + step.rule->id + " " + std::to_string(step.piece), body);
+    Box words = ui.begin_scroll(list_of(work, step), body);
     const float top = words.y;
     if (pinned && is_refused(draft)) {  // what was asked comes before all else
         take_top(words, draw_limits(ui, step, draft, words));
@@ -182,6 +186,7 @@ Wished draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::v
     if (!pinned || !is_refused(draft)) {
         take_top(words, draw_limits(ui, step, draft, words));
     }
+    ui.to_be_seen({words.x, top, words.w, words.y - top - ui.mm(gap_mm)});
     const bool learns = state.way == Way::learn;
     if (learns) {
         const float room = body.h - (words.y - top) - ui.mm(reasons_mm);
@@ -198,7 +203,7 @@ Wished draw_words(Ui& ui, const State& state, const EdgeWork& work, const std::v
     return {};
 }
 
-Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
+Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work, ValuesDraft& draft) {
     const Frame frame =
         open_frame(ui, state, say("{1} · finished", title_of(work.edge)),
                    {{"send back", say("Send it back")}, {"leave", say("Roof"), Look::primary}});
@@ -209,7 +214,7 @@ Wished draw_finished(Ui& ui, const State& state, const EdgeWork& work) {
                                     clock_time(work.finished_clock)),
                                 Size::title) +
                        ui.mm(3));
-    draw_values(ui, state, work, body);
+    draw_values(ui, state, work, draft, body);
     if (frame.tapped == "leave") {
         wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "send back") {
@@ -245,7 +250,7 @@ Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     const std::vector<Step> steps = steps_on(state, *work);
     const std::optional<std::size_t> now = step_shown(state, steps, draft);
     if (!now) {
-        return draw_finished(ui, state, *work);
+        return draw_finished(ui, state, *work, drafts.values);
     }
     const Step& step = steps[*now];
     if (draft.of != key_of(step)) {  // what was keyed in for another step answers none
@@ -278,13 +283,21 @@ Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
         actions.push_back({other->target, other->words});
     }
     actions.insert(actions.end(), answers.actions.begin(), answers.actions.end());
+    const std::string list = list_of(*work, step);
+    const std::size_t below = ui.left_below(list);
+    see_first(actions.back(), below, say("More below"));
+    if (below > 0 && step.rule->asks == Asks::side) {  // both are the answer
+        actions[actions.size() - 2].look = Look::off;
+    }
     const Frame frame = open_frame(ui, state, title, actions, keys);
     Wished wish = frame.wish;
     draw_answer_keys(ui, state, step, draft, frame.keys);
-    if (Wished accepted = draw_words(ui, state, *work, steps, *now, draft, frame)) {
+    if (Wished accepted = draw_words(ui, state, *work, steps, *now, drafts, frame)) {
         wish = std::move(accepted);
     }
-    if (frame.tapped == "leave") {
+    if (frame.tapped == below_target) {
+        ui.go_on_below(list);
+    } else if (frame.tapped == "leave") {
         wish = Go{{Screen::roof, {}}};
     } else if (frame.tapped == "run") {
         wish = Go{{Screen::run, work->edge.id}};

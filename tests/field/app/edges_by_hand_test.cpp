@@ -10,7 +10,7 @@
 #include "field/screens/edges/edge_question.h"
 #include "field/store/folders.h"
 #include "field/store/job_folder.h"
-#include "tests/field/app/journey.h"
+#include "tests/field/app/layout_walks.h"
 
 using namespace hemline;
 
@@ -291,5 +291,20 @@ TEST_CASE("The side a gable's foot is said to be on is its card's hand") {
         REQUIRE(card.ok());
         CHECK(card->hand == (right ? Side::right : Side::left));
         CHECK((right ? card->right : card->left) == EndWork::eave_return);
+    }
+}
+
+TEST_CASE("While an edge is asked about, Back has the size and place that it always has") {
+    Journey crew;
+    crew.tap_all({"demo", "add edge", "kind eave"});
+    const Ui& ui = crew.screen->ui();
+    constexpr float usual_mm_most = 40;
+    for (const Size2 size : {Size2{1280, 800}, Size2{800, 1280}, Size2{885, 531}}) {
+        crew.screen->resize(size.w, size.h);
+        crew.screen->frames(3);
+        const Box roof = crew.screen->target("leave"), back = crew.screen->target("before");
+        CHECK(back.w <= ui.mm(usual_mm_most) + 1);
+        CHECK(back.h == doctest::Approx(roof.h));
+        CHECK(back.x == doctest::Approx(roof.right() + ui.mm(gap_mm)).epsilon(0.01));
     }
 }

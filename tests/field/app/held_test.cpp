@@ -102,6 +102,7 @@ TEST_CASE("A step left open overnight is not answered past the new day's questio
     Journey crew;
     reach_gate(crew);
     crew.pass_gate();
+    crew.read_on("all so");
     REQUIRE(crew.screen->has_target("all so"));
     const std::size_t before = crew.state().events.size();
     crew.wall_ms += day_ms;

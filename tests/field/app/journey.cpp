@@ -140,6 +140,15 @@ void Journey::press_by_key(std::string_view name) {
     FAIL("the focus never came to " << std::string(name));
 }
 
+void Journey::read_on(std::string_view name) {
+    constexpr int pages_most = 20;
+    for (int i = 0; i < pages_most && !screen->has_target(name) && screen->has_target("below");
+         ++i) {
+        screen->tap("below");
+        ++touches;
+    }
+}
+
 void Journey::tap(std::string_view name) {
     if (by_keyboard) {
         press_by_key(name);
@@ -158,6 +167,7 @@ void Journey::tap(std::string_view name) {
     if (scrolls && !screen->has_target(name)) {
         scroll_to(name);
     }
+    read_on(name);
     const std::size_t before = state().events.size();
     screen->tap(name);
     ++touches;
@@ -259,6 +269,7 @@ void Journey::pass_gate() {
 }
 
 void Journey::answer(const Step& step) {
+    read_on("");
     if (screen->has_target("all so")) {
         return tap("all so");
     }
@@ -320,6 +331,9 @@ void Journey::reach_step(const std::string& edge, std::string_view step_id, int 
     for (int i = 0; i < 500; ++i) {
         const std::vector<Step> steps = steps_on(state(), work(edge));
         const auto at = next_on(state(), steps);
+        if (where().screen == Screen::steps) {
+            read_on("");
+        }
         if (at && screen->has_target("all so")) {
             for (const std::size_t row : confirmed_with(steps, *at)) {
                 const Step& one = steps[row];

@@ -41,6 +41,9 @@ struct Journey {
     /// `on_screen`.
     void tap(std::string_view name);
     void tap_all(const std::vector<std::string>& names);
+    /// Touches the black button as long as it goes to what is below the fold, until that target is
+    /// there.
+    void read_on(std::string_view name);
     /// Keys a length in, field by field, on a draft that is empty.
     void key_in(Length length);
     void key_in(std::int64_t count);

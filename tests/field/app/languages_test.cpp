@@ -12,6 +12,9 @@
 
 #include "engine/record/fact_words.h"
 #include "engine/words/program_version.h"
+#include "engine/words/result.h"
+#include "engine/work/confirm.h"
+#include "field/screens/card/mark_labels.h"
 #include "field/store/folders.h"
 #include "field/words/po_file.h"
 #include "tests/field/app/layout_walks.h"
@@ -155,7 +158,115 @@ std::string not_said(const Ui& ui, const std::set<std::string>& of_others) {
     return faults;
 }
 
+/// The four small pages of tablets, 7 and 8 in, lying and upright, in mm (layout_test.cpp).
+constexpr Size2 small_pages_mm[] = {{150, 90}, {90, 150}, {172, 108}, {108, 172}};
+
+/// A crew on a page that small, in the first, second or third language.
+struct SmallPage {
+    Journey crew;
+    SmallPage(Size2 mm, int language) {
+        for (int i = 0; i < language; ++i) {
+            crew.tap("language");
+        }
+        crew.tap("demo");
+        crew.read_edge("C", feet(15) + inches(8) + sixteenths(8),
+                       feet(15) + inches(8) + sixteenths(7), "5");
+        crew.screen->resize(mm.w * px_per_mm_unknown, mm.h * px_per_mm_unknown);
+        crew.screen->frames(3);
+    }
+    /// Words of that height and more are in sight above the actions.
+    [[nodiscard]] bool shows_whole(const std::string& words, float h) const {
+        const Ui& ui = crew.screen->ui();
+        const float floor = crew.screen->target("leave").y;
+        return std::any_of(ui.words().begin(), ui.words().end(), [&](const Words& one) {
+            const bool is_it = one.words == words || (one.words.size() > words.size() &&
+                                                      one.words.find(words) != std::string::npos);
+            return is_it && one.box.h >= h - 1 && one.box.bottom() <= floor;
+        });
+    }
+};
+
 }  // namespace
+
+TEST_CASE("On 7 and 8 in no card can be cut before all its marks were in sight, in any language") {
+    const LongerLanguage language;
+    for (const Size2 page : small_pages_mm) {
+        for (const int spoken : {0, 1, 2}) {
+            SmallPage small(page, spoken);
+            Journey& crew = small.crew;
+            const Ui& ui = crew.screen->ui();
+            for (const int piece : {1, 2}) {
+                CAPTURE(page.w);
+                CAPTURE(spoken);
+                crew.reach_card("C", TrimRole::main, piece);
+                const auto card = card_in_hand(crew.state(), crew.where());
+                REQUIRE(card.ok());
+                std::set<std::string> wanted, seen;
+                for (const MarkLabel& label : labels_of(*card)) {
+                    wanted.insert(print_length(label.at, Marks::sixteenth));
+                }
+                for (int i = 0; i < 20; ++i) {
+                    for (const std::string& value : wanted) {
+                        if (small.shows_whole(value, ui.figure_height(Size::bold))) {
+                            seen.insert(value);
+                        }
+                    }
+                    // The tape of the outline, and what is saved.
+                    CHECK(small.shows_whole(ui.in_words(say("{1} ft", 6)),
+                                            ui.line_height(Size::small)));
+                    CHECK(small.shows_whole(ui.in_words(crew.state().saved),
+                                            ui.line_height(Size::small)));
+                    CHECK(faults_of(ui) == "");
+                    CHECK(crew.screen->has_target("cut") != crew.screen->has_target("below"));
+                    if (crew.screen->has_target("cut")) {
+                        break;
+                    }
+                    crew.screen->tap("below");
+                }
+                CHECK(crew.screen->has_target("cut"));
+                CHECK(seen == wanted);
+                crew.tap("cut");
+            }
+        }
+    }
+}
+
+TEST_CASE(
+    "On 7 and 8 in what is done in one go is said done after its last line, in any language") {
+    const LongerLanguage language;
+    for (const Size2 page : small_pages_mm) {
+        for (const int spoken : {0, 1, 2}) {
+            SmallPage small(page, spoken);
+            Journey& crew = small.crew;
+            crew.reach_card("C", TrimRole::main, 2);
+            crew.tap("cut");
+            CAPTURE(page.w);
+            CAPTURE(spoken);
+            const std::vector<Step> steps = steps_on(crew.state(), crew.work("C"));
+            const std::vector<std::size_t> together =
+                confirmed_with(steps, next_on(crew.state(), steps).value());
+            REQUIRE(together.size() > 1);
+            std::set<std::string> wanted, seen;
+            for (const std::size_t row : together) {
+                wanted.insert("open " + steps[row].rule->id + " " +
+                              std::to_string(steps[row].piece));
+            }
+            for (int i = 0; i < 20; ++i) {
+                for (const std::string& name : crew.screen->names()) {
+                    if (wanted.count(name) > 0) {
+                        seen.insert(name);
+                    }
+                }
+                if (crew.screen->has_target("all so")) {
+                    break;
+                }
+                crew.screen->tap("below");
+            }
+            CHECK(crew.screen->has_target("all so"));
+            CHECK(seen == wanted);
+        }
+    }
+}
 
 TEST_CASE("Every screen in Spanish has room for a glove, and its words are on the page" *
           doctest::test_suite("large")) {

@@ -84,6 +84,7 @@ TEST_CASE("A pitch, an answer and a cut that the disk does not take are asked fo
     CHECK(crew.last<StepAnswered>().said().exception.empty());
 
     // Several answers by one touch: none of them is saved, and all are asked for again.
+    crew.read_on("all so");
     REQUIRE(crew.screen->has_target("all so"));
     const Step step = crew.step("A");
     before = crew.state().events.size();

@@ -129,3 +129,29 @@ TEST_CASE("What was noted is told in the reader's language and on his marks, and
     const Text undo = told(crew.state(), StruckFor{noted.id, StrikeReason::undone});
     CHECK(spanish.of(undo).find("se deshizo") != std::string::npos);
 }
+
+TEST_CASE("Of an edge's values those outside practice come first, all within it are one line") {
+    Journey crew;
+    crew.tap("demo");
+    crew.read_edge("C", feet(15) + inches(8), feet(15) + inches(8), "5");
+    crew.reach_step("C", "string");
+    crew.key_in(inches(1));
+    crew.tap_all({"answer", "answer"});  // over practice, noted
+    crew.finish_edge("C");
+    crew.tap("edge C");
+    const auto values = values_on(crew.state(), crew.work("C"));
+    const auto within = std::count_if(values.begin(), values.end(),
+                                      [](const EdgeValue& one) { return one.outside.empty(); });
+    REQUIRE(within > 3);
+    REQUIRE(within < static_cast<std::ptrdiff_t>(values.size()));
+    CHECK(shows(crew, "Noted by Installer"));
+    CHECK(!shows(crew, "Reading of the length"));
+    const Box line = crew.screen->target("within practice");
+    for (const Words& one : crew.screen->ui().words()) {
+        CHECK((one.warning ? one.box.y < line.y : true));
+    }
+    crew.tap("within practice");
+    CHECK(shows(crew, "Reading of the length"));
+    crew.tap("within practice");
+    CHECK(!shows(crew, "Reading of the length"));
+}

@@ -3,7 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/work/piece_pattern.h"
-#include "tests/field/app/journey.h"
+#include "tests/field/app/layout_walks.h"
 
 using namespace hemline;
 
@@ -34,7 +34,7 @@ TEST_CASE("A face keyed in on the section is kept, and the card and the flat pat
     };
     const Length girth_before = girth();
     CHECK(shows(crew, "Stretch-out"));
-    crew.tap("row leg 1");
+    crew.tap("leg 1");
     crew.tap_all({"inches 5", "sixteenths 4"});
     CHECK(card_leg(crew, LegName::face) == before);  // not kept yet
     crew.tap("keep");
@@ -96,9 +96,36 @@ TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
 TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
     Journey crew;
     reach_section(crew);
-    crew.tap_all({"row leg 1", "inches 0"});
+    crew.tap_all({"leg 1", "inches 0"});
     CHECK(!crew.screen->has_target("keep"));
     CHECK(!shows(crew, "Stretch-out"));
     crew.tap("drop");
     CHECK(shows(crew, "Stretch-out"));
+}
+
+TEST_CASE(
+    "Every dimension of a section is a button on its drawing, clear of its lines, 7 to 13 in") {
+    Journey crew;
+    reach_section(crew);
+    for (const bool spanish : {false, true}) {
+        if (spanish) {
+            crew.tap_all({"leave", "language", "edge C"});
+            crew.reach_card("C", TrimRole::main, 1);
+            crew.tap_all({"folded", "section"});
+        }
+        for (const Size2 size :
+             {Size2{1652, 1032}, Size2{1280, 800}, Size2{800, 1280}, Size2{1015, 637},
+              Size2{637, 1015}, Size2{885, 531}, Size2{531, 885}}) {
+            crew.screen->resize(size.w, size.h);
+            crew.screen->frames(3);
+            CAPTURE(size.w);
+            CAPTURE(spanish);
+            for (const char* name : {"leg 0", "leg 1", "leg 2", "leg 3", "bend 1", "hem 3"}) {
+                CHECK_MESSAGE(crew.screen->has_target(name), name << " is not there");
+            }
+            CHECK(faults_of(crew.screen->ui()) == "");
+        }
+        crew.screen->resize(1280, 800);
+        crew.screen->frames(3);
+    }
 }

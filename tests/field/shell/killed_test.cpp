@@ -87,6 +87,9 @@ std::string answer_to(Asks asks) {
 std::deque<std::string> keys_for(const State& state, const Ui& ui) {
     std::deque<std::string> names;
     const EdgeWork* const work = edge_of(state, state.where.edge);
+    if (is_there(ui, "below")) {  // the black button first goes to what is below the fold
+        return {"below"};
+    }
     switch (state.where.screen) {
         case Screen::jobs:
             return {state.jobs.empty() ? "demo" : "job " + state.jobs.front().filename().string()};

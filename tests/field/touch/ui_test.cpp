@@ -361,3 +361,44 @@ TEST_CASE("Figures are as wide to the left as to the right of where they stand")
               ui.figure(0, 0, feet(1) + inches(1), Marks::sixteenth));
     });
 }
+
+TEST_CASE("No scroll is carried to another job") {
+    std::string job = "one";
+    Harness harness([&](Ui& ui) {
+        ui.lists_of(job);
+        const Box list = ui.begin_scroll("rows", {0, 0, 400, 200}, 1000);
+        for (int i = 0; i < 10; ++i) {
+            ui.area("row " + std::to_string(i), {0, list.y + 100.0F * float(i), 300, 80});
+        }
+        ui.end_scroll();
+    });
+    harness.drag("row 1", 0, -30);
+    CHECK(!harness.has_target("row 0"));
+    harness.frames(2);
+    CHECK(!harness.has_target("row 0"));
+    job = "another";
+    harness.frames(2);
+    CHECK(harness.has_target("row 0"));
+}
+
+TEST_CASE("What is to be seen of a list is counted until it is in sight") {
+    Harness harness([&](Ui& ui) {
+        const Box list = ui.begin_scroll("rows", {0, 0, 400, 200}, 1000);
+        for (int i = 0; i < 10; ++i) {
+            ui.to_be_seen({0, list.y + 100.0F * float(i), 300, 80});
+        }
+        ui.end_scroll();
+    });
+    harness.frames();
+    Ui& ui = harness.ui();
+    CHECK(ui.left_below("rows") == 8);
+    CHECK(ui.left_below("no such list") == 0);
+    for (std::size_t left = 6; left > 0; left -= 2) {
+        ui.go_on_below("rows");
+        harness.frames();
+        CHECK(ui.left_below("rows") == left);
+    }
+    ui.go_on_below("rows");
+    harness.frames();
+    CHECK(ui.left_below("rows") == 0);
+}

@@ -19,7 +19,7 @@ std::optional<Problem> problem_with(const RunRule& rule) {
     }
     if (rule.grid <= Length()) {
         return Problem{say("The grid of the cuts is not above 0."),
-                       say("Set cut_grid, such as 1/16 in.")};
+                       say("Set the marks that cuts lie on, such as 1/16 in.")};
     }
     if (rule.allowance_first < Length() || rule.allowance_last < Length() || rule.lap < Length() ||
         rule.sliver < Length()) {

@@ -49,7 +49,8 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
         lap < Length()) {
         return Problem{
             say("The cleat's edge, stick or grid is not above 0, or a clearance is below it."),
-            say("Set stock and cut_grid above 0, lap and cleat_clear to 0 or more.")};
+            say("Set the stick and the marks that cuts lie on above 0, the lap and the way from a "
+                "cleat joint to it to 0 or more.")};
     }
     const std::vector<Barred> barred = barred_by(trim, clear, lap);
     // A shorter end of cleat would lie within reach of a single lap only.
@@ -83,7 +84,7 @@ Result<std::vector<Division>> divide_cleat(Length edge, Length stock, Length gri
             return Problem{
                 say("A stick of {1} is too short to carry its joint clear of the trim's laps.",
                     stock),
-                say("Set a longer stock, or a smaller cleat_clear.")};
+                say("Take a longer stick, or let cleat joints lie nearer to a lap.")};
         }
         add(clear_own);
     }

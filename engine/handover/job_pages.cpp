@@ -83,7 +83,7 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
     }
     sheets.heading(Text("Two tablets disagree, not decided"));
     for (const Conflict& conflict : job.conflicts) {
-        sheets.paragraph(conflict.what());
+        sheets.paragraph(what_of(conflict, thing_names(names)));
         sheets.table({{say("time (UTC)"), 39}, {say("by"), 35}, {say("what"), 112}});
         std::set<EventId> told;
         for (const Tip& side : conflict.sides) {

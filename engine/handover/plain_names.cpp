@@ -5,17 +5,13 @@
 #include <memory>
 
 #include "engine/trim/practice.h"
+#include "engine/words/path_text.h"
 
 namespace hemline {
 
 namespace {
 
 using ById = std::map<EventId, const Event*>;
-
-Text spaced(std::string id) {
-    std::replace(id.begin(), id.end(), '_', ' ');
-    return Text(id);
-}
 
 Text offcut_words(const ById& by_id, EventId id) {
     const auto found = by_id.find(id);

@@ -109,7 +109,7 @@ void judge_wall_corners(const Job& job, const Catalogue& catalogue, Plan& plan) 
                  : say("Headwall {1} runs {2} past its corner, and the deck leg of sidewall {3} "
                        "that laps onto it is {4} wide.",
                        edge.id, past, widest.edge->id, widest.width),
-             say("Set the rule apron_past to {1}.", widest.width)});
+             say("Set the rule \"{1}\" to {2}.", spoken_rule("apron_past"), widest.width)});
     }
 }
 

@@ -127,14 +127,15 @@ class PartsJudged {
             add(edge,
                 say("{1} holds {2}, and the screws are {3}.", title_of(edge.kind, edge.id),
                     own.metal(), told(screws_)),
-                say("Use stainless steel screws, or of the metal of {1}: set screw_metal.",
+                say("Use stainless steel screws, or of the metal of {1}, and say so in the rules.",
                     edge.id));
         }
         if (job_.practice.site.treated_wood && wood_eats(own.family)) {
             add(edge,
                 say("Bare treated wood lies against {1}, and eats {2}.",
                     title_of(edge.kind, edge.id), own.metal()),
-                say("Lay a membrane between them, then set treated_wood to no."));
+                say("Lay a membrane between them, then say in the rules that no treated wood lies "
+                    "at the metal."));
         }
     }
     /// The panels among themselves: with gutter and screws, told at the edge.
@@ -147,12 +148,12 @@ class PartsJudged {
                 say("Water from the panels ({1}) runs into the gutter ({2}), and one eats "
                     "the other.",
                     told(panels_), told(gutter_)),
-                say("Make panels and gutter of one metal: set panel_metal or gutter_metal."));
+                say("Make panels and gutter of one metal, and say so in the rules."));
         }
         if (!screws_suit(screws_.said.family, panels_.said.family)) {
             add(edge, say("The panels are {1}, and the screws {2}.", told(panels_), told(screws_)),
-                say("Use stainless steel screws, or of the metal of the panels: set "
-                    "screw_metal."));
+                say("Use stainless steel screws, or of the metal of the panels, and say so in the "
+                    "rules."));
         }
     }
     [[nodiscard]] bool is_full() const { return pairs_ >= pairs_most; }

@@ -150,7 +150,8 @@ void lay(const Layout& layout, const CuttingJob& cutting, const Pool& pool, cons
 }
 
 /// The pieces for which there is no stick, edge by edge.
-PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan) {
+PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan& plan,
+                           const Catalogue& catalogue) {
     constexpr std::int64_t pieces_named_most = 40;
     std::vector<Text> pieces;
     std::int64_t missing = 0;
@@ -168,8 +169,10 @@ PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan&
         pieces.push_back(say("{1} more", missing - pieces_named_most));
     }
     const bool only_on_hand = stock.lengths.front().supply.has_value();
+    const Trim* const trim = catalogue.find(pool.trim);
     return {plan.runs[pool.places.front().run].edge, "stock", Severity::problem,
-            say("No stick for these pieces of {1}: {2}.", pool.trim, joined(pieces, ", ")),
+            say("No stick for these pieces of {1}: {2}.",
+                trim == nullptr ? Text(pool.trim) : say(trim->name), joined(pieces, ", ")),
             only_on_hand ? say("Count more sticks on hand, or let new ones be had.")
                          : say("Set a longer stock.")};
 }
@@ -189,7 +192,7 @@ void plan_sticks(const Job& job, const Catalogue& catalogue, const CuttingEffort
             }
         }
         if (!cut.missing.empty()) {
-            plan.problems.push_back(without_sticks(pool, stock, plan));
+            plan.problems.push_back(without_sticks(pool, stock, plan, catalogue));
         }
         plan.proofs.push_back({pool.trim, pool.name, cut.sticks, cut.lower_bound, cut.proved,
                                cut.bound_from, cut.is_too_large});

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "engine/record/thing_names.h"
+
 namespace hemline {
 
 namespace {
@@ -94,7 +96,7 @@ struct ThingOf {
     Thing operator()(const RuleSet& f) const { return of_job(Subject::rule, f.key); }
     Thing operator()(const StockChosen& /*f*/) const { return of_job(Subject::rule, "stock"); }
     Thing operator()(const SectionChosen& f) const {
-        return of_job(Subject::rule, "section of " + f.trim);
+        return of_job(Subject::rule, std::string(section_thing) + f.trim);
     }
     Thing operator()(const PlanChosen& f) const { return of_job(Subject::plan, f.trim); }
     Thing operator()(const SupplyChosen& f) const {

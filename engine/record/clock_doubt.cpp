@@ -180,11 +180,9 @@ Text span_words(std::int64_t ms) {
                      : say_count("{1} hour", "{1} hours", ms / hour_ms);
 }
 
-/// Eight of its sixteen digits tell a crew's tablets apart.
 Text name_of(const TabletHeld& tablet) {
-    const std::string number = print_device(tablet.device).substr(0, 8);
-    return tablet.by.empty() ? say("tablet {1}", number)
-                             : say("tablet {1} ({2})", number, tablet.by);
+    return tablet.by.empty() ? say("a tablet that nobody is named on")
+                             : say("{1}'s tablet", tablet.by);
 }
 
 }  // namespace

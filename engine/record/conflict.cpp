@@ -2,10 +2,31 @@
 
 #include <algorithm>
 
+#include "engine/record/thing_names.h"
+
 namespace hemline {
 
-Text Conflict::what() const {
-    switch (apart) {
+namespace {
+
+/// What two tablets did, and how to settle it.
+Text apart_words(const Thing& thing, const ThingNames& names) {
+    if (thing.subject == Subject::piece) {
+        return say("Two tablets cut {1}: pick the one that is fitted.", piece_name(thing));
+    }
+    const bool measured = thing.subject == Subject::reading ||
+                          thing.subject == Subject::remainder || thing.subject == Subject::pitch;
+    const Text name = name_of(thing, names);
+    return measured ? say("Two tablets disagree on {1}: pick one, or measure again.", name)
+                    : say("Two tablets disagree on {1}: pick one, or enter it again.", name);
+}
+
+}  // namespace
+
+Text Conflict::what() const { return what_of(*this, {}); }
+
+Text what_of(const Conflict& conflict, const ThingNames& names) {
+    const Thing& thing = conflict.thing;
+    switch (conflict.apart) {
         case Apart::values:
             break;
         case Apart::edge_back:
@@ -18,11 +39,11 @@ Text Conflict::what() const {
                              thing.name);
         case Apart::number_twice:
             return say(
-                "A tablet was copied or put back from a backup: its number {1} stands for {2} "
-                "events, about {3}. All of them count; put this away when you have looked.",
-                print_event_id(sides.front().id), sides.size(), joined(about, ", "));
+                "A tablet was copied or put back from a backup: under one number of its stand {1} "
+                "events, about {2}. All of them count; put this away when you have looked.",
+                conflict.sides.size(), joined(conflict.about, ", "));
     }
-    return apart_words(thing);
+    return apart_words(thing, names);
 }
 
 bool Conflict::holds(std::string_view edge) const {

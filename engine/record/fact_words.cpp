@@ -6,6 +6,7 @@
 
 #include "engine/measure/length_text.h"
 #include "engine/record/gate_words.h"
+#include "engine/trim/spoken_value.h"
 
 namespace hemline {
 namespace {
@@ -123,7 +124,7 @@ struct Words {
     Text operator()(const JobStarted& f) const {
         return f.practice.empty()
                    ? say("Job \"{1}\" started", f.name)
-                   : say("Job \"{1}\" started, practice \"{2}\"", f.name, f.practice);
+                   : say("Job \"{1}\" started, practice \"{2}\"", f.name, say(f.practice));
     }
     Text operator()(const EdgeAdded& f) const {
         const Text kind = spoken(f.edge.kind);
@@ -147,7 +148,8 @@ struct Words {
     Text operator()(const RuleSet& f) const {
         const Text rule = names.rule ? names.rule(f.key) : Text(f.key);
         return f.value.empty() ? say("Practice: {1} taken back", rule)
-                               : say("Practice: {1} set to {2}", rule, f.value);
+                               : say("Practice: {1} set to {2}", rule,
+                                     names.rule ? spoken_value(f.key, f.value) : Text(f.value));
     }
     Text operator()(const PieceCut& f) const {
         return say("Edge {1}, {2} cut at {3} {4}", f.edge, piece_words(f.role, f.piece), f.cut,
@@ -180,7 +182,9 @@ struct Words {
         return f.edge.empty() ? say("No roof work today: {1}", spoken(noes))
                               : say("No work on edge {1}: {2}", f.edge, spoken(noes));
     }
-    Text operator()(const GateLifted& f) const { return say("The no was lifted: {1}.", f.reason); }
+    Text operator()(const GateLifted& f) const {
+        return say("The no was lifted: {1}.", say(f.reason));
+    }
     Text operator()(const ValueAccepted& f) const {
         return say("Edge {1}, outside practice and accepted: {2}", f.edge,
                    accepted_words(f, names));
@@ -198,7 +202,7 @@ struct Words {
                    f.at.side, f.at.other);
     }
     Text operator()(const EdgeSentBack& f) const {
-        return say("Edge {1} sent back: {2}", f.edge, f.reason);
+        return say("Edge {1} sent back: {2}", f.edge, say(f.reason));
     }
     Text operator()(const EdgeTakenOff& f) const {
         return say("Edge {1} taken off the job", f.edge);
@@ -273,11 +277,10 @@ struct Words {
                      : say("Edge {1} laps as the job's rule has it", f.edge);
     }
     Text operator()(const Picked& f) const {
-        return say("Picked for {1}: {2}", name_of(f.about), quoted(f.chosen));
+        return say("Picked for {1}: {2}", name_of(f.about, thing_names(names)), quoted(f.chosen));
     }
     Text operator()(const CopyNoted& f) const {
-        return say("Looked at what stands under one number, {1}: {2} events",
-                   print_event_id(f.number), f.copies);
+        return say("Looked at what stands under one number: {1} events", f.copies);
     }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
@@ -288,7 +291,7 @@ struct Words {
     [[nodiscard]] Text quoted(EventId id) const {
         const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return Text(print_event_id(id));
+            return names.trim ? say("something that is not here") : Text(print_event_id(id));
         }
         Names below = names;
         below.event = nullptr;

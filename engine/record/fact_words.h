@@ -5,6 +5,7 @@
 #include <string>
 
 #include "engine/record/event.h"
+#include "engine/record/thing_names.h"
 #include "engine/words/text.h"
 
 namespace hemline {
@@ -16,6 +17,9 @@ struct Names {
     std::function<const Fact*(EventId)> event;  ///< null: not on this tablet
     std::function<Text(EventId)> offcut;        ///< the piece whose cut left it
 };
+
+/// The same names, for things that tablets disagree about.
+ThingNames thing_names(const Names& names);
 
 /// A line for the history screen and `journal`: what happened, in words, with its values. A strike
 /// says what it struck, one level deep only, because strikes may strike each other or themselves.

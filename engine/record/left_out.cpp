@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "engine/dividing/piece_bounds.h"
+#include "engine/words/path_text.h"
 #include "engine/words/result.h"
 
 namespace hemline {
@@ -66,7 +67,7 @@ Problem too_many_bodies(const std::string& body) {
 
 Problem too_many_legs(const std::string& trim, std::size_t said) {
     return {say("The section of {1} was said to have {2} legs: it is left as the catalogue has it.",
-                trim, said),
+                spaced(trim), said),
             say("Say the section anew, leg by leg.")};
 }
 

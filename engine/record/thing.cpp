@@ -2,6 +2,10 @@
 
 #include <tuple>
 
+#include "engine/record/thing_names.h"
+#include "engine/trim/practice.h"
+#include "engine/words/path_text.h"
+
 namespace hemline {
 
 bool operator<(const Thing& a, const Thing& b) {
@@ -27,14 +31,29 @@ Text piece_name(const Thing& thing) {
     return say("piece {1} on edge {2}", thing.piece, thing.name);
 }
 
-Text name_of(const Thing& thing) {
+namespace {
+
+Text trim_name(const std::string& trim, const ThingNames& names) {
+    return names.trim ? names.trim(trim) : spaced(trim);
+}
+
+/// A rule of practice, or what a trim is bent to.
+Text rule_name(const std::string& key, const ThingNames& names) {
+    return key.rfind(section_thing, 0) == 0
+               ? say("the section of {1}", trim_name(key.substr(section_thing.size()), names))
+               : say("the rule \"{1}\"", spoken_rule(key));
+}
+
+}  // namespace
+
+Text name_of(const Thing& thing, const ThingNames& names) {
     switch (thing.subject) {
         case Subject::none:
             return say("one number");
         case Subject::job:
             return say("the job's name");
         case Subject::rule:
-            return say("the rule \"{1}\"", thing.name);
+            return rule_name(thing.name, names);
         case Subject::edge:
             return say("what edge {1} is", thing.name);
         case Subject::reading:
@@ -50,12 +69,13 @@ Text name_of(const Thing& thing) {
         case Subject::piece:
             return say("the cut of {1}", piece_name(thing));
         case Subject::step:
-            return say("the step \"{1}\" of {2}", thing.step,
+            return say("the step \"{1}\" of {2}",
+                       names.step ? names.step(thing) : spaced(thing.step),
                        thing.piece > 0 ? piece_name(thing) : say("edge {1}", thing.name));
         case Subject::finish:
             return say("the finish of edge {1}", thing.name);
         case Subject::plan:
-            return say("the plan for {1}", thing.name);
+            return say("the plan for {1}", trim_name(thing.name, names));
         case Subject::supply:
             return say("whether new sticks can be had for edge {1}", thing.name);
         case Subject::metal:
@@ -70,15 +90,6 @@ Text name_of(const Thing& thing) {
     return {};
 }
 
-Text apart_words(const Thing& thing) {
-    if (thing.subject == Subject::piece) {
-        return say("Two tablets cut {1}: pick the one that is fitted.", piece_name(thing));
-    }
-    const bool measured = thing.subject == Subject::reading ||
-                          thing.subject == Subject::remainder || thing.subject == Subject::pitch;
-    return measured
-               ? say("Two tablets disagree on {1}: pick one, or measure again.", name_of(thing))
-               : say("Two tablets disagree on {1}: pick one, or enter it again.", name_of(thing));
-}
+Text name_of(const Thing& thing) { return name_of(thing, {}); }
 
 }  // namespace hemline

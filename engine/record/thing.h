@@ -51,7 +51,5 @@ bool is_on_edge(const Thing& thing);
 Text name_of(const Thing& thing);
 /// "piece 2 on edge A", "fascia wrap piece 1 on edge A".
 Text piece_name(const Thing& thing);
-/// What two tablets did, and how to settle it.
-Text apart_words(const Thing& thing);
 
 }  // namespace hemline

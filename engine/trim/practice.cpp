@@ -77,8 +77,9 @@ constexpr std::array<TapeWord, 7> tape_words = {{
     {"mid_3_no_hook", {TapeClass::mid_3, false}},
 }};
 
-Problem is_zero(const std::string& key, const std::string& value) {
-    return {say("{1} {2} is zero.", key, quoted(value)), say("Give {1} a length.", key), 0};
+Problem is_zero(std::string_view key, const std::string& value) {
+    return {say("{1} {2} is zero.", spoken_rule(key), quoted(value)),
+            say("Give {1} a length.", spoken_rule(key)), 0};
 }
 
 /// If screws and seams were closer together, they would fill a card and the memory.
@@ -90,7 +91,7 @@ constexpr Length stock_most = millimetres(100'000);
 
 std::optional<Problem> is_too_small(const LengthRule& rule, Length length,
                                     const std::string& value) {
-    const std::string key(rule.key);
+    const Text key = spoken_rule(rule.key);
     if (rule.bound == Bound::spacing && length < spacing_least) {
         return Problem{say("{1} {2} is closer than anything is set out.", key, quoted(value)),
                        say("Give {1} at least 1 in (25.4 mm).", key), 0};
@@ -105,14 +106,13 @@ std::optional<Problem> is_too_small(const LengthRule& rule, Length length,
 std::optional<Problem> set_length(Practice& practice, const LengthRule& rule,
                                   std::string_view value) {
     const Result<Length> length = parse_length(value);
-    const std::string key(rule.key);
     if (!length) {
         Problem problem = length.problem();
-        problem.what = glued(key, " ", problem.what);
+        problem.what = glued(spoken_rule(rule.key), " ", problem.what);
         return problem;
     }
     if (rule.bound != Bound::any && *length == Length()) {
-        return is_zero(key, std::string(value));
+        return is_zero(rule.key, std::string(value));
     }
     if (auto problem = is_too_small(rule, *length, std::string(value))) {
         return problem;
@@ -130,7 +130,7 @@ std::optional<Problem> set_fixed_line(Practice& practice, std::string_view value
             return {};
         }
     }
-    return Problem{say("fixed_line {1} is no line that panels are pinned along.", quoted(value)),
+    return Problem{say("{1} is no line that panels are pinned along.", quoted(value)),
                    say("Write eave or ridge, or leave it empty."), 0};
 }
 
@@ -180,13 +180,13 @@ std::optional<Problem> check_together(const Practice& practice) {
     for (const auto& [key, lap] :
          {std::pair{"lap", practice.lap}, std::pair{"lap_valley", practice.lap_valley}}) {
         if (lap >= practice.stock) {
-            return Problem{
-                say("{1} {2} is not shorter than the stock of {3}.", key, in_quotes(lap), stock),
-                say("Make the lap shorter, or the stock longer.")};
+            return Problem{say("{1} {2} is not shorter than the stock of {3}.", spoken_rule(key),
+                               in_quotes(lap), stock),
+                           say("Make the lap shorter, or the stock longer.")};
         }
         if (practice.bead_gap >= lap) {
-            return Problem{say("bead_gap {1} does not fit in the {2} of {3}.",
-                               in_quotes(practice.bead_gap), key, lap),
+            return Problem{say("{1} {2} does not fit in the {3} of {4}.", spoken_rule("bead_gap"),
+                               in_quotes(practice.bead_gap), spoken_rule(key), lap),
                            say("Make the gap between the beads smaller than the lap.")};
         }
     }
@@ -202,18 +202,22 @@ std::optional<Problem> check_together(const Practice& practice) {
             say("Make the sliver limit shorter, or the stock longer.")};
     }
     if (practice.apron_wrap >= practice.apron_past) {
-        return Problem{say("apron_wrap {1} is not shorter than apron_past {2}.",
-                           in_quotes(practice.apron_wrap), practice.apron_past),
-                       say("Make apron_wrap smaller than apron_past.")};
+        return Problem{
+            say("The wall leg round a corner, {1}, is not shorter than the headwall's metal "
+                "past the corner, {2}.",
+                practice.apron_wrap, practice.apron_past),
+            say("Make the wall leg shorter, or the metal past the corner longer.")};
     }
     if (practice.seam_foot >= practice.seam_spacing) {
-        return Problem{say("seam_foot {1} leaves nothing of a pan of {2}.",
+        return Problem{say("{1} {2} leaves nothing of a pan of {3}.", spoken_rule("seam_foot"),
                            in_quotes(practice.seam_foot), practice.seam_spacing),
-                       say("Make seam_foot smaller than seam_spacing.")};
+                       say("Make the seam's foot narrower, or the pan wider.")};
     }
     if (practice.kerf + practice.cut_grid >= practice.stock) {
         return Problem{
-            say("kerf and cut_grid together are not shorter than the stock of {1}.", stock),
+            say("The kerf and the marks that cuts lie on are together not shorter than the stock "
+                "of {1}.",
+                stock),
             say("Make them shorter, or the stock longer.")};
     }
     return {};
@@ -289,7 +293,7 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
         }
         Practice trial;
         if (auto problem = set_rule(trial, name, row[*value].text)) {
-            problem->what = glued(at, problem->what);
+            problem->what = glued(at, name, ": ", problem->what);
             return *problem;
         }
         rules.push_back({name, row[*value].text, row[*source].text, row[*meaning].text});

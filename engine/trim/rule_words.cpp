@@ -2,7 +2,12 @@
 #include <algorithm>
 #include <iterator>
 
+#include "engine/measure/length_text.h"
+#include "engine/measure/temperature.h"
 #include "engine/trim/practice.h"
+#include "engine/trim/spoken_value.h"
+#include "engine/words/path_text.h"
+#include "engine/words/result.h"
 
 namespace hemline {
 
@@ -62,7 +67,51 @@ constexpr RuleName rule_names[] = {
     {"wind_from", phrase("wind from")},
 };
 
+/// "60 F (16 C)", for a crew of either habit.
+Text temperature_words(std::string_view value) {
+    const auto read = parse_temperature(value);
+    if (!read) {
+        return Text(value);
+    }
+    const int tenths = (read->tenths - 320) * 5;
+    const int celsius = (tenths + (tenths < 0 ? -45 : 45)) / 90;
+    return say("{1} ({2} C)", std::string(value), celsius);
+}
+
+bool is_metal(std::string_view key) {
+    constexpr std::string_view metal = "_metal";
+    return key.size() > metal.size() && key.substr(key.size() - metal.size()) == metal;
+}
+
+Text site_words(std::string_view key, std::string_view value) {
+    if (is_metal(key)) {
+        const bool offered = std::any_of(std::begin(metals_offered), std::end(metals_offered),
+                                         [&](const char* metal) { return metal == value; });
+        return offered ? say(value) : Text(value);
+    }
+    if (key == "treated_wood") {
+        return value == "yes" ? say("yes") : say("no");
+    }
+    if (key == "trim_held") {
+        return value == "one_point" ? say("at one point") : say("by screws");
+    }
+    return key == "metal_now" || key == "metal_hottest" ? temperature_words(value)
+                                                        : spaced(std::string(value));
+}
+
 }  // namespace
+
+Text spoken_value(std::string_view key, std::string_view value) {
+    if (value.empty()) {
+        return say("not said");
+    }
+    if (key == "fixed_line") {
+        return value == "ridge" ? say("the ridge") : say("the eave");
+    }
+    const Result<Length> length = parse_length(value);
+    const bool is_length = length && rule_length(Practice(), key);
+    return is_length ? Text(*length) : site_words(key, value);
+}
 
 Text spoken_rule(std::string_view key) {
     const auto* const found = std::find_if(std::begin(rule_names), std::end(rule_names),

@@ -5,6 +5,7 @@
 #include <optional>
 #include <ostream>
 
+#include "engine/words/path_text.h"
 #include "engine/words/shown_text.h"
 
 namespace hemline {
@@ -84,7 +85,7 @@ std::string fill(const Text& text, const Lookup& lookup, std::optional<Marks> ma
         return print_slope(*slope);
     }
     if (text.as_is) {
-        return shown_lines(text.key);
+        return shown_lines(is_path(text) ? lookup(text) : text.key);
     }
     // A key may also be what somebody typed: the name of a person, a reason given.
     const std::string pattern = shown_text(lookup(text));

@@ -172,7 +172,7 @@ std::vector<DayPart> parts_of(const DaySheet& sheet, const Names& names) {
     DayPart apart{say("Two tablets disagree, not decided"), {}};
     for (const Conflict& conflict : sheet.conflicts) {
         if (apart.lines.size() < lines_most) {
-            apart.lines.push_back({conflict.what(), "", {}});
+            apart.lines.push_back({what_of(conflict, thing_names(names)), "", {}});
         }
     }
     add_rest(apart, sheet.conflicts.size());

@@ -165,7 +165,7 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
         return trim != nullptr ? say(trim->name) : Text(run.trim);
     }
     if (word == "reason" && ground.work.sent_back) {
-        return Text(ground.work.sent_back->reason);
+        return say(ground.work.sent_back->reason);
     }
     if (word == "piece") {
         return Text(std::to_string(piece));

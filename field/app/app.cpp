@@ -20,6 +20,7 @@ Session session_at_start(const AppOptions& options, Assets assets) {
     state.hand = options.screen.left_hand ? Hand::left : Hand::right;
     state.language = language_of(*state.assets, options.screen.language).tag();
     state.both_units = options.screen.both_units;
+    state.crew_words = options.screen.crew_words;
     state.promised = options.promised;
     state.can = {platform.give != nullptr, platform.choose != nullptr, platform.print != nullptr};
     session.screen = options.screen;
@@ -64,7 +65,7 @@ void App::draw(Ui& ui) {
     hear_search();
     hear_crew();
     ui.set_hand(state().hand);
-    ui.speak(phrases(), state().marks);
+    ui.speak(phrases(), state().marks, state().crew_words);
     ui.lists_of(state().events.empty() ? "" : print_event_id(state().events.front().id));
     if (ui.keyboard().shows_sheet()) {
         if (draw_keys(ui, state())) {

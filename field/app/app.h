@@ -55,7 +55,7 @@ class App {
     void go_back_to(const std::string& text);
     /// The text in the words of the screens.
     [[nodiscard]] std::string in_words(const Text& text) const {
-        return phrases().of(text, state().marks);
+        return phrases().of(text, state().marks, state().crew_words);
     }
 
     /// Waits until no better plan is being looked for.

@@ -24,7 +24,8 @@ Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end())
 /// Paper uses the language and tapes of the tablet.
 PageWords words_of(const State& state) {
     return {state.language, [&state](const Text& text) {
-                return language_of(*state.assets, state.language).of(text, state.marks);
+                return language_of(*state.assets, state.language)
+                    .of(text, state.marks, state.crew_words);
             }};
 }
 

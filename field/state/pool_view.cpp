@@ -6,6 +6,7 @@
 #include <tuple>
 #include <utility>
 #include "engine/plan/make_plan.h"
+#include "engine/words/path_text.h"
 
 namespace hemline {
 
@@ -125,7 +126,7 @@ bool is_of_pool(const State& state, const std::string& edge, TrimRole role,
 
 Text trim_name(const State& state, const std::string& id) {
     const Trim* const trim = state.catalogue.find(id);
-    return trim == nullptr ? Text(id) : say(trim->name);
+    return trim == nullptr ? spaced(id) : say(trim->name);
 }
 
 std::vector<SticksAlike> sticks_of(const State& state, const std::string& pool) {

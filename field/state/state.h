@@ -68,6 +68,7 @@ struct State {
     Hand hand = Hand::right;      ///< of who holds the tablet
     std::string language = "en";  ///< its tag, of those in the assets
     bool both_units = false;      ///< lengths are shown for the other tape too
+    CrewWords crew_words;         ///< where the trade has several
     bool ask_scale = false;       ///< nobody has measured the screen or put that off
     Abilities can;
     Promised promised = Promised::lasts;

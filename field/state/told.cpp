@@ -4,6 +4,7 @@
 #include <map>
 #include <memory>
 
+#include "engine/words/path_text.h"
 #include "field/state/edge_view.h"
 #include "field/state/pool_view.h"
 
@@ -46,7 +47,19 @@ class LookedUp {
     std::map<std::string, std::vector<Step>> steps_;
 };
 
-/// A step that the edge no longer has is named by its id.
+/// What a step asks, where its numbers are not known: "Cut fascia wrap …".
+Text action_of(const StepRule& rule) {
+    Text action = say(rule.action);
+    for (std::size_t at = action.key.find('{'); at != action.key.npos;
+         at = action.key.find('{', at + 1)) {
+        const std::size_t end = std::min(action.key.find('}', at), action.key.size());
+        action.names.push_back(action.key.substr(at + 1, end - at - 1));
+        action.values.emplace_back("…");
+    }
+    return action;
+}
+
+/// A step that the edge no longer has is named by what some procedure asks under that id.
 Text name_of_step(const State& state, LookedUp& looked_up, const StepSaid& done) {
     if (const EdgeWork* const work = edge_of(state, done.edge)) {
         for (const Step& step : looked_up.steps(*work)) {
@@ -55,13 +68,20 @@ Text name_of_step(const State& state, LookedUp& looked_up, const StepSaid& done)
             }
         }
     }
-    return Text(done.step);
+    for (const auto& [kind, rules] : state.assets->procedures) {
+        for (const StepRule& rule : rules) {
+            if (rule.id == done.step) {
+                return action_of(rule);
+            }
+        }
+    }
+    return spaced(done.step);
 }
 
 Text name_of_offcut(LookedUp& looked_up, EventId id) {
     const Event* const event = looked_up.event(id);
     const auto* const cut = event == nullptr ? nullptr : std::get_if<PieceCut>(&event->fact);
-    return cut == nullptr ? Text(print_event_id(id))
+    return cut == nullptr ? say("a piece that is not here")
                           : say("piece {1}", cut->edge + "/" + std::to_string(cut->piece));
 }
 

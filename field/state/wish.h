@@ -52,6 +52,10 @@ struct HoldTablet {
 };
 /// Switches it over.
 enum class Toggle { light, hand, language, units };
+/// The crew's word for a thing, in the language that is spoken.
+struct SayWord {
+    std::string thing, word;
+};
 /// Multiplies the number of pixels in a millimeter.
 struct ScaleScreen {
     float by = 1;
@@ -93,8 +97,8 @@ enum class Errand {
 
 using AnyWish =
     std::variant<Go, Keep, KeepAll, UndoLast, PickSide, OpenJob, StartJob, StartDemo, HoldTablet,
-                 Toggle, ScaleScreen, PutOffScale, ChooseFolder, LookInto, UseFolder, LeaveFolder,
-                 ForgetCrew, PutIntoFile, TakeFile, JoinCrewJob, Errand>;
+                 Toggle, SayWord, ScaleScreen, PutOffScale, ChooseFolder, LookInto, UseFolder,
+                 LeaveFolder, ForgetCrew, PutIntoFile, TakeFile, JoinCrewJob, Errand>;
 /// A class, so that copying it is compiled once, in wish.cpp.
 struct Wish : AnyWish {
     using AnyWish::AnyWish;

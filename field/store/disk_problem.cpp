@@ -3,8 +3,8 @@
 #include <cerrno>
 #include <system_error>
 
+#include "engine/words/path_text.h"
 #include "engine/words/result.h"
-#include "engine/words/shown_text.h"
 
 namespace hemline {
 namespace {
@@ -78,8 +78,8 @@ Text why(int error) {
 
 }  // namespace
 
-std::string shown(const std::filesystem::path& path) {
-    return "\"" + shown_text(path.string()) + "\"";
+Text shown(const std::filesystem::path& path) {
+    return glued("\"", path_text(path.string()), "\"");
 }
 
 Problem disk_problem(const std::string& deed, const std::filesystem::path& file, int error) {

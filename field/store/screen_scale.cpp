@@ -17,6 +17,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr std::size_t crew_words_most = 100;
+
 /// Takes in a line; false for a line that is not known.
 bool take_line(const std::string& line, ScreenScale& scale) {
     if (line == "left hand" || line == "right hand") {
@@ -35,6 +37,12 @@ bool take_line(const std::string& line, ScreenScale& scale) {
     if (line == "night" || line == "day") {
         scale.night = line == "night";
         return true;
+    }
+    constexpr std::string_view word = "word ";
+    const std::size_t is = line.find('=');
+    if (line.rfind(word, 0) == 0 && is != line.npos) {
+        scale.crew_words[line.substr(word.size(), is - word.size())] = line.substr(is + 1);
+        return scale.crew_words.size() <= crew_words_most;
     }
     if (line == "later") {
         scale.put_off = true;
@@ -81,6 +89,9 @@ std::string print(const ScreenScale& scale) {
     text += "language " + scale.language + "\n";
     text += scale.both_units ? "both units\n" : "";
     text += scale.night ? (*scale.night ? "night\n" : "day\n") : "";
+    for (const auto& [thing, word] : scale.crew_words) {
+        text += "word " + thing + "=" + word + "\n";
+    }
     for (const Person& person : scale.people) {
         if (const std::string line = print_person(person); person_of(line)) {
             text += line + "\n";

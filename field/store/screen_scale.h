@@ -9,6 +9,7 @@
 #include "engine/words/result_declared.h"
 #include "field/store/disk.h"
 #include "field/store/people.h"
+#include "field/words/crew_words.h"
 
 namespace hemline {
 
@@ -22,12 +23,13 @@ struct ScreenScale {
     std::string language = "en";      ///< its tag
     bool both_units = false;          ///< it shows lengths for both tapes
     std::optional<bool> night = {};   ///< dark ground; nothing: nobody chose
+    CrewWords crew_words = {};        ///< the crew's words, where the trade has several
 };
 
 /// What …/hemline/screen says; nothing is known where there is no such file. Problem: it cannot be
 /// read, or has other lines than "N px/mm" (2 to 40), "later", "left hand", "right hand",
-/// "language TAG", "both units", "night", "day", and people like "cut Ada"; "spanish", which older
-/// programs wrote, is "language es".
+/// "language TAG", "both units", "night", "day", "word LANGUAGE THING=WORD", and people like "cut
+/// Ada"; "spanish", which older programs wrote, is "language es".
 Result<ScreenScale> read_screen_scale();
 
 /// Writes it there, whole or not at all. Problem: it cannot be written.

@@ -21,6 +21,7 @@ constexpr float endless = 1e8F;  // px
 constexpr float scroll_bar = 4;  // mm: the bar and the gap before it
 
 const Phrases english;
+const CrewWords no_words;
 
 ImVec2 top_left(Box box) { return {box.x, box.y}; }
 ImVec2 bottom_right(Box box) { return {box.right(), box.bottom()}; }
@@ -38,7 +39,11 @@ ImGuiID id_of(std::string_view name) {
 }  // namespace
 
 Ui::Ui(const Palette& palette, const Fonts& fonts, float px_per_mm)
-    : phrases_(&english), palette_(&palette), fonts_(&fonts), px_per_mm_(px_per_mm) {}
+    : phrases_(&english),
+      crew_words_(&no_words),
+      palette_(&palette),
+      fonts_(&fonts),
+      px_per_mm_(px_per_mm) {}
 
 void Ui::begin_page(const TouchQueue* touch) {
     touch_ = touch;

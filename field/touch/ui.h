@@ -76,10 +76,12 @@ class Ui {
     [[nodiscard]] Box page() const { return page_; }
     [[nodiscard]] bool portrait() const { return page_.h > page_.w; }
 
-    /// The language of everything drawn from now on, and the tape marks of its reader.
-    void speak(const Phrases& phrases, Marks marks) {
+    /// The language of everything drawn from now on, its crew's words, which outlive this, and the
+    /// tape marks of its reader.
+    void speak(const Phrases& phrases, Marks marks, const CrewWords& words) {
         phrases_ = &phrases;
         marks_ = marks;
+        crew_words_ = &words;
     }
     /// The text as it is drawn.
     [[nodiscard]] std::string in_words(const Text& text) const;
@@ -232,6 +234,7 @@ class Ui {
     [[nodiscard]] ImFont* font_of(Size size) const;
 
     const Phrases* phrases_;
+    const CrewWords* crew_words_;
     Marks marks_ = Marks::sixteenth;
     const Palette* palette_;
     const Fonts* fonts_;

@@ -39,7 +39,9 @@ ImFont* Ui::font_of(Size size) const {
     return fonts_->body;
 }
 
-std::string Ui::in_words(const Text& text) const { return phrases_->of(text, marks_); }
+std::string Ui::in_words(const Text& text) const {
+    return phrases_->of(text, marks_, *crew_words_);
+}
 
 float Ui::text(float x, float y, const Text& words, Size size, Align align) {
     return text(x, y, words, size, align, palette_->ink);

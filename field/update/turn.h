@@ -107,6 +107,7 @@ void ask_who(Turn turn);
 /// The same for what only the foreman may write.
 void ask_foreman(Turn turn);
 void on(Turn turn, Toggle toggle);
+void on(Turn turn, const SayWord& wish);
 void on(Turn turn, const HoldTablet& wish);
 void on(Turn turn, const ScaleScreen& wish);
 void on(Turn turn, const PutOffScale& wish);

@@ -85,6 +85,16 @@ void on(Turn turn, Toggle toggle) {
     turn.want(deed::KeepSettings{screen});
 }
 
+void on(Turn turn, const SayWord& wish) {
+    for (const CrewThing& thing : crew_things) {
+        if (thing.language == turn.state.language && thing.thing == wish.thing) {
+            choose_word(turn.session.screen.crew_words, thing, wish.word);
+        }
+    }
+    turn.state.crew_words = turn.session.screen.crew_words;
+    turn.want(deed::KeepSettings{turn.session.screen});
+}
+
 void on(Turn turn, const ScaleScreen& wish) {
     Session& session = turn.session;
     session.px_per_mm = std::clamp(session.px_per_mm * wish.by, px_per_mm_least, px_per_mm_most);

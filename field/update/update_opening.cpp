@@ -31,7 +31,8 @@ void on(Turn turn, const JobRecord& record, const opened_for::Touch& /*touch*/) 
 }
 
 void on(Turn turn, const JobRecord& /*record*/, const opened_for::NewJob& job) {
-    keep_quietly(turn, {JobStarted{job.name, "common practice"}, Where{Screen::add_edge, {}}});
+    keep_quietly(turn,
+                 {JobStarted{job.name, phrase("common practice")}, Where{Screen::add_edge, {}}});
 }
 
 void on(Turn turn, const JobRecord& record, const opened_for::Demo& /*demo*/) {
@@ -43,8 +44,8 @@ void on(Turn turn, const JobRecord& record, const opened_for::Demo& /*demo*/) {
 void on(Turn turn, const JobRecord& /*record*/, const opened_for::NewNumber& /*number*/) {
     take_up(turn);
     tell_more(turn,
-              say("This tablet was copied or put back from a backup: it writes on as device {1}.",
-                  print_device(turn.state.writer)));
+              say("This tablet was copied or put back from a backup: it writes on under a new "
+                  "number."));
 }
 
 void on(Turn turn, const JobRecord& /*record*/, const opened_for::OtherFolder& other) {

@@ -2,8 +2,11 @@
 
 #include <algorithm>
 
+#include "engine/words/first_use.h"
 #include "engine/words/result.h"
+#include "field/words/english_beside.h"
 #include "field/words/po_file.h"
+#include "field/words/short_path.h"
 
 namespace hemline {
 
@@ -83,14 +86,24 @@ Result<Phrases> Phrases::read(std::string_view po) {
     return phrases;
 }
 
-std::string Phrases::of(const Text& text, std::optional<Marks> marks) const {
-    const Lookup lookup = [this](const Text& asked) {
+std::string Phrases::of(const Text& text, std::optional<Marks> marks,
+                        const CrewWords& words) const {
+    const auto phrase = [this](const Text& asked) {
         const auto found = strings_.find(key_of(asked.context, asked.key));
         if (found == strings_.end()) {
             return asked.count != 1 && !asked.key_many.empty() ? asked.key_many : asked.key;
         }
         const std::vector<std::string>& forms = found->second;
         return forms[forms.size() > 1 ? static_cast<std::size_t>(plural_.form_of(asked.count)) : 0];
+    };
+    bool beside = false;
+    const Lookup lookup = [&](const Text& asked) {
+        if (asked.as_is) {
+            return short_path(asked.key);
+        }
+        beside = beside || is_first_use(asked);
+        const std::string said = phrase(asked);
+        return in_crew_words(beside ? english_beside(said) : said, tag_, words);
     };
     return fill(text, lookup, marks);
 }

@@ -9,6 +9,7 @@
 
 #include "engine/words/result_declared.h"
 #include "engine/words/text.h"
+#include "field/words/crew_words.h"
 #include "field/words/plural_rule.h"
 
 namespace hemline {
@@ -27,8 +28,9 @@ class Phrases {
     [[nodiscard]] const std::string& tag() const { return tag_; }
     /// "English", "Español": what its speakers look for.
     [[nodiscard]] const std::string& name() const { return name_; }
-    /// The text in this language, lengths on those tape marks.
-    [[nodiscard]] std::string of(const Text& text, std::optional<Marks> marks = {}) const;
+    /// The text in this language and the crew's words, lengths on those tape marks.
+    [[nodiscard]] std::string of(const Text& text, std::optional<Marks> marks = {},
+                                 const CrewWords& words = {}) const;
 
   private:
     std::string tag_ = "en", name_ = "English";

@@ -58,7 +58,7 @@ Exit carry_job(const CarryArguments& arguments) {
         return complain("CREW", 0, 0, crew_there.problem());
     }
     if (*crew_there != There::folder) {
-        return complain("CREW", 0, 0, "There is no folder " + shown(arguments.crew) + ".",
+        return complain("CREW", 0, 0, "There is no folder " + shown(arguments.crew).english() + ".",
                         "Name the folder that the synchronizer shares, or make it first.");
     }
     // A journal given by name means the folder it is in.

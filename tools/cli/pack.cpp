@@ -93,7 +93,8 @@ Exit unpack_file(const JobFileArguments& arguments) {
         return complain("OUT", 0, 0, there.problem());
     }
     if (*there) {
-        return complain("OUT", 0, 0, "There is a job in " + shown(arguments.job) + " already.",
+        return complain("OUT", 0, 0,
+                        "There is a job in " + shown(arguments.job).english() + " already.",
                         "Choose another folder; then put the two together with `merge`.");
     }
     const Result<std::uint64_t> tablet = device_id();

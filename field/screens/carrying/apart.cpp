@@ -10,6 +10,7 @@
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/state/told.h"
 #include "field/touch/box.h"
 
 namespace hemline {
@@ -214,7 +215,9 @@ Wished draw_apart(Ui& ui, const State& state, Drafts& drafts) {
     Wished wish = frame.wish;
     Box list = ui.begin_scroll("apart " + std::to_string(at), frame.body);
     const float top = list.y;
-    take_top(list, ui.paragraph(list.x, list.y, list.w, conflict.what(), Size::bold) + ui.mm(1));
+    take_top(list, ui.paragraph(list.x, list.y, list.w,
+                                what_of(conflict, thing_names(names_on(state))), Size::bold) +
+                       ui.mm(1));
     take_top(list, ui.paragraph(list.x, list.y, list.w, waits_words(conflict)) + ui.mm(gap_mm));
     draw_sides(ui, state, sides, draft, list);
     ui.end_scroll(list.y - top);

@@ -20,21 +20,22 @@ Size figure_size(const Ui& ui, float inner) {
 
 Text who(const Event& event) { return event.by.empty() ? say("nobody named") : Text(event.by); }
 
-/// Eight of its sixteen digits tell a crew's tablets apart.
-Text where_and_when(const Event& event) {
-    return say("tablet {1}, {2}", print_device(event.id.device).substr(0, 8),
-               day_and_time(wall_time(event)));
+Text where_and_when(const State& state, const Event& event) {
+    const Text when = day_and_time(wall_time(event));
+    return event.id.device == state.writer ? say("on this tablet, {1}", when)
+                                           : say("on another tablet, {1}", when);
 }
 
-/// "picked by Ben, tablet e8518a86, 4 May …"; empty when nobody did.
-Text picked_words(const SideView& side) {
+/// "picked by Ben, on another tablet, 4 May …"; empty when nobody did.
+Text picked_words(const State& state, const SideView& side) {
     return side.picked == nullptr
                ? Text()
-               : say("picked by {1}, {2}", who(*side.picked), where_and_when(*side.picked));
+               : say("picked by {1}, {2}", who(*side.picked), where_and_when(state, *side.picked));
 }
 
-float picked_height(const Ui& ui, const SideView& side, float w) {
-    return side.picked == nullptr ? 0 : ui.paragraph_height(w, picked_words(side), Size::body);
+float picked_height(const Ui& ui, const State& state, const SideView& side, float w) {
+    return side.picked == nullptr ? 0
+                                  : ui.paragraph_height(w, picked_words(state, side), Size::body);
 }
 
 }  // namespace
@@ -52,8 +53,8 @@ float side_height(const Ui& ui, const State& state, const SideView& side, float 
                             ? ui.figure_height(figure_size(ui, inner))
                             : ui.paragraph_height(inner, told(state, event.fact), Size::title);
     return value + ui.paragraph_height(inner, who(event), Size::bold) +
-           ui.paragraph_height(inner, where_and_when(event), Size::body) +
-           picked_height(ui, side, inner) + ui.mm(2 * pad_mm + chosen_mm + 3);
+           ui.paragraph_height(inner, where_and_when(state, event), Size::body) +
+           picked_height(ui, state, side, inner) + ui.mm(2 * pad_mm + chosen_mm + 3);
 }
 
 bool draw_side(Ui& ui, const State& state, const SideView& side, const std::string& name,
@@ -83,9 +84,9 @@ bool draw_side(Ui& ui, const State& state, const SideView& side, const std::stri
                  ui.paragraph(in.x, in.y, in.w, told(state, event.fact), Size::title) + ui.mm(2));
     }
     take_top(in, ui.paragraph(in.x, in.y, in.w, who(event), Size::bold));
-    take_top(in, ui.paragraph(in.x, in.y, in.w, where_and_when(event), Size::body));
+    take_top(in, ui.paragraph(in.x, in.y, in.w, where_and_when(state, event), Size::body));
     if (side.picked != nullptr) {
-        ui.paragraph(in.x, in.y, in.w, picked_words(side), Size::body);
+        ui.paragraph(in.x, in.y, in.w, picked_words(state, side), Size::body);
     }
     return tapped;
 }

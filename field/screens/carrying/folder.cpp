@@ -1,6 +1,7 @@
 // Choosing a folder by touch: into it, up, or straight to a disk that is plugged in.
 #include <string>
 
+#include "engine/words/path_text.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/touch/box.h"
@@ -48,7 +49,7 @@ std::vector<Row> rows_of(const Outside& outside) {
     std::vector<Row> all;
     if (view.folder.has_relative_path()) {
         const fs::path up = view.folder.parent_path();
-        all.push_back({"up", say("↑ Up to {1}", up.string()), up});
+        all.push_back({"up", say("↑ Up to {1}", path_text(up.string())), up});
     }
     for (const fs::path& inside : view.inside) {
         const std::string name = inside.filename().string();
@@ -56,7 +57,8 @@ std::vector<Row> rows_of(const Outside& outside) {
     }
     for (const fs::path& place : outside.places) {
         if (place != view.folder && place.parent_path() != view.folder) {
-            all.push_back({"place " + place.string(), Text("→ " + place.string()), place});
+            all.push_back(
+                {"place " + place.string(), glued("→ ", path_text(place.string())), place});
         }
     }
     return all;
@@ -74,7 +76,8 @@ Wished draw_folder(Ui& ui, const State& state, Drafts& /*drafts*/) {
     Wished wish = frame.wish;
     Box list = ui.begin_scroll("folder " + view.folder.string(), frame.body);
     const float top = list.y;
-    take_top(list, ui.paragraph(list.x, list.y, list.w, Text(view.folder.string()), Size::bold));
+    take_top(list,
+             ui.paragraph(list.x, list.y, list.w, path_text(view.folder.string()), Size::bold));
     if (view.problem) {
         take_top(list, draw_band(ui, said(*view.problem), list));
     }

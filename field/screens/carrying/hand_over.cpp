@@ -1,6 +1,7 @@
 // Send or back up: this job into a file, job files taken in, and the crew folder.
 #include <string>
 
+#include "engine/words/path_text.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/touch/box.h"
@@ -33,7 +34,8 @@ bool draw_way(Ui& ui, Box& box, const std::string& name, const Text& label) {
 void draw_files(Ui& ui, const Outside& outside, Box& box, Wished& wish) {
     put(ui, box, say("Job files"), Size::title);
     if (outside.kept.hand_over) {
-        put(ui, box, say("They go to and come from {1}.", outside.kept.hand_over->string()));
+        put(ui, box,
+            say("They go to and come from {1}.", path_text(outside.kept.hand_over->string())));
     } else {
         put(ui, box, say("No folder for them is chosen yet."));
     }
@@ -59,7 +61,7 @@ void draw_crew(Ui& ui, const Outside& outside, Box& box, Wished& wish) {
             say("None. With one, a synchronizer carries what each tablet writes to all the "
                 "others."));
     } else {
-        put(ui, box, Text(outside.kept.crew->string()));
+        put(ui, box, path_text(outside.kept.crew->string()));
         if (outside.crew_failed) {
             take_top(box, draw_band(ui, outside.crew_said, box));
         } else {

@@ -1,4 +1,5 @@
 // Jobs on this tablet: open one, start one, or try the invented demo roof.
+#include "engine/words/path_text.h"
 #include "field/screens/carrying/promise.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/letters.h"
@@ -73,7 +74,7 @@ Wished draw_jobs(Ui& ui, const State& state, Drafts& drafts) {
         if (elsewhere) {
             const std::string where = job.parent_path().string();
             target += " in " + where;
-            label = glued(name, "\n", say("in {1}", where));
+            label = glued(name, "\n", say("in {1}", path_text(where)));
         }
         if (ui.button(target, label, take_top(list, ui.mm(16)))) {
             wish = OpenJob{job};

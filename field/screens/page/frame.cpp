@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "engine/words/first_use.h"
 #include "field/screens/page/key_grid.h"
 #include "field/touch/box.h"
 
@@ -89,7 +90,7 @@ float draw_title_lines(Ui& ui, const std::string& title, const Text& saved, Colo
 
 void draw_title(Ui& ui, const State& state, const Text& whole, float above, Box& page) {
     take_top(page, above);
-    const std::string title = ui.in_words(whole);
+    const std::string title = ui.in_words(at_first_use(whole));
     const Text saved = saved_words(state);
     const Colour colour = state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft;
     float h = ui.line_height(Size::bold);

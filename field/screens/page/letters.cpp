@@ -1,7 +1,10 @@
 #include "field/screens/page/letters.h"
 
 #include <algorithm>
+#include <array>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "field/touch/box.h"
 
@@ -10,10 +13,20 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t name_letters_most = 40;
-constexpr std::string_view all_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-";
-constexpr std::string_view letter_keys = "ABCDEFGHIJKLMNOPQRSTUVWXYZ", digits = "0123456789.-";
+constexpr std::string_view accent_key = "´";
+constexpr std::array<std::string_view, 10> digit_row = {"1", "2", "3", "4", "5",
+                                                        "6", "7", "8", "9", "0"};
+constexpr std::array<std::string_view, 30> letter_rows = {
+    "A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M",        "N", "Ñ",
+    "O", "P", "Q", "R", "S", "T", "U", "V", "W", "X", "Y", "Z", accent_key, ".", "-"};
+/// What the accent makes of the letter before it; once more, and it is gone.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 24> accents = {{
+    {"a", "á"}, {"á", "a"}, {"e", "é"}, {"é", "e"}, {"i", "í"}, {"í", "i"}, {"o", "ó"}, {"ó", "o"},
+    {"u", "ú"}, {"ú", "ü"}, {"ü", "u"}, {"n", "ñ"}, {"A", "Á"}, {"Á", "A"}, {"E", "É"}, {"É", "E"},
+    {"I", "Í"}, {"Í", "I"}, {"O", "Ó"}, {"Ó", "O"}, {"U", "Ú"}, {"Ú", "Ü"}, {"Ü", "U"}, {"N", "Ñ"},
+}};
 constexpr float key_mm = 10, key_mm_most = 19;
-constexpr int wide_most = 10;
+constexpr int wide_usual = 10, wide_most = 14;
 
 void take_back(std::string& name) {
     while (!name.empty() && (static_cast<unsigned char>(name.back()) & 0xC0U) == 0x80U) {
@@ -24,10 +37,30 @@ void take_back(std::string& name) {
     }
 }
 
-void add(std::string& name, char letter) {
+void set_accent(std::string& name) {
+    const std::string_view now = name;
+    for (const auto& [plain, accented] : accents) {
+        const bool ends_so =
+            now.size() >= plain.size() && now.substr(now.size() - plain.size()) == plain;
+        if (ends_so) {
+            take_back(name);
+            name += accented;
+            return;
+        }
+    }
+}
+
+/// A capital where a word starts, else a small letter.
+void add(std::string& name, std::string_view letter) {
     const bool starts_word = name.empty() || name.back() == ' ';
-    const bool lowers = !starts_word && letter >= 'A' && letter <= 'Z';
-    name += lowers ? static_cast<char>(letter - 'A' + 'a') : letter;
+    if (starts_word) {
+        name += letter;
+    } else if (letter == "Ñ") {
+        name += "ñ";
+    } else {
+        const bool lowers = letter.front() >= 'A' && letter.front() <= 'Z';
+        name += lowers ? static_cast<char>(letter.front() - 'A' + 'a') : letter.front();
+    }
 }
 
 void take_typed_name(std::string& name, std::string_view typed) {
@@ -40,10 +73,32 @@ void take_typed_name(std::string& name, std::string_view typed) {
     }
 }
 
+void press(std::string& name, std::string_view key) {
+    if (key == accent_key) {
+        set_accent(name);
+    } else if (name.size() + key.size() <= name_letters_most) {
+        add(name, key);
+    }
+}
+
 int rows_of(std::size_t keys, int wide) { return (static_cast<int>(keys) + wide - 1) / wide; }
 
 float height_of(const Ui& ui, int rows) {
     return ui.mm(static_cast<float>(rows) * (key_mm + gap_mm) - gap_mm);
+}
+
+/// Digits in a row above the letters; or one of the two, where the box is too low for both.
+std::vector<std::string_view> keys_shown(bool whole, bool digits_shown) {
+    std::vector<std::string_view> keys;
+    if (whole || digits_shown) {
+        keys.assign(digit_row.begin(), digit_row.end());
+    }
+    if (whole || !digits_shown) {
+        keys.insert(keys.end(), letter_rows.begin(), letter_rows.end());
+    } else {
+        keys.insert(keys.end(), {".", "-"});
+    }
+    return keys;
 }
 
 }  // namespace
@@ -53,11 +108,17 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     take_typed_name(name, ui.keyboard().take_words());
     const float gap = ui.mm(gap_mm);
     const int fit = static_cast<int>((box.w + gap) / ui.mm(key_mm + gap_mm));
-    const int wide = std::clamp(fit, 1, wide_most);
-    const bool whole = height_of(ui, rows_of(all_keys.size() + 2, wide)) <= box.h;
-    const std::string_view letters = whole ? all_keys : draft.digits_shown ? digits : letter_keys;
+    constexpr std::size_t all = digit_row.size() + letter_rows.size();
+    int wide = std::clamp(fit, 1, wide_usual);
+    const auto holds_all = [&] { return height_of(ui, rows_of(all + 2, wide)) <= box.h; };
+    while (!holds_all() && wide < std::min(fit, wide_most)) {
+        ++wide;
+    }
+    const bool whole = holds_all();
+    wide = whole ? wide : std::min(wide, wide_usual);
+    const std::vector<std::string_view> letters = keys_shown(whole, draft.digits_shown);
     // Both pages have the same number of places, so that no key moves.
-    const int tall = rows_of((whole ? all_keys : letter_keys).size() + (whole ? 2 : 3), wide);
+    const int tall = rows_of(whole ? all + 2 : letter_rows.size() + 3, wide);
     const float h =
         std::clamp(box.h, height_of(ui, tall), height_of(ui, tall) * key_mm_most / key_mm);
     const Box keys =
@@ -74,10 +135,9 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
         return ui.button("letter " + key_name, label,
                          columns(lines[line], static_cast<int>(on_line), gap)[column]);
     };
-    for (const char letter : letters) {
-        const std::string label(1, letter);
-        if (key(label, Text(label)) && name.size() < name_letters_most) {
-            add(name, letter);
+    for (const std::string_view letter : letters) {
+        if (key(std::string(letter), Text(letter == accent_key ? "á é" : letter))) {
+            press(name, letter);
         }
     }
     const float key_w = columns(lines.front(), wide, gap).front().w;

@@ -83,7 +83,7 @@ Wished draw_person(Ui& ui, const State& state, Drafts& drafts) {
         open_frame(ui, state, title,
                    {{"leave", say("Back")},
                     other_language(state),
-                    {"tablet", say("This tablet")},
+                    {"tablet", say("My settings")},
                     {"keep name", draft.naming_job ? say("Start the job") : say("It is me"),
                      ready ? Look::primary : Look::off}});
     Wished wish = frame.wish;

@@ -9,6 +9,7 @@
 #include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
+#include "field/screens/reading/keep_pitch.h"
 #include "field/screens/screens.h"
 #include "field/screens/section/draw_section.h"
 #include "field/state/edge_view.h"
@@ -23,6 +24,7 @@ constexpr SlopeNotation notations[] = {SlopeNotation::rise_in_12, SlopeNotation:
 constexpr const char* notation_words[] = {phrase("in 12"), phrase("degrees"), phrase("percent")};
 constexpr std::size_t digits_most = 6;
 constexpr float picture_mm_least = 20;
+constexpr float number_mm = 11, before_mm = 34, label_room = 1.5F, before_part_most = 0.55F;
 constexpr float verdict_mm = 60;  // the verdict, on an upright screen
 
 Result<Slope> slope_of(const PitchDraft& draft) {
@@ -95,6 +97,27 @@ float draw_verdict(Ui& ui, const State& state, const Edge& edge, Slope pitch, Bo
     return y - box.y;
 }
 
+/// As if it had been keyed in: "4.5" of "4.5/12".
+PitchDraft keyed(Slope pitch) {
+    const std::string words = print_slope(pitch);
+    return {words.substr(0, words.find_first_not_of("0123456789.")), pitch.notation};
+}
+
+/// What is keyed in, and beside it the pitch before, a touch away.
+void draw_number(Ui& ui, const State& state, const EdgeWork& work, PitchDraft& draft, Box row) {
+    const std::optional<Slope> before = pitch_before(state, work);
+    if (before && row.h >= ui.mm(target_min)) {
+        const Text label = say("As before: {1}", *before);
+        const float w = std::min(ui.label_width(label) * label_room, row.w * before_part_most);
+        if (ui.button("as before", label, take_right(row, std::max(w, ui.mm(before_mm))))) {
+            draft = keyed(*before);
+        }
+    }
+    const Text unit = say(notation_words[static_cast<int>(draft.notation)]);
+    ui.text(row.x, row.mid_y() - ui.line_height(Size::title) / 2,
+            glued(draft.number.empty() ? "…" : draft.number, " ", unit), Size::title);
+}
+
 void draw_notations(Ui& ui, PitchDraft& draft, Box strip) {
     const std::vector<Box> places = columns(strip, 3, ui.mm(3));
     for (std::size_t i = 0; i < 3; ++i) {
@@ -141,12 +164,11 @@ Wished draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
         return Go{{Screen::roof, {}}};
     }
     const Result<Slope> pitch = slope_of(draft);
-    std::vector<Action> actions{
-        {"leave", say("Roof")},
-        {"keep", say("Keep this pitch"), pitch ? Look::primary : Look::off}};
+    std::vector<Action> actions{{"leave", say("Roof")}};
     if (state.tilt_there) {
-        actions.insert(actions.begin() + 1, {"lay down", say("Lay the tablet down")});
+        actions.push_back({"lay down", say("Lay the tablet down")});
     }
+    add_keep_pitch(actions, state, *work, pitch.ok());
     const Frame frame =
         open_frame(ui, state, say("{1} · pitch of the roof behind it", title_of(work->edge)),
                    actions, {digit_keys, verdict_mm});
@@ -156,14 +178,12 @@ Wished draw_pitch(Ui& ui, const State& state, Drafts& drafts) {
     }
     Box body = frame.body;
     draw_notations(ui, draft, take_top(body, ui.mm(12)));
+    take_top(body, ui.mm(gap_mm));
+    draw_number(ui, state, *work, draft, take_top(body, ui.mm(number_mm)));
     take_top(body, ui.mm(2));
-    const Text unit = say(notation_words[static_cast<int>(draft.notation)]);
-    ui.text(body.x, body.y, glued(draft.number.empty() ? "…" : draft.number, " ", unit),
-            Size::title);
-    take_top(body, ui.line_height(Size::title) + ui.mm(2));
     draw_answer(ui, state, work->edge, draft, pitch, body);
-    if (frame.tapped == "keep" && pitch) {
-        wish = Keep{PitchTaken{work->edge.id, *pitch}};
+    if (Wished kept = pitch ? keep_pitch(frame.tapped, state, *work, *pitch) : Wished()) {
+        wish = std::move(kept);
     } else if (frame.tapped == "lay down") {
         wish = Go{at(state.where, Screen::tilt)};
     } else if (frame.tapped == "leave") {

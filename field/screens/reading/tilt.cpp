@@ -3,6 +3,7 @@
 
 #include "engine/words/result.h"
 #include "field/screens/page/frame.h"
+#include "field/screens/reading/keep_pitch.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
 
@@ -47,12 +48,17 @@ Wished draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
     const bool both = !draft.first.empty() && !draft.turned.empty() && !draft.taking;
     const Result<Tilt> tilt = tilt_of(draft.first, draft.turned);
     const bool done = both && tilt;
+    std::vector<Action> actions{
+        {"leave", say("Key it in")},
+        {"start over", say("Start over"), draft.first.empty() ? Look::off : Look::plain}};
+    if (done) {
+        add_keep_pitch(actions, state, *work, true);
+    } else {
+        actions.push_back(
+            {"take", say("Take it"), draft.taking || both ? Look::off : Look::primary});
+    }
     const Frame frame = open_frame(
-        ui, state, say("{1} · pitch by the tablet's own sensor", title_of(work->edge)),
-        {{"leave", say("Key it in")},
-         {"start over", say("Start over"), draft.first.empty() ? Look::off : Look::plain},
-         {done ? "keep" : "take", done ? say("Keep this pitch") : say("Take it"),
-          draft.taking || (both && !done) ? Look::off : Look::primary}});
+        ui, state, say("{1} · pitch by the tablet's own sensor", title_of(work->edge)), actions);
     Wished wish = frame.wish;
     float y = frame.body.y;
     const auto line = [&](const Text& words, Size size) {
@@ -78,8 +84,9 @@ Wished draw_tilt(Ui& ui, const State& state, Drafts& drafts) {
         draft.coming.clear();
     } else if (frame.tapped == "start over") {
         draft = {};
-    } else if (frame.tapped == "keep" && tilt) {
-        wish = Keep{PitchTaken{work->edge.id, slope_of(*tilt)}};
+    } else if (Wished kept =
+                   done ? keep_pitch(frame.tapped, state, *work, slope_of(*tilt)) : Wished()) {
+        wish = std::move(kept);
     } else if (frame.tapped == "leave") {
         Where where = state.where;
         where.screen = Screen::pitch;

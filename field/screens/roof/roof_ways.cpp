@@ -70,6 +70,7 @@ std::vector<Elsewhere> ways_from(const State& state) {
         ways.push_back({"sticks", say("Sticks"), Screen::sticks});
     }
     ways.push_back({"rules", say("Rules"), Screen::rules});
+    ways.push_back({"tablet", say("My settings"), Screen::tablet});
     if (state.outside.there) {
         ways.push_back({"hand over", say("Hand over"), Screen::hand_over});
     }

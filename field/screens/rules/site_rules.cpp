@@ -6,6 +6,7 @@
 #include "engine/measure/bearing.h"
 #include "engine/record/wind.h"
 #include "engine/roof/edge_shape.h"
+#include "engine/trim/spoken_value.h"
 
 namespace hemline {
 
@@ -22,35 +23,6 @@ bool is_metal(const std::string& key) {
 
 bool is_bearing(const std::string& key) {
     return key == "wind_from" || key.rfind(bearing_of, 0) == 0;
-}
-
-/// "60 F (16 C)", for a crew of either habit.
-Text temperature_words(const std::string& value) {
-    const auto read = parse_temperature(value);
-    if (!read) {
-        return Text(value);
-    }
-    const int tenths = (read->tenths - 320) * 5;
-    const int celsius = (tenths + (tenths < 0 ? -45 : 45)) / 90;
-    return say("{1} ({2} C)", value, celsius);
-}
-
-Text words_of_value(const std::string& key, const std::string& value) {
-    if (value.empty()) {
-        return say("not said");
-    }
-    if (is_metal(key)) {
-        const bool offered = std::any_of(std::begin(metals_offered), std::end(metals_offered),
-                                         [&](const char* metal) { return metal == value; });
-        return offered ? say(value) : Text(value);
-    }
-    if (key == "treated_wood") {
-        return value == "yes" ? say("yes") : say("no");
-    }
-    if (key == "trim_held") {
-        return value == "one_point" ? say("at one point") : say("by screws");
-    }
-    return key == "metal_now" || key == "metal_hottest" ? temperature_words(value) : Text(value);
 }
 
 std::vector<std::string> values_of(const std::string& key) {
@@ -104,7 +76,7 @@ bool is_site_key(const std::string& key) {
 }
 
 Text site_words(const State& state, const std::string& key) {
-    return words_of_value(key, site_value(state.job.practice.site, key));
+    return spoken_value(key, site_value(state.job.practice.site, key));
 }
 
 std::vector<SiteAnswer> site_answers(const State& state, const std::string& key) {
@@ -115,7 +87,7 @@ std::vector<SiteAnswer> site_answers(const State& state, const std::string& key)
     }
     std::vector<SiteAnswer> answers;
     for (const std::string& value : values) {
-        answers.push_back({value, words_of_value(key, value)});
+        answers.push_back({value, spoken_value(key, value)});
     }
     return answers;
 }

@@ -17,6 +17,7 @@ namespace hemline {
 namespace {
 
 constexpr std::size_t count_digits_most = 4;
+constexpr float asked_part = 0.6F, asked_mm_most = 60;
 constexpr float above_keys_mm = 50;  // caution, action and readback, on an upright screen
 
 std::int64_t count_of(const std::string& digits) {
@@ -84,6 +85,23 @@ void open_field(const Step& step, StepDraft& draft) {
         draft.length.field = *limit < inches(1) ? 2 : *limit < feet(1) ? 1 : 0;
     }
     draft.field_opened = true;
+}
+
+/// What is keyed in, and beside it the count that is asked for, a touch away for who has counted.
+float draw_count(Ui& ui, const Step& step, StepDraft& draft, Box body) {
+    Box row{body.x, body.y, body.w, ui.mm(count_fields_mm)};
+    const std::optional<Answer> asked = as_asked(step);
+    if (asked && asked->kind == AnswerKind::count) {
+        const std::string count = std::to_string(asked->count);
+        if (ui.button("as asked", say("As asked: {1}", count),
+                      take_right(row, std::min(row.w * asked_part, ui.mm(asked_mm_most))))) {
+            draft.count = count;
+            draft.exception_asked = {};
+        }
+    }
+    ui.text(row.x, row.mid_y() - ui.line_height(Size::title) / 2,
+            Text(draft.count.empty() ? "…" : draft.count), Size::title);
+    return ui.mm(count_fields_mm);
 }
 
 }  // namespace
@@ -176,8 +194,7 @@ float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft
         return 0;
     }
     if (step.rule->asks == Asks::count) {
-        ui.text(body.x, body.y, Text(draft.count.empty() ? "…" : draft.count), Size::title);
-        return ui.line_height(Size::title);
+        return draw_count(ui, step, draft, body);
     }
     return step.rule->asks == Asks::length
                ? draw_length_fields(ui, draft.length, body, tapes_of(state))

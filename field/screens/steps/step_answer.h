@@ -35,6 +35,8 @@ void draw_answer_keys(Ui& ui, const State& state, const Step& step, StepDraft& d
 
 /// The value keyed in so far. Returns the height used, 0 where the answer is not a value.
 float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, Box body);
+/// The height of a count and of the one that is asked for beside it.
+constexpr float count_fields_mm = 11;
 
 /// Whether a key or a value was refused; then it is said why.
 bool is_refused(const StepDraft& draft);

@@ -321,9 +321,9 @@ TEST_CASE("Screws a nanometre apart and sticks of a kilometre are refused, and i
     const Shown all = made_of(spacing_of_nothing());
     CHECK(all.job.practice == Practice());
     const std::vector<Problem> said = all.job.left_out.all();
-    CHECK(says(said, "screw_spacing"));
-    CHECK(says(said, "seam_spacing"));
-    CHECK(says(said, "cut_grid"));
+    CHECK(says(said, "screw to screw"));
+    CHECK(says(said, "seam to seam"));
+    CHECK(says(said, "marks that cuts lie on"));
     CHECK(says(said, "longer than any that is carried to a roof"));
 }
 

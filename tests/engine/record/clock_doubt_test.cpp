@@ -66,7 +66,7 @@ TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, 
         ahead.write(device, device == 3 ? "Hal" : "Ada");
     }
     CHECK(ahead.said() ==
-          "The clock of tablet 00000000 (Hal) is 10 years or more ahead of the others. Set that "
+          "The clock of Hal's tablet is 10 years or more ahead of the others. Set that "
           "tablet's clock: days and papers go by it.\n");
     CHECK(ahead.said(3) ==
           "This tablet's clock is 10 years or more ahead of the others. Set the tablet's clock: "
@@ -81,7 +81,8 @@ TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, 
         behind.write(device, "");
     }
     CHECK(behind.said() ==
-          "The clock of tablet 00000000 is 3 hours or more behind the others. Set that tablet's "
+          "The clock of a tablet that nobody is named on is 3 hours or more behind the others. Set "
+          "that tablet's "
           "clock: days and papers go by it.\n");
     CHECK(behind.said(2) ==
           "This tablet's clock is 3 hours or more behind the others. Set the tablet's clock: days "
@@ -97,10 +98,10 @@ TEST_CASE("Of two tablets nothing tells which is wrong: both are told to look") 
     CHECK(is_about(site.doubts()[0], 1));
     CHECK(is_about(site.doubts()[0], 2));
     CHECK(site.said(1) ==
-          "This tablet's clock and that of tablet 00000000 (Ben) are 47 hours or more apart. Look "
+          "This tablet's clock and that of Ben's tablet are 47 hours or more apart. Look "
           "at both, and set the tablet's clock that is wrong: days and papers go by it.\n");
-    CHECK(site.said(2).find("that of tablet 00000000 (Ada)") != std::string::npos);
-    CHECK(site.said().find("The clocks of tablet 00000000 (Ben) and tablet 00000000 (Ada)") == 0);
+    CHECK(site.said(2).find("that of Ada's tablet") != std::string::npos);
+    CHECK(site.said().find("The clocks of Ben's tablet and Ada's tablet") == 0);
 }
 
 TEST_CASE("Work apart for days, and journals that come late, put no clock in doubt") {

@@ -28,8 +28,8 @@ TEST_CASE("The notice of a number written twice names what it is about") {
     CHECK(notice.apart == Apart::number_twice);
     CHECK(notice.sides.size() == 2);
     CHECK(notice.what() ==
-          "A tablet was copied or put back from a backup: its number 0000000000000001-3 stands for "
-          "2 events, about the pitch of edge A, the rule \"lap\". All of them count; put this away "
+          "A tablet was copied or put back from a backup: under one number of its stand 2 "
+          "events, about the pitch of edge A, the rule \"lap\". All of them count; put this away "
           "when you have looked.");
     CHECK(job.edges[0].edge.pitch == rise_in_12(5));
     CHECK(job.practice.lap == inches(8));

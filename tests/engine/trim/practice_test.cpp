@@ -87,18 +87,18 @@ TEST_CASE("A rule is set without touching the others") {
     CHECK(with_rule({}, "tape", "mid_3_no_hook")->tape == Tape{TapeClass::mid_3, false});
 }
 
-TEST_CASE("A rule that cannot be right is refused, naming its key") {
+TEST_CASE("A rule that cannot be right is refused, naming it as the rules screen does") {
     CHECK(refused("lap", "10 ft").find("lap") != std::string::npos);
     CHECK(refused("lap", "0 in").find("lap") == 0);
     CHECK(refused("lap", "6").find("lap \"6\"") == 0);
     CHECK(refused("lap", "-6 in").find("lap") == 0);
-    CHECK(refused("stock", "0 ft").find("stock") == 0);
+    CHECK(refused("stock", "0 ft").find("new stick") == 0);
     CHECK(refused("stock", "5 in").find("lap") != std::string::npos);
     CHECK(refused("stock", "20 in").find("sliver") == 0);
-    CHECK(refused("screw_spacing", "0 in").find("screw_spacing") == 0);
-    CHECK(refused("cut_grid", "0 mm").find("cut_grid") == 0);
-    CHECK(refused("kerf", "10 ft").find("kerf") == 0);
-    CHECK(refused("bead_gap", "6 in").find("bead_gap") == 0);
+    CHECK(refused("screw_spacing", "0 in").find("screw to screw") == 0);
+    CHECK(refused("cut_grid", "0 mm").find("marks that cuts lie on") == 0);
+    CHECK(refused("kerf", "10 ft").find("kerf") != std::string::npos);
+    CHECK(refused("bead_gap", "6 in").find("bead to bead \"6 in\" does not fit in the lap") == 0);
     CHECK(refused("tab_gable", "5 ft").find("tabs") != std::string::npos);
     CHECK(refused("tape", "ruler").find("tape \"ruler\"") == 0);
     CHECK(refused("laps", "6 in").find("\"laps\"") != std::string::npos);

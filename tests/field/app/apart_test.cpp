@@ -79,7 +79,7 @@ TEST_CASE("Two readings picked otherwise by two people are both shown, with who 
     job.hand.tap("edge A");
     REQUIRE(job.hand.where().screen == Screen::apart);
     for (const char* words :
-         {"Ada", "Ben", "picked by Cleo, tablet 00000000", "picked by Dan", "measure again"}) {
+         {"Ada", "Ben", "picked by Cleo, on another tablet", "picked by Dan", "measure again"}) {
         CHECK_MESSAGE(job.shows(words), words);
     }
     job.hand.tap("side " + print_event_id({4, 1}));

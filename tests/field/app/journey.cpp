@@ -163,7 +163,8 @@ void Journey::tap(std::string_view name) {
         name.rfind("ask ", 0) == 0 || name.rfind("rule ", 0) == 0 || name.rfind("hem ", 0) == 0) {
         scroll_to(name);
     }
-    const bool scrolls = where().screen == Screen::walk || where().screen == Screen::roof;
+    const bool scrolls = where().screen == Screen::walk || where().screen == Screen::roof ||
+                         where().screen == Screen::tablet;
     if (scrolls && !screen->has_target(name)) {
         scroll_to(name);
     }

@@ -153,7 +153,9 @@ TEST_CASE("An eave goes from the list of jobs to the tick by keyboard alone") {
     CHECK(crew.work("A").readings[0].length == feet(46) + sixteenths(4));
     if (crew.where().screen == Screen::pitch) {
         crew.screen->type("5");
-        crew.screen->press(Key::enter);
+        crew.screen->press(Key::enter);  // on to the next edge, which nobody has read
+        CHECK(crew.where().screen == Screen::reading);
+        crew.tap_all({"leave", "edge A"});
     }
     crew.finish_edge("A");
     CHECK(crew.status("A") == EdgeStatus::finished);

@@ -24,10 +24,11 @@ bool is_key(const std::string& name) {
 
 bool is_primary(const std::string& name) {
     static const std::set<std::string> primaries = {
-        "demo",   "next",      "keep",      "keep name",  "cut",           "answer",
-        "undo",   "keep edge", "tick",      "to card",    "to reading",    "keep scale",
-        "done",   "send",      "stands",    "use folder", "put into file", "keep number",
-        "all so", "go up",     "not today", "keep pitch", "keep corner",   "below"};
+        "demo",       "next",          "keep",        "keep name",   "cut",
+        "answer",     "undo",          "keep edge",   "tick",        "to card",
+        "to reading", "keep scale",    "done",        "send",        "stands",
+        "use folder", "put into file", "keep number", "all so",      "go up",
+        "keep next",  "not today",     "keep pitch",  "keep corner", "below"};
     return primaries.count(name) > 0;
 }
 
@@ -97,7 +98,11 @@ std::string faults_of(const Ui& ui) {
             faults += past_its_place(ui, targets[i]);
         }
         const float least = is_key(name) ? key_min : target_min;
-        const float h_least = std::max(least, is_primary(name) ? primary_min : 0);
+        // Where the next edge is unread, going on to it is the main action, not staying here.
+        const bool stays = name == "keep" &&
+                           std::any_of(targets.begin(), targets.end(),
+                                       [](const Target& one) { return one.name == "keep next"; });
+        const float h_least = std::max(least, is_primary(name) && !stays ? primary_min : 0);
         if (box.w / mm < least - tolerance || box.h / mm < h_least - tolerance) {
             faults += name + " is only " + std::to_string(box.w / mm) + " by " +
                       std::to_string(box.h / mm) + " mm\n";

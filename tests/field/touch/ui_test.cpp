@@ -128,9 +128,10 @@ TEST_CASE("What is on the screen can be heard: words, figures in full, and what 
 
 TEST_CASE("A sentence tells its lengths on the marks of its reader") {
     const Phrases english;
+    const CrewWords usual;
     const auto heard = [&](Marks marks) {
         Harness harness([&](Ui& ui) {
-            ui.speak(english, marks);
+            ui.speak(english, marks, usual);
             ui.text(ui.mm(10), ui.mm(10), say("{1} short", feet(5)));
         });
         return harness.ui().words().at(0).words;

@@ -16,8 +16,8 @@ namespace hemline {
 
 namespace {
 
-constexpr float metal_mm_most = 34;
-constexpr float screw_mm = 0.9F;  // radius
+constexpr float metal_mm_most = 34, metal_part_most = 0.4F;  // of the room, on a desk's screen
+constexpr float screw_mm = 0.9F;                             // radius
 constexpr float above_metal_mm = 2, below_tape_mm = 1;
 
 /// Heights of the outline, in mm.
@@ -28,7 +28,7 @@ struct OutlineHeights {
         return above_metal_mm + to_tape + tape + below_tape_mm;
     }
 };
-constexpr OutlineHeights roomy_outline{13, 3, 8}, tight_outline{8.5F, 2, 7};
+constexpr OutlineHeights roomy_outline{13, 3, 8}, tight_outline{6.5F, 2, 7};
 
 /// From a length along the piece to a pixel.
 struct Along {
@@ -356,7 +356,7 @@ void draw_piece(Ui& ui, const Card& card, Tapes tapes, Box box, std::string_view
     Box metal = box;
     take_top(metal, ui.mm(above_metal_mm));
     metal.h = std::clamp(box.h - laid.beside_metal(ui) - after_h, ui.mm(outline.metal_least),
-                         ui.mm(metal_mm_most));
+                         std::max(ui.mm(metal_mm_most), box.h * metal_part_most));
     const float cut_x = along.at(card.cut);
     if (stick_left > card.cut) {
         draw_rest(ui, card, {cut_x, metal.y, metal.right() - cut_x, metal.h});

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/record/thing_names.h"
+#include "engine/words/path_text.h"
 
 namespace hemline {
 
@@ -22,7 +23,10 @@ Text apart_words(const Thing& thing, const ThingNames& names) {
 
 }  // namespace
 
-Text Conflict::what() const { return what_of(*this, {}); }
+Text Conflict::what() const {
+    return what_of(*this, {[](const Thing& one) { return spaced(one.step); },
+                           [](const std::string& trim) { return spaced(trim); }});
+}
 
 Text what_of(const Conflict& conflict, const ThingNames& names) {
     const Thing& thing = conflict.thing;

@@ -280,7 +280,9 @@ struct Words {
         return say("Picked for {1}: {2}", name_of(f.about, thing_names(names)), quoted(f.chosen));
     }
     Text operator()(const CopyNoted& f) const {
-        return say("Looked at what stands under one number: {1} events", f.copies);
+        return names.trim ? say("Looked at what stands under one number: {1} events", f.copies)
+                          : say("Looked at what stands under one number, {1}: {2} events",
+                                print_event_id(f.number), f.copies);
     }
     Text operator()(const Unknown& f) const {
         return say("An event of kind {1} that a newer program wrote; kept as it is ({2} bytes)",
@@ -291,7 +293,7 @@ struct Words {
     [[nodiscard]] Text quoted(EventId id) const {
         const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return names.trim ? say("something that is not here") : Text(print_event_id(id));
+            return Text(print_event_id(id));
         }
         Names below = names;
         below.event = nullptr;

@@ -4,7 +4,6 @@
 
 #include "engine/record/thing_names.h"
 #include "engine/trim/practice.h"
-#include "engine/words/path_text.h"
 
 namespace hemline {
 
@@ -34,7 +33,7 @@ Text piece_name(const Thing& thing) {
 namespace {
 
 Text trim_name(const std::string& trim, const ThingNames& names) {
-    return names.trim ? names.trim(trim) : spaced(trim);
+    return names.trim ? names.trim(trim) : Text(trim);
 }
 
 /// A rule of practice, or what a trim is bent to.
@@ -69,8 +68,7 @@ Text name_of(const Thing& thing, const ThingNames& names) {
         case Subject::piece:
             return say("the cut of {1}", piece_name(thing));
         case Subject::step:
-            return say("the step \"{1}\" of {2}",
-                       names.step ? names.step(thing) : spaced(thing.step),
+            return say("the step \"{1}\" of {2}", names.step ? names.step(thing) : Text(thing.step),
                        thing.piece > 0 ? piece_name(thing) : say("edge {1}", thing.name));
         case Subject::finish:
             return say("the finish of edge {1}", thing.name);

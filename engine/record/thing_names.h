@@ -10,7 +10,7 @@
 
 namespace hemline {
 
-/// Without one of these the id stands as words.
+/// Without one of these the id stands.
 struct ThingNames {
     std::function<Text(const Thing&)> step;
     std::function<Text(const std::string&)> trim;

@@ -293,7 +293,8 @@ Result<std::vector<PracticeRule>> read_practice_rules(std::string_view csv) {
         }
         Practice trial;
         if (auto problem = set_rule(trial, name, row[*value].text)) {
-            problem->what = glued(at, name, ": ", problem->what);
+            const bool is_key = spoken_rule(name) == name;
+            problem->what = glued(at, is_key ? "" : name + ": ", problem->what);
             return *problem;
         }
         rules.push_back({name, row[*value].text, row[*source].text, row[*meaning].text});

@@ -71,11 +71,16 @@ void draw_crew_words(Ui& ui, const State& state, Box& body, Wished& wish) {
         const Box row = take_top(body, ui.mm(word_row_mm));
         const std::vector<Box> places =
             columns(row, static_cast<int>(thing.words.size()), ui.mm(gap_mm));
+        std::vector<Text> labels;
+        for (const std::string_view word : thing.words) {
+            labels.emplace_back(word);
+        }
+        const Size largest = ui.label_size(labels, places.front());
         for (std::size_t i = 0; i < thing.words.size() && !thing.words[i].empty(); ++i) {
             const std::string word(thing.words[i]);
             const bool chosen = word_said(thing, state.crew_words) == i;
             if (ui.button("word " + word, Text(word), places[i],
-                          chosen ? Look::chosen : Look::plain)) {
+                          chosen ? Look::chosen : Look::plain, largest)) {
                 wish = SayWord{std::string(thing.thing), word};
             }
         }

@@ -1,10 +1,8 @@
 #include "field/touch/focus.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numeric>
-#include <string_view>
 
 namespace hemline {
 
@@ -104,18 +102,6 @@ std::optional<std::size_t> beside(const std::vector<Focusable>& all, std::size_t
         }
     }
     return best;
-}
-
-std::string way_back(const std::vector<Focusable>& all) {
-    static constexpr std::array<std::string_view, 8> names = {
-        "leave", "leave corner", "later", "stays", "drop", "go on", "parts", "jobs"};
-    for (const std::string_view name : names) {
-        if (std::any_of(all.begin(), all.end(),
-                        [name](const Focusable& one) { return one.name == name; })) {
-            return std::string(name);
-        }
-    }
-    return {};
 }
 
 }  // namespace hemline

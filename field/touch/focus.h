@@ -30,7 +30,5 @@ std::optional<std::size_t> after(const std::vector<Focusable>& all, std::optiona
                                  Key tab);
 /// The nearest that way (up, down, left or right), in the same list first; empty: none is there.
 std::optional<std::size_t> beside(const std::vector<Focusable>& all, std::size_t from, Key way);
-/// The target that goes back from a screen; empty: there is none.
-std::string way_back(const std::vector<Focusable>& all);
 
 }  // namespace hemline

@@ -16,6 +16,7 @@ bool is_key(char letter) { return static_cast<unsigned char>(letter) < ' ' && le
 
 void Keyboard::begin_frame() {
     all_.clear();
+    back_.clear();
     text_.clear();
     key_.reset();
     scrolls_ = false;
@@ -108,7 +109,7 @@ Keyboard::Scrolls Keyboard::act(Key key, double now) {
             return {};
         }
         case Key::escape:
-            pressing_ = way_back(all_);
+            pressing_ = back_;
             return {};
         case Key::keys:
             sheet_ = true;

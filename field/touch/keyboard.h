@@ -39,6 +39,10 @@ class Keyboard {
     // For Ui.
     void begin_frame();
     void offer(Focusable one) { all_.push_back(std::move(one)); }
+    /// The target that Esc presses; the first that is said counts.
+    void goes_back(std::string_view name) { back_ = back_.empty() ? name : back_; }
+    /// Empty: there is none.
+    [[nodiscard]] const std::string& way_back() const { return back_; }
     /// The keyboard presses it in this frame.
     [[nodiscard]] bool presses(std::string_view name) const { return pressed_ == name; }
     /// A touch: the focus is not shown until a key is pressed again.
@@ -70,7 +74,7 @@ class Keyboard {
     std::optional<Key> key_;
     bool takes_words_ = false, takes_letters_ = false, shown_ = false, sheet_ = false;
     bool scrolls_ = false;  ///< the next frame draws lists elsewhere
-    std::string focus_, pressing_, pressed_, pasted_, pasted_now_;
+    std::string focus_, back_, pressing_, pressed_, pasted_, pasted_now_;
     bool line_read_ = false;  ///< Enter ended a line in this frame
     double entered_ = -1;     ///< when Enter acted or ended a line last
     std::vector<Focusable> all_;

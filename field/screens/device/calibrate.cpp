@@ -73,7 +73,7 @@ Wished draw_calibrate(Ui& ui, const State&, Drafts& drafts) {
     CalibrateDraft& draft = drafts.calibrate;
     const Frame frame = open_frame(ui, State(), say("How large is this screen?"),
                                    {{"leave", say("Jobs")},
-                                    {"later", say("Not now")},
+                                    way_back({"later", say("Not now")}),
                                     {"keep scale", say("It fits"), Look::primary}});
     Wished wish = frame.wish;
     Box body = frame.body;

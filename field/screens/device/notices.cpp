@@ -110,7 +110,7 @@ Wished draw_notices(Ui& ui, const State& state, Drafts& drafts) {
     }
     const Notice& notice = parts[*draft.part];
     const Frame frame = open_frame(ui, state, say("What it is made of"),
-                                   {{"parts", say("All parts"), Look::primary}});
+                                   {way_back({"parts", say("All parts"), Look::primary})});
     Box body = ui.begin_scroll("notice " + notice.part, frame.body);
     const float top = body.y;
     draw_notice(ui, notice, body);

@@ -150,6 +150,9 @@ std::string ActionRows::draw(Ui& ui, Box box) const {
             const Action& action = actions_[i];
             const float w = wide[i - row.from];
             const std::string name = action.waits ? below_target : action.name;
+            if (action.look != Look::off && (action.goes_back || action.name == "leave")) {
+                ui.keyboard().goes_back(name);
+            }
             if (ui.button(name, action.waits ? action.first : action.label,
                           {at_hand(ui, box, used, w), y, w, row.h}, action.look,
                           i < last ? largest : Size::title)) {

@@ -16,10 +16,15 @@ struct Action {
     std::string name;
     Text label;
     Look look = Look::plain;
-    bool discards = false;  ///< spoils work: it is set apart from its neighbors
-    Text first = {};        ///< "2 more marks below": takes its place until they are seen
-    bool waits = false;     ///< for that
+    bool discards = false;   ///< spoils work: it is set apart from its neighbors
+    Text first = {};         ///< "2 more marks below": takes its place until they are seen
+    bool waits = false;      ///< for that
+    bool goes_back = false;  ///< Esc is this; so is what is named "leave"
 };
+inline Action way_back(Action action) {
+    action.goes_back = true;
+    return action;
+}
 
 /// The name of what takes its place.
 constexpr const char* below_target = "below";

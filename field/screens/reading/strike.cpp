@@ -54,9 +54,9 @@ Wished draw_strike(Ui& ui, const State& state, const EdgeWork& work, ReadingDraf
     const std::vector<RecordedReading> readings = standing_readings(work, state.where.reading_of);
     const std::size_t chosen = chosen_reading(state, work, draft, readings.size());
     const RecordedReading& reading = readings[chosen];
-    const Frame frame = open_frame(
-        ui, state, say("{1} · cross out a reading", title_of(work.edge)),
-        {{"stays", say("Let it stand")}, {"strike", say("Cross it out"), Look::primary, true}});
+    const Frame frame = open_frame(ui, state, say("{1} · cross out a reading", title_of(work.edge)),
+                                   {way_back({"stays", say("Let it stand")}),
+                                    {"strike", say("Cross it out"), Look::primary, true}});
     Wished wish = frame.wish;
     Box view = frame.body;
     take_bottom(view, ui.mm(away_from_strike_mm));

@@ -255,7 +255,7 @@ Wished draw_roof(Ui& ui, const State& state, Drafts& drafts) {
     const std::optional<NextWork> next = next_on_roof(state);
     const Frame frame =
         open_frame(ui, state, Text(state.job.name),
-                   {{"jobs", say("Jobs")},
+                   {way_back({"jobs", say("Jobs")}),
                     {"add edge", say("Add, change an edge")},
                     {"history", say("Record, undo")},
                     {"by", say("Somebody else")},

@@ -103,7 +103,7 @@ Wished draw_degrees(Ui& ui, const State& state, WalkDraft& draft) {
     const bool fits = corner && *corner >= degrees(20) && *corner <= degrees(340);
     const Frame frame =
         open_frame(ui, state, say("The corner, inside the building"),
-                   {{"leave corner", say("Back to the walk")},
+                   {way_back({"leave corner", say("Back to the walk")}),
                     {"keep corner", say("Keep this corner"), fits ? Look::primary : Look::off}},
                    {digit_keys, above_degrees_mm});
     const char key = draw_digit_keys(ui, frame.keys, true);

@@ -88,9 +88,9 @@ Wished draw_question(Ui& ui, const State& state, const Question& question, Box& 
 
 Wished draw_asked_once(Ui& ui, const State& state, Drafts& /*drafts*/) {
     const bool open = asks_of_roof(state);
-    const Frame frame =
-        open_frame(ui, state, say("Asked once for this roof"),
-                   {{"go on", open ? say("Ask the rest tomorrow") : say("Go on"), Look::primary}});
+    const Frame frame = open_frame(
+        ui, state, say("Asked once for this roof"),
+        {way_back({"go on", open ? say("Ask the rest tomorrow") : say("Go on"), Look::primary})});
     Wished wish = frame.wish;
     Box body = ui.begin_scroll("asked once", frame.body);
     const float top = body.y;

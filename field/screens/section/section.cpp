@@ -144,7 +144,7 @@ Fact kept(const EdgeWork& work, const Section& section, int leg) {
 std::vector<Action> actions_for(const State& state, const Section& section, bool keying,
                                 bool good) {
     if (keying) {
-        return {{"drop", say("Leave it as it was")},
+        return {way_back({"drop", say("Leave it as it was")}),
                 {"keep", say("Keep it so"), good ? Look::primary : Look::off}};
     }
     const bool own = state.job.sections.count(section.trim) > 0;

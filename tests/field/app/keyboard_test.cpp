@@ -126,7 +126,7 @@ struct TabWalk {
         crew.screen->resize(sizes.front().w, sizes.front().h);
         crew.screen->frames(2);
         check_typing(crew);
-        const bool has_way_back = !way_back(crew.screen->ui().keyboard().all()).empty();
+        const bool has_way_back = !crew.screen->ui().keyboard().way_back().empty();
         const bool may_lack = crew.where().screen == Screen::jobs ||
                               crew.where().screen == Screen::person;  // nobody holds it
         CHECK_MESSAGE((has_way_back || may_lack),

@@ -7,7 +7,7 @@
 //   [leave]   [ keep  ]
 #include <doctest/doctest.h>
 
-#include "field/touch/focus.h"
+#include "field/touch/keyboard.h"
 
 using namespace hemline;
 
@@ -84,8 +84,21 @@ TEST_CASE("Arrows go to the nearest that way, in a list to its next row though i
     CHECK(from("keep", Key::right) == "none");
 }
 
-TEST_CASE("Escape takes the way back that a screen has") {
-    CHECK(way_back(page()) == "leave");
-    CHECK(way_back({one("jobs", {0, 0, 9, 9}), one("day", {20, 0, 9, 9})}) == "jobs");
-    CHECK(way_back({one("demo", {0, 0, 9, 9})}).empty());
+TEST_CASE("Escape presses the first target that is said to go back, or none") {
+    const auto pressed_by_escape = [](std::initializer_list<std::string_view> names) {
+        Keyboard keyboard;
+        keyboard.type("\x1b");
+        keyboard.begin_frame();
+        for (const std::string_view name : names) {
+            keyboard.goes_back(name);
+        }
+        keyboard.end_frame(0);
+        keyboard.begin_frame();
+        return std::string(keyboard.presses("leave")   ? "leave"
+                           : keyboard.presses("later") ? "later"
+                                                       : "none");
+    };
+    CHECK(pressed_by_escape({"leave", "later"}) == "leave");
+    CHECK(pressed_by_escape({"later"}) == "later");
+    CHECK(pressed_by_escape({}) == "none");
 }

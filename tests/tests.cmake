@@ -85,7 +85,8 @@ endforeach()
 # part_of_tests(PROGRAM NAME FILTER...): some cases of a program as a test; each has its own folder for what it writes.
 function(part_of_tests program name)
     add_test(NAME ${name} COMMAND ${program}_tests ${ARGN})
-    set(own ${CMAKE_BINARY_DIR}/own/${name})
+    string(REPLACE "_" "-" own ${name})  # on a screen an underscore would be a key
+    set(own ${CMAKE_BINARY_DIR}/own/${own})
     file(MAKE_DIRECTORY ${own})
     set_tests_properties(${name} PROPERTIES ENVIRONMENT
         "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR};TMPDIR=${own}${FEWER_CASES}")

@@ -138,8 +138,8 @@ std::vector<RoofBody> chance_house(std::mt19937& random) {
 
 TEST_CASE("Pans cover the planes of gable, hip and dormer houses") {
     for (const std::vector<RoofBody>& bodies :
-         {gable_house(480, 30), hip_house(480, 24), dormer_house(456, 188), dormer_house(480, 192),
-          gable_house(471, 21, SideKind::eave)}) {
+         {gable_roof(480, 30), hip_roof(480, 24), dormer_roof(456, 188), dormer_roof(480, 192),
+          gable_roof(471, 21, SideKind::eave)}) {
         const Result<Roof> roof = work_out_roof(bodies, Tape());
         REQUIRE(roof.ok());
         CHECK(check_planes(bodies, *roof) > 30);

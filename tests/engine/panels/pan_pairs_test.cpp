@@ -62,7 +62,7 @@ double best_by_trying(const std::vector<LaidPan>& pans, SeamLegs legs) {
 }  // namespace
 
 TEST_CASE("Two hip pans come from one length where the seam's legs are alike, else none do") {
-    const DeckPlane plane = said_plane(hip_house(480, 24));
+    const DeckPlane plane = said_plane(hip_roof(480, 24));
     CHECK(laid(plane).pairs.empty());
     PanelJob job = usual_panel_job();
     job.legs = SeamLegs::alike;
@@ -87,7 +87,7 @@ TEST_CASE("Two hip pans come from one length where the seam's legs are alike, el
 }
 
 TEST_CASE("The rest of a hip pan is a valley pan: nothing is turned, legs of two kinds will do") {
-    const PanelLayout layout = laid(said_plane(l_house()));
+    const PanelLayout layout = laid(said_plane(l_roof()));
     REQUIRE_FALSE(layout.pairs.empty());
     for (const PanPair& pair : layout.pairs) {
         CHECK_FALSE(pair.turned);

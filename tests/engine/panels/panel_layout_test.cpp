@@ -40,7 +40,7 @@ const PanClosures& closures_at(const PanelLayout& layout, EdgeKind kind) {
 }  // namespace
 
 TEST_CASE("A gable roof: 28 whole pans between equal ends, 16 ft 11 3/4 in, 9 clips a seam") {
-    const PanelLayout layout = laid(said_plane(gable_house(480, 30)));
+    const PanelLayout layout = laid(said_plane(gable_roof(480, 30)));
     CHECK(layout.frame.right.at - layout.frame.left.at == sixteenths_of(479.5));
     CHECK(in(nearest_nm(layout.plane.top)) == doctest::Approx(201.246).epsilon(1e-5));
     REQUIRE(layout.pans.size() == 30);
@@ -69,7 +69,7 @@ TEST_CASE("A gable roof: 28 whole pans between equal ends, 16 ft 11 3/4 in, 9 cl
 }
 
 TEST_CASE("A hip roof: nine cut pans a side, their long sides, twelve full ones") {
-    const PanelLayout layout = laid(said_plane(hip_house(480, 24)));
+    const PanelLayout layout = laid(said_plane(hip_roof(480, 24)));
     REQUIRE(layout.pans.size() == 30);
     CHECK(kinds_in(layout) == std::map<PanKind, int>{{PanKind::full, 12}, {PanKind::cut, 18}});
     CHECK(in(nearest_nm(layout.plane.top)) == doctest::Approx(160.997).epsilon(1e-5));
@@ -103,7 +103,7 @@ TEST_CASE("A hip roof: nine cut pans a side, their long sides, twelve full ones"
 
 TEST_CASE("A hip between 8 in 12 and 10 in 12: pans by their own spacing along it") {
     // 28.875 and 23.100 in apart: 9 and 11 on 20 ft (hip_test.cpp has the hip's angles).
-    std::vector<RoofBody> house = hip_house(1200, 40);
+    std::vector<RoofBody> house = hip_roof(1200, 40);
     house[0].sides[0].pitch = house[0].sides[2].pitch = rise_in_12(8);
     house[0].sides[1].pitch = house[0].sides[3].pitch = rise_in_12(10);
     for (const auto& [eave, apart] : {std::pair("A", 28.875), {"B", 23.100}}) {
@@ -114,7 +114,7 @@ TEST_CASE("A hip between 8 in 12 and 10 in 12: pans by their own spacing along i
 }
 
 TEST_CASE("Between wall and gable a pipe moves the seams 4 9/16 in, and the narrow end is said") {
-    const DeckPlane plane = said_plane(gable_house(150.375, 30, SideKind::gable, SideKind::wall));
+    const DeckPlane plane = said_plane(gable_roof(150.375, 30, SideKind::gable, SideKind::wall));
     const PanelLayout balanced = laid(plane);
     REQUIRE(balanced.pans.size() == 10);
     CHECK(balanced.pans[0].width == sixteenths_of(10.9375));
@@ -135,7 +135,7 @@ TEST_CASE("Between wall and gable a pipe moves the seams 4 9/16 in, and the narr
 
 TEST_CASE("Two pipes that no shift clears: which conflict stays, and what one pan more would do") {
     // 25 ft: W 299 1/2 in, rest 11 1/2; one pan more has ends of 5 3/4 in.
-    const DeckPlane plane = said_plane(gable_house(300, 30));
+    const DeckPlane plane = said_plane(gable_roof(300, 30));
     const PanelLayout layout = laid(plane, usual_panel_job(),
                                     {{Penetration::Kind::pipe, inches(62), inches(60), inches(9)},
                                      {Penetration::Kind::pipe, inches(70), inches(60), inches(9)}});
@@ -152,7 +152,7 @@ TEST_CASE("Two pipes that no shift clears: which conflict stays, and what one pa
 
 TEST_CASE("A dormer lies across pans: they are in two pieces, and no seam is near its walls") {
     // Walls at 188 and 284 in, the valleys' top at 236, all on a seam of 12 + 16 i.
-    const PanelLayout layout = laid(said_plane(dormer_house(456, 188)));
+    const PanelLayout layout = laid(said_plane(dormer_roof(456, 188)));
     CHECK(layout.shift == inches(2));
     std::vector<int> in_pieces;
     for (const LaidPan& pan : layout.pans) {
@@ -172,7 +172,7 @@ TEST_CASE("A dormer lies across pans: they are in two pieces, and no seam is nea
     }
     CHECK(closures_at(layout, EdgeKind::headwall).count == 7);
     // The dormer's own plane ends in a valley: its pans cannot be pinned at the eave.
-    const PanelLayout dormer = laid(said_plane(dormer_house(456, 188), "F"));
+    const PanelLayout dormer = laid(said_plane(dormer_roof(456, 188), "F"));
     REQUIRE_FALSE(dormer.doubts.empty());
 }
 
@@ -185,7 +185,7 @@ TEST_CASE("Pans of a valley stop half the open valley short, by how far below it
 TEST_CASE("A pan in a valley stops short of its line by half the open valley, less gap and hem") {
     // Hips left, a valley from 240 in right, 18 ft long: (4 + 18/8)/2 = 3.125 in half open at its
     // foot; gap and hem 1 1/4 in; 1.5 times the rest along the slope; 1/2 in at the ridge.
-    const std::vector<RoofBody> house = l_house();
+    const std::vector<RoofBody> house = l_roof();
     const PanelLayout layout = laid(said_plane(house));
     const LaidPan& pan = layout.pans[15];
     CHECK(pan.from == inches(240));
@@ -226,7 +226,7 @@ TEST_CASE("Clips: 6 in from each end of a stretch, at most 24 in apart; a short 
     CHECK(clips(36) == 2);
     CHECK(clips(36.5) == 3);
     // Beside a dormer a seam is in two stretches, with the clips of both.
-    const PanelLayout layout = laid(said_plane(dormer_house(456, 188)));
+    const PanelLayout layout = laid(said_plane(dormer_roof(456, 188)));
     CHECK(layout.seams[12].length < layout.seams[3].length);
     CHECK(layout.seams[12].clips >= 4);
 }
@@ -241,11 +241,11 @@ TEST_CASE("Seams keep off walls and the tops of valleys and hips, and a seam may
         }
         return all;
     };
-    CHECK(told(said_plane(gable_house(480, 30))) == "");
-    CHECK(told(said_plane(hip_house(480, 24))) ==
+    CHECK(told(said_plane(gable_roof(480, 30))) == "");
+    CHECK(told(said_plane(hip_roof(480, 24))) ==
           "the top of hip E 12 ft or on it; the top of hip F 28 ft or on it; ");
-    CHECK(told(said_plane(l_house())) == "the top of hip G 12 ft or on it; ");
-    const std::string dormer = told(said_plane(dormer_house(456, 188)));
+    CHECK(told(said_plane(l_roof())) == "the top of hip G 12 ft or on it; ");
+    const std::string dormer = told(said_plane(dormer_roof(456, 188)));
     CHECK(dormer.find("the top of valley") != std::string::npos);
     CHECK(dormer.find(" 19 ft 8 in; ") != std::string::npos);
     CHECK(dormer.find("the wall line") != std::string::npos);
@@ -257,7 +257,7 @@ TEST_CASE("Seams keep off walls and the tops of valleys and hips, and a seam may
 TEST_CASE("Pinned at the ridge the foot is bent for what the plane moves") {
     PanelJob job = usual_panel_job();
     job.practice.fixed_line = FixedLine::ridge;
-    const DeckPlane plane = said_plane(gable_house(480, 30));
+    const DeckPlane plane = said_plane(gable_roof(480, 30));
     CHECK_FALSE(lay_panels(plane, job).ok());
     job.at = MetalTemperatures{fahrenheit(60), fahrenheit(-20), fahrenheit(180)};
     const PanelLayout layout = laid(plane, job);

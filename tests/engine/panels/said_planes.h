@@ -25,9 +25,9 @@ inline DeckPlane said_plane(const std::vector<RoofBody>& bodies, const std::stri
 
 /// A house of that many inches with two eaves, A and C; `left` and `right` of A are gables or what
 /// is said.
-inline std::vector<RoofBody> gable_house(double long_inches, double deep_feet,
-                                         SideKind right = SideKind::gable,
-                                         SideKind left = SideKind::gable) {
+inline std::vector<RoofBody> gable_roof(double long_inches, double deep_feet,
+                                        SideKind right = SideKind::gable,
+                                        SideKind left = SideKind::gable) {
     return {{"house",
              {said_side("A", SideKind::eave, long_inches / 12, "6/12"),
               said_side("B", right, deep_feet, right == SideKind::eave ? "6/12" : ""),
@@ -35,11 +35,11 @@ inline std::vector<RoofBody> gable_house(double long_inches, double deep_feet,
               said_side("D", left, deep_feet, left == SideKind::eave ? "6/12" : "")},
              {}}};
 }
-inline std::vector<RoofBody> hip_house(double long_inches, double deep_feet) {
-    return gable_house(long_inches, deep_feet, SideKind::eave, SideKind::eave);
+inline std::vector<RoofBody> hip_roof(double long_inches, double deep_feet) {
+    return gable_roof(long_inches, deep_feet, SideKind::eave, SideKind::eave);
 }
 /// Hips all around, an inside corner after A: its plane has a hip left and a valley right.
-inline std::vector<RoofBody> l_house() {
+inline std::vector<RoofBody> l_roof() {
     const auto eave = [](const std::string& id, double feet, Angle corner = square_out) {
         return said_side(id, SideKind::eave, feet, "6/12", corner);
     };
@@ -50,8 +50,8 @@ inline std::vector<RoofBody> l_house() {
 }
 
 /// With a dormer on A, 8 ft wide, its front 4 ft up the plan.
-inline std::vector<RoofBody> dormer_house(double long_inches, double along_inches) {
-    std::vector<RoofBody> bodies = gable_house(long_inches, 24);
+inline std::vector<RoofBody> dormer_roof(double long_inches, double along_inches) {
+    std::vector<RoofBody> bodies = gable_roof(long_inches, 24);
     bodies.push_back(
         {"dormer",
          {said_side("E", SideKind::gable, 8), said_side("F", SideKind::eave, 0, "4/12"),

@@ -15,6 +15,7 @@ struct Elsewhere {
 };
 
 constexpr float way_mm = 11;
+constexpr std::size_t ways_in_row = 3;  // on most screens
 constexpr const char *missing = "lacking", *make_body = "make body";
 
 const BodyOnJob* with_missing_edges(const State& state) {
@@ -74,8 +75,10 @@ std::vector<Elsewhere> ways_from(const State& state) {
     if (state.outside.there) {
         ways.push_back({"hand over", say("Hand over"), Screen::hand_over});
     }
-    // Also among what can be added: here it gives way to what tablets disagree on.
-    if (!state.bodies.empty() && ways_to_walk == 0 && before == 0) {
+    // Also among what can be added: here it gives way to what tablets disagree on, and takes no row
+    // of its own.
+    const bool has_room = ways.size() % ways_in_row != 0;
+    if (!state.bodies.empty() && ways_to_walk == 0 && before == 0 && has_room) {
         ways.push_back({"walk", say("Walk one more roof"), Screen::walk});
     }
     if (state.can.gives_files) {

@@ -76,7 +76,7 @@ TEST_CASE("At unequal pitches each face is in one piece, holds its eave, and no 
     int faces = 0;
     for (int i = 0; i < 300; ++i) {
         CAPTURE(i);
-        std::vector<double> inward(3 + below(random, 5));
+        std::vector<double> inward(static_cast<std::size_t>(3 + below(random, 5)));
         for (double& each : inward) {
             each = 0.5 + 47.5 * share(random) * share(random);  // 24:12 to 1/4:12
         }

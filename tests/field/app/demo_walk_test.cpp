@@ -25,6 +25,9 @@ struct Keyed {
 
 void walk_one(Journey& crew, const std::vector<Keyed>& sides, const std::string& pitch,
               bool in_degrees = false) {
+    if (!crew.screen->has_target("walk")) {
+        crew.tap("add edge");
+    }
     crew.tap("walk");
     for (const Keyed& side : sides) {
         if (side.length) {

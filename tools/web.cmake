@@ -66,6 +66,13 @@ foreach(face Regular Bold)
         DEPENDS ${LETTERS_FILE} VERBATIM)
 endforeach()
 file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt)
+# The assets, without the English of the catalogues: 11 KB less to load.
+add_custom_command(OUTPUT ${CARRIED}/assets.made
+    COMMAND ${CMAKE_COMMAND} -E rm -rf ${CARRIED}/assets
+    COMMAND ${CMAKE_COMMAND} -E copy_directory ${CMAKE_SOURCE_DIR}/assets ${CARRIED}/assets
+    COMMAND ${CMAKE_SOURCE_DIR}/tools/words short ${CARRIED}/assets/words
+    COMMAND ${CMAKE_COMMAND} -E touch ${CARRIED}/assets.made
+    DEPENDS ${ASSETS} ${CMAKE_SOURCE_DIR}/tools/words VERBATIM)
 
 # What is served: build/web and nothing that need not be.
 set(WEB ${CMAKE_SOURCE_DIR}/build/web)
@@ -79,12 +86,12 @@ target_link_options(hemline PRIVATE -Oz -sENVIRONMENT=web,worker -sMIN_WEBGL_VER
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']
     -sEXPORTED_FUNCTIONS=['_main','_malloc','_free']
     -Wl,--print-map  # what is in it: for tools/notices and tools/web_sizes
-    "SHELL:--preload-file ${CMAKE_SOURCE_DIR}/assets@/assets"
+    "SHELL:--preload-file ${CARRIED}/assets@/assets"
     "SHELL:--preload-file ${CARRIED}/fonts@/fonts")
 set_target_properties(hemline PROPERTIES RULE_LAUNCH_LINK
     "${CMAKE_SOURCE_DIR}/tools/web_link ${CMAKE_BINARY_DIR}/hemline.map" LINK_DEPENDS
-    "${ASSETS};${CARRIED}/fonts/B612-Regular.otf;${CARRIED}/fonts/B612-Bold.otf")
-add_custom_target(carried DEPENDS ${CARRIED}/fonts/B612-Regular.otf ${CARRIED}/fonts/B612-Bold.otf)
+    "${CARRIED}/assets.made;${CARRIED}/fonts/B612-Regular.otf;${CARRIED}/fonts/B612-Bold.otf")
+add_custom_target(carried DEPENDS ${CARRIED}/assets.made ${CARRIED}/fonts/B612-Regular.otf ${CARRIED}/fonts/B612-Bold.otf)
 add_dependencies(hemline carried)
 
 file(CREATE_LINK /usr/include/stb ${STAGED}/stb SYMBOLIC)

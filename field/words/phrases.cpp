@@ -6,6 +6,7 @@
 #include "engine/words/result.h"
 #include "field/words/english_beside.h"
 #include "field/words/po_file.h"
+#include "field/words/short_id.h"
 #include "field/words/short_path.h"
 
 namespace hemline {
@@ -61,6 +62,7 @@ Result<Phrases> Phrases::read(std::string_view po) {
     }
     phrases.tag_ = *tag;
     phrases.name_ = *name;
+    phrases.short_ids_ = said_in(header, "X-Ids") == "short";
     if (const auto forms = said_in(header, "Plural-Forms")) {
         const Result<PluralRule> rule = PluralRule::read(*forms);
         if (!rule) {
@@ -89,7 +91,8 @@ Result<Phrases> Phrases::read(std::string_view po) {
 std::string Phrases::of(const Text& text, std::optional<Marks> marks,
                         const CrewWords& words) const {
     const auto phrase = [this](const Text& asked) {
-        const auto found = strings_.find(key_of(asked.context, asked.key));
+        const auto found =
+            strings_.find(key_of(asked.context, short_ids_ ? short_id(asked.key) : asked.key));
         if (found == strings_.end()) {
             return asked.count != 1 && !asked.key_many.empty() ? asked.key_many : asked.key;
         }

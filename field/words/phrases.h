@@ -20,8 +20,8 @@ class Phrases {
     Phrases() = default;
     /// Reads a PO file (po_file.h); phrases marked fuzzy or not translated stay English. The header
     /// says "Language:", its tag of BCP 47, "X-Language-Name:", its name in that language, and
-    /// "Plural-Forms:" (plural_rule.h; without it, as English has them). Problem: names the line,
-    /// or what the header lacks.
+    /// "Plural-Forms:" (plural_rule.h; without it, as English has them). "X-Ids: short": each msgid
+    /// is a short_id(). Problem: names the line, or what the header lacks.
     static Result<Phrases> read(std::string_view po);
 
     /// "en", "es".
@@ -35,6 +35,7 @@ class Phrases {
   private:
     std::string tag_ = "en", name_ = "English";
     PluralRule plural_;
+    bool short_ids_ = false;
     std::map<std::string, std::vector<std::string>, std::less<>> strings_;
 };
 

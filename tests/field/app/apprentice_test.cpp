@@ -86,7 +86,7 @@ TEST_CASE("The apprentice sees the whole step, and its keys when he has found th
         } else {
             crew.tap("key in");
         }
-        CHECK(types ? shows(crew, "Enter reads it") : crew.screen->has_target("field inches"));
+        CHECK((types ? shows(crew, "Enter reads it") : crew.screen->has_target("field inches")));
         crew.start_again();
         crew.tap_all({"edge C", "key in"});
     }

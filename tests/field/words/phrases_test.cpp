@@ -2,6 +2,7 @@
 // "The Format of PO Files".
 #include "field/words/phrases.h"
 #include "engine/words/result.h"
+#include "field/words/short_id.h"
 
 #include <doctest/doctest.h>
 
@@ -30,6 +31,29 @@ TEST_CASE("without a catalogue every text is English") {
 TEST_CASE("a text and the texts in it are said in the language") {
     CHECK(spanish().of(say("{1} longer than {2}", "1 in", say("eave"))) ==
           "alero es 1 in más corto");
+}
+
+TEST_CASE("a catalogue with short names says the same as one with the English") {
+    // The first published vectors of FNV-1a in 32 bits (Noll), from memory.
+    CHECK(short_id("") == "811c9dc5");
+    CHECK(short_id("a") == "e40c292c");
+    CHECK(short_id("foobar") == "bf9cf968");
+    const Phrases brief =
+        Phrases::read(
+            "msgid \"\"\nmsgstr \"Language: es\\nX-Ids: short\\nX-Language-Name: Español\\n\"\n\n"
+            "msgid \"" +
+            short_id("eave") +
+            "\"\nmsgstr \"alero\"\n\n"
+            "msgid \"" +
+            short_id("{1} piece") +
+            "\"\nmsgid_plural \"-\"\nmsgstr[0] \"{1} pieza\"\nmsgstr[1] \"{1} piezas\"\n\n"
+            "msgctxt \"hem\"\nmsgid \"" +
+            short_id("open") + "\"\nmsgstr \"abierto\"\n")
+            .value();
+    CHECK(brief.of(say("eave")) == "alero");
+    CHECK(brief.of(say_count("{1} piece", "{1} pieces", 2)) == "2 piezas");
+    CHECK(brief.of(say_of("hem", "open")) == "abierto");
+    CHECK(brief.of(say("open")) == "open");
 }
 
 TEST_CASE("the lengths in a text are told on the reader's marks, in the language") {

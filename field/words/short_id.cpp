@@ -11,7 +11,7 @@ std::string short_id(std::string_view sentence) {
         hash = (hash ^ static_cast<unsigned char>(c)) * prime;
     }
     std::string digits;
-    for (int shift = 28; shift >= 0; shift -= 4) {
+    for (int shift = 28; shift > 0; shift -= 4) {
         digits += "0123456789abcdef"[hash >> static_cast<unsigned>(shift) & 15U];
     }
     return digits;

@@ -6,8 +6,8 @@
 
 namespace hemline {
 
-/// FNV-1a of its bytes in 32 bits (Fowler, Noll and Vo), as eight hexadecimal digits. `tools/words
-/// short` writes them, and fails where two sentences have the same.
+/// The first seven hexadecimal digits of FNV-1a of its bytes in 32 bits (Fowler, Noll and Vo).
+/// `tools/words short` writes them, and fails where two sentences have the same.
 std::string short_id(std::string_view sentence);
 
 }  // namespace hemline

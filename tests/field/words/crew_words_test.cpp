@@ -121,7 +121,7 @@ TEST_CASE("Whatever words are said, each Spanish article and participle has its 
         R"(\b([Ll]a|[Uu]na|[Ee]sta) (valle|hip|caballete|rake|hastial)\b)");
     const std::regex her_participle(
         R"(\b([Ee]l|[Uu]n) (valle|hip|caballete|rake|hastial)( está| queda menos)? (abierta|angosta|doblada|inclinada|puesta|volteada)\b)");
-    for (const std::size_t place : {0, 1, 2}) {
+    for (const std::size_t place : {0U, 1U, 2U}) {
         const CrewWords words = all_said("es", place);
         for (const std::string& phrase : spanish_phrases()) {
             const std::string said = in_crew_words(phrase, "es", words);

@@ -129,10 +129,12 @@ std::int64_t Blossoms::most_change() const {
 /// False once somebody's price would be 0: to stay alone is then as good.
 bool Blossoms::change_prices(std::int64_t by) {
     for (Node one = 1; one <= people_; ++one) {
-        const Mark mark = mark_[in_[one]];
-        if (mark == Mark::outer && price_[one] <= by) {
+        if (mark_[in_[one]] == Mark::outer && price_[one] <= by) {
             return false;
         }
+    }
+    for (Node one = 1; one <= people_; ++one) {
+        const Mark mark = mark_[in_[one]];
         price_[one] += mark == Mark::outer ? -by : mark == Mark::inner ? by : 0;
     }
     for (Node blossom = people_ + 1; blossom <= nodes_; ++blossom) {

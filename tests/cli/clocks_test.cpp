@@ -65,7 +65,8 @@ TEST_CASE("show says whose clock is off, by how much, and to set it; of two it s
     fine(desk.run({"take", "ben", "A", "46 ft", "--by", "Ben"}));
     fine(desk.run({"merge", "all", "ben"}));
     const std::string three = fine(desk.run({"show", "all"})).out;
-    CHECK(has(three, "Hal's tablet is 10 years or more ahead of the others. Set that tablet's clock"));
+    CHECK(has(three,
+              "Hal's tablet is 10 years or more ahead of the others. Set that tablet's clock"));
     const auto clocks = fine(desk.run({"show", "all", "--json"})).json()["clocks"];
     REQUIRE(clocks.size() == 1);
     CHECK(has(three, clocks[0].get<std::string>()));

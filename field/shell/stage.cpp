@@ -11,6 +11,7 @@ namespace {
 constexpr int frames_after_event = 3;
 constexpr float slop = 6;            // mm
 constexpr double logic_step = 1e-5;  // s: an extra logic frame takes no time
+constexpr int layouts_most = 3;      // a list whose bar comes and goes lets it lie at that
 constexpr double step_max = 1;       // s: a longer rest counts as this
 
 }  // namespace
@@ -50,6 +51,7 @@ void Stage::draw(double since) {
     ui_->keyboard().paste(pasted_);
     typed_.clear();
     pasted_.clear();
+    int layouts = 0;
     do {
         touches_.next_frame(step);
         ImGui::GetIO().DeltaTime = static_cast<float>(step);
@@ -60,7 +62,9 @@ void Stage::draw(double since) {
         ui_->end_page();
         ImGui::Render();
         step = logic_step;
-    } while (touches_.pending() || ui_->keyboard().is_pending());
+        layouts = ui_->is_laid_out() ? 0 : layouts + 1;
+    } while (touches_.pending() || ui_->keyboard().is_pending() ||
+             (layouts > 0 && layouts < layouts_most));
     frames_wanted_ = std::max(0, frames_wanted_ - 1);
 }
 

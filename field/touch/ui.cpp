@@ -51,6 +51,7 @@ void Ui::begin_page(const TouchQueue* touch) {
     tapped_.clear();
     words_.clear();
     faults_.clear();
+    is_laid_out_ = true;
     keyboard_.begin_frame();
     for (auto& [name, scroll] : scrolls_) {
         scroll.drawn = false;
@@ -270,6 +271,7 @@ Box Ui::begin_scroll(std::string_view name, Box view, OpensAt opens_at) {
 
 void Ui::end_scroll(float content_height) {
     require(scroll_ != nullptr, "a list that ends has begun");
+    is_laid_out_ = is_laid_out_ && std::abs(content_height - scroll_->content) <= half_pixel;
     scroll_->content = content_height;
     end_scroll();
 }

@@ -167,6 +167,9 @@ class Ui {
     /// fits. The box has no lower end.
     Box begin_scroll(std::string_view name, Box view, OpensAt opens_at = {});
     void end_scroll(float content_height);
+    /// Whether every list is as long as it was taken to be. If not, the next frame lies otherwise,
+    /// and a touch would miss what this one shows.
+    [[nodiscard]] bool is_laid_out() const { return is_laid_out_; }
     /// Within a list: what is to be seen before the screen's main action counts.
     void to_be_seen(Box box);
     /// How many such boxes lie below what shows of that list, as it was drawn last.
@@ -248,7 +251,8 @@ class Ui {
     std::vector<std::string> faults_;
     std::map<std::string, Scroll, std::less<>> scrolls_;  ///< by the list's name
     Scroll* scroll_ = nullptr;                            ///< the list being drawn in
-    std::string job_;                                     ///< whose lists they are
+    bool is_laid_out_ = true;
+    std::string job_;  ///< whose lists they are
     KeyTaps keys_;
     std::set<std::string, std::less<>> asked_, asked_before_;  ///< warnings of this frame, the last
     double asked_at_ = -1e9;                                   ///< when a new one showed

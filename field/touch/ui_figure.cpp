@@ -97,8 +97,9 @@ void Ui::draw_fraction(const FigureLetters& letters, float mid_x, float mid_y, i
 }
 
 void Ui::fraction(Box box, int numerator, int denominator, Colour colour) {
-    draw_fraction(letters_of(Size::figure), box.mid_x(), box.mid_y(), numerator, denominator,
-                  colour);
+    const bool is_low = box.h < figure_height(Size::figure, Marks::sixteenth);
+    draw_fraction(letters_of(is_low ? Size::title : Size::figure), box.mid_x(), box.mid_y(),
+                  numerator, denominator, colour);
 }
 
 float Ui::figure_height(Size size, Marks marks) const { return mm(letters_of(size).height(marks)); }

@@ -9,9 +9,10 @@ namespace hemline {
 
 namespace {
 
-constexpr float slop = 6;       // mm
-constexpr float gap_min = 3;    // mm
-constexpr double pause = 0.25;  // s between two taps of a hand
+constexpr float slop = 6;        // mm
+constexpr float gap_min = 3;     // mm
+constexpr int layouts_more = 2;  // as Stage draws on until lists are as long as they were taken for
+constexpr double pause = 0.25;   // s between two taps of a hand
 
 ImGuiContext* open() {
     ImGuiContext* context = ImGui::CreateContext();
@@ -50,7 +51,8 @@ void Harness::resize(float w, float h) {
 
 void Harness::frames(int n, double step) {
     ImGui::SetCurrentContext(context_.get());
-    for (int i = 0; i < n; ++i) {
+    const int most = n + layouts_more;
+    for (int i = 0; i < n || (!ui_.is_laid_out() && i < most); ++i) {
         queue_.next_frame(step);
         ImGui::GetIO().DeltaTime = static_cast<float>(step);
         ImGui::NewFrame();

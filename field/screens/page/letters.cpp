@@ -27,6 +27,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 24> accents 
 }};
 constexpr float key_mm = 10, key_mm_most = 19;
 constexpr int wide_usual = 10, wide_most = 14;
+constexpr std::size_t places_of_word = 2;  // a key with a word on it takes those of two letters
 
 void take_back(std::string& name) {
     while (!name.empty() && (static_cast<unsigned char>(name.back()) & 0xC0U) == 0x80U) {
@@ -101,6 +102,19 @@ std::vector<std::string_view> keys_shown(bool whole, bool digits_shown) {
     return keys;
 }
 
+/// The keys with words: in what the letters leave of their last line, or on the line below.
+std::vector<Box> places_of_words(const std::vector<Box>& lines, int wide, std::size_t letters,
+                                 std::size_t words, float gap) {
+    const auto w = static_cast<std::size_t>(wide);
+    const std::size_t used = letters % w;
+    const bool has_room = used > 0 && w - used >= words * places_of_word;
+    Box line = lines[has_room ? letters / w : (letters + w - 1) / w];
+    if (has_room) {
+        take_left(line, columns(line, wide, gap)[used].x - line.x);
+    }
+    return columns(line, static_cast<int>(words), gap);
+}
+
 }  // namespace
 
 void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
@@ -110,45 +124,40 @@ void draw_letter_keys(Ui& ui, NameDraft& draft, Box box) {
     const int fit = static_cast<int>((box.w + gap) / ui.mm(key_mm + gap_mm));
     constexpr std::size_t all = digit_row.size() + letter_rows.size();
     int wide = std::clamp(fit, 1, wide_usual);
-    const auto holds_all = [&] { return height_of(ui, rows_of(all + 2, wide)) <= box.h; };
+    const auto rows_for = [&](std::size_t letters, std::size_t words) {
+        return rows_of(letters + words * places_of_word, wide);
+    };
+    const auto holds_all = [&] { return height_of(ui, rows_for(all, 2)) <= box.h; };
     while (!holds_all() && wide < std::min(fit, wide_most)) {
         ++wide;
     }
     const bool whole = holds_all();
     wide = whole ? wide : std::min(wide, wide_usual);
     const std::vector<std::string_view> letters = keys_shown(whole, draft.digits_shown);
-    // Both pages have the same number of places, so that no key moves.
-    const int tall = rows_of(whole ? all + 2 : letter_rows.size() + 3, wide);
+    // On both pages the keys with words lie where the letters end, so that no key moves.
+    const int tall = whole ? rows_for(all, 2) : rows_for(letter_rows.size(), 3);
     const float h =
         std::clamp(box.h, height_of(ui, tall), height_of(ui, tall) * key_mm_most / key_mm);
     const Box keys =
         ui.begin_scroll("letters", box, std::min(h, std::max(box.h, height_of(ui, tall))));
     const std::vector<Box> lines = rows({keys.x, keys.y, box.w, h}, tall, gap);
-    const std::size_t count = letters.size() + (whole ? 2 : 3);
     const auto w = static_cast<std::size_t>(wide);
-    std::size_t next = 0;
-    // If the last line has fewer keys, they are wider, for their words.
-    const auto key = [&](const std::string& key_name, const Text& label) {
-        const std::size_t line = next / w;
-        const std::size_t on_line = std::min(w, count - line * w);
-        const std::size_t column = next++ % w;
-        return ui.button("letter " + key_name, label,
-                         columns(lines[line], static_cast<int>(on_line), gap)[column]);
-    };
-    for (const std::string_view letter : letters) {
-        if (key(std::string(letter), Text(letter == accent_key ? "á é" : letter))) {
+    for (std::size_t i = 0; i < letters.size(); ++i) {
+        const std::string_view letter = letters[i];
+        if (ui.button("letter " + std::string(letter), Text(letter == accent_key ? "á é" : letter),
+                      columns(lines[i / w], wide, gap)[i % w])) {
             press(name, letter);
         }
     }
-    const float key_w = columns(lines.front(), wide, gap).front().w;
-    const bool roomy = ui.label_width(say("space")) <= key_w;
-    if (key("space", roomy ? say("space") : say("sp.")) && !name.empty()) {
+    const std::vector<Box> words =
+        places_of_words(lines, wide, whole ? all : letter_rows.size(), whole ? 2 : 3, gap);
+    if (ui.button("letter space", say("space"), words[0]) && !name.empty()) {
         name += ' ';
     }
-    if (key("back", say_of("key", "back"))) {
+    if (ui.button("letter back", say("erase"), words[1])) {
         take_back(name);
     }
-    if (!whole && key("page", Text(draft.digits_shown ? "A–Z" : "0–9"))) {
+    if (!whole && ui.button("letter page", Text(draft.digits_shown ? "A–Z" : "0–9"), words[2])) {
         draft.digits_shown = !draft.digits_shown;
     }
     ui.end_scroll();

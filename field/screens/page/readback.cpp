@@ -1,5 +1,6 @@
 #include "field/screens/page/readback.h"
 
+#include <algorithm>
 #include <numeric>
 #include <optional>
 #include <string>
@@ -115,7 +116,8 @@ float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
         draw_readback(ui, draft, body, metric, large);
         return ui.figure_height() + ui.mm(2);
     }
-    const float h = large ? ui.line_height(Size::figure) + ui.mm(1) : ui.mm(length_fields_mm);
+    const float h = large ? ui.line_height(Size::figure) + ui.mm(1)
+                          : std::clamp(body.h, ui.mm(target_min), ui.mm(length_fields_mm));
     if (!draft.typed.empty()) {
         const float y = body.y + (h - ui.line_height(Size::title)) / 2;
         draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});

@@ -121,9 +121,11 @@ std::set<std::string> words_of_others() {
 std::string not_said(const Ui& ui, const std::set<std::string>& of_others) {
     std::string faults;
     const auto look = [&](std::string words) {
-        // A path comes from the machine and is not translated.
-        for (std::size_t at = words.find("\"/"); at != words.npos; at = words.find("\"/")) {
-            words.erase(at, words.find('"', at + 1) + 1 - at);
+        // Names of folders come from the machine and are not translated.
+        for (const char* const folder : {"\"/", "\"hemline-"}) {
+            for (std::size_t at = words.find(folder); at != words.npos; at = words.find(folder)) {
+                words.erase(at, words.find('"', at + 1) + 1 - at);
+            }
         }
         // So is the commit that was built.
         const std::string commit(program_version().commit);

@@ -65,8 +65,8 @@ target_precompile_headers(field_tests PRIVATE ${OFTEN} <filesystem> <doctest/doc
 target_precompile_headers(cli_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h> <nlohmann/json.hpp>)
 # The suite "large" holds records of a hundred thousand things, every screen at every size and every way to cut a
 # roof, which take an hour under the sanitizers: there tools/nightly runs them.
-# The suite "long" works every card out, or a hundred roofs, or looks at every screen: half a minute and more each under the sanitizers, where
-# it is large too.
+# The suite "long" works every card out, or a hundred roofs, or looks at every screen: half a minute and more each
+# under the sanitizers, where it is large too.
 set(LARGE large)
 if(HEMLINE_SANITIZE)
     set(LARGE large,long)
@@ -84,12 +84,9 @@ endforeach()
 
 # part_of_tests(PROGRAM NAME FILTER...): some cases of a program as a test; each has its own folder for what it writes.
 function(part_of_tests program name)
-    add_test(NAME ${name} COMMAND ${program}_tests ${ARGN})
-    string(REPLACE "_" "-" own ${name})  # on a screen an underscore would be a key
-    set(own ${CMAKE_BINARY_DIR}/own/${own})
-    file(MAKE_DIRECTORY ${own})
+    add_test(NAME ${name} COMMAND ${CMAKE_SOURCE_DIR}/tests/own_folder $<TARGET_FILE:${program}_tests> ${ARGN})
     set_tests_properties(${name} PROPERTIES ENVIRONMENT
-        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR};TMPDIR=${own}${FEWER_CASES}")
+        "HEMLINE_ASSETS=${CMAKE_SOURCE_DIR}/assets;HEMLINE_CLI=$<TARGET_FILE:hemline-cli>;HEMLINE_SOURCE=${CMAKE_SOURCE_DIR}${FEWER_CASES}")
 endfunction()
 # shared_tests(PROGRAM NAME FILTER SOURCES...): its cases as tests NAME_1, those of the sources (patterns, with commas
 # between), NAME_2 …, and NAME_rest, all others; so that no core is idle while a long program ends.

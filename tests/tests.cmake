@@ -65,8 +65,8 @@ target_precompile_headers(field_tests PRIVATE ${OFTEN} <filesystem> <doctest/doc
 target_precompile_headers(cli_tests PRIVATE ${OFTEN} <filesystem> <doctest/doctest.h> <nlohmann/json.hpp>)
 # The suite "large" holds records of a hundred thousand things, every screen at every size and every way to cut a
 # roof, which take an hour under the sanitizers: there tools/nightly runs them.
-# The suite "long" works every card out, or a hundred roofs, or looks at every screen: half a minute and more each
-# under the sanitizers, where it is large too.
+# The suite "long" works every card out, or a hundred roofs, or looks at every screen: five seconds and more each under
+# the sanitizers, where it is large too.
 set(LARGE large)
 if(HEMLINE_SANITIZE)
     set(LARGE large,long)
@@ -113,8 +113,8 @@ shared_tests(field field ${QUICK}
     ${JOURNEYS}a*,${JOURNEYS}b*,${JOURNEYS}c*,${JOURNEYS}d*,${JOURNEYS}e*,${JOURNEYS}f*,${JOURNEYS}h*
     ${JOURNEYS}k*,${JOURNEYS}l*,${JOURNEYS}n*,${JOURNEYS}o*,${JOURNEYS}p*,${JOURNEYS}r*)
 set_tests_properties(${parts} PROPERTIES COST 3)
-part_of_tests(cli cli ${QUICK})
-set_tests_properties(cli PROPERTIES COST 2)
+shared_tests(cli cli ${QUICK} *tests/cli/m*,*tests/cli/p*,*tests/cli/s*)
+set_tests_properties(${parts} PROPERTIES COST 2)
 part_of_tests(engine engine_large --test-suite=${LARGE})
 shared_tests(field field_large --test-suite=${LARGE} ${JOURNEYS}languages* ${JOURNEYS}keyboard*)
 set_tests_properties(${parts} PROPERTIES COST 4)

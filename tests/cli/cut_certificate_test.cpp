@@ -61,7 +61,8 @@ CutShown cut_by_chance(const Desk& desk, std::mt19937& random) {
 
 }  // namespace
 
-TEST_CASE("Sixty certificates of jobs by chance hold, read without any of the planner's code") {
+TEST_CASE("Sixty certificates of jobs by chance hold, read without any of the planner's code" *
+          doctest::test_suite("long")) {
     const Desk desk;
     std::mt19937 random(5);
     int proved = 0;

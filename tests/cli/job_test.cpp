@@ -267,7 +267,8 @@ TEST_CASE("a remainder is a reading of its own, of what is left for the last pie
 }
 
 TEST_CASE(
-    "a journal cut at any byte opens: every whole event, and the torn tail set aside and said") {
+    "a journal cut at any byte opens: every whole event, and the torn tail set aside and said" *
+    doctest::test_suite("long")) {
     const Desk desk;
     start(desk);
     const std::filesystem::path file = journal_file(desk);

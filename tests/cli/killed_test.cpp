@@ -38,7 +38,8 @@ std::set<std::string> ids_in(const std::string& journal) {
 
 }  // namespace
 
-TEST_CASE("take killed at any moment leaves every reading whose id it printed, at the same step") {
+TEST_CASE("take killed at any moment leaves every reading whose id it printed, at the same step" *
+          doctest::test_suite("long")) {
     const Desk desk;
     REQUIRE(desk.run({"new", "job", "--from",
                       desk.write("roof.csv",

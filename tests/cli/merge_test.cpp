@@ -105,7 +105,8 @@ TEST_CASE("merging in any order, with repeats, in steps or packed, gives the sam
     }
 }
 
-TEST_CASE("A merge into a fuller job with a listing that fails changes nothing") {
+TEST_CASE("A merge into a fuller job with a listing that fails changes nothing" *
+          doctest::test_suite("long")) {
     const Desk desk;
     start_two(desk);
     for (int n = 0; n < 3; ++n) {

@@ -113,7 +113,8 @@ std::vector<std::size_t> bars_in(const Picture& picture) {
 
 }  // namespace
 
-TEST_CASE("SVG and DXF, read back by others' libraries, are the pattern point for point") {
+TEST_CASE("SVG and DXF, read back by others' libraries, are the pattern point for point" *
+          doctest::test_suite("long")) {
     const Desk desk;
     const std::string file = desk.write("a.csv", eave);
     for (const std::vector<std::string>& piece : {std::vector<std::string>{"A", "1"},

@@ -101,7 +101,8 @@ TEST_CASE("With a wrap, a longer stick and whole millimetres the certificate hol
     CHECK(plan(desk, rows, {"--cleat", "--stock", "12 ft"}).wrong() == "");
 }
 
-TEST_CASE("The demo roof's own readings file, in feet, inches and fractions, is checked as it is") {
+TEST_CASE("The demo roof's own readings file, in feet, inches and fractions, is checked as it is" *
+          doctest::test_suite("long")) {
     const char* assets = std::getenv("HEMLINE_ASSETS");
     REQUIRE(assets != nullptr);
     std::ifstream stream(std::string(assets) + "/demo/readings.csv", std::ios::binary);
@@ -158,7 +159,8 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("The reader refuses a joint certificate or a plan that was tampered with") {
+TEST_CASE("The reader refuses a joint certificate or a plan that was tampered with" *
+          doctest::test_suite("long")) {
     const Desk desk;
     const Shown good = plan(desk,
                             std::string(header) +

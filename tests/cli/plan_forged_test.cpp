@@ -92,7 +92,7 @@ TEST_CASE("A plan as it was printed is not wrong, and what is not checked of it 
     CHECK(more.names("sticks: color"));
 }
 
-TEST_CASE("A reading that is left out, or taken twice, is found") {
+TEST_CASE("A reading that is left out, or taken twice, is found" * doctest::test_suite("long")) {
     const Desk desk;
     const Forged good = planned(desk);
     // E3 leaves plan and certificate: every run, its pieces and its place in the pools.
@@ -160,7 +160,8 @@ TEST_CASE("A run renamed cleat, and a forged run before the true one, are found"
          "a run that the plan has twice");
 }
 
-TEST_CASE("A proof that was rewritten is found, by its figures or by searching again") {
+TEST_CASE("A proof that was rewritten is found, by its figures or by searching again" *
+          doctest::test_suite("long")) {
     const Desk desk;
     const Forged good = planned(desk);
     for (std::size_t p = 0; p < good.plan["proof"].size(); ++p) {
@@ -195,7 +196,8 @@ TEST_CASE("A proof that was rewritten is found, by its figures or by searching a
     CHECK(certificate::bound_of_pool("cleat", 2, none, plan) == certificate::Shown::refuted);
 }
 
-TEST_CASE("Changed texts, piece numbers and remainders, and unknown pools, are found") {
+TEST_CASE("Changed texts, piece numbers and remainders, and unknown pools, are found" *
+          doctest::test_suite("long")) {
     const Desk desk;
     const Forged good = planned(desk);
     says(wrong_with(good, [](Forged& f) { f.plan["edges"][0]["pieces"][0]["cut"] = "9 ft"; }),

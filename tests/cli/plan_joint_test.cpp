@@ -107,7 +107,8 @@ Int fewest_without_laps(const Ints& lengths) {
 
 }  // namespace
 
-TEST_CASE("Joint plans of forty roofs cover, lap and lie as they must, and no bound is too high") {
+TEST_CASE("Joint plans of forty roofs cover, lap and lie as they must, and no bound is too high" *
+          doctest::test_suite("long")) {
     const Desk desk;
     std::mt19937 random(11);
     const auto between = [&](int low, int high) {

@@ -94,7 +94,8 @@ TEST_CASE("A spreadsheet works out nothing that somebody typed" * doctest::test_
     }
 }
 
-TEST_CASE("Our own reader has the names of those tables as they were typed") {
+TEST_CASE("Our own reader has the names of those tables as they were typed" *
+          doctest::test_suite("long")) {
     const Tables tables;
     const auto read = hemline::read_table(bytes_of(tables.path("readings.csv")));
     REQUIRE(std::holds_alternative<hemline::Table>(read));

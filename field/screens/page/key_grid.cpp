@@ -9,6 +9,7 @@ namespace hemline {
 namespace {
 
 constexpr int rows_usual = 4, rows_low = 3;
+constexpr float body_least_mm = 60;
 
 /// Width or height of so many keys of the least size.
 float span(const Ui& ui, int keys) {
@@ -36,7 +37,11 @@ int tall_of(const Ui& ui, Box box) {
 Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
 
 Box keys_beside(const Ui& ui, Box& body, int keys, float gap) {
-    Box box = take_at_hand(ui, body, span(ui, columns_of(keys, rows_usual)));
+    int wide = columns_of(keys, rows_usual);
+    if (body.w - span(ui, wide) - gap < ui.mm(body_least_mm)) {
+        --wide;
+    }
+    Box box = take_at_hand(ui, body, span(ui, wide));
     take_at_hand(ui, body, gap);
     box.h = std::min(box.h, span(ui, rows_usual));
     return box;
@@ -47,7 +52,8 @@ Box keys_below(const Ui& ui, Box& body, int keys, float above) {
     const bool low = body.h - gap - span(ui, rows_usual) < above;
     Box box = take_bottom(body, span(ui, low ? rows_low : rows_usual));
     take_bottom(body, gap);
-    const float w = span(ui, low ? 4 : columns_of(keys, rows_usual));
+    const int wide = columns_of(keys, rows_usual);
+    const float w = span(ui, low || span(ui, wide) > body.w ? 4 : wide);
     return take_at_hand(ui, box, w);
 }
 

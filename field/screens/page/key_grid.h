@@ -10,12 +10,14 @@
 
 namespace hemline {
 
-constexpr int digit_keys = 12, sixteenth_keys = 16;
+constexpr int digit_keys = 12;
+constexpr int sixteenth_keys = 17;  // a key to erase is on every page, at its end
 
 /// The room that four rows of four keys need, in pixels.
 Box key_room(const Ui& ui);
 
-/// Cuts the room for so many keys in four rows off the right of `body`, and a gap beside it.
+/// Cuts the room for so many keys in four rows off the right of `body`, and a gap beside it; where
+/// less than 60 mm would be left of it, for a column less.
 Box keys_beside(const Ui& ui, Box& body, int keys, float gap);
 /// The same off the bottom, under the right thumb: in four rows, or in three rows of four keys
 /// where less than `above` would be left.
@@ -35,6 +37,7 @@ class KeyGrid {
     /// Row by row, from 0.
     [[nodiscard]] Box place(int index) const;
     [[nodiscard]] Box last() const { return place(wide_ * tall_ - 1); }
+    [[nodiscard]] int wide() const { return wide_; }
     /// In three rows.
     [[nodiscard]] bool is_low() const;
 

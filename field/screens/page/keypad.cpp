@@ -49,10 +49,14 @@ void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
     }
     const KeyGrid grid(ui, box, sixteenth_keys);
     for (int n = 0; n < 16; ++n) {
-        if (fraction_key(ui, "sixteenths " + std::to_string(n), grid.place(n), n,
-                         draft.sixteenths == n)) {
+        // Four in a row, as on the tape between two quarters; the last column has the key to erase.
+        const Box place = grid.place(n / 4 * grid.wide() + n % 4);
+        if (fraction_key(ui, "sixteenths " + std::to_string(n), place, n, draft.sixteenths == n)) {
             press_sixteenths(draft, n);
         }
+    }
+    if (ui.button("back", say("erase"), grid.last(), Look::key)) {
+        press_back(draft, false);
     }
 }
 

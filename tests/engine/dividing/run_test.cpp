@@ -166,6 +166,20 @@ TEST_CASE("Middles give way alike where full ones would leave slivers at the end
     CHECK((*run)[2].covers == inches(24));
 }
 
+// By hand, in 1/16 in: two pieces hold 178.435 · 2 - 7 = 349.870 with their lap; the edge and its
+// ends ask for 349.852. What is left over, 0.018, is less than the first cut gives up to lie on a
+// mark.
+TEST_CASE(
+    "Where a stick that lies on no mark leaves no cut on one, one more piece is taken, not two") {
+    const RunRule rule{
+        nanometres(490'303'254), sixteenths(8),  sixteenths(33), nanometres(283'266'131),
+        sixteenths(7),           sixteenths(73), sixteenths(1)};
+    CHECK(fewest_pieces(rule) == 2);
+    const auto run = divide_run(rule, Style::balanced);
+    REQUIRE(run.ok());
+    CHECK(run->size() == 3);
+}
+
 TEST_CASE("A rule that cannot be divided is a problem with its mend") {
     const auto refused = [](const RunRule& rule) {
         for (const Style style : styles) {

@@ -155,6 +155,25 @@ TEST_CASE("along a whole run no two neighbouring screws are further apart than t
     }));
 }
 
+// By hand: the hem is notched over the lap and 1/8 in more; a clip 2 in wide is whole in the hem.
+TEST_CASE("a valley's clip stays out of the notch in the hem at a piece's underlap") {
+    Planned planned;
+    planned.catalogue = own_catalogue();
+    planned.job.practice.lap = inches(8);
+    Edge valley = eave("V", End::eave, End::ridge);
+    valley.kind = EdgeKind::valley;
+    const Trim& trim = *planned.catalogue.default_for(EdgeKind::valley);
+    planned.job.edges.push_back(read_twice(valley, feet(24)));
+    planned.add_run(valley, TrimRole::main, trim.id,
+                    run_rule(valley, trim, feet(24), planned.job.practice), Style::balanced);
+    const Run& run = planned.run();
+    REQUIRE(run.pieces.size() == 3);
+    const FreeEnds ends = free_ends_of(run, run.pieces[1], valley, trim, planned.job.practice);
+    // The lower piece lies under the upper one: it is fitted first, and its upper end is underlap.
+    CHECK(ends.right.metal == inches(8) + sixteenths(2) + inches(1));
+    CHECK(ends.left.metal == Length());
+}
+
 // TRADE practice: two beads about the middle, 2 and 4 in from the underlap's end in a 6 in lap;
 // common practice, no published source.
 TEST_CASE("beads lie about the middle of the lap and inside it") {

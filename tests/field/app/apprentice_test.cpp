@@ -34,7 +34,8 @@ struct Learner : Journey {
 }  // namespace
 
 TEST_CASE(
-    "The apprentice comes to the cut by its step, sees it in three pictures, and to the next") {
+    "The apprentice comes to the cut by its step, sees it in three pictures, and to the next" *
+    doctest::test_suite("long")) {
     Learner crew;
     CHECK(crew.where().screen == Screen::gate);
     crew.reach_step("C", "cut", 1);
@@ -53,7 +54,8 @@ TEST_CASE(
 }
 
 TEST_CASE(
-    "Every step of an eave says why and what goes wrong, and the same job is fitted in the end") {
+    "Every step of an eave says why and what goes wrong, and the same job is fitted in the end" *
+    doctest::test_suite("long")) {
     Learner crew;
     std::set<std::string> pictured;
     for (int i = 0; i < 200 && crew.step("C").rule->asks != Asks::tick; ++i) {
@@ -75,7 +77,8 @@ TEST_CASE(
     CHECK(crew.status("C") == EdgeStatus::finished);
 }
 
-TEST_CASE("The apprentice sees the whole step, and its keys when he has found the value") {
+TEST_CASE("The apprentice sees the whole step, and its keys when he has found the value" *
+          doctest::test_suite("long")) {
     for (const bool types : {false, true}) {
         Learner crew;
         crew.reach_step("C", "slide", 2);
@@ -92,7 +95,8 @@ TEST_CASE("The apprentice sees the whole step, and its keys when he has found th
     }
 }
 
-TEST_CASE("After a flat battery the apprentice opens at the exact step, still learning") {
+TEST_CASE("After a flat battery the apprentice opens at the exact step, still learning" *
+          doctest::test_suite("long")) {
     Learner crew;
     crew.reach_step("C", "cut", 1);
     for (int i = 0; i < 6; ++i) {
@@ -108,7 +112,8 @@ TEST_CASE("After a flat battery the apprentice opens at the exact step, still le
     }
 }
 
-TEST_CASE("The installer's steps are as short as before: no pictures of folds") {
+TEST_CASE("The installer's steps are as short as before: no pictures of folds" *
+          doctest::test_suite("long")) {
     Learner crew;
     crew.reach_step("C", "cut", 1);
     crew.tap_all({"leave", "person Installer", "edge C"});

@@ -124,7 +124,8 @@ std::string crossed_leaders(const Journey& crew, float w_mm) {
 
 }  // namespace
 
-TEST_CASE("On 10 and 13 in every mark's value is at 30′ and none has to be scrolled to") {
+TEST_CASE("On 10 and 13 in every mark's value is at 30′ and none has to be scrolled to" *
+          doctest::test_suite("long")) {
     for (const Tapes tapes : {Tapes{Marks::sixteenth, false}, Tapes{Marks::sixteenth, true},
                               Tapes{Marks::millimetre, true}}) {
         Journey crew(280 * px, 175 * px);

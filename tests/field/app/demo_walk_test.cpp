@@ -66,7 +66,8 @@ std::vector<std::pair<int, Length>> edges_of(const BodyOnJob& body) {
 
 }  // namespace
 
-TEST_CASE("The demo house takes at most 150 touches to the whole roof with its expected lengths") {
+TEST_CASE("The demo house takes at most 150 touches to the whole roof with its expected lengths" *
+          doctest::test_suite("long")) {
     Journey crew;
     SUBCASE("in English") {}
     SUBCASE("in Spanish") { crew.tap("language"); }

@@ -82,7 +82,7 @@ TEST_CASE("A press that began while the button waited does not count when it end
     CHECK(crew.work("A").readings.size() == 1);
 }
 
-TEST_CASE("News, doubts and refusals are not yellow; a caution is") {
+TEST_CASE("News, doubts and refusals are not yellow; a caution is" * doctest::test_suite("long")) {
     Journey crew;
     crew.tap_all({"demo", "edge A"});
     crew.key_in(feet(46));

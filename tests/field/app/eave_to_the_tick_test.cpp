@@ -163,7 +163,8 @@ TEST_CASE("A finished eave is found finished by the next start" * doctest::test_
     CHECK(crew.where().screen == Screen::reading);
 }
 
-TEST_CASE("After a flat battery the job opens at the very step, whatever the touch before it was") {
+TEST_CASE("After a flat battery the job opens at the very step, whatever the touch before it was" *
+          doctest::test_suite("long")) {
     Journey crew;
     TemporaryFolder copies;
     std::string before;  // what came next before the event

@@ -161,7 +161,8 @@ void add_and_compare(const std::string& csv, std::size_t edges) {
 
 }  // namespace
 
-TEST_CASE("The demo house of 27 edges, added by hand, has the plan of its readings file") {
+TEST_CASE("The demo house of 27 edges, added by hand, has the plan of its readings file" *
+          doctest::test_suite("long")) {
     add_and_compare(demo_house(), 27);
 }
 

@@ -5,7 +5,8 @@
 
 using namespace hemline;
 
-TEST_CASE("the card of an end cap is a touch from each step that cuts or folds it, and back") {
+TEST_CASE("the card of an end cap is a touch from each step that cuts or folds it, and back" *
+          doctest::test_suite("long")) {
     for (const bool upright : {false, true}) {
         Journey crew(upright ? 800.0F : 1280.0F, upright ? 1280.0F : 800.0F);
         crew.tap_all({"demo", "person Apprentice"});

@@ -82,7 +82,8 @@ TEST_CASE("An eave of 46 ft with its wrap and two corners takes an installer at 
 }
 
 // A house of 32 by 24 ft at 6/12: eaves 32 ft, gables 12 ft · 13.42/12 = 13 ft 5 in, ridge 32 ft.
-TEST_CASE("A simple gable house takes an installer at most 90 answers") {
+TEST_CASE("A simple gable house takes an installer at most 90 answers" *
+          doctest::test_suite("long")) {
     Counting crew;
     crew.tap_all({"new job", "letter H", "keep name"});
     const std::filesystem::path job = crew.job();
@@ -151,7 +152,8 @@ TEST_CASE("What is not as asked is opened and keyed in by itself; the rest is co
     CHECK(crew.work("C").steps.back().step.step != "fasten");
 }
 
-TEST_CASE("An apprentice answers every step by itself, and cuts every piece by itself") {
+TEST_CASE("An apprentice answers every step by itself, and cuts every piece by itself" *
+          doctest::test_suite("long")) {
     Counting crew;
     crew.tap_all({"demo", "person Apprentice"});
     crew.read_edge("C", eave_c_length, eave_c_length, "5");

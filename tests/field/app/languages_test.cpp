@@ -190,7 +190,8 @@ struct SmallPage {
 
 }  // namespace
 
-TEST_CASE("On 7 and 8 in no card can be cut before all its marks were in sight, in any language") {
+TEST_CASE("On 7 and 8 in no card can be cut before all its marks were in sight, in any language" *
+          doctest::test_suite("long")) {
     const LongerLanguage language;
     for (const Size2 page : small_pages_mm) {
         for (const int spoken : {0, 1, 2}) {
@@ -233,8 +234,8 @@ TEST_CASE("On 7 and 8 in no card can be cut before all its marks were in sight, 
     }
 }
 
-TEST_CASE(
-    "On 7 and 8 in what is done in one go is said done after its last line, in any language") {
+TEST_CASE("On 7 and 8 in what is done in one go is said done after its last line, in any language" *
+          doctest::test_suite("long")) {
     const LongerLanguage language;
     for (const Size2 page : small_pages_mm) {
         for (const int spoken : {0, 1, 2}) {

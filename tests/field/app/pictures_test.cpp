@@ -89,7 +89,8 @@ void walk(Journey& crew, const std::string& after) {
 
 }  // namespace
 
-TEST_CASE("The main screens look as they did when they were found good, lying and upright") {
+TEST_CASE("The main screens look as they did when they were found good, lying and upright" *
+          doctest::test_suite("long")) {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     Journey lying(w, h, px_per_mm);
     walk(lying, "");
@@ -97,7 +98,8 @@ TEST_CASE("The main screens look as they did when they were found good, lying an
     walk(upright, "_upright");
 }
 
-TEST_CASE("What the apprentice sees looks as it did when it was found good, lying and upright") {
+TEST_CASE("What the apprentice sees looks as it did when it was found good, lying and upright" *
+          doctest::test_suite("long")) {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     for (const bool upright : {false, true}) {
         Journey crew(upright ? h : w, upright ? w : h, px_per_mm);
@@ -113,7 +115,8 @@ TEST_CASE("What the apprentice sees looks as it did when it was found good, lyin
     }
 }
 
-TEST_CASE("What is asked once and the cards of strip and cap look as when they were found good") {
+TEST_CASE("What is asked once and the cards of strip and cap look as when they were found good" *
+          doctest::test_suite("long")) {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     for (const bool upright : {false, true}) {
         Journey crew(upright ? h : w, upright ? w : h, px_per_mm);
@@ -133,7 +136,8 @@ TEST_CASE("What is asked once and the cards of strip and cap look as when they w
     }
 }
 
-TEST_CASE("Shapes, the walk and a roof's place looked at closer look as they were found good") {
+TEST_CASE("Shapes, the walk and a roof's place looked at closer look as they were found good" *
+          doctest::test_suite("long")) {
     REQUIRE(::setenv("TZ", "UTC", 1) == 0);
     for (const bool upright : {false, true}) {
         Journey crew(upright ? h : w, upright ? w : h, px_per_mm);

@@ -65,7 +65,8 @@ Box drawn_in(const Journey& crew) {
 
 }  // namespace
 
-TEST_CASE("Each shape is drawn on its button, and no two look alike, from 7 to 13 in, both ways") {
+TEST_CASE("Each shape is drawn on its button, and no two look alike, from 7 to 13 in, both ways" *
+          doctest::test_suite("long")) {
     for (const Size2 size : {Size2{885, 531}, Size2{531, 885}, Size2{1280, 800}, Size2{800, 1280},
                              Size2{1652, 1032}}) {
         const float w = size.w, h = size.h;

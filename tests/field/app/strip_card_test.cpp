@@ -24,7 +24,8 @@ TEST_CASE("the card of a hook strip is a touch from its step, and a touch leads 
     CHECK(crew.step("C").rule->id == "strip_cut");
 }
 
-TEST_CASE("each leg of a strip has its dimension, on 10 and on 7 in, whatever the language") {
+TEST_CASE("each leg of a strip has its dimension, on 10 and on 7 in, whatever the language" *
+          doctest::test_suite("long")) {
     for (const bool spanish : {false, true}) {
         Journey crew;
         if (spanish) {

@@ -65,7 +65,8 @@ TEST_CASE(
     CHECK(screen.target("it").w > 0);
 }
 
-TEST_CASE("Thirty thousand buttons of a list are no more than a page holds") {
+TEST_CASE("Thirty thousand buttons of a list are no more than a page holds" *
+          doctest::test_suite("long")) {
     Harness screen([](Ui& ui) {
         Box list = ui.begin_scroll("list", ui.page());
         const float top = list.y;

@@ -67,20 +67,25 @@ Box common_of(Box a, Box b) {
             std::max(0.0F, std::min(a.bottom(), b.bottom()) - y)};
 }
 
-bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y) {
+std::optional<PartOfLine> part_in(Box box, float from_x, float from_y, float to_x, float to_y) {
     // The part of the line that lies between the box's sides, then between its top and bottom.
-    float from = 0, to = 1;
+    PartOfLine part;
     const auto keep_between = [&](float at, float way, float low, float high) {
         if (way == 0) {
             return low <= at && at <= high;
         }
         const float a = (low - at) / way, b = (high - at) / way;
-        from = std::max(from, std::min(a, b));
-        to = std::min(to, std::max(a, b));
-        return from <= to;
+        part.from = std::max(part.from, std::min(a, b));
+        part.to = std::min(part.to, std::max(a, b));
+        return part.from <= part.to;
     };
-    return keep_between(from_x, to_x - from_x, box.x, box.right()) &&
-           keep_between(from_y, to_y - from_y, box.y, box.bottom());
+    const bool is_in = keep_between(from_x, to_x - from_x, box.x, box.right()) &&
+                       keep_between(from_y, to_y - from_y, box.y, box.bottom());
+    return is_in ? std::optional(part) : std::nullopt;
+}
+
+bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y) {
+    return part_in(box, from_x, from_y, to_x, to_y).has_value();
 }
 
 }  // namespace hemline

@@ -4,6 +4,7 @@
 //   rest
 #pragma once
 
+#include <optional>
 #include <vector>
 
 namespace hemline {
@@ -36,6 +37,12 @@ std::vector<Box> columns(Box box, int n, float gap);
 std::vector<Box> rows(Box box, int n, float gap);
 /// The overlap; width or height 0 where they do not meet.
 Box common_of(Box a, Box b);
+/// The part of the straight line from one point to the other that lies in the box, in shares of it:
+/// {0, 1} all of it.
+struct PartOfLine {
+    float from = 0, to = 1;
+};
+std::optional<PartOfLine> part_in(Box box, float from_x, float from_y, float to_x, float to_y);
 /// Whether the straight line from one point to the other passes through the box.
 bool is_crossed(Box box, float from_x, float from_y, float to_x, float to_y);
 

@@ -126,7 +126,15 @@ class Profile {
                asked_.section.legs[bend + 1].bend.fold_of.has_value();
     }
 
+    /// Beside what shows of it: of a hem drawn large the rest of the trim lies off the page.
     std::optional<Box> find(ImVec2 a, ImVec2 b, Box size, bool must = false) {
+        const std::optional<PartOfLine> shows = part_in(page_, a.x, a.y, b.x, b.y);
+        if (!shows) {
+            return std::nullopt;
+        }
+        const ImVec2 way{b.x - a.x, b.y - a.y};
+        b = {a.x + way.x * shows->to, a.y + way.y * shows->to};
+        a = {a.x + way.x * shows->from, a.y + way.y * shows->from};
         const std::optional<Box> place = place_beside(ui_, a, b, size, page_, taken_, must);
         if (place) {
             draw_leader(ui_, {(a.x + b.x) / 2, (a.y + b.y) / 2}, *place, taken_);

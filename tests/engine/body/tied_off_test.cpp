@@ -106,7 +106,8 @@ std::optional<double> ways_apart(const std::vector<RoofBody>& bodies) {
 
 }  // namespace
 
-TEST_CASE("How far lengths of tied bodies may be off is as if worked out anew for every reading") {
+TEST_CASE("How far lengths of tied bodies may be off is as if worked out anew for every reading" *
+          doctest::test_suite("long")) {
     std::mt19937 random(61);
     int compared = 0;
     for (int i = 0; i < 2000 && compared < 120; ++i) {

@@ -146,7 +146,7 @@ TEST_CASE("Pans cover the planes of gable, hip and dormer houses") {
     }
 }
 
-TEST_CASE("Pans cover the planes of 300 houses by chance") {
+TEST_CASE("Pans cover the planes of 300 houses by chance" * doctest::test_suite("long")) {
     std::mt19937 random(18);
     std::size_t pans = 0, houses = 0;
     for (int house = 0; house < 300; ++house) {

@@ -188,7 +188,8 @@ TEST_CASE("Whatever a crew's clocks say, right ones among them are never named t
     }));
 }
 
-TEST_CASE("A hundred thousand events of as many tablets are gone through at once") {
+TEST_CASE("A hundred thousand events of as many tablets are gone through at once" *
+          doctest::test_suite("long")) {
     std::vector<Event> events;
     for (std::uint32_t i = 0; i < 100'000; ++i) {
         Event event{{i + 1, 1}, {morning_ms + i, 0}, "", {}, EdgeFinished{"A", ""}};

@@ -84,7 +84,8 @@ TEST_CASE("One event that supersedes all others of its thing is no work of a squ
     CHECK(replay(events).edges[0].readings.size() == many + 1);
 }
 
-TEST_CASE("A pick among all that many is no work of a square, and crosses out the rest") {
+TEST_CASE("A pick among all that many is no work of a square, and crosses out the rest" *
+          doctest::test_suite("long")) {
     std::vector<Event> events = all_apart();
     const EventId chosen = events.back().id;
     const Result<ToWrite> picked = pick(replay(events), events, chosen);
@@ -97,7 +98,8 @@ TEST_CASE("A pick among all that many is no work of a square, and crosses out th
     CHECK(standing.struck.size() > many - many / 90);
 }
 
-TEST_CASE("Of more than can be named the latest are, and picks go on until all is settled") {
+TEST_CASE("Of more than can be named the latest are, and picks go on until all is settled" *
+          doctest::test_suite("long")) {
     std::vector<Event> events = all_apart();
     events.resize(10'000);
     const Event next = reading({1, 2}, many);
@@ -119,7 +121,8 @@ TEST_CASE("Of more than can be named the latest are, and picks go on until all i
     CHECK(picks == 3);
 }
 
-TEST_CASE("A number that stands for many events, named by many, is no work of a square") {
+TEST_CASE("A number that stands for many events, named by many, is no work of a square" *
+          doctest::test_suite("long")) {
     std::vector<Event> events;
     for (std::uint32_t i = 0; i < many / 2; ++i) {
         events.push_back(reading({7, 7}, i));
@@ -131,7 +134,8 @@ TEST_CASE("A number that stands for many events, named by many, is no work of a 
     CHECK(standing.conflicts.size() == 2);  // the number, and everything that disagrees
 }
 
-TEST_CASE("Old picks, losses and cuts by the hundred thousand are no work of a square") {
+TEST_CASE("Old picks, losses and cuts by the hundred thousand are no work of a square" *
+          doctest::test_suite("long")) {
     const MetalTaken stick{feet(10), {}};
     std::vector<Event> events;
     for (std::uint32_t i = 1; i <= many / 3; ++i) {

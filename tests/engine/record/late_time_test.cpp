@@ -128,7 +128,8 @@ TEST_CASE("Events that say they come after one another in a circle have an order
     CHECK(same_events(in_order(with_next), with_next));
 }
 
-TEST_CASE("A hundred thousand events after the last time are put in order at once") {
+TEST_CASE("A hundred thousand events after the last time are put in order at once" *
+          doctest::test_suite("long")) {
     std::vector<Event> events;
     Event last{{1, 1}, time_last, "", {}, EdgeFinished{"A", ""}};
     last.moment = Moment{};

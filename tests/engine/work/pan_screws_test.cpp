@@ -87,7 +87,8 @@ TEST_CASE("a hip's legs are screwed each by its own roof's pans along it") {
           "roof");
 }
 
-TEST_CASE("no screw in a closure stands on a seam, whatever kind, ends, hand and pitch") {
+TEST_CASE("no screw in a closure stands on a seam, whatever kind, ends, hand and pitch" *
+          doctest::test_suite("long")) {
     std::int64_t screws = 0;
     const auto refused = for_every_card([&](const CardInHand& at) {
         if (at.card.screwed_to == ScrewedTo::deck) {

@@ -120,7 +120,8 @@ void compare(const Edge& edge, const Catalogue& catalogue, const Sections& secti
 
 }  // namespace
 
-TEST_CASE("every mark of every card is a place of its pattern, for all kinds and ends of edges") {
+TEST_CASE("every mark of every card is a place of its pattern, for all kinds and ends of edges" *
+          doctest::test_suite("long")) {
     const Catalogue catalogue = own_catalogue();
     const Sections sections = sections_of_assets();
     Tally tally;

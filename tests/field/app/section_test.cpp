@@ -93,6 +93,17 @@ TEST_CASE("A hem is made open, closed or tear-drop, and the widths stay") {
     CHECK(crew.state().sections.find("eave_rolled")->legs[3].hem == Hem::tear_drop);
 }
 
+TEST_CASE("Of a hem drawn large no line leads off the page to what does not show") {
+    Journey crew;
+    reach_section(crew);
+    CHECK(crew.screen->has_target("leg 0"));
+    crew.tap("hem 3");
+    for (const char* const shown : {"leg 2", "leg 3", "hem 3", "bend 1"}) {
+        CHECK_MESSAGE(crew.screen->has_target(shown), shown << " is not there");
+    }
+    CHECK(!crew.screen->has_target("leg 0"));  // the flange
+}
+
 TEST_CASE("A leg of no width is said to be wrong, and cannot be kept") {
     Journey crew;
     reach_section(crew);

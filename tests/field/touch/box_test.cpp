@@ -67,3 +67,16 @@ TEST_CASE("A line crosses a box that it passes through, ends in or touches, and 
     CHECK_FALSE(is_crossed(box, 0, 20, 10, 40));
     CHECK_FALSE(is_crossed(box, 35, 0, 35, 50));
 }
+
+TEST_CASE("Of a line the part in a box is where it comes in and goes out, and none beside it") {
+    const Box box{10, 10, 20, 10};
+    const auto across = part_in(box, 0, 15, 40, 15);
+    REQUIRE(across.has_value());
+    CHECK(across->from == 0.25F);
+    CHECK(across->to == 0.75F);
+    const auto inside = part_in(box, 12, 12, 14, 14);
+    REQUIRE(inside.has_value());
+    CHECK(inside->from == 0);
+    CHECK(inside->to == 1);
+    CHECK(!part_in(box, 0, 5, 40, 5).has_value());
+}

@@ -32,7 +32,7 @@ class Tablets {
 };
 
 void add_edges(Sheets& sheets, const Job& job) {
-    sheets.heading(Text("Edges"));
+    sheets.heading(say("Edges"));
     sheets.table({{say("edge"), 18},
                   {say("kind"), 26},
                   {say("agreed length"), 38},
@@ -54,7 +54,7 @@ void add_edges(Sheets& sheets, const Job& job) {
 }
 
 void add_readings(Sheets& sheets, const Job& job, const Tablets& tablets) {
-    sheets.heading(Text("Readings"));
+    sheets.heading(say("Readings"));
     sheets.table({{say("edge"), 18},
                   {say("of"), 25},
                   {say("length"), 38},
@@ -81,7 +81,7 @@ void add_conflicts(Sheets& sheets, const Job& job, std::span<const Event> events
     for (const Event& event : events) {
         by_id.emplace(event.id, &event);
     }
-    sheets.heading(Text("Two tablets disagree, not decided"));
+    sheets.heading(say("Two tablets disagree, not decided"));
     for (const Conflict& conflict : job.conflicts) {
         sheets.paragraph(what_of(conflict, thing_names(names)));
         sheets.table({{say("time (UTC)"), 39}, {say("by"), 35}, {say("what"), 112}});
@@ -103,7 +103,7 @@ void add_events(Sheets& sheets, std::span<const Event> events, const Tablets& ta
     // A limit, so that a large page never keeps a job from being packed.
     constexpr std::size_t listed_most = 10'000;
     const std::size_t left_out = events.size() - std::min(events.size(), listed_most);
-    sheets.heading(Text("Everything that happened"));
+    sheets.heading(say("Everything that happened"));
     if (left_out > 0) {
         sheets.paragraph(
             say("{1} earlier events are left out here. The file events.csv has all.", left_out));
@@ -125,11 +125,10 @@ Text day_of(std::span<const Event> events) {
     return say("as of {1}", print_minute(newest).substr(0, 10));
 }
 
-std::string job_html(const Job& job, std::span<const Event> events) {
+std::string job_html(const Job& job, std::span<const Event> events, const PageWords& words) {
     const Tablets tablets(events);
     const Names names = plain_names(events);
-    Sheets sheets(Paper::letter, {job.name, day_of(events)}, {}, 10,
-                  without_ids(english_on(marks_of(job.practice)), names));
+    Sheets sheets(Paper::letter, {job.name, day_of(events)}, {}, 10, without_ids(words, names));
     sheets.title(Text(job.name), 20);
     add_conflicts(sheets, job, events, names);
     add_edges(sheets, job);
@@ -138,7 +137,7 @@ std::string job_html(const Job& job, std::span<const Event> events) {
     sheets.note(say(
         "Read from the job's journals, which are in this file. The local code, the engineer and "
         "the maker's printed instructions decide, not this page."));
-    sheets.note(Text(words_of(program_version()).english() + "."));
+    sheets.note(glued(words_of(program_version()), "."));
     return sheets.html();
 }
 
@@ -193,10 +192,11 @@ std::string print_minute(WallTime time) {
     return text.data();
 }
 
-std::map<std::string, std::string> pages_of(std::span<const Event> events,
-                                            const Practice& practice) {
+std::map<std::string, std::string> pages_of(std::span<const Event> events, const Practice& practice,
+                                            const std::optional<PageWords>& words) {
     const Job job = replay(events, practice);
-    return {{"job.html", job_html(job, events)},
+    const PageWords said = words.value_or(english_on(marks_of(job.practice)));
+    return {{"job.html", job_html(job, events, said)},
             {"readings.csv", readings_csv(job)},
             {"events.csv", events_csv(job, events)}};
 }

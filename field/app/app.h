@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "engine/handover/page_words.h"
 #include "field/app/app_options.h"
 #include "field/app/crew.h"
 #include "field/app/plan_search.h"
@@ -56,6 +57,11 @@ class App {
     /// The text in the words of the screens.
     [[nodiscard]] std::string in_words(const Text& text) const {
         return phrases().of(text, state().marks, state().crew_words);
+    }
+    /// What is on paper and in files is in the language and on the marks of the tablet. The app
+    /// must outlive them.
+    [[nodiscard]] PageWords page_words() const {
+        return {state().language, [this](const Text& text) { return in_words(text); }};
     }
 
     /// Waits until no better plan is being looked for.

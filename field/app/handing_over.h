@@ -15,11 +15,11 @@
 namespace hemline {
 
 /// How this device sends and receives jobs; all empty where it has no folders to choose from.
-/// `refused`: JournalFile::refused() of that job.
+/// `refused`: JournalFile::refused() of that job. `words`: what its page for people is written in.
 struct HandOver {
     std::function<Result<FilePut>(const std::filesystem::path& job,
                                   const std::filesystem::path& folder,
-                                  std::optional<EventId> refused)>
+                                  std::optional<EventId> refused, const PageWords& words)>
         put_into_file;
     /// Takes it into the job it belongs to, or as a new job.
     std::function<Result<TakenIn>(const std::filesystem::path& file,

@@ -32,8 +32,8 @@ HandOver native_hand_over(const fs::path& jobs_folder, std::uint64_t tablet,
                           const std::shared_ptr<Disk>& disk) {
     HandOver here;
     here.put_into_file = [=](const fs::path& job, const fs::path& folder,
-                             std::optional<EventId> refused) {
-        return put_into_file(*disk, job, folder, practice, wall_ms(), refused);
+                             std::optional<EventId> refused, const PageWords& words) {
+        return put_into_file(*disk, job, folder, practice, wall_ms(), refused, words);
     };
     here.take_file = [=](const fs::path& file, const std::vector<fs::path>& jobs) {
         const Result<Journals> journals = read_job_file(file);

@@ -21,14 +21,6 @@ namespace fs = std::filesystem;
 
 Bytes bytes_of(const std::string& text) { return Bytes(text.begin(), text.end()); }
 
-/// Paper uses the language and tapes of the tablet.
-PageWords words_of(const State& state) {
-    return {state.language, [&state](const Text& text) {
-                return language_of(*state.assets, state.language)
-                    .of(text, state.marks, state.crew_words);
-            }};
-}
-
 }  // namespace
 
 void App::run(const deed::RunErrand& deed) {
@@ -64,7 +56,7 @@ void App::print_day() {
         const DaySpan day = day_around(*day_ms);
         options_.platform.print(day_page(day_sheet(state().job, state().events, day),
                                          day_name({day.from_ms}), Paper::letter, clock_time,
-                                         names_on(state()), words_of(state())));
+                                         names_on(state()), page_words()));
     }
 }
 
@@ -95,7 +87,7 @@ void App::put_on_paper(Errand errand) {
     const Result<FlatPattern> pattern = piece_pattern(*card, work->edge, state().sections);
     if (errand == Errand::print_card && options_.platform.print) {
         options_.platform.print(card_page(*card, pattern ? std::optional(*pattern) : std::nullopt,
-                                          marks, head, paper, words_of(state())));
+                                          marks, head, paper, page_words()));
         return;
     }
     if (!pattern) {
@@ -105,7 +97,7 @@ void App::put_on_paper(Errand errand) {
     const std::string name =
         file_name_of(card->edge + " " + card->trim + " " + std::to_string(card->piece));
     if (errand == Errand::print_templates && options_.platform.print) {
-        const PageWords words = words_of(state());
+        const PageWords words = page_words();
         const std::string said = title_of(*card, marks, words);
         options_.platform.print(
             template_page(end_drawings(*pattern, said, marks, words), said, head, paper, words));
@@ -126,7 +118,8 @@ void App::run(const deed::BackUp& /*deed*/) {
     fs::create_directories(folder, error);
     Disk scratch;  // the file here is only passing through
     const std::int64_t now = options_.wall_ms();
-    const Result<FilePut> put = put_into_file(scratch, job, folder, state().assets->practice, now);
+    const Result<FilePut> put =
+        put_into_file(scratch, job, folder, state().assets->practice, now, {}, page_words());
     const Result<Bytes> bytes = put ? read_file(put->file) : Result<Bytes>(put.problem());
     fs::remove_all(folder, error);
     if (bytes) {

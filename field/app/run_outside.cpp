@@ -89,7 +89,7 @@ void App::run(const deed::LookIntoFolder& deed) { tell(news::FolderSeen{look_int
 void App::run(const deed::PutJobIntoFile& deed) {
     if (journal_ && settle()) {
         tell(news::PutIntoFileDone{options_.hand_over.put_into_file(
-            journal_->record().folder, deed.folder, journal_->refused())});
+            journal_->record().folder, deed.folder, journal_->refused(), page_words())});
     }
 }
 

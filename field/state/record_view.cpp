@@ -17,6 +17,13 @@ const Event* strike_on(const State& state, EventId entry) {
     return found == state.events.rend() ? nullptr : &*found;
 }
 
+bool is_outside_practice(const Fact& fact) {
+    const auto* const answered = std::get_if<StepAnswered>(&fact);
+    const auto* const done = std::get_if<StepDone>(&fact);
+    return (answered != nullptr && !answered->accepted_by.empty()) ||
+           (done != nullptr && !done->exception.empty());
+}
+
 }  // namespace
 
 Undoing undoing_of(const State& state, const Event& event) {
@@ -44,6 +51,20 @@ Wished undo_of(const Undoing& undoing, const Where& then) {
         return std::nullopt;
     }
     return Keep{StruckFor{*undoing.strike, StrikeReason::undone}, then, {*undoing.strike}};
+}
+
+RecordShown record_shown(const State& state) {
+    RecordShown shown;
+    shown.entries.reserve(state.events.size());
+    for (auto event = state.events.rbegin(); event != state.events.rend(); ++event) {
+        shown.entries.push_back(&*event);
+    }
+    const auto rest =
+        std::stable_partition(shown.entries.begin(), shown.entries.end(), [&](const Event* event) {
+            return is_outside_practice(event->fact) && state.job.struck.count(event->id) == 0;
+        });
+    shown.outside = static_cast<std::size_t>(rest - shown.entries.begin());
+    return shown;
 }
 
 const Event* tick_on(const State& state, std::string_view edge) {

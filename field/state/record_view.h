@@ -17,6 +17,14 @@ Undoing undoing_of(const State& state, const Event& event);
 /// Then the screen is shown again.
 Wished undo_of(const Undoing& undoing, const Where& then);
 
+/// The entries as they are shown: those that stand outside practice, then the others; of both the
+/// latest first.
+struct RecordShown {
+    std::vector<const Event*> entries;
+    std::size_t outside = 0;  ///< so many of them at the beginning
+};
+RecordShown record_shown(const State& state);
+
 /// The tick that finished the edge, if it stands.
 const Event* tick_on(const State& state, std::string_view edge);
 

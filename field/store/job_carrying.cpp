@@ -105,13 +105,14 @@ bool ends_with(std::string_view name, std::string_view ending) {
 
 Result<FilePut> put_into_file(Disk& disk, const fs::path& job, const fs::path& folder,
                               const Practice& practice, std::int64_t wall_ms,
-                              std::optional<EventId> refused) {
+                              std::optional<EventId> refused,
+                              const std::optional<PageWords>& words) {
     const Result<Journals> journals = gather_saved(job, refused);
     if (!journals) {
         return journals.problem();
     }
     const std::vector<Event> events = events_of(*journals);
-    const Result<Bytes> bytes = pack_job(*journals, pages_of(events, practice));
+    const Result<Bytes> bytes = pack_job(*journals, pages_of(events, practice, words));
     if (!bytes) {
         return bytes.problem();
     }

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/handover/page_words.h"
 #include "engine/record/merge.h"
 #include "engine/trim/practice.h"
 #include "engine/words/result_declared.h"
@@ -22,10 +23,12 @@ struct FilePut {
     std::size_t events = 0, bytes = 0;
 };
 /// Puts the job into FOLDER/JOB DATE TIME.hemline.zip, a name not used yet; local time. `refused`
-/// (JournalFile::refused()) is left out. Problem: it cannot be read, packed or written.
+/// (JournalFile::refused()) is left out; `words`: of its page for people (pages_of). Problem: it
+/// cannot be read, packed or written.
 Result<FilePut> put_into_file(Disk& disk, const std::filesystem::path& job,
                               const std::filesystem::path& folder, const Practice& practice,
-                              std::int64_t wall_ms, std::optional<EventId> refused = {});
+                              std::int64_t wall_ms, std::optional<EventId> refused = {},
+                              const std::optional<PageWords>& words = {});
 
 /// The job files in a folder, the latest name first. Problem: it cannot be listed.
 Result<std::vector<std::filesystem::path>> job_files_in(const std::filesystem::path& folder);

@@ -23,7 +23,7 @@ const on_route = (glob, answer) => ({ before: (context) => context.route(glob, a
 const cut_short = (name) => (route) => route.fulfill({ status: 200, contentType: 'application/wasm', body: readFileSync(new URL(name, site)).subarray(0, 5000) });
 
 test('words stand in the page before any script has come', { timeout: 60_000 }, async () => {
-  const { words } = await said_of({ ...on_route('**/*.js', () => {}), until: 'commit' }, () => document.getElementById('said').textContent !== '');
+  const { words } = await said_of({ ...on_route('**/*.js', () => {}), until: 'commit' }, () => document.getElementById('said')?.textContent);
   assert.match(words, /loading.*cargando/);
 });
 

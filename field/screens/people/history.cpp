@@ -1,5 +1,5 @@
-// The record: every event in order, struck ones crossed out; a touched one is crossed out or put
-// back.
+// The record: every event, what is outside practice first, struck ones crossed out; a touched one
+// is crossed out or put back.
 #include <imgui.h>
 
 #include <algorithm>
@@ -65,13 +65,22 @@ Wished draw_history(Ui& ui, const State& state, Drafts& drafts) {
     }
     const float row = std::max(ui.line_height(Size::body) + ui.line_height(Size::small) + ui.mm(3),
                                ui.mm(target_min));
-    const Box list = ui.begin_scroll("events", body, row * static_cast<float>(state.events.size()));
+    const RecordShown shown = record_shown(state);
+    const float heading = shown.outside > 0 ? ui.line_height(Size::small) + ui.mm(2) : 0;
+    const Box list = ui.begin_scroll("events", body,
+                                     row * static_cast<float>(shown.entries.size()) + 2 * heading);
     float y = list.y;
-    for (auto event = state.events.rbegin(); event != state.events.rend(); ++event) {
+    for (std::size_t i = 0; i < shown.entries.size(); ++i) {
+        if (heading > 0 && (i == 0 || i == shown.outside)) {
+            ui.text(list.x, y + ui.mm(1),
+                    i == 0 ? say("Outside practice, noted by name") : say("All else"), Size::small);
+            y += heading;
+        }
+        const Event* const event = shown.entries[i];
         const Box place{list.x, y, list.w, row};
         y += row;
         // A row more, and the ends, so that a keyboard's focus can go on to them.
-        const bool is_end = event == state.events.rbegin() || event + 1 == state.events.rend();
+        const bool is_end = i == 0 || i + 1 == shown.entries.size();
         const bool is_near = place.bottom() >= body.y - row && place.y <= body.bottom() + row;
         if (!is_end && !is_near) {
             continue;

@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <atomic>
 #include <chrono>
+#include <cstdio>
 #include <fstream>
+#include <memory>
 #include <thread>
 
 #include "field/store/folders.h"
@@ -21,6 +23,16 @@ namespace fs = std::filesystem;
 using std::chrono::milliseconds;
 
 constexpr std::uint64_t ada = 0xada, ben = 0xbe4;
+
+std::string said_by(const std::string& command) {
+    const std::unique_ptr<std::FILE, int (*)(std::FILE*)> pipe(popen(command.c_str(), "r"),
+                                                               &pclose);
+    std::string said;
+    for (int letter = std::fgetc(pipe.get()); letter != EOF; letter = std::fgetc(pipe.get())) {
+        said += static_cast<char>(letter);
+    }
+    return said;
+}
 
 /// A tablet whose window is woken, as a shell's is.
 struct Tablet {
@@ -213,6 +225,28 @@ TEST_CASE("Measured again by someone who has both readings, the edge goes on") {
     two.a.rest();
     CHECK(hand.state().job.conflicts.empty());
     CHECK(hand.work("A").length(hand.state().job.practice).has_value());
+}
+
+TEST_CASE("The page in a job's file is in the language and on the tape of the tablet") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(feet(24) + sixteenths(1));
+    crew.tap_all({"keep", "leave", "tablet", "language", "leave", "hand over", "put into file"});
+    CHECK(crew.state().language == "es");
+    const std::vector<fs::path> files = *job_files_in(crew.outside.path());
+    REQUIRE(files.size() == 1);
+    // Read by another program.
+    const std::string page = said_by(
+        "python3 -c 'import sys, zipfile; print(zipfile.ZipFile(sys.argv[1]).read(\"job.html\")"
+        ".decode())' '" +
+        files.front().string() + "'");
+    for (const char* const words :
+         {"lang=\"es\"", "<h2>Bordes</h2>", "<h2>Medidas</h2>", "alero", "24 ft 0 1/16 in"}) {
+        CHECK_MESSAGE(page.find(words) != std::string::npos, words << " is not there");
+    }
+    for (const char* const words : {"Edges", "Readings", "Everything that happened", "eave"}) {
+        CHECK_MESSAGE(page.find(words) == std::string::npos, words << " is there");
+    }
 }
 
 TEST_CASE("A job put into a file is taken in on another tablet, and taken in again adds nothing") {

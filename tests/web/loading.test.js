@@ -153,7 +153,7 @@ for (const megabits of [1.6, 0.4]) {
       };
       look();
     }));
-    await tablet.until(() => /\d+ of \d+ KB/.test(document.getElementById('said').textContent));
+    await tablet.until(() => /\d+ of \d+ KB/.test(document.getElementById('said')?.textContent ?? ''));
     await tablet.ready();
     console.log(`# ${megabits} Mbit/s: first words ${first.toFixed(0)} ms, usable ${((Date.now() - from) / 1000).toFixed(1)} s`);
     assert.ok(first <= 1000);

@@ -33,9 +33,9 @@ test('with the server gone it reloads, and starts in a new browser, with the job
   tablet.forget();
 });
 
-test('a browser killed at fifty moments after "saved" has lost nothing that was called saved', { timeout: 1_200_000 }, async () => {
+test('a browser killed at any moment after "saved" has lost nothing that was called saved', { timeout: 2_400_000 }, async () => {
   const server = await serve();
-  const moments = Number(process.env.HEMLINE_KILLS ?? 50);
+  const moments = Number(process.env.HEMLINE_KILLS ?? 20);  // tools/nightly: 100
   let tablet = await open_tablet(server.url);
   await tablet.ready_to_write();
   await tablet.tap_all('demo', 'edge A');

@@ -11,7 +11,7 @@
 namespace hemline {
 
 constexpr int digit_keys = 12;
-constexpr int sixteenth_keys = 17;  // a key to erase is on every page, at its end
+constexpr int sixteenth_keys = 17;  // with a key to erase at the end
 
 /// The room that four rows of four keys need, in pixels.
 Box key_room(const Ui& ui);

@@ -138,4 +138,9 @@ const PlannedStick* find_stick(const Plan& plan, int number) {
     return number < 1 || place >= plan.sticks.size() ? nullptr : &plan.sticks[place];
 }
 
+const PlannedPanels* find_panels(const Plan& plan, std::string_view panels) {
+    const auto known = plan.panels.find(panels);
+    return known == plan.panels.end() ? nullptr : &known->second;
+}
+
 }  // namespace hemline

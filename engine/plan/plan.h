@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -15,6 +16,8 @@
 #include "engine/trim/end_metal.h"
 
 namespace hemline {
+
+struct PanelLayout;  // engine/panels/panel_layout.h
 
 /// Where a piece comes from: a stick of the plan, and where on it the piece begins.
 struct FromStick {
@@ -101,6 +104,14 @@ struct CornerNeighbors {
     std::string left, right;
 };
 
+/// The panels of a plane.
+struct PlannedPanels {
+    std::string eave;           ///< the plane's first
+    Side begins = Side::left;   ///< the end of that eave where laying begins
+    bool up_the_slope = false;  ///< both sides of the plane
+    std::shared_ptr<const PanelLayout> layout;  ///< null: a problem of the plan says why
+};
+
 struct Plan {
     std::vector<Run> runs;  ///< edge by edge: main trim, then wrap, then cleat
     std::map<std::string, std::size_t, std::less<>> first_runs;  ///< of each edge, its first run
@@ -111,9 +122,13 @@ struct Plan {
     std::map<std::string, CornerTabs, std::less<>> corner_tabs;  ///< where a corner needs a word
     std::map<std::string, CornerNeighbors, std::less<>> corner_neighbors;
     std::vector<PlanChoice> choices;  ///< pool by pool: the planned choice, or all that are listed
+    /// By their item on the job, once plan_panels() has laid them.
+    std::map<std::string, PlannedPanels, std::less<>> panels;
 };
 
 const Run* find_run(const Plan& plan, std::string_view edge, TrimRole role);
 const PlannedStick* find_stick(const Plan& plan, int number);
+/// Null: not on a plane that is worked out.
+const PlannedPanels* find_panels(const Plan& plan, std::string_view panels);
 
 }  // namespace hemline

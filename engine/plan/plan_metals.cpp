@@ -34,6 +34,7 @@ int height_of(EdgeKind kind) {
         case EdgeKind::transition:
         case EdgeKind::curb_head:
         case EdgeKind::penetration:
+        case EdgeKind::panels:
             return 2;
         case EdgeKind::valley:
             return 1;

@@ -23,8 +23,9 @@ enum class EdgeKind : std::uint8_t {
     high_eave = 8,
     penetration = 9,  ///< a pipe or curb through the roof: no line, and no run
     curb_head = 10,   ///< the uphill side of a curb or chimney
+    panels = 11,      ///< of a plane: no line, and no run
 };
-constexpr EdgeKind edge_kind_last = EdgeKind::curb_head;
+constexpr EdgeKind edge_kind_last = EdgeKind::panels;
 
 /// What is at an end of an edge.
 enum class End : std::uint8_t {
@@ -42,7 +43,7 @@ enum class End : std::uint8_t {
 /// Where the outer leg turns, from the flange that lies on the roof.
 enum class Toward : std::uint8_t { up = 0, down = 1 };
 
-enum class Lies : std::uint8_t { level, sloped, at_a_point };
+enum class Lies : std::uint8_t { level, sloped, on_no_line };
 
 /// What the main fold is computed from.
 enum class FoldFrom : std::uint8_t {

@@ -18,7 +18,7 @@ namespace hemline {
 inline bool is_sloped(EdgeKind kind) { return facts_of(kind).lies == Lies::sloped; }
 
 /// A penetration has steps, and nothing is read along it, divided or cut from sticks.
-inline bool has_run(EdgeKind kind) { return facts_of(kind).lies != Lies::at_a_point; }
+inline bool has_run(EdgeKind kind) { return facts_of(kind).lies != Lies::on_no_line; }
 
 /// Their words in files: "eave, gable, ridge or hip".
 std::string words_of_kinds_with_run();

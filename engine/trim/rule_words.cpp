@@ -63,6 +63,7 @@ constexpr RuleName rule_names[] = {
     {"treated_wood", phrase("treated wood at the metal")},
     {"trim_held", phrase("how trim is held")},
     {"metal_now", phrase("metal now")},
+    {"metal_coldest", phrase("metal at its coldest")},
     {"metal_hottest", phrase("metal at its hottest")},
     {"wind_from", phrase("wind from")},
 };
@@ -95,8 +96,9 @@ Text site_words(std::string_view key, std::string_view value) {
     if (key == "trim_held") {
         return value == "one_point" ? say("at one point") : say("by screws");
     }
-    return key == "metal_now" || key == "metal_hottest" ? temperature_words(value)
-                                                        : spaced(std::string(value));
+    const bool is_warmth =
+        key == "metal_now" || key == "metal_coldest" || key == "metal_hottest";
+    return is_warmth ? temperature_words(value) : spaced(std::string(value));
 }
 
 }  // namespace
@@ -124,6 +126,9 @@ Text spoken_rule(std::string_view key) {
     };
     if (const std::string edge = of_edge("bearing."); !edge.empty()) {
         return say("which way {1} runs, left to right", edge);
+    }
+    if (const std::string panels = of_edge("shift."); !panels.empty()) {
+        return say("how far the seams of {1} are moved", panels);
     }
     const std::string edge = of_edge("first.");
     return edge.empty() ? Text(key) : say("side {1} is fitted from", edge);

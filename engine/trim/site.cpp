@@ -1,6 +1,7 @@
 #include "engine/trim/site.h"
 
 #include "engine/measure/bearing.h"
+#include "engine/measure/length_text.h"
 #include "engine/trim/site_set.h"
 #include "engine/words/quote.h"
 #include "engine/words/result.h"
@@ -11,7 +12,8 @@ namespace {
 
 /// More edges than any roof has; a record that names more is wrong.
 constexpr std::size_t edges_named_most = 400;
-constexpr std::string_view bearing_of = "bearing.", first_of = "first.";
+constexpr std::string_view bearing_of = "bearing.", first_of = "first.",
+                           shift_of = "shift.";
 
 std::string* metal_named(Site& site, std::string_view key) {
     return key == "panel_metal"    ? &site.panel_metal
@@ -61,6 +63,22 @@ SiteSet put(std::map<std::string, Value, std::less<>>& by_edge, std::string_view
     return {};
 }
 
+/// "right 2 in", "left 3/4 in": to the right is more.
+Result<std::optional<Length>> parse_shift(std::string_view value) {
+    if (value.empty()) {
+        return std::optional<Length>();
+    }
+    const std::size_t space = value.find(' ');
+    const std::optional<Side> side = side_of(value.substr(0, space));
+    const Result<Length> by =
+        parse_length(space == value.npos ? std::string_view() : value.substr(space + 1));
+    if (!side || !by) {
+        return Problem{say("{1} does not say how far seams are moved.", quoted(std::string(value))),
+                       say("Write it as \"right 2 in\".")};
+    }
+    return std::optional(*side == Side::left ? -*by : *by);
+}
+
 SiteSet set_of_edge(Site& site, std::string_view key, std::string_view value) {
     if (key.substr(0, bearing_of.size()) == bearing_of && key.size() > bearing_of.size()) {
         std::optional<Angle> bearing;
@@ -74,10 +92,20 @@ SiteSet set_of_edge(Site& site, std::string_view key, std::string_view value) {
         }
         return put(site.firsts, key.substr(first_of.size()), side);
     }
+    if (key.substr(0, shift_of.size()) == shift_of && key.size() > shift_of.size()) {
+        const Result<std::optional<Length>> shift = parse_shift(value);
+        return shift ? put(site.seam_shifts, key.substr(shift_of.size()), *shift)
+                     : SiteSet{true, shift.problem()};
+    }
     return {false, {}};
 }
 
 }  // namespace
+
+std::string print_shift(Length shift) {
+    return std::string(word_of(shift < Length() ? Side::left : Side::right)) + ' ' +
+           print_length(shift < Length() ? -shift : shift);
+}
 
 SiteSet set_site(Site& site, std::string_view key, std::string_view value) {
     if (std::string* const metal = metal_named(site, key)) {
@@ -101,11 +129,12 @@ SiteSet set_site(Site& site, std::string_view key, std::string_view value) {
     if (key == "metal_now") {
         return put(site.metal_now, value, parse_temperature);
     }
-    if (key == "metal_hottest") {
-        std::optional<Temperature> hottest;
-        const SiteSet read = put(hottest, value, parse_temperature);
-        site.metal_hottest =
-            read.problem ? site.metal_hottest : hottest.value_or(Site().metal_hottest);
+    if (key == "metal_coldest" || key == "metal_hottest") {
+        Temperature Site::*const field =
+            key == "metal_coldest" ? &Site::metal_coldest : &Site::metal_hottest;
+        std::optional<Temperature> said;
+        const SiteSet read = put(said, value, parse_temperature);
+        site.*field = read.problem ? site.*field : said.value_or(Site().*field);
         return read;
     }
     return key == "wind_from" ? put(site.wind_from, value, parse_bearing)
@@ -126,6 +155,9 @@ std::string site_value(const Site& site, std::string_view key) {
     if (key == "metal_now") {
         return site.metal_now ? print_temperature(*site.metal_now) : "";
     }
+    if (key == "metal_coldest") {
+        return print_temperature(site.metal_coldest);
+    }
     if (key == "metal_hottest") {
         return print_temperature(site.metal_hottest);
     }
@@ -139,6 +171,10 @@ std::string site_value(const Site& site, std::string_view key) {
     if (key.substr(0, first_of.size()) == first_of) {
         const auto known = site.firsts.find(key.substr(first_of.size()));
         return known == site.firsts.end() ? "" : std::string(word_of(known->second));
+    }
+    if (key.substr(0, shift_of.size()) == shift_of) {
+        const auto known = site.seam_shifts.find(key.substr(shift_of.size()));
+        return known == site.seam_shifts.end() ? "" : print_shift(known->second);
     }
     return "";
 }

@@ -25,12 +25,15 @@ struct Site {
     bool treated_wood = false;  ///< bare treated wood lies against the metal
     Held held = Held::by_screws;
     std::optional<Temperature> metal_now;  ///< of the metal while it is fitted
+    Temperature metal_coldest = fahrenheit(-20);
     Temperature metal_hottest = fahrenheit(180);
     std::optional<Angle> wind_from;  ///< bearing that the rain's wind comes from
     /// By edge: the bearing from its left end to its right end; which side is fitted first, where
     /// somebody said it and the wind must not.
     std::map<std::string, Angle, std::less<>> bearings;
     std::map<std::string, Side, std::less<>> firsts;
+    /// By the panels of a plane: how far all their seams are moved to the right.
+    std::map<std::string, Length, std::less<>> seam_shifts;
 
     bool operator==(const Site&) const = default;
 };
@@ -38,6 +41,9 @@ struct Site {
 /// "W", "60 F", "painted aluminum": as set_site() (site_set.h) reads it; empty: not said, or no
 /// such key.
 std::string site_value(const Site& site, std::string_view key);
+
+/// "right 2 in": seams moved, to the right where it is more than nothing.
+std::string print_shift(Length shift);
 
 /// The metals a crew chooses from, in these words (metal_family() reads them).
 inline constexpr const char* metals_offered[] = {phrase("galvanized steel"),

@@ -12,13 +12,12 @@ namespace {
 
 /// Where nobody said how warm the metal is while it is laid.
 constexpr Temperature laid_at = fahrenheit(60);
-constexpr Temperature coldest = fahrenheit(-20);
 constexpr Length room_least = inches(1);
 
 /// From laying to the hotter or the colder end, whichever is farther.
 double farthest_change(const Site& site) {
     const double now = fahrenheit_of(site.metal_now.value_or(laid_at));
-    return std::max(fahrenheit_of(site.metal_hottest) - now, now - fahrenheit_of(coldest));
+    return std::max(fahrenheit_of(site.metal_hottest) - now, now - fahrenheit_of(site.metal_coldest));
 }
 
 Length half_of(Length length) { return Length::of_nm(length.nm() / 2); }

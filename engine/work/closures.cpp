@@ -4,6 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "engine/panels/panel_layout.h"
+#include "engine/plan/plan.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/practice.h"
 #include "engine/words/result.h"
@@ -58,6 +60,33 @@ ClosureSide side_of(const Skew& skew, Length length, const Practice& practice) {
     return side;
 }
 
+std::int64_t sticks_for(const std::map<Length, std::int64_t>& alike, const Practice& practice) {
+    std::int64_t sticks = 0;
+    for (const auto& [blank, count] : alike) {
+        const std::int64_t from_one =
+            std::max<std::int64_t>(1, (practice.stock + practice.kerf).nm() /
+                                          std::max<std::int64_t>(1, (blank + practice.kerf).nm()));
+        sticks += (count + from_one - 1) / from_one;
+    }
+    return sticks;
+}
+
+/// Of each plane that ends at the edge.
+std::vector<const PanClosures*> closures_laid(const Edge& edge, const Plan& plan) {
+    std::vector<const PanClosures*> laid;
+    for (const auto& [item, panels] : plan.panels) {
+        if (panels.layout == nullptr) {
+            continue;
+        }
+        for (const PanClosures& one : panels.layout->closures) {
+            if (one.edge == edge.id) {
+                laid.push_back(&one);
+            }
+        }
+    }
+    return laid;
+}
+
 std::string ear_angle(double degrees) {
     const auto count = std::llround(degrees * 10);
     return std::to_string(count / 10) + "." + std::to_string(count % 10) + "°";
@@ -103,12 +132,32 @@ Closures closures_of(const Edge& edge, Length length, const Practice& practice) 
         closures.count += closures.sides.back().count;
         alike[closures.sides.back().blank] += closures.sides.back().count;
     }
-    for (const auto& [blank, count] : alike) {
-        const std::int64_t from_one =
-            std::max<std::int64_t>(1, (practice.stock + practice.kerf).nm() /
-                                          std::max<std::int64_t>(1, (blank + practice.kerf).nm()));
-        closures.sticks += (count + from_one - 1) / from_one;
+    closures.sticks = sticks_for(alike, practice);
+    return closures;
+}
+
+Closures closures_on(const Edge& edge, Length length, const Practice& practice, const Plan& plan) {
+    Closures closures = closures_of(edge, length, practice);
+    std::vector<const PanClosures*> laid = closures_laid(edge, plan);
+    if (laid.size() != closures.sides.size()) {
+        return closures;  // a plane is not laid, or two end here on one side
     }
+    // Which plane is which side: by the blank that it was expected to have.
+    if (laid.size() == 2 && absolute(laid[0]->blank - closures.sides[1].blank) <
+                                absolute(laid[0]->blank - closures.sides[0].blank)) {
+        std::swap(laid[0], laid[1]);
+    }
+    closures.count = 0;
+    std::map<Length, std::int64_t> alike;
+    for (std::size_t i = 0; i < laid.size(); ++i) {
+        closures.sides[i].count = laid[i]->count;
+        closures.sides[i].blank = laid[i]->blank;
+        closures.count += laid[i]->count;
+        for (const ClosureBlanks& one : laid[i]->blanks) {
+            alike[one.blank] += one.count;
+        }
+    }
+    closures.sticks = sticks_for(alike, practice);
     return closures;
 }
 

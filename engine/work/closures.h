@@ -15,6 +15,7 @@
 
 namespace hemline {
 
+struct Plan;
 struct Practice;
 
 /// The closures of one roof that ends at the edge.
@@ -38,6 +39,9 @@ struct Closures {
 /// roof apart: a hip between two pitches, or over a corner that is not square, has more on the one
 /// than on the other, and none where its seams run along it. Common practice, no published source.
 Closures closures_of(const Edge& edge, Length length, const Practice& practice);
+
+/// The same, counted and sized from the pans of all planes that end at the edge, once they are laid.
+Closures closures_on(const Edge& edge, Length length, const Practice& practice, const Plan& plan);
 
 /// What holds each closure: sealed rivets into its pan, or screws to the deck on the fixed line
 /// (common practice, no published source).

@@ -179,6 +179,9 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
     if (word == "screws") {
         return Text(std::to_string(screws_planned_on(run, piece, ground)));
     }
+    if (ground.panels != nullptr) {
+        return panel_words(word, piece, *ground.panels);
+    }
     const std::optional<Text> told = holding_words(word, ground, run);
     return told ? told : hole_words(word, ground);
 }
@@ -207,15 +210,19 @@ std::optional<Boot> boot_on(const EdgeInHand& ground) {
 
 PlannedCounts counts_planned(const EdgeInHand& ground, const Run& run, int piece) {
     return {screws_planned_on(run, piece, ground), ground.closures.count, rivets_planned_on(ground),
-            ground.strips.fasteners};
+            ground.strips.fasteners,
+            ground.panels == nullptr ? 0 : clips_of(*ground.panels)};
 }
 
-std::optional<Length> own_least(const StepRule& rule, const EdgeInHand& ground) {
+LengthLimits own_limits(const StepRule& rule, int piece, const EdgeInHand& ground) {
+    if (ground.panels != nullptr) {
+        return panel_limits(rule, piece, *ground.panels);
+    }
     if (rule.least == half_planned) {
-        return ground.strips.from_centre;
+        return {ground.strips.from_centre, {}};
     }
     const auto boot = rule.least == seam_least_planned ? boot_on(ground) : std::nullopt;
-    return boot ? std::optional(boot->seam_least) : std::nullopt;
+    return {boot ? std::optional(boot->seam_least) : std::nullopt, {}};
 }
 
 bool holds(Only only, const EdgeInHand& ground) {
@@ -249,6 +256,10 @@ bool holds(Only only, const EdgeInHand& ground) {
             return has_two_pitches(ground.work.edge);
         case Only::one_pitch:
             return !has_two_pitches(ground.work.edge);
+        case Only::up_the_slope:
+            return ground.panels != nullptr && ground.panels->up_the_slope;
+        case Only::slanted:
+            return ground.panels == nullptr || !ground.panels->up_the_slope;
     }
     return true;
 }

@@ -11,6 +11,7 @@
 #include "engine/record/job.h"
 #include "engine/work/boot.h"
 #include "engine/work/closures.h"
+#include "engine/work/panel_steps.h"
 #include "engine/work/procedure.h"
 #include "engine/work/procedure_words.h"
 #include "engine/work/strips.h"
@@ -47,6 +48,7 @@ struct EdgeInHand {
     Strips strips;
     const Trim* trim = nullptr;  ///< the main trim, or none
     CornerMates mates = {};
+    const PlannedPanels* panels = nullptr;  ///< of a plane, or none
 
     [[nodiscard]] const Run* run(TrimRole role) const { return find_run(plan, work.edge.id, role); }
 };
@@ -68,8 +70,8 @@ std::optional<Boot> boot_on(const EdgeInHand& ground);
 PlannedCounts counts_planned(const EdgeInHand& ground, const Run& run, int piece);
 /// The rule's action with its values filled in.
 Text action_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Run& run);
-/// The least length asked where the edge itself sets it; none: the rule says it.
-std::optional<Length> own_least(const StepRule& rule, const EdgeInHand& ground);
+/// The length asked, least and most, where the edge itself sets it; none: the rule says it.
+LengthLimits own_limits(const StepRule& rule, int piece, const EdgeInHand& ground);
 /// Whether the edge is as the rule asks.
 bool holds(Only only, const EdgeInHand& ground);
 

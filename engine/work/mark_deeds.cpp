@@ -293,6 +293,7 @@ Text leg_called(const Card& card, LegName leg) {
         case EdgeKind::gable:
         case EdgeKind::high_eave:
         case EdgeKind::penetration:
+        case EdgeKind::panels:
             break;
     }
     return spoken(leg);
@@ -379,6 +380,7 @@ Text leg_toward_you(const Card& card) {
         case EdgeKind::curb_head:
             return say("deck leg away, wall leg toward you");
         case EdgeKind::penetration:
+        case EdgeKind::panels:
             break;
     }
     return {};

@@ -32,10 +32,11 @@ bool is_on_before(const Laid& other, const Laid& own) {
     if (other.turn() >= own.turn()) {
         return false;
     }
-    if (own.panels == Panels::over && other.panels == Panels::under) {
+    const Edge& edge = own.work->edge;
+    if (own.panels == Panels::over &&
+        (other.panels == Panels::under || other.work->edge.kind == EdgeKind::panels)) {
         return true;
     }
-    const Edge& edge = own.work->edge;
     const KindOfEdge& facts = facts_of(other.work->edge.kind);
     return facts_of(edge.kind).after == facts.kind || facts.met_as == edge.left ||
            facts.met_as == edge.right;
@@ -94,6 +95,12 @@ Text fitting_waits_for(const Laid& own, const RoofWork& roof) {
     }
     const Edge& edge = own.work->edge;
     const Edge& first = before->work->edge;
+    if (edge.kind == EdgeKind::panels) {
+        return say("Finish {1} first: the panels lie on it.", named(first));
+    }
+    if (first.kind == EdgeKind::panels) {
+        return say("Finish {1} first: {2} goes over them.", named(first), named(edge));
+    }
     return before->panels == own.panels
                ? say("Finish {1} first: {2} goes over it.", named(first), named(edge))
                : say("Finish {1} first: the panels lie on it, and {2} goes over the panels.",

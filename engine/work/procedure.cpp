@@ -63,9 +63,9 @@ Step step_of(const StepRule& rule, int piece, const EdgeInHand& ground, const Ru
     step.action = action_of(rule, piece, ground, run);
     if (rule.asks == Asks::length) {
         const Practice practice = practice_on(ground.work.edge, ground.practice);
-        const auto own = own_least(rule, ground);
-        step.length_least = own ? own : length_limit(rule.least, practice);
-        step.length_most = length_limit(rule.most, practice);
+        const LengthLimits own = own_limits(rule, piece, ground);
+        step.length_least = own.least ? own.least : length_limit(rule.least, practice);
+        step.length_most = own.most ? own.most : length_limit(rule.most, practice);
     }
     if (rule.asks == Asks::count) {
         const PlannedCounts planned = counts_planned(ground, run, piece);
@@ -237,10 +237,11 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
                             catalogue,
                             Recorded(work),
                             reading_missing(work, practice),
-                            closures_of(work.edge, length, practice),
+                            closures_on(work.edge, length, practice, plan),
                             strips_of(work.edge, length, catalogue, practice),
                             catalogue.of(work.edge),
-                            mates};
+                            mates,
+                            find_panels(plan, work.edge.id)};
     const Run none;
     const bool runs = has_run(work.edge.kind);
     const Run* main = runs ? ground.run(TrimRole::main) : &none;
@@ -249,6 +250,13 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
         return steps;
     }
     for (auto rule = procedure.begin(); rule != procedure.end();) {
+        if (rule->each == Each::fifth_seam || rule->each == Each::cut_pan) {
+            for (const int piece : panel_pieces(rule->each, ground.panels)) {
+                steps.push_back(step_of(*rule, piece, ground, *main, false));
+            }
+            ++rule;
+            continue;
+        }
         if (!is_of_pieces(rule->each)) {
             if ((!runs || run_of_part(ground, rule->part) != nullptr) && has_cause(ground, *rule) &&
                 has_end(ground, *rule, *main, 0)) {
@@ -272,6 +280,14 @@ std::vector<Step> steps_of(const EdgeWork& work, const Plan& plan, const Practic
     for (Step& step : steps) {
         if (step.rule->asks == Asks::tick && !step.done && !all_done) {
             step.waits_for = say("Finish the steps before it first.");
+        }
+    }
+    if (work.edge.kind == EdgeKind::panels &&
+        (ground.panels == nullptr || ground.panels->layout == nullptr)) {
+        for (Step& step : steps) {
+            if (!step.done && step.rule->part != "Safety" && step.rule->part != "Plane") {
+                step.waits_for = say("These panels are not laid out: look at their plane.");
+            }
         }
     }
     if (const std::optional<std::size_t> held = held_step(steps)) {

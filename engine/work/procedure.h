@@ -19,9 +19,19 @@ struct Job;
 struct Plan;
 struct Practice;
 
-/// How often a step comes: once an edge, for each piece of a run, for each lap, or only when the
-/// foreman sent the edge back.
-enum class Each { edge, wrap_piece, cleat_piece, trim_piece, trim_lap, last_trim_piece, sent_back };
+/// How often a step comes: once an edge, for each piece of a run, for each lap, only when the
+/// foreman sent the edge back, or for a plane's panels as they are laid.
+enum class Each {
+    edge,
+    wrap_piece,
+    cleat_piece,
+    trim_piece,
+    trim_lap,
+    last_trim_piece,
+    sent_back,
+    fifth_seam,  ///< of a plane, from where laying begins
+    cut_pan
+};
 /// How the step is answered. cut: with the cut card; remainder: with the reading for the last
 /// piece; tick: by the foreman's sign-off; side: left or right; safe: comes where somebody said no,
 /// which holds the edge until the foreman lifts it; prompt: not at all, it stands above the roof
@@ -31,7 +41,7 @@ enum class Asks { done, length, count, seen, cut, remainder, tick, side, safe, p
 /// Where a step comes: with a trim under or over the panels; where panels are pinned at the edge or
 /// free; where a pipe's boot fits its pan or a curb is built; on a curb so wide that it takes a
 /// cricket, or on a narrower one; where the edge has a strip or none; where its two roofs differ in
-/// pitch or not. Each and the next after it exclude each other.
+/// pitch or not; where both sides of a plane run up the slope or a hip or valley bounds it. Each and the next after it exclude each other.
 enum class Only {
     under,
     over,
@@ -44,7 +54,9 @@ enum class Only {
     strip,
     bare,
     two_pitches,
-    one_pitch
+    one_pitch,
+    up_the_slope,
+    slanted
 };
 
 struct StepRule {
@@ -72,7 +84,7 @@ std::optional<Side> end_meant(const StepRule& rule, const Edge& edge);
 /// A step of this edge, with its numbers filled in.
 struct Step {
     const StepRule* rule = nullptr;
-    int piece = 0;  ///< 0: of the edge
+    int piece = 0;  ///< 0: of the edge; of panels the seam or pan
     Text action;
     std::optional<Length> length_least, length_most;
     std::optional<std::int64_t> count_least, count_most;

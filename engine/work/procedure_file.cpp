@@ -20,11 +20,23 @@ constexpr std::string_view edge_words[] = {
     "edge",    "pieces",         "lap",          "spacing", "beads",      "trim",   "closures",
     "closure", "fold",           "toward",       "reason",  "places",     "pinned", "cleat_line",
     "rivets",  "strip",          "strip_screws", "half",    "seam_least", "hole",   "module",
-    "cricket", "cricket_valley", "pitch",        "corner",  "lies"};
+    "cricket", "cricket_valley", "pitch",        "corner",  "lies",       "eave",   "begin",
+    "pan",     "pans",           "rest",         "width",   "gap",        "hem",    "turn_up",
+    "clips"};
 constexpr std::string_view piece_names[] = {"piece", "neighbour", "cut", "screws"};
 
 constexpr std::string_view foot_word = "foot";     ///< of a when: the left end alone
 constexpr std::string_view last_word = "last_up";  ///< of a when: its neighbor there is up
+
+/// "{edge}, {pieces}".
+template <class Words>
+std::string in_braces(const Words& words) {
+    std::string all;
+    for (const std::string_view word : words) {
+        all += (all.empty() ? "{" : ", {") + std::string(word) + "}";
+    }
+    return all;
+}
 
 template <class Words>
 bool holds(const Words& words, std::string_view word) {
@@ -91,12 +103,8 @@ std::optional<Problem> bad_action(const Cell& cell, Each each) {
     for (const std::string& word : words_in_braces(cell.text)) {
         if (!holds(edge_words, word) && !(is_of_pieces(each) && holds(piece_names, word))) {
             return problem_at(cell, "this step knows no number {" + word + "}.",
-                              "Use {edge}, {pieces}, {lap}, {spacing}, {beads}, {trim}, "
-                              "{closures}, {closure}, {fold}, {toward}, {reason}, {places}, "
-                              "{pinned}, {cleat_line}, {rivets}, {strip}, {strip_screws}, {half}, "
-                              "{seam_least}, {hole}, {module}, {cricket}, {cricket_valley}, "
-                              "{pitch}, {corner}, {lies}; "
-                              "with pieces also {piece}, {neighbour}, {cut}, {screws}.");
+                              "Use " + in_braces(edge_words) + "; with pieces also " +
+                                  in_braces(piece_names) + ".");
         }
     }
     return {};

@@ -16,6 +16,8 @@ constexpr std::pair<std::string_view, Each> each_words[] = {
     {"trim_lap", Each::trim_lap},
     {"last_trim_piece", Each::last_trim_piece},
     {"sent_back", Each::sent_back},
+    {"fifth_seam", Each::fifth_seam},
+    {"cut_pan", Each::cut_pan},
 };
 
 constexpr std::pair<std::string_view, Asks> asks_words[] = {
@@ -38,6 +40,8 @@ constexpr std::pair<std::string_view, Only> only_words[] = {
     {"bare", Only::bare},
     {"two_pitches", Only::two_pitches},
     {"one_pitch", Only::one_pitch},
+    {"up_the_slope", Only::up_the_slope},
+    {"slanted", Only::slanted},
 };
 
 constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {
@@ -106,6 +110,9 @@ std::optional<std::int64_t> count_limit(std::string_view word, const PlannedCoun
     }
     if (word == strip_screws_planned) {
         return planned.strip_screws;
+    }
+    if (word == clips_planned) {
+        return planned.clips;
     }
     const bool whole =
         !word.empty() && word.size() <= 9 &&

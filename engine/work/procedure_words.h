@@ -17,7 +17,10 @@ std::optional<Only> only_of(std::string_view word);
 std::optional<Asks> asks_of(std::string_view word);
 
 /// True when the step comes once for each piece or lap, not once for the edge.
-constexpr bool is_of_pieces(Each each) { return each != Each::edge && each != Each::sent_back; }
+constexpr bool is_of_pieces(Each each) {
+    return each != Each::edge && each != Each::sent_back && each != Each::fifth_seam &&
+           each != Each::cut_pan;
+}
 /// The run whose pieces the step goes through.
 TrimRole role_of(Each each);
 
@@ -26,12 +29,13 @@ constexpr std::string_view screws_planned = "screws";
 constexpr std::string_view closures_planned = "closures";
 constexpr std::string_view rivets_planned = "rivets";
 constexpr std::string_view strip_screws_planned = "strip_screws";
+constexpr std::string_view clips_planned = "clips";
 /// The limit of a length that means "half the open valley".
 constexpr std::string_view half_planned = "half";
 /// And the least from a seam to a pipe's center.
 constexpr std::string_view seam_least_planned = "seam_least";
 struct PlannedCounts {
-    std::int64_t screws = 0, closures = 0, rivets = 0, strip_screws = 0;
+    std::int64_t screws = 0, closures = 0, rivets = 0, strip_screws = 0, clips = 0;
 };
 
 /// A length of practice by its key ("lap", "hook_gap_most"); none when there is no such key.

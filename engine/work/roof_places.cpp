@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "engine/roof/edge_shape.h"
 #include "engine/roof/nearest.h"
 
 namespace hemline {
@@ -14,7 +15,7 @@ class Places {
   public:
     Places(const Job& job, BodyOnJob& roof) : job_(job), roof_(roof) {
         for (const EdgeWork& work : job.edges) {
-            const bool is_here = work.place && std::any_of(roof.bodies.begin(), roof.bodies.end(),
+            const bool is_here = has_run(work.edge.kind) && work.place && std::any_of(roof.bodies.begin(), roof.bodies.end(),
                                                            [&](const auto& one) {
                                                                return one.id == work.place->body;
                                                            });

@@ -4,6 +4,7 @@
 
 #include "engine/plan/make_plan.h"
 #include "engine/work/job_sections.h"
+#include "engine/work/plane_panels.h"
 #include "engine/work/procedure_words.h"
 #include "field/update/turn.h"
 
@@ -24,6 +25,7 @@ void compute(Turn turn) {
     state.plan = make_plan(state.job, state.catalogue);
     state.outline = outline_of(state.job);
     state.bodies = roof_bodies(state.job);
+    plan_panels(state.plan, state.job, state.bodies);
     state.undo_target = undo_target(state.events, state.job.struck, state.writer);
     state.clocks = clock_doubts(state.events);
     state.choices.clear();

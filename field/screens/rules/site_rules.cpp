@@ -14,7 +14,7 @@ namespace {
 
 constexpr const char* keys[] = {"panel_metal", "trim_metal",    "gutter_metal",
                                 "screw_metal", "treated_wood",  "trim_held",
-                                "metal_now",   "metal_hottest", "wind_from"};
+                                "metal_now",   "metal_coldest", "metal_hottest", "wind_from"};
 constexpr const char* bearing_of = "bearing.";
 
 bool is_metal(const std::string& key) {
@@ -39,6 +39,9 @@ std::vector<std::string> values_of(const std::string& key) {
     }
     if (key == "metal_now") {
         return {"0 F", "20 F", "40 F", "60 F", "80 F", "100 F", "120 F", "140 F", ""};
+    }
+    if (key == "metal_coldest") {
+        return {"-40 F", "-30 F", "-20 F", "-10 F", "0 F", "10 F", "20 F", "30 F"};
     }
     if (key == "metal_hottest") {
         return {"120 F", "140 F", "160 F", "180 F", "200 F"};

@@ -30,7 +30,7 @@ TEST_CASE("Every kind of edge has a trim, and one cleat serves all that hook on 
     const Catalogue trims = catalogue_of_assets();
     for (const KindOfEdge& one : kinds_of_edge()) {
         CAPTURE(one.word);
-        CHECK((trims.default_for(one.kind) != nullptr) == (one.lies != Lies::at_a_point));
+        CHECK((trims.default_for(one.kind) != nullptr) == (one.lies != Lies::on_no_line));
     }
     for (const EdgeKind kind : {EdgeKind::eave, EdgeKind::gable, EdgeKind::high_eave}) {
         REQUIRE(trims.default_for(kind, TrimRole::cleat) != nullptr);

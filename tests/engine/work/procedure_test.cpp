@@ -274,10 +274,10 @@ TEST_CASE(
     const auto sentences = [](const std::string& text) {
         return std::count_if(text.begin(), text.end(), [](char c) { return c == '.'; });
     };
-    for (const char* work : {"eave", "gable", "ridge", "hip", "valley", "sidewall", "headwall",
-                             "transition", "high_eave", "penetration"}) {
+    for (const KindOfEdge& kind : kinds_of_edge()) {
+        const std::string work(kind.word);
         CAPTURE(work);
-        const auto read = read_procedure(assets_file("procedures/" + std::string(work) + ".csv"));
+        const auto read = read_procedure(assets_file("procedures/" + work + ".csv"));
         REQUIRE_MESSAGE(read.ok(), (read.ok() ? Text() : read.problem().what));
         std::map<std::string, int> parts;
         for (const StepRule& rule : *read) {
@@ -296,7 +296,7 @@ TEST_CASE(
 
 TEST_CASE("every edge begins with fall protection, fastens its pieces and ends with the tick") {
     for (const KindOfEdge& one : kinds_of_edge()) {
-        if (one.lies == Lies::at_a_point) {
+        if (one.lies == Lies::on_no_line) {
             continue;
         }
         const std::string word(one.word);

@@ -106,9 +106,9 @@ struct CornerNeighbors {
 
 /// The panels of a plane.
 struct PlannedPanels {
-    std::string eave;           ///< the plane's first
-    Side begins = Side::left;   ///< the end of that eave where laying begins
-    bool up_the_slope = false;  ///< both sides of the plane
+    std::string eave;                           ///< the plane's first
+    Side begins = Side::left;                   ///< the end of that eave where laying begins
+    bool up_the_slope = false;                  ///< both sides of the plane
     std::shared_ptr<const PanelLayout> layout;  ///< null: a problem of the plan says why
 };
 

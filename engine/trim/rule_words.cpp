@@ -96,8 +96,7 @@ Text site_words(std::string_view key, std::string_view value) {
     if (key == "trim_held") {
         return value == "one_point" ? say("at one point") : say("by screws");
     }
-    const bool is_warmth =
-        key == "metal_now" || key == "metal_coldest" || key == "metal_hottest";
+    const bool is_warmth = key == "metal_now" || key == "metal_coldest" || key == "metal_hottest";
     return is_warmth ? temperature_words(value) : spaced(std::string(value));
 }
 

@@ -12,8 +12,7 @@ namespace {
 
 /// More edges than any roof has; a record that names more is wrong.
 constexpr std::size_t edges_named_most = 400;
-constexpr std::string_view bearing_of = "bearing.", first_of = "first.",
-                           shift_of = "shift.";
+constexpr std::string_view bearing_of = "bearing.", first_of = "first.", shift_of = "shift.";
 
 std::string* metal_named(Site& site, std::string_view key) {
     return key == "panel_metal"    ? &site.panel_metal

@@ -17,7 +17,8 @@ constexpr Length room_least = inches(1);
 /// From laying to the hotter or the colder end, whichever is farther.
 double farthest_change(const Site& site) {
     const double now = fahrenheit_of(site.metal_now.value_or(laid_at));
-    return std::max(fahrenheit_of(site.metal_hottest) - now, now - fahrenheit_of(site.metal_coldest));
+    return std::max(fahrenheit_of(site.metal_hottest) - now,
+                    now - fahrenheit_of(site.metal_coldest));
 }
 
 Length half_of(Length length) { return Length::of_nm(length.nm() / 2); }

@@ -40,7 +40,8 @@ struct Closures {
 /// than on the other, and none where its seams run along it. Common practice, no published source.
 Closures closures_of(const Edge& edge, Length length, const Practice& practice);
 
-/// The same, counted and sized from the pans of all planes that end at the edge, once they are laid.
+/// The same, counted and sized from the pans of all planes that end at the edge, once they are
+/// laid.
 Closures closures_on(const Edge& edge, Length length, const Practice& practice, const Plan& plan);
 
 /// What holds each closure: sealed rivets into its pan, or screws to the deck on the fixed line

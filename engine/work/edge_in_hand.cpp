@@ -210,8 +210,7 @@ std::optional<Boot> boot_on(const EdgeInHand& ground) {
 
 PlannedCounts counts_planned(const EdgeInHand& ground, const Run& run, int piece) {
     return {screws_planned_on(run, piece, ground), ground.closures.count, rivets_planned_on(ground),
-            ground.strips.fasteners,
-            ground.panels == nullptr ? 0 : clips_of(*ground.panels)};
+            ground.strips.fasteners, ground.panels == nullptr ? 0 : clips_of(*ground.panels)};
 }
 
 LengthLimits own_limits(const StepRule& rule, int piece, const EdgeInHand& ground) {
@@ -260,6 +259,8 @@ bool holds(Only only, const EdgeInHand& ground) {
             return ground.panels != nullptr && ground.panels->up_the_slope;
         case Only::slanted:
             return ground.panels == nullptr || !ground.panels->up_the_slope;
+        case Only::on_plane:
+            return ground.work.place.has_value();
     }
     return true;
 }

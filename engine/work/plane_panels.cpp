@@ -115,8 +115,7 @@ std::vector<Penetration> penetrations_on(const Job& job, const PlaneOnJob& plane
         const Length up = length_answered(work, from_line_step);
         const bool from_top = fixed_line_of(job.practice) == FixedLine::ridge;
         const Length top = nearest_nm(plane.deck.top);
-        through.push_back(
-            {Penetration::Kind::pipe, along->length, from_top ? top - up : up, base});
+        through.push_back({Penetration::Kind::pipe, along->length, from_top ? top - up : up, base});
     }
     return through;
 }
@@ -128,8 +127,7 @@ void plan_panels(Plan& plan, const Job& job, std::span<const BodyOnJob> bodies) 
         }
         const PanelJob said = panel_job_on(job, plane.panels);
         const EdgeWork* const eave = job.find(plane.eave);
-        const SeamFrame frame =
-            seam_frame(plane.deck, said.practice.seam_spacing, said.side_gap);
+        const SeamFrame frame = seam_frame(plane.deck, said.practice.seam_spacing, said.side_gap);
         PlannedPanels panels{plane.eave, eave == nullptr ? Side::left : eave->edge.first,
                              frame.left.square && frame.right.square, nullptr};
         const Result<PanelLayout> layout =

@@ -17,8 +17,7 @@ namespace hemline {
 /// Ids of the steps that read a plane's two slope lengths and diagonals, and how warm its metal is
 /// in whole degrees Fahrenheit.
 constexpr std::string_view left_slope_step = "left_slope", right_slope_step = "right_slope",
-                           rising_step = "rising", falling_step = "falling",
-                           warmth_step = "warmth";
+                           rising_step = "rising", falling_step = "falling", warmth_step = "warmth";
 /// Of a penetration: from its plane's eave's left end.
 constexpr std::string_view along_step = "along";
 

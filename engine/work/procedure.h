@@ -41,7 +41,8 @@ enum class Asks { done, length, count, seen, cut, remainder, tick, side, safe, p
 /// Where a step comes: with a trim under or over the panels; where panels are pinned at the edge or
 /// free; where a pipe's boot fits its pan or a curb is built; on a curb so wide that it takes a
 /// cricket, or on a narrower one; where the edge has a strip or none; where its two roofs differ in
-/// pitch or not; where both sides of a plane run up the slope or a hip or valley bounds it. Each and the next after it exclude each other.
+/// pitch or not; where both sides of a plane run up the slope or a hip or valley bounds it;
+/// where it is known on which plane a pipe stands. Each and the next after it exclude each other.
 enum class Only {
     under,
     over,
@@ -56,7 +57,8 @@ enum class Only {
     two_pitches,
     one_pitch,
     up_the_slope,
-    slanted
+    slanted,
+    on_plane
 };
 
 struct StepRule {

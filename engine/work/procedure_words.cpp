@@ -42,6 +42,7 @@ constexpr std::pair<std::string_view, Only> only_words[] = {
     {"one_pitch", Only::one_pitch},
     {"up_the_slope", Only::up_the_slope},
     {"slanted", Only::slanted},
+    {"on_plane", Only::on_plane},
 };
 
 constexpr std::pair<std::string_view, Length Practice::*> practice_lengths[] = {

@@ -15,10 +15,10 @@ class Places {
   public:
     Places(const Job& job, BodyOnJob& roof) : job_(job), roof_(roof) {
         for (const EdgeWork& work : job.edges) {
-            const bool is_here = has_run(work.edge.kind) && work.place && std::any_of(roof.bodies.begin(), roof.bodies.end(),
-                                                           [&](const auto& one) {
-                                                               return one.id == work.place->body;
-                                                           });
+            const bool is_here =
+                has_run(work.edge.kind) && work.place &&
+                std::any_of(roof.bodies.begin(), roof.bodies.end(),
+                            [&](const auto& one) { return one.id == work.place->body; });
             if (is_here) {
                 placed_.push_back(&work);
             }

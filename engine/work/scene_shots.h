@@ -37,5 +37,6 @@ std::optional<Shots> closing_scene(std::string_view step, const Scenery& stage);
 std::optional<Shots> looking_scene(std::string_view step, const Scenery& stage);
 std::optional<Shots> water_scene(std::string_view step, const Scenery& stage);
 std::optional<Shots> pipe_scene(std::string_view step, const Scenery& stage);
+std::optional<Shots> panel_scene(std::string_view step, const Scenery& stage);
 
 }  // namespace hemline

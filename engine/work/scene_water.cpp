@@ -63,6 +63,9 @@ std::optional<Shots> pipe_scene(std::string_view id, const Scenery& s) {
     if (id == "place") {
         return measured(with_pipe, on, mid, on.x0 + 8, a - 50, a - 50, nowhere);
     }
+    if (id == "along") {
+        return measured(with_pipe, on, on.x0, mid, 20, 20, nowhere);
+    }
     if (id == "from_line") {
         return measured(with_pipe, on, mid, mid, -20, a, nowhere);
     }

@@ -16,6 +16,7 @@ struct Scenery {
     double inward = 1;       ///< from there into the piece: 1 or −1
     bool two_roofs = false;  ///< the face lies on a roof too
     bool over_panels = false;
+    bool is_plane = false;         ///< of a plane's panels
     const Strip* strip = nullptr;  ///< what the edge's metal or panels hold on
 
     /// x so many mm into the piece.

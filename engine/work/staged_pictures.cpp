@@ -37,7 +37,9 @@ StepMetal staged_metal(const Step& step, const EdgeWork& work, const Plan& plan)
 std::optional<Scenery> stage_of(const MeetingOf& of, const StepMetal& metal, const EdgeWork& work,
                                 StepPictures& pictures) {
     if (!has_run(work.edge.kind)) {
-        return pan_stage(degrees_of(work.edge.pitch.value_or(rise_in_12(6))));
+        Scenery stage = pan_stage(degrees_of(work.edge.pitch.value_or(rise_in_12(6))));
+        stage.is_plane = work.edge.kind == EdgeKind::panels;
+        return stage;
     }
     const auto card =
         make_card(of.job, of.plan, of.catalogue, work.edge.id, metal.role, metal.piece);

@@ -6,7 +6,7 @@ namespace hemline {
 
 std::optional<Shots> scene_of(std::string_view step, const Scenery& stage) {
     if (stage.piece.empty()) {
-        if (auto shots = pipe_scene(step, stage)) {
+        if (auto shots = (stage.is_plane ? panel_scene : pipe_scene)(step, stage)) {
             return shots;
         }
     }

@@ -12,9 +12,9 @@ namespace hemline {
 
 namespace {
 
-constexpr const char* keys[] = {"panel_metal", "trim_metal",    "gutter_metal",
-                                "screw_metal", "treated_wood",  "trim_held",
-                                "metal_now",   "metal_coldest", "metal_hottest", "wind_from"};
+constexpr const char* keys[] = {"panel_metal",   "trim_metal", "gutter_metal", "screw_metal",
+                                "treated_wood",  "trim_held",  "metal_now",    "metal_coldest",
+                                "metal_hottest", "wind_from"};
 constexpr const char* bearing_of = "bearing.";
 
 bool is_metal(const std::string& key) {

@@ -38,12 +38,17 @@ namespace {
 
 std::pair<std::string, std::string> two_values(const std::string& key) {
     using Values = std::pair<std::string, std::string>;
-    const std::map<std::string, Values> others = {
-        {"tape", {"mid_2", "mid_1"}},           {"lap", {"5 in", "2 1/2 in"}},
-        {"lap_valley", {"5 in", "2 1/2 in"}},   {"treated_wood", {"yes", "no"}},
-        {"trim_held", {"one_point", "screws"}}, {"metal_now", {"60 F", "15 C"}},
-        {"metal_coldest", {"-10 F", "0 F"}},    {"metal_hottest", {"150 F", "160 F"}},  {"wind_from", {"W", "280"}},
-        {"fixed_line", {"ridge", "eave"}},      {"apron_wrap", {"3 in", "2 1/2 in"}}};
+    const std::map<std::string, Values> others = {{"tape", {"mid_2", "mid_1"}},
+                                                  {"lap", {"5 in", "2 1/2 in"}},
+                                                  {"lap_valley", {"5 in", "2 1/2 in"}},
+                                                  {"treated_wood", {"yes", "no"}},
+                                                  {"trim_held", {"one_point", "screws"}},
+                                                  {"metal_now", {"60 F", "15 C"}},
+                                                  {"metal_coldest", {"-10 F", "0 F"}},
+                                                  {"metal_hottest", {"150 F", "160 F"}},
+                                                  {"wind_from", {"W", "280"}},
+                                                  {"fixed_line", {"ridge", "eave"}},
+                                                  {"apron_wrap", {"3 in", "2 1/2 in"}}};
     const auto known = others.find(key);
     return known == others.end() ? Values{"3 in", "2 1/2 in"} : known->second;
 }

@@ -33,13 +33,13 @@ struct PanelsTold {
         {EdgeKind::panels, read_procedure(asset("procedures/panels.csv")).value()}};
 
     explicit PanelsTold(SideKind ends) {
-        const WalkedBody walk{"1",
-                              {},
-                              {walked_side("A", SideKind::eave, feet(40)), walked_side("B", ends, feet(30)),
-                               walked_side("C", SideKind::eave, feet(40)),
-                               walked_side("D", ends, feet(30))},
-                              true,
-                              {}};
+        const WalkedBody walk{
+            "1",
+            {},
+            {walked_side("A", SideKind::eave, feet(40)), walked_side("B", ends, feet(30)),
+             walked_side("C", SideKind::eave, feet(40)), walked_side("D", ends, feet(30))},
+            true,
+            {}};
         tell(facts_of_walk(Job(), walk, rise_in_12(6), trims_read()));
         tell(lacking_panels(job, roof_bodies(job)));
     }
@@ -106,7 +106,8 @@ TEST_CASE("The steps of a plane's panels tell its pans, seams and clips") {
     CHECK(fifth.length_most == inches(80) + sixteenths(2));
     CHECK(fifth.action == "Lay pans 1 to 5; measure from the eave's left end to their seam.");
     CHECK(told.step(item, "clips").count_least == 29 * 9);
-    CHECK(told.step(item, "rest").action == "Lay pans 26 to 30 and turn the last one up at its side.");
+    CHECK(told.step(item, "rest").action ==
+          "Lay pans 26 to 30 and turn the last one up at its side.");
     CHECK(told.step(item, "left_slope").length_least == std::nullopt);
 }
 
@@ -149,7 +150,8 @@ TEST_CASE("How warm the metal is, as answered on a plane, sets the gap of that p
     CHECK(told.plan().panels.at(item).layout->ends.gap == sixteenths(4));
     CHECK(told.step(item, "hook").length_most == sixteenths(5));
     CHECK(told.plan().panels.at(told.on("C")).layout->ends.gap == sixteenths(3));
-    // A record of another program, or a hostile one, names any warmth: above the hottest it is that.
+    // A record of another program, or a hostile one, names any warmth: above the hottest it is
+    // that.
     warm.count = 1'000'000'000;
     told.tell(warm);
     CHECK(told.plan().panels.at(item).layout != nullptr);
@@ -157,13 +159,12 @@ TEST_CASE("How warm the metal is, as answered on a plane, sets the gap of that p
 
 TEST_CASE("A ridge counts its closures from the pans of both planes, and waits for them") {
     const PanelsTold told(SideKind::gable);
-    const auto ridge = std::find_if(
-        told.job.edges.begin(), told.job.edges.end(),
-        [](const EdgeWork& work) { return work.edge.kind == EdgeKind::ridge; });
+    const auto ridge =
+        std::find_if(told.job.edges.begin(), told.job.edges.end(),
+                     [](const EdgeWork& work) { return work.edge.kind == EdgeKind::ridge; });
     REQUIRE(ridge != told.job.edges.end());
     // By the module along the line it would be 2 · 30; of seams 3 in off balance as many pans.
-    const Closures closures =
-        closures_on(ridge->edge, feet(40), told.job.practice, told.plan());
+    const Closures closures = closures_on(ridge->edge, feet(40), told.job.practice, told.plan());
     CHECK(closures.count == 60);
     REQUIRE(closures.sides.size() == 2);
     CHECK(closures.sides[0].blank == inches(17));
@@ -177,8 +178,8 @@ TEST_CASE("A ridge counts its closures from the pans of both planes, and waits f
     }
     const std::string item = told.on("A");
     const Text waits = fitting_waits_for(*done.find(ridge->edge.id), done, trims_read());
-    CHECK(waits == "Finish panels " + item + " first: ridge " + ridge->edge.id +
-                       " goes over them.");
+    CHECK(waits ==
+          "Finish panels " + item + " first: ridge " + ridge->edge.id + " goes over them.");
     CHECK(fitting_waits_for(*done.find(item), done, trims_read()).empty());
     CHECK(fitting_waits_for(*told.job.find(item), told.job, trims_read()) ==
           "Finish eave A first: the panels lie on it.");

@@ -119,7 +119,7 @@ TEST_CASE("panels writes a table with a row a pan") {
     const std::string table = bytes_of(desk.folder() / "pans.csv");
     CHECK(table.substr(0, table.find('\r')) ==
           R"("plane","pan","piece","from","width","length","kind","foot_left","foot_right",)"
-          R"("top_left","top_right","blank","alike")");
+          R"("top_left","top_right","blank","alike","top_width")");
     CHECK(has(table, R"("A","2","","1 ft 4 in","1 ft 4 in","16 ft 11 3/4 in","full")"));
     CHECK(std::count(table.begin(), table.end(), '\n') == 61);
 }

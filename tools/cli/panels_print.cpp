@@ -49,6 +49,9 @@ Json pan_json(const LaidPan& pan) {
     }
     json["from_nm"] = pan.from.nm();
     json["width_nm"] = pan.width.nm();
+    if (pan.top_width != pan.width) {
+        json["top_width_nm"] = pan.top_width.nm();
+    }
     json["length_nm"] = pan.length.nm();
     json["kind"] = word_of_pan(pan.kind);
     json["foot"] = sides_json(pan.foot);
@@ -201,7 +204,7 @@ void print_panels_text(const PanelsPrinted& printed) {
 std::string panels_csv(const std::vector<PanelLayout>& layouts, Marks marks) {
     std::string csv =
         csv_row({"plane", "pan", "piece", "from", "width", "length", "kind", "foot_left",
-                 "foot_right", "top_left", "top_right", "blank", "alike"});
+                 "foot_right", "top_left", "top_right", "blank", "alike", "top_width"});
     const auto cell = [&](Length length) { return CsvCell(tell_length(length, marks)); };
     for (const PanelLayout& layout : layouts) {
         for (const LaidPan& pan : layout.pans) {
@@ -210,12 +213,13 @@ std::string panels_csv(const std::vector<PanelLayout>& layouts, Marks marks) {
                     return other.width == pan.width && other.length == pan.length &&
                            other.kind == pan.kind;
                 });
-            csv += csv_row({layout.plane.name, std::int64_t{pan.number},
-                            pan.piece > 0 ? CsvCell(std::int64_t{pan.piece}) : CsvCell(""),
-                            cell(pan.from), cell(pan.width), cell(pan.length),
-                            word_of_pan(pan.kind), cell(pan.foot.first), cell(pan.foot.second),
-                            cell(pan.top.first), cell(pan.top.second),
-                            pan.blank ? cell(*pan.blank) : CsvCell(""), std::int64_t{alike}});
+            csv +=
+                csv_row({layout.plane.name, std::int64_t{pan.number},
+                         pan.piece > 0 ? CsvCell(std::int64_t{pan.piece}) : CsvCell(""),
+                         cell(pan.from), cell(pan.width), cell(pan.length), word_of_pan(pan.kind),
+                         cell(pan.foot.first), cell(pan.foot.second), cell(pan.top.first),
+                         cell(pan.top.second), pan.blank ? cell(*pan.blank) : CsvCell(""),
+                         std::int64_t{alike}, cell(pan.top_width)});
         }
     }
     return csv;

@@ -85,17 +85,8 @@ class Meeting {
         if (is_chosen(plane)) {
             return {planes_[plane].chosen->shift};
         }
-        const ShiftRoom room =
-            shift_room(planes_[plane].frame, balanced_seams(planes_[plane].frame));
-        std::vector<Length> shifts;
-        for (Length by; by <= std::max(room.left, room.right); by += panel_rule::shift_grid) {
-            for (const Length shift : {by, -by}) {
-                if (room.has(shift)) {
-                    shifts.push_back(shift);
-                }
-            }
-        }
-        return shifts;
+        const SeamFrame& frame = planes_[plane].frame;
+        return shifts_in(shift_room(frame, balanced_seams(frame)));
     }
     [[nodiscard]] bool is_chosen(std::size_t plane) const {
         return planes_[plane].chosen && result_.fits[plane];

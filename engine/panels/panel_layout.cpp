@@ -50,17 +50,25 @@ SeamTask seam_task(const PlaneAsked& asked) {
             keep_offs(asked.plane, asked.through, practice), asked.job.chosen};
 }
 
-Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams) {
-    const auto& [plane, job, through] = asked;
-    const Practice& practice = job.practice;
+Result<PanEnds> ends_on(const DeckPlane& plane, const PanelJob& job) {
     const Result<std::optional<Movement>> movement = movement_on(plane, job);
     if (!movement) {
         return movement.problem();
     }
+    return pan_ends(fixed_line_of(job.practice), *movement, job.side_gap, job.practice.seam_height);
+}
+
+Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams) {
+    const auto& [plane, job, through] = asked;
+    const Practice& practice = job.practice;
+    const Result<PanEnds> ends = ends_on(plane, job);
+    if (!ends) {
+        return ends.problem();
+    }
     PanelLayout layout;
     layout.plane = plane;
     layout.frame = seam_frame(plane, practice.seam_spacing, job.side_gap);
-    layout.ends = pan_ends(fixed_line_of(practice), *movement, job.side_gap, practice.seam_height);
+    layout.ends = *ends;
     layout.shift = seams.shift;
     layout.pans = laid_pans(plane, layout.frame, seams.seams, layout.ends);
     layout.seams = laid_seams(seams.seams, layout.pans);

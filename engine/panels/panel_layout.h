@@ -52,7 +52,9 @@ struct PanelLayout {
 /// Of a job that leaves no pan between its seams.
 std::optional<Problem> no_pans(const PanelJob& job);
 SeamTask seam_task(const PlaneAsked& asked);
-/// With those seams. Problem: pinned at the ridge, and no temperatures said; as movement_of().
+/// Problem: pinned at the ridge, and no temperatures said; as movement_of().
+Result<PanEnds> ends_on(const DeckPlane& plane, const PanelJob& job);
+/// With those seams. Problem: as ends_on().
 Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams);
 /// For itself: as chosen, else by the least shift. Problem: also as no_pans().
 Result<PanelLayout> lay_panels(const DeckPlane& plane, const PanelJob& job,

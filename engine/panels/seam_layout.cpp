@@ -28,12 +28,18 @@ Length piece_at(Length corner, Length other_end, Length seam, Length module) {
     return std::min(rest, absolute(other_end - corner));
 }
 
+/// At the corners of eave and top, those at cut sides.
 Length narrowest_piece(const SeamFrame& frame, Length seam) {
     Length least = frame.module;
     for (const LevelLine& line : {frame.eave, frame.top}) {
-        if (line.to > line.from) {
-            least = std::min({least, piece_at(line.from, line.to, seam, frame.module),
-                              piece_at(line.to, line.from, seam, frame.module)});
+        if (line.to <= line.from) {
+            continue;
+        }
+        if (!frame.left.square) {
+            least = std::min(least, piece_at(line.from, line.to, seam, frame.module));
+        }
+        if (!frame.right.square) {
+            least = std::min(least, piece_at(line.to, line.from, seam, frame.module));
         }
     }
     return least;
@@ -82,17 +88,14 @@ SeamLayout shifted_least(const SeamFrame& frame, const std::vector<Length>& bala
     std::optional<SeamLayout> best;
     const ShiftRoom room =
         balanced.empty() ? ShiftRoom{-nanometres(1), -nanometres(1)} : shift_room(frame, balanced);
-    const Length most = std::max(room.left, room.right);
-    for (Length by; by <= most && !(best && best->staying.empty()); by += panel_rule::shift_grid) {
-        for (const Length shift : {by, -by}) {
-            if (!room.has(shift)) {
-                continue;
-            }
-            std::vector<Length> seams = shifted_seams(frame, balanced, shift);
-            std::vector<KeepOff> staying = conflicts_of(seams, keep_off);
-            if (!best || staying.size() < best->staying.size()) {
-                best = {std::move(seams), shift, std::move(staying), {}};
-            }
+    for (const Length shift : shifts_in(room)) {
+        if (best && best->staying.empty()) {
+            break;
+        }
+        std::vector<Length> seams = shifted_seams(frame, balanced, shift);
+        std::vector<KeepOff> staying = conflicts_of(seams, keep_off);
+        if (!best || staying.size() < best->staying.size()) {
+            best = {std::move(seams), shift, std::move(staying), {}};
         }
     }
     return best ? *best : SeamLayout{balanced, {}, conflicts_of(balanced, keep_off), {}};
@@ -184,6 +187,31 @@ ShiftRoom shift_room(const SeamFrame& frame, std::span<const Length> seams) {
 std::vector<Length> shifted_seams(const SeamFrame& frame, std::span<const Length> seams,
                                   Length shift) {
     return seams.empty() ? std::vector<Length>() : seams_through(frame, seams.front() + shift);
+}
+
+std::vector<Length> shifts_in(const ShiftRoom& room) {
+    std::vector<Length> shifts;
+    for (Length by; by <= std::max(room.left, room.right); by += panel_rule::shift_grid) {
+        for (const Length shift : {by, -by}) {
+            if (room.has(shift) && (by > Length() || shifts.empty())) {
+                shifts.push_back(shift);
+            }
+        }
+    }
+    return shifts;
+}
+
+Length narrowest_end(const SeamFrame& frame, std::span<const Length> seams) {
+    Length least = narrowest_piece(frame, seams.front());
+    if (frame.left.square) {
+        const Length foot = seams.front() - frame.left.at;
+        least = std::min({least, foot, foot - frame.lean});
+    }
+    if (frame.right.square) {
+        const Length foot = frame.right.at - seams.back();
+        least = std::min({least, foot, foot + frame.lean});
+    }
+    return least;
 }
 
 SeamLayout lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off) {

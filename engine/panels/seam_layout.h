@@ -54,6 +54,12 @@ ShiftRoom shift_room(const SeamFrame& frame, std::span<const Length> seams);
 std::vector<Length> shifted_seams(const SeamFrame& frame, std::span<const Length> seams,
                                   Length shift);
 
+/// Every shift on the grid that there is room for, the least first, of two alike to the right.
+std::vector<Length> shifts_in(const ShiftRoom& room);
+/// Of the end pans at square sides, foot and top, and of the pieces at the corners of eave and top
+/// at cut sides.
+Length narrowest_end(const SeamFrame& frame, std::span<const Length> seams);
+
 /// Where somebody chose to have them.
 struct ChosenSeams {
     Length shift;

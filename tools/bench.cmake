@@ -21,4 +21,7 @@ file(GLOB BENCH_ROOF_SOURCES CONFIGURE_DEPENDS tools/bench_roof/*.cpp)
 add_executable(bench_roof EXCLUDE_FROM_ALL ${BENCH_ROOF_SOURCES})
 target_link_libraries(bench_roof PRIVATE hemline_engine)
 
-add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal bench_bounds bench_roof)
+add_executable(bench_panels EXCLUDE_FROM_ALL tools/bench_panels/main.cpp)
+target_link_libraries(bench_panels PRIVATE hemline_engine)
+
+add_custom_target(benches DEPENDS bench_frames bench_event bench_cutting bench_journal bench_bounds bench_roof bench_panels)

@@ -21,6 +21,8 @@ namespace hemline {
 constexpr double same_place_nm = 1000;
 constexpr Length same_place = nanometres(1000);
 
+inline double nm_of(Length length) { return static_cast<double>(length.nm()); }
+
 /// In nanometers; x is whole, and the same for what lies on one line up the slope.
 struct DeckBound {
     std::optional<EdgeKind> kind;  ///< none: an open side
@@ -39,6 +41,8 @@ struct DeckPlane {
     std::vector<DeckBound> bounds;  ///< of all its pieces and holes
     double left = 0, right = 0;     ///< the least x and the most
     double top = 0;                 ///< the most y
+    Length lean;  ///< as read: gables and walls up the slope lean so far to the right at the top
+    Length top_rise;  ///< as read: the top rises so much from left to right
 };
 
 /// The plane as `roof` has it, out of those bodies.

@@ -77,7 +77,9 @@ std::vector<LaidPan> laid_pans(const DeckPlane& plane, const SeamFrame& frame,
     for (std::size_t i = 0; i <= seams.size(); ++i) {
         const bool last = i == seams.size();
         const Length to = last ? frame.right.at : seams[i];
-        const bool beside_square = (i == 0 && frame.left.square) || (last && frame.right.square);
+        const bool at_left = i == 0 && frame.left.square, at_right = last && frame.right.square;
+        const bool beside_square = at_left || at_right;
+        const Length wider = (at_right ? frame.lean : Length()) - (at_left ? frame.lean : Length());
         const double x1 = static_cast<double>(from.nm()), x2 = static_cast<double>(to.nm());
         const std::vector<DeckPiece> pieces = deck_pieces(plane, x1, x2);
         for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
@@ -86,16 +88,18 @@ std::vector<LaidPan> laid_pans(const DeckPlane& plane, const SeamFrame& frame,
             pan.piece = pieces.size() > 1 ? static_cast<int>(piece) + 1 : 0;
             pan.from = from;
             pan.width = to - from;
+            pan.top_width = pan.width + wider;
             pan.flat = pieces[piece];
             pan.exact = metal_of(plane, pan.flat, ends);
             pan.length = to_order(pan.exact);
             pan.foot = foot_of(pan.flat);
             pan.top = top_of(pan.flat);
-            pan.kind = is_cut(pan.flat, x1, x2)                    ? PanKind::cut
-                       : beside_square && pan.width < frame.module ? PanKind::end
-                                                                   : PanKind::full;
+            pan.kind = is_cut(pan.flat, x1, x2) ? PanKind::cut
+                       : beside_square && std::min(pan.width, pan.top_width) < frame.module
+                           ? PanKind::end
+                           : PanKind::full;
             if (beside_square) {
-                pan.blank = pan.width + ends.seam_height;
+                pan.blank = std::max(pan.width, pan.top_width) + ends.seam_height;
             }
             pans.push_back(std::move(pan));
         }

@@ -25,12 +25,13 @@ struct LaidPan {
     int number = 0;  ///< 1…, from the left end of the eave
     int piece = 0;   ///< 1…, from the foot, where the pan is in several; else 0
     Length from, width;
-    Length length;  ///< to order, of its longer side, up to 1/4 in
-    Length exact;   ///< the same, not rounded
+    Length top_width;  ///< where it is another: an end pan beside a side that leans
+    Length length;     ///< to order, of its longer side, up to 1/4 in
+    Length exact;      ///< the same, not rounded
     PanKind kind = PanKind::full;
     std::pair<Length, Length> foot, top;  ///< on the deck, at its left side and its right
-    std::optional<Length> blank;  ///< of the outermost pan at a square side: its width and a
-                                  ///< turn-up; the other side keeps its seam leg
+    std::optional<Length> blank;  ///< of the outermost pan at a square side: its greater width and
+                                  ///< a turn-up; the other side keeps its seam leg
     DeckPiece flat;
 
     [[nodiscard]] std::pair<int, int> name() const { return {number, piece}; }

@@ -20,13 +20,18 @@ struct Touch {
 
 std::map<std::string, Touch> touched_by(const DeckPlane& plane, const LaidPan& pan) {
     std::map<std::string, Touch> touched;
+    Touch* last = nullptr;
     for (const DeckPart& part : pan.flat) {
         const DeckBound& bound = plane.bounds[part.top];
         if (bound.kind && facts_of(*bound.kind).closed != Closed::no_side) {
             Touch& touch = touched[bound.edge];
             touch.across += part.x2 - part.x1;
             touch.stretch = std::hypot(1.0, bound.slope());
+            last = &touch;
         }
+    }
+    if (last) {
+        last->across += static_cast<double>((pan.top_width - pan.width).nm());
     }
     return touched;
 }

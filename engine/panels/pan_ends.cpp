@@ -10,8 +10,6 @@ namespace hemline {
 
 namespace {
 
-double nm_of(Length length) { return static_cast<double>(length.nm()); }
-
 /// Along y for a length square to the line.
 double along_slope(const DeckBound& bound, Length square) {
     return nm_of(square) * std::hypot(1.0, bound.slope());

@@ -23,8 +23,8 @@ std::optional<SlantCut> slant_cut(std::span<const LaidPan> pans, std::size_t i) 
     const DeckPiece& flat = pans[i].flat;
     const DeckPart& part = flat.front();
     const double foot = part.foot2 - part.foot1, top = part.top2 - part.top1;
-    const bool slant_foot = std::abs(foot) > same_place_nm,
-               slant_top = std::abs(top) > same_place_nm;
+    const auto least = static_cast<double>(panel_rule::slant_least.nm());
+    const bool slant_foot = std::abs(foot) > least, slant_top = std::abs(top) > least;
     const bool whole = flat.size() == 1 && nearest_nm(part.x2 - part.x1) == pans[i].width;
     if (!whole || slant_foot == slant_top) {
         return {};

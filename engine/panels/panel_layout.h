@@ -7,20 +7,28 @@
 #include <vector>
 
 #include "engine/panels/laid_pans.h"
+#include "engine/panels/meeting_seams.h"
 #include "engine/panels/pan_closures.h"
 #include "engine/panels/pan_pairs.h"
 #include "engine/trim/practice.h"
 
 namespace hemline {
 
-/// What is said of all planes.
+/// What is said of a plane, and mostly alike of all.
 struct PanelJob {
     Practice practice;  ///< module, seam, metal, fixed line
     Length side_gap;    ///< from a gable or wall to the turn-up
     std::optional<MetalTemperatures> at;
     SeamLegs legs = SeamLegs::of_two_kinds;
+    std::optional<ChosenSeams> chosen;
 };
 PanelJob usual_panel_job();
+
+struct PlaneAsked {
+    DeckPlane plane;
+    PanelJob job;
+    std::vector<Penetration> through;
+};
 
 /// A doubt about the plane, or about one pan of it.
 struct PanelDoubt {
@@ -33,6 +41,7 @@ struct PanelLayout {
     SeamFrame frame;
     PanEnds ends;
     Length shift;
+    bool one_more = false;  ///< as chosen: a pan more than there need be
     std::vector<LaidPan> pans;
     std::vector<LaidSeam> seams;
     std::vector<PanClosures> closures;
@@ -40,8 +49,14 @@ struct PanelLayout {
     std::vector<PanelDoubt> doubts;
 };
 
-/// Problem: pinned at the ridge, and no temperatures said; as movement_of(); a module that is no
-/// wider than a seam's foot.
+/// Of a job that leaves no pan between its seams.
+std::optional<Problem> no_pans(const PanelJob& job);
+SeamTask seam_task(const PlaneAsked& asked);
+/// Problem: pinned at the ridge, and no temperatures said; as movement_of().
+Result<PanEnds> ends_on(const DeckPlane& plane, const PanelJob& job);
+/// With those seams. Problem: as ends_on().
+Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams);
+/// For itself: as chosen, else by the least shift. Problem: also as no_pans().
 Result<PanelLayout> lay_panels(const DeckPlane& plane, const PanelJob& job,
                                std::span<const Penetration> through = {});
 

@@ -34,6 +34,9 @@ constexpr Length turn_up_least = inches(1);
 /// Square to a hip, from its line to the turn-up.
 constexpr Length hip_gap = inches(1);
 
+/// A cut that slants less over a pan is trimmed; no second pan comes from what falls off.
+constexpr Length slant_least = inches(1);
+
 /// A first or last pan is never narrower; below half a module it is said as a problem of looks.
 constexpr Length end_pan_least = inches(4);
 /// A seam keeps off a curb's or dormer's wall line, a valley's top, a hip's top that it does not

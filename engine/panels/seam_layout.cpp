@@ -28,12 +28,18 @@ Length piece_at(Length corner, Length other_end, Length seam, Length module) {
     return std::min(rest, absolute(other_end - corner));
 }
 
+/// At the corners of eave and top, those at cut sides.
 Length narrowest_piece(const SeamFrame& frame, Length seam) {
     Length least = frame.module;
     for (const LevelLine& line : {frame.eave, frame.top}) {
-        if (line.to > line.from) {
-            least = std::min({least, piece_at(line.from, line.to, seam, frame.module),
-                              piece_at(line.to, line.from, seam, frame.module)});
+        if (line.to <= line.from) {
+            continue;
+        }
+        if (!frame.left.square) {
+            least = std::min(least, piece_at(line.from, line.to, seam, frame.module));
+        }
+        if (!frame.right.square) {
+            least = std::min(least, piece_at(line.to, line.from, seam, frame.module));
         }
     }
     return least;
@@ -54,8 +60,9 @@ Length first_pan_beside_cut_side(const SeamFrame& frame) {
     const LevelLine& line = by_top || eave <= Length() ? frame.top : frame.eave;
     const Length across = frame.left.square ? line.to - frame.left.at : frame.right.at - line.from;
     const Length rest = across - round_down_to(across, frame.module);
-    const bool sliver = rest > Length() && rest < panel_rule::end_pan_least;
-    return sliver ? half_width(frame.module + rest) : frame.module;
+    const bool sliver = rest > Length() && rest < frame.end_least;
+    const Length wider = std::max(Length(), frame.left.square ? -frame.lean : frame.lean);
+    return std::min(sliver ? half_width(frame.module + rest) : frame.module, frame.module - wider);
 }
 
 /// With so many whole pans between two equal ends.
@@ -64,30 +71,10 @@ std::vector<Length> between_equal_ends(const SeamFrame& frame, std::int64_t whol
     return seams_through(frame, frame.left.at + half_width(ends));
 }
 
+/// As few as leave no end pan wider than the module, at its foot and its top.
 std::int64_t whole_between_ends(const SeamFrame& frame) {
-    return parts_to_cover(frame.right.at - frame.left.at, frame.module) - 2;
-}
-
-/// How far the seams may be shifted to the right and to the left.
-struct Room {
-    Length left, right;
-};
-Room room_of(const SeamFrame& frame, std::span<const Length> seams) {
-    Room room{half_width(frame.module), half_width(frame.module)};
-    if (frame.left.square || frame.right.square) {
-        room = {frame.module, frame.module};
-    }
-    if (frame.left.square) {
-        const Length end = seams.front() - frame.left.at;
-        room = {std::min(room.left, end - panel_rule::end_pan_least),
-                std::min(room.right, frame.module - end)};
-    }
-    if (frame.right.square) {
-        const Length end = frame.right.at - seams.back();
-        room = {std::min(room.left, frame.module - end),
-                std::min(room.right, end - panel_rule::end_pan_least)};
-    }
-    return room;
+    const Length wide = frame.right.at - frame.left.at + absolute(frame.lean) * 2;
+    return parts_to_cover(wide, frame.module) - 2;
 }
 
 bool is_hurt(std::span<const Length> seams, const KeepOff& one) {
@@ -98,26 +85,20 @@ bool is_hurt(std::span<const Length> seams, const KeepOff& one) {
 
 SeamLayout shifted_least(const SeamFrame& frame, const std::vector<Length>& balanced,
                          std::span<const KeepOff> keep_off) {
-    SeamLayout best{balanced, {}, conflicts_of(balanced, keep_off), {}};
-    if (balanced.empty()) {
-        return best;
-    }
-    const Room room = room_of(frame, balanced);
-    const Length most = std::max(room.left, room.right);
-    for (Length by = panel_rule::shift_grid; by <= most && !best.staying.empty();
-         by += panel_rule::shift_grid) {
-        for (const Length shift : {by, -by}) {
-            if (shift > room.right || -shift > room.left) {
-                continue;
-            }
-            std::vector<Length> seams = seams_through(frame, balanced.front() + shift);
-            std::vector<KeepOff> staying = conflicts_of(seams, keep_off);
-            if (staying.size() < best.staying.size()) {
-                best = {std::move(seams), shift, std::move(staying), {}};
-            }
+    std::optional<SeamLayout> best;
+    const ShiftRoom room =
+        balanced.empty() ? ShiftRoom{-nanometres(1), -nanometres(1)} : shift_room(frame, balanced);
+    for (const Length shift : shifts_in(room)) {
+        if (best && best->staying.empty()) {
+            break;
+        }
+        std::vector<Length> seams = shifted_seams(frame, balanced, shift);
+        std::vector<KeepOff> staying = conflicts_of(seams, keep_off);
+        if (!best || staying.size() < best->staying.size()) {
+            best = {std::move(seams), shift, std::move(staying), {}};
         }
     }
-    return best;
+    return best ? *best : SeamLayout{balanced, {}, conflicts_of(balanced, keep_off), {}};
 }
 
 bool has_upright(const DeckPlane& plane, double x) {
@@ -139,16 +120,19 @@ void widen(std::optional<LevelLine>& line, const DeckBound& bound) {
 SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap) {
     SeamFrame frame;
     frame.module = module;
+    frame.lean = plane.lean;
     frame.left = {nearest_nm(plane.left), has_upright(plane, plane.left)};
     frame.right = {nearest_nm(plane.right), has_upright(plane, plane.right)};
     frame.left.at += frame.left.square ? gap : Length();
     frame.right.at -= frame.right.square ? gap : Length();
     std::optional<LevelLine> eave, top;
+    const double out_of_level = same_place_nm + static_cast<double>(absolute(plane.top_rise).nm());
     for (const DeckBound& bound : plane.bounds) {
-        const bool level = std::abs(bound.to.y - bound.from.y) < same_place_nm;
+        const double rise = std::abs(bound.to.y - bound.from.y);
+        const bool level = rise <= out_of_level && rise < std::abs(bound.to.x - bound.from.x);
         if (level && bound.kind == EdgeKind::eave) {
             widen(eave, bound);
-        } else if (level && plane.top - bound.to.y < same_place_nm) {
+        } else if (level && plane.top - bound.to.y < out_of_level) {
             widen(top, bound);
         }
     }
@@ -171,20 +155,85 @@ std::vector<Length> balanced_seams(const SeamFrame& frame) {
     return seams_through(frame, frame.left.square ? frame.left.at + first : frame.right.at - first);
 }
 
+std::vector<Length> seams_with_one_more(const SeamFrame& frame) {
+    const std::size_t fewest = balanced_seams(frame).size();
+    if (!frame.left.square || !frame.right.square || fewest == 0) {
+        return {};
+    }
+    std::vector<Length> more = between_equal_ends(frame, whole_between_ends(frame) + 1);
+    const bool wide_enough =
+        more.size() == fewest + 1 && more.front() - frame.left.at >= frame.end_least;
+    return wide_enough ? more : std::vector<Length>();
+}
+
+ShiftRoom shift_room(const SeamFrame& frame, std::span<const Length> seams) {
+    ShiftRoom room{half_width(frame.module), half_width(frame.module)};
+    if (frame.left.square || frame.right.square) {
+        room = {frame.module, frame.module};
+    }
+    if (frame.left.square) {
+        const Length foot = seams.front() - frame.left.at, top = foot - frame.lean;
+        room = {std::min(room.left, std::min(foot, top) - frame.end_least),
+                std::min(room.right, frame.module - std::max(foot, top))};
+    }
+    if (frame.right.square) {
+        const Length foot = frame.right.at - seams.back(), top = foot + frame.lean;
+        room = {std::min(room.left, frame.module - std::max(foot, top)),
+                std::min(room.right, std::min(foot, top) - frame.end_least)};
+    }
+    return room;
+}
+
+std::vector<Length> shifted_seams(const SeamFrame& frame, std::span<const Length> seams,
+                                  Length shift) {
+    return seams.empty() ? std::vector<Length>() : seams_through(frame, seams.front() + shift);
+}
+
+std::vector<Length> shifts_in(const ShiftRoom& room) {
+    std::vector<Length> shifts;
+    for (Length by; by <= std::max(room.left, room.right); by += panel_rule::shift_grid) {
+        for (const Length shift : {by, -by}) {
+            if (room.has(shift) && (by > Length() || shifts.empty())) {
+                shifts.push_back(shift);
+            }
+        }
+    }
+    return shifts;
+}
+
+Length narrowest_end(const SeamFrame& frame, std::span<const Length> seams) {
+    Length least = narrowest_piece(frame, seams.front());
+    if (frame.left.square) {
+        const Length foot = seams.front() - frame.left.at;
+        least = std::min({least, foot, foot - frame.lean});
+    }
+    if (frame.right.square) {
+        const Length foot = frame.right.at - seams.back();
+        least = std::min({least, foot, foot + frame.lean});
+    }
+    return least;
+}
+
 SeamLayout lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off) {
     SeamLayout layout = shifted_least(frame, balanced_seams(frame), keep_off);
-    if (layout.staying.empty() || !frame.left.square || !frame.right.square ||
-        layout.seams.empty()) {
-        return layout;
-    }
-    const std::vector<Length> more = between_equal_ends(frame, whole_between_ends(frame) + 1);
-    if (more.size() == layout.seams.size() + 1 &&
-        more.front() - frame.left.at >= panel_rule::end_pan_least) {
-        const SeamLayout other = shifted_least(frame, more, keep_off);
-        if (other.staying.empty()) {
+    if (!layout.staying.empty()) {
+        const SeamLayout other = shifted_least(frame, seams_with_one_more(frame), keep_off);
+        if (other.staying.empty() && !other.seams.empty()) {
             layout.with_one_more = other.seams;
         }
     }
+    return layout;
+}
+
+std::optional<SeamLayout> lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off,
+                                    const ChosenSeams& chosen) {
+    const std::vector<Length> base =
+        chosen.one_more ? seams_with_one_more(frame) : balanced_seams(frame);
+    if (base.empty() || !shift_room(frame, base).has(chosen.shift)) {
+        return {};
+    }
+    SeamLayout layout{shifted_seams(frame, base, chosen.shift), chosen.shift, {}, {}};
+    layout.staying = conflicts_of(layout.seams, keep_off);
     return layout;
 }
 

@@ -10,6 +10,7 @@
 
 #include "engine/panels/deck_plane.h"
 #include "engine/panels/keep_off.h"
+#include "engine/panels/panel_rules.h"
 #include "engine/quantity/length.h"
 
 namespace hemline {
@@ -26,6 +27,8 @@ struct SeamFrame {
     SideLine left, right;
     LevelLine eave, top;  ///< of no length where the plane has none
     Length module;
+    Length lean = {};  ///< of square sides: their top lies so far to the right of their foot
+    Length end_least = panel_rule::end_pan_least;
 };
 
 /// Of a plane whose square sides have pans that stand `gap` in from them.
@@ -37,6 +40,33 @@ SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap);
 /// piece on the shortest level line would be under 4 in. Where the plane is no wider than a pan:
 /// none. Common practice, no published source.
 std::vector<Length> balanced_seams(const SeamFrame& frame);
+/// Two square sides: with a whole pan more between end pans that are still wide enough; else none.
+std::vector<Length> seams_with_one_more(const SeamFrame& frame);
+
+/// How seams may be shifted so that the end pans at square sides stay from 4 in to the module at
+/// foot and top; below 0 they must go the other way. Between cut sides half a module each way.
+struct ShiftRoom {
+    Length left, right;
+
+    [[nodiscard]] bool has(Length shift) const { return shift <= right && -shift <= left; }
+};
+ShiftRoom shift_room(const SeamFrame& frame, std::span<const Length> seams);
+std::vector<Length> shifted_seams(const SeamFrame& frame, std::span<const Length> seams,
+                                  Length shift);
+
+/// Every shift on the grid that there is room for, the least first, of two alike to the right.
+std::vector<Length> shifts_in(const ShiftRoom& room);
+/// Of the end pans at square sides, foot and top, and of the pieces at the corners of eave and top
+/// at cut sides.
+Length narrowest_end(const SeamFrame& frame, std::span<const Length> seams);
+
+/// Where somebody chose to have them.
+struct ChosenSeams {
+    Length shift;
+    bool one_more = false;  ///< shifted from seams_with_one_more()
+
+    bool operator==(const ChosenSeams&) const = default;
+};
 
 struct SeamLayout {
     std::vector<Length> seams;
@@ -50,6 +80,9 @@ struct SeamLayout {
 /// that keeps the end pans at square sides from 4 in to the module; of two alike the one to the
 /// right.
 SeamLayout lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off);
+/// As chosen; none where the end pans would be too narrow or too wide.
+std::optional<SeamLayout> lay_seams(const SeamFrame& frame, std::span<const KeepOff> keep_off,
+                                    const ChosenSeams& chosen);
 
 /// Those that a seam lies too near to.
 std::vector<KeepOff> conflicts_of(std::span<const Length> seams, std::span<const KeepOff> keep_off);

@@ -119,9 +119,35 @@ TEST_CASE("panels writes a table with a row a pan") {
     const std::string table = bytes_of(desk.folder() / "pans.csv");
     CHECK(table.substr(0, table.find('\r')) ==
           R"("plane","pan","piece","from","width","length","kind","foot_left","foot_right",)"
-          R"("top_left","top_right","blank","alike")");
+          R"("top_left","top_right","blank","alike","top_width")");
     CHECK(has(table, R"("A","2","","1 ft 4 in","1 ft 4 in","16 ft 11 3/4 in","full")"));
     CHECK(std::count(table.begin(), table.end(), '\n') == 61);
+}
+
+TEST_CASE("panels takes what was read of a plane, and seams as chosen") {
+    const Desk desk;
+    const auto plane = fine(panels(desk, gable_sides,
+                                   {"--plane", "A", "--json", "--shift", "A, left, 3/16 in",
+                                    "--read", "A, 200 3/4 in, 202 3/4 in, ,"}))
+                           .json()["planes"][0];
+    CHECK(plane["shift_nm"] == -sixteenths(3).nm());
+    CHECK(plane["pans"][0]["width_nm"] == sixteenths(252 - 3).nm());
+    CHECK(plane["pans"][0]["kind"] == "cut");
+    CHECK(plane["problems"][0]["what"] ==
+          "The top is not level to the eave: it rises 2 in to the right.");
+    // The other plane follows: its seams meet those of A.
+    const auto both =
+        fine(panels(desk, gable_sides, {"--json", "--shift", "A, left, 3/16 in"})).json();
+    CHECK(both["planes"][1]["shift_nm"] == sixteenths(3).nm());
+    const auto more =
+        fine(panels(desk, gable_sides,
+                    {"--plane", "A", "--json", "--choices", "--shift", "A, right, 0 in, more"}))
+            .json()["planes"][0];
+    CHECK(more["pans"].size() == 31);
+    CHECK(more["tried"] == 130);
+    CHECK(more["choices"].size() == 1);
+    CHECK(more["choices"][0]["best_for"].size() == 4);
+    CHECK(more["choices"][0]["metal_nm"] == sixteenths(30 * 3260).nm());
 }
 
 TEST_CASE("panels says what is wrong and how to mend it") {
@@ -132,13 +158,13 @@ TEST_CASE("panels says what is wrong and how to mend it") {
         CHECK(ran.out.empty());
         return ran.err;
     };
-    CHECK(has(refused({"--plane", "B"}), "No plane of the roof has this name."));
+    CHECK(has(refused({"--plane", "B"}), "No plane of the roof is named \"B\"."));
     CHECK(has(refused({"--module", "16"}), "--module"));
     CHECK(has(refused({"--module", "1/2 in"}), "leaves no pan between its seams"));
     CHECK(has(refused({"--side-gap", "-1 in"}), "--side-gap"));
     CHECK(has(refused({"--pipe", "A,42 in"}), "It takes a plane, two places and a width."));
     CHECK(has(refused({"--pipe", "A,42 in,,9 in"}), "--pipe"));
-    CHECK(has(refused({"--pipe", "Q,42 in,6 ft,9 in"}), "No plane of the roof has this name."));
+    CHECK(has(refused({"--pipe", "Q,42 in,6 ft,9 in"}), "No plane of the roof is named \"Q\"."));
     CHECK(has(refused({"--at", "200F", "--low", "0F", "--high", "180F"}), "not between"));
     const Ran open = fine(panels(desk,
                                  sides_header + "A,eave,40 ft,,6/12\nB,gable,30 ft,,\n"

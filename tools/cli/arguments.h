@@ -90,7 +90,10 @@ struct PanelsArguments {
     std::string metal;           ///< of the panels; empty: not said
     bool legs_alike = false;
     std::vector<std::string> pipes, curbs;  ///< "A, 42 in, 6 ft, 9 in"
-    std::string csv;                        ///< file to write; empty: none
+    std::vector<std::string> reads;         ///< "A, 17 ft, 17 ft, 43 ft 6 in, 43 ft 6 in"
+    std::vector<std::string> shifts;        ///< "A, right, 4 9/16 in" or "A, left, 1 in, more"
+    bool choices = false;
+    std::string csv;  ///< file to write; empty: none
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

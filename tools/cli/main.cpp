@@ -203,6 +203,17 @@ void add_panels(CLI::App& panels, Asked& asked) {
         ->allow_extra_args(false);
     panels.add_option("--curb", said.curbs, "PLANE,X,Y,WIDTH: a curb's middle; may be repeated")
         ->allow_extra_args(false);
+    panels
+        .add_option("--read", said.reads,
+                    "PLANE,LEFT,RIGHT,RISING,FALLING: slope lengths and diagonals as read; any "
+                    "may be empty; may be repeated")
+        ->take_all();
+    panels
+        .add_option("--shift", said.shifts,
+                    "PLANE,left|right,LENGTH[,more]: seams as chosen, with a pan more; may be "
+                    "repeated")
+        ->take_all();
+    panels.add_flag("--choices", said.choices, "the layouts worth choosing side by side");
     panels.add_option("--csv", said.csv, "file for a table of the pans");
     add_unit(panels, said.unit);
     add_json(panels, said.output);

@@ -1,160 +1,129 @@
 // `panels`: the panels of each plane of a roof, worked out from the walk round its eaves.
 #include <algorithm>
 
+#include "engine/words/quote.h"
 #include "tools/cli/commands.h"
-#include "tools/cli/metal_temperatures.h"
 #include "tools/cli/output_file.h"
 #include "tools/cli/panels_print.h"
+#include "tools/cli/panels_said.h"
 #include "tools/cli/print.h"
 #include "tools/cli/roof_file.h"
 
 namespace hemline {
 namespace {
 
-/// A pipe or curb, and on which plane.
-struct Through {
-    std::string plane;
-    Penetration penetration;
-};
-
-/// Reads an option that is a length, where it is said. False once stderr has the complaint.
-bool read_length(const char* name, const std::string& text, std::optional<BareUnit> unit,
-                 Length& into) {
-    if (text.empty()) {
-        return true;
+/// Whether it is a plane of the roof; else stderr has the complaint.
+bool is_plane(const std::vector<PlaneAsked>& planes, const char* option, const std::string& name) {
+    const bool known = std::any_of(planes.begin(), planes.end(),
+                                   [&](const PlaneAsked& one) { return one.plane.name == name; });
+    if (!known) {
+        complain(option, 1, 1, "No plane of the roof is named " + hemline::quoted(name) + ".",
+                 "A plane is named after its first eave.");
     }
-    const Result<Length> length = parse_length(text, unit);
-    if (!length) {
-        complain(name, length.problem());
-        return false;
-    }
-    into = *length;
-    return true;
+    return known;
 }
 
-bool read_through(const char* name, Penetration::Kind kind, const std::vector<std::string>& texts,
-                  std::optional<BareUnit> unit, std::vector<Through>& into) {
-    for (const std::string& text : texts) {
-        std::vector<std::string> parts(1);
-        for (const char c : text) {
-            if (c == ',') {
-                parts.emplace_back();
-            } else {
-                parts.back() += c;
-            }
-        }
-        if (parts.size() != 4) {
-            complain(name, 1, 1, "It takes a plane, two places and a width.",
-                     "Write it as \"A, 42 in, 6 ft, 9 in\".");
-            return false;
-        }
-        Through one{parts[0], {kind, {}, {}, {}}};
-        Penetration& at = one.penetration;
-        for (const auto& [part, length] :
-             {std::pair(1, &at.x), std::pair(2, &at.y), std::pair(3, &at.wide)}) {
-            const std::string& said = parts[static_cast<std::size_t>(part)];
-            if (!read_length(name, said.empty() ? " " : said, unit, *length)) {
-                return false;
-            }
-        }
-        into.push_back(std::move(one));
-    }
-    return true;
+PlaneAsked& plane_named(std::vector<PlaneAsked>& planes, const std::string& name) {
+    return *std::find_if(planes.begin(), planes.end(),
+                         [&](const PlaneAsked& one) { return one.plane.name == name; });
 }
 
-/// What is said of all planes. None once stderr has the complaint.
-std::optional<PanelJob> read_job(const PanelsArguments& arguments) {
-    PanelJob job = usual_panel_job();
-    job.practice.fixed_line = arguments.fixed;
-    job.practice.site.panel_metal = arguments.metal;
-    job.legs = arguments.legs_alike ? SeamLegs::alike : SeamLegs::of_two_kinds;
-    const bool read =
-        read_length("--module", arguments.module, arguments.unit, job.practice.seam_spacing) &&
-        read_length("--seam-height", arguments.seam_height, arguments.unit,
-                    job.practice.seam_height) &&
-        read_length("--side-gap", arguments.side_gap, arguments.unit, job.side_gap);
-    if (!read) {
-        return {};
+/// Every plane, put right by what was read. Doubts go to `doubts`, by plane. None once stderr has
+/// the complaint.
+std::optional<std::vector<PlaneAsked>> planes_asked(
+    const SidesFile& file, const Roof& roof, const PanelsSaid& said,
+    std::vector<OfPlane<std::vector<Problem>>>& doubts) {
+    std::vector<PlaneAsked> planes;
+    for (const BodyPlane& plane : roof.planes) {
+        planes.push_back({deck_plane(roof, file.bodies, plane), said.job, {}});
     }
-    if (!arguments.now.empty()) {
-        job.at = read_temperatures(arguments.now, arguments.low, arguments.high);
-        if (!job.at) {
+    for (const auto& [plane, penetration] : said.through) {
+        if (!is_plane(planes, "--pipe, --curb", plane)) {
             return {};
         }
+        plane_named(planes, plane).through.push_back(penetration);
     }
-    return job;
+    for (const auto& [plane, chosen] : said.shifts) {
+        if (!is_plane(planes, "--shift", plane)) {
+            return {};
+        }
+        plane_named(planes, plane).job.chosen = chosen;
+    }
+    for (const auto& [plane, readings] : said.reads) {
+        if (!is_plane(planes, "--read", plane)) {
+            return {};
+        }
+        PlaneAsked& asked = plane_named(planes, plane);
+        const Result<ReadPlane> read = read_plane(asked.plane, readings, asked.job.practice.tape);
+        if (!read) {
+            complain("--read", 1, 1, read.problem());
+            return {};
+        }
+        asked.plane = read->plane;
+        doubts.push_back({plane, read->doubts});
+    }
+    return planes;
 }
 
-/// None once stderr has the complaint.
-std::optional<std::vector<PanelLayout>> lay_all(const PanelsArguments& arguments,
-                                                const SidesFile& file, const Roof& roof,
-                                                const PanelJob& job,
-                                                const std::vector<Through>& through) {
-    std::vector<PanelLayout> layouts;
-    std::vector<std::string> names;
-    for (const BodyPlane& plane : roof.planes) {
-        const DeckPlane deck = deck_plane(roof, file.bodies, plane);
-        names.push_back(deck.name);
-        if (!arguments.plane.empty() && arguments.plane != deck.name) {
+/// All are laid, also where one alone is asked for: seams meet at the ridge. None once stderr has
+/// the complaint.
+std::optional<std::vector<PlanePrinted>> lay_all(const PanelsArguments& arguments,
+                                                 const SidesFile& file, const Roof& roof,
+                                                 const PanelsSaid& said) {
+    std::vector<OfPlane<std::vector<Problem>>> doubts;
+    const auto planes = planes_asked(file, roof, said, doubts);
+    if (!planes || (!arguments.plane.empty() && !is_plane(*planes, "--plane", arguments.plane))) {
+        return {};
+    }
+    const Result<std::vector<PanelLayout>> layouts = lay_roof(*planes);
+    if (!layouts) {
+        complain(arguments.sides, 0, 0, layouts.problem());
+        return {};
+    }
+    std::vector<PlanePrinted> printed;
+    for (std::size_t i = 0; i < planes->size(); ++i) {
+        const auto& [plane, job, through] = (*planes)[i];
+        if (!arguments.plane.empty() && arguments.plane != plane.name) {
             continue;
         }
-        std::vector<Penetration> here;
-        for (const Through& one : through) {
-            if (one.plane == deck.name) {
-                here.push_back(one.penetration);
+        printed.push_back({job, (*layouts)[i], {}});
+        for (const auto& [name, problems] : doubts) {
+            for (const Problem& problem : problems) {
+                if (name == plane.name) {
+                    printed.back().layout.doubts.push_back({0, problem});
+                }
             }
         }
-        const Result<PanelLayout> layout = lay_panels(deck, job, here);
-        if (!layout) {
-            complain(deck.name, 0, 0, layout.problem());
-            return {};
-        }
-        layouts.push_back(*layout);
-    }
-    const auto is_there = [&](const std::string& name) {
-        return std::find(names.begin(), names.end(), name) != names.end();
-    };
-    for (const Through& one : through) {
-        if (!is_there(one.plane)) {
-            complain(one.plane, 0, 0, "No plane of the roof has this name.",
-                     "A plane is named after its first eave.");
-            return {};
+        if (arguments.choices) {
+            printed.back().choices = *panel_choices(plane, job, through);
         }
     }
-    if (!arguments.plane.empty() && !is_there(arguments.plane)) {
-        complain("--plane", 1, 1, "No plane of the roof has this name.",
-                 "A plane is named after its first eave.");
-        return {};
-    }
-    return layouts;
+    return printed;
 }
 
 }  // namespace
 
 Exit print_panels(const PanelsArguments& arguments) {
-    const auto job = read_job(arguments);
-    std::vector<Through> through;
-    if (!job ||
-        !read_through("--pipe", Penetration::Kind::pipe, arguments.pipes, arguments.unit,
-                      through) ||
-        !read_through("--curb", Penetration::Kind::curb, arguments.curbs, arguments.unit,
-                      through)) {
-        return Exit::problem_in_input;
-    }
-    const std::optional<RoofFile> read = read_roof_file(arguments.sides, arguments.unit);
+    const auto said = read_panels_said(arguments);
+    const std::optional<RoofFile> read =
+        said ? read_roof_file(arguments.sides, arguments.unit) : std::nullopt;
     if (!read) {
         return Exit::problem_in_input;
     }
     const auto& [file, roof] = *read;
-    const Marks marks = marks_for(arguments.unit);
-    const auto layouts = roof.closes ? lay_all(arguments, file, roof, *job, through)
-                                     : std::optional(std::vector<PanelLayout>());
-    if (!layouts ||
-        (roof.closes && !write_output_file("--csv", arguments.csv, panels_csv(*layouts, marks)))) {
-        return Exit::problem_in_input;
+    PanelsPrinted printed{{}, {}, marks_for(arguments.unit)};
+    if (roof.closes) {
+        auto planes = lay_all(arguments, file, roof, *said);
+        if (!planes) {
+            return Exit::problem_in_input;
+        }
+        printed.planes = std::move(*planes);
+        if (!write_output_file("--csv", arguments.csv, panels_csv(printed))) {
+            return Exit::problem_in_input;
+        }
+    } else {
+        printed.miss = roof.miss;
     }
-    const PanelsPrinted printed{*job, *layouts,
-                                roof.closes ? std::nullopt : std::optional(roof.miss), marks};
     if (arguments.output == Output::json) {
         print_panels_json(printed);
     } else {

@@ -49,6 +49,9 @@ Json pan_json(const LaidPan& pan) {
     }
     json["from_nm"] = pan.from.nm();
     json["width_nm"] = pan.width.nm();
+    if (pan.top_width != pan.width) {
+        json["top_width_nm"] = pan.top_width.nm();
+    }
     json["length_nm"] = pan.length.nm();
     json["kind"] = word_of_pan(pan.kind);
     json["foot"] = sides_json(pan.foot);
@@ -85,11 +88,77 @@ Json doubts_json(const PanelLayout& layout, Marks marks) {
     return json;
 }
 
-Json layout_json(const PanelJob& job, const PanelLayout& layout, Marks marks) {
+std::string_view word_of(BestFor sense) {
+    switch (sense) {
+        case BestFor::looks:
+            return "looks";
+        case BestFor::metal:
+            return "metal";
+        case BestFor::cut_pans:
+            return "cut pans";
+        default:
+            return "least shift";
+    }
+}
+
+Json choice_json(const PanelChoice& choice, Marks marks) {
+    Json json;
+    for (const BestFor sense : choice.best_for) {
+        json["best_for"].push_back(word_of(sense));
+    }
+    json["shift_nm"] = choice.seams.shift.nm();
+    json["one_more"] = choice.seams.one_more;
+    json["pans"] = choice.pans;
+    json["cut_pans"] = choice.cut_pans;
+    json["narrow_ends"] = choice.narrow_ends;
+    json["left_end_nm"] = choice.left_end ? Json(choice.left_end->nm()) : Json();
+    json["right_end_nm"] = choice.right_end ? Json(choice.right_end->nm()) : Json();
+    json["metal_nm"] = choice.metal.nm();
+    json["conflicts"] = Json::array();
+    for (const KeepOff& one : choice.staying) {
+        json["conflicts"].push_back(one.what.english(marks));
+    }
+    return json;
+}
+
+std::string shifted_text(Length shift, Marks marks) {
+    if (shift == Length()) {
+        return "not shifted";
+    }
+    return "shifted " + tell_length(absolute(shift), marks) + " to the " +
+           (shift > Length() ? "right" : "left");
+}
+
+void print_choices(const PanelChoices& choices, Marks marks) {
+    std::cout << "  choices, each the best of " << choices.tried << " layouts tried\n";
+    for (const PanelChoice& choice : choices.choices) {
+        std::string senses;
+        for (const BestFor sense : choice.best_for) {
+            senses += (senses.empty() ? "" : ", ") + std::string(word_of(sense));
+        }
+        std::cout << "    " << senses << ": " << shifted_text(choice.seams.shift, marks)
+                  << (choice.seams.one_more ? ", one pan more" : "") << "; " << choice.pans
+                  << " pans, " << choice.cut_pans << " cut";
+        for (const auto& [end, side] :
+             {std::pair(choice.left_end, " left"), {choice.right_end, " right"}}) {
+            if (end) {
+                std::cout << ", " << tell_length(*end, marks) << side;
+            }
+        }
+        std::cout << "; metal " << tell_length(choice.metal, marks);
+        for (const KeepOff& one : choice.staying) {
+            std::cout << "; too near " << one.what.english(marks);
+        }
+        std::cout << '\n';
+    }
+}
+
+Json plane_json(const PlanePrinted& plane, Marks marks) {
+    const PanelLayout& layout = plane.layout;
     Json json;
     json["plane"] = layout.plane.name;
     json["fixed"] = word_of_line(layout.ends.fixed);
-    json["assumed"] = assumed_of(job);
+    json["assumed"] = assumed_of(plane.job);
     json["lip_nm"] = layout.ends.lip.nm();
     json["gap_nm"] = layout.ends.gap.nm();
     json["hem_nm"] = layout.ends.hem.nm();
@@ -111,6 +180,13 @@ Json layout_json(const PanelJob& job, const PanelLayout& layout, Marks marks) {
             {layout.pans[pair.first].number, layout.pans[pair.second].number, pair.length.nm()});
     }
     json["problems"] = doubts_json(layout, marks);
+    if (plane.choices) {
+        json["tried"] = plane.choices->tried;
+        json["choices"] = Json::array();
+        for (const PanelChoice& choice : plane.choices->choices) {
+            json["choices"].push_back(choice_json(choice, marks));
+        }
+    }
     return json;
 }
 
@@ -146,8 +222,7 @@ void print_layout(const PanelJob& job, const PanelLayout& layout, Marks marks) {
               << word_of_line(layout.ends.fixed)
               << (job.practice.fixed_line == FixedLine::unsaid ? " (nobody said where)" : "");
     if (layout.shift != Length()) {
-        std::cout << ", seams shifted " << tell_length(absolute(layout.shift), marks) << " to the "
-                  << (layout.shift > Length() ? "right" : "left");
+        std::cout << ", seams " << shifted_text(layout.shift, marks);
     }
     std::cout << '\n';
     print_pans(layout, marks);
@@ -177,8 +252,8 @@ void print_layout(const PanelJob& job, const PanelLayout& layout, Marks marks) {
 void print_panels_json(const PanelsPrinted& printed) {
     Json json;
     json["planes"] = Json::array();
-    for (const PanelLayout& layout : printed.layouts) {
-        json["planes"].push_back(layout_json(printed.job, layout, printed.marks));
+    for (const PlanePrinted& plane : printed.planes) {
+        json["planes"].push_back(plane_json(plane, printed.marks));
     }
     json["problems"] = Json::array();
     if (printed.miss) {
@@ -193,29 +268,34 @@ void print_panels_text(const PanelsPrinted& printed) {
         return;
     }
     std::cout << "Worked out from the walk: read every plane before panels are ordered.\n";
-    for (const PanelLayout& layout : printed.layouts) {
-        print_layout(printed.job, layout, printed.marks);
+    for (const PlanePrinted& plane : printed.planes) {
+        print_layout(plane.job, plane.layout, printed.marks);
+        if (plane.choices) {
+            print_choices(*plane.choices, printed.marks);
+        }
     }
 }
 
-std::string panels_csv(const std::vector<PanelLayout>& layouts, Marks marks) {
+std::string panels_csv(const PanelsPrinted& printed) {
     std::string csv =
         csv_row({"plane", "pan", "piece", "from", "width", "length", "kind", "foot_left",
-                 "foot_right", "top_left", "top_right", "blank", "alike"});
-    const auto cell = [&](Length length) { return CsvCell(tell_length(length, marks)); };
-    for (const PanelLayout& layout : layouts) {
+                 "foot_right", "top_left", "top_right", "blank", "alike", "top_width"});
+    const auto cell = [&](Length length) { return CsvCell(tell_length(length, printed.marks)); };
+    for (const PlanePrinted& plane : printed.planes) {
+        const PanelLayout& layout = plane.layout;
         for (const LaidPan& pan : layout.pans) {
             const auto alike =
                 std::count_if(layout.pans.begin(), layout.pans.end(), [&](const LaidPan& other) {
                     return other.width == pan.width && other.length == pan.length &&
                            other.kind == pan.kind;
                 });
-            csv += csv_row({layout.plane.name, std::int64_t{pan.number},
-                            pan.piece > 0 ? CsvCell(std::int64_t{pan.piece}) : CsvCell(""),
-                            cell(pan.from), cell(pan.width), cell(pan.length),
-                            word_of_pan(pan.kind), cell(pan.foot.first), cell(pan.foot.second),
-                            cell(pan.top.first), cell(pan.top.second),
-                            pan.blank ? cell(*pan.blank) : CsvCell(""), std::int64_t{alike}});
+            csv +=
+                csv_row({layout.plane.name, std::int64_t{pan.number},
+                         pan.piece > 0 ? CsvCell(std::int64_t{pan.piece}) : CsvCell(""),
+                         cell(pan.from), cell(pan.width), cell(pan.length), word_of_pan(pan.kind),
+                         cell(pan.foot.first), cell(pan.foot.second), cell(pan.top.first),
+                         cell(pan.top.second), pan.blank ? cell(*pan.blank) : CsvCell(""),
+                         std::int64_t{alike}, cell(pan.top_width)});
         }
     }
     return csv;

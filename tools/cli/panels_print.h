@@ -5,13 +5,19 @@
 #include <string>
 #include <vector>
 
+#include "engine/panels/panel_choices.h"
 #include "engine/panels/panel_layout.h"
 
 namespace hemline {
 
+struct PlanePrinted {
+    PanelJob job;
+    PanelLayout layout;
+    std::optional<PanelChoices> choices;
+};
+
 struct PanelsPrinted {
-    const PanelJob& job;
-    const std::vector<PanelLayout>& layouts;
+    std::vector<PlanePrinted> planes;
     std::optional<Length> miss;  ///< of a walk that does not close; then nothing is laid
     Marks marks;
 };
@@ -19,6 +25,6 @@ struct PanelsPrinted {
 void print_panels_json(const PanelsPrinted& printed);
 void print_panels_text(const PanelsPrinted& printed);
 /// A row a pan.
-std::string panels_csv(const std::vector<PanelLayout>& layouts, Marks marks);
+std::string panels_csv(const PanelsPrinted& printed);
 
 }  // namespace hemline

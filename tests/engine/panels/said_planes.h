@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <random>
+
 #include "engine/panels/panel_layout.h"
 #include "engine/roof/nearest.h"
 #include "tests/engine/body/said_sides.h"
@@ -58,6 +60,11 @@ inline std::vector<RoofBody> dormer_roof(double long_inches, double along_inches
           said_side("G", SideKind::open, 0), said_side("H", SideKind::eave, 0, "4/12")},
          RunsInto{"A", in_feet(along_inches / 12), in_feet(4), in_feet(4)}});
     return bodies;
+}
+
+/// The same everywhere, unlike the library's distributions.
+inline std::int64_t within(std::mt19937& random, std::int64_t least, std::int64_t most) {
+    return least + static_cast<std::int64_t>(random()) % (most - least + 1);
 }
 
 inline PanelLayout laid(const DeckPlane& plane, const PanelJob& job = usual_panel_job(),

@@ -3,18 +3,12 @@
 
 #include <doctest/doctest.h>
 
-#include <random>
-
 #include "tests/engine/panels/said_planes.h"
 
 using namespace hemline;
 using namespace hemline::test;
 
 namespace {
-
-std::int64_t within(std::mt19937& random, std::int64_t least, std::int64_t most) {
-    return least + static_cast<std::int64_t>(random()) % (most - least + 1);
-}
 
 /// A rectangle of that width, gables at both sides.
 SeamFrame between_gables(Length wide) {

@@ -79,11 +79,17 @@ void put_in_line(DeckPlane& deck) {
         last = whole - last < same_place_nm ? last : whole;
         *x = last;
     }
+    deck.origin = deck.origin + deck.along * begin;
     deck.left = *all.front();
     deck.right = *all.back();
 }
 
 }  // namespace
+
+PlanVector in_plan(const DeckPlane& plane, PlanVector on_deck) {
+    const PlanVector up{-plane.along.y, plane.along.x};
+    return plane.origin + plane.along * on_deck.x + up * (on_deck.y / plane.stretch);
+}
 
 DeckPlane deck_plane(const Roof& roof, std::span<const RoofBody> bodies, const BodyPlane& plane) {
     const BodySide& side = *sides_of(bodies)[plane.side];
@@ -94,6 +100,9 @@ DeckPlane deck_plane(const Roof& roof, std::span<const RoofBody> bodies, const B
                          1 / std::cos(radians_of(degrees_of(*side.pitch)))};
     DeckPlane deck;
     deck.name = side.id;
+    deck.origin = on_deck.origin;
+    deck.along = on_deck.along;
+    deck.stretch = on_deck.stretch;
     for (const auto& walk : plane.pieces) {
         add_bounds(deck, roof, plane, walk, on_deck);
     }

@@ -41,9 +41,14 @@ struct DeckPlane {
     std::vector<DeckBound> bounds;  ///< of all its pieces and holes
     double left = 0, right = 0;     ///< the least x and the most
     double top = 0;                 ///< the most y
+    PlanVector origin, along;       ///< in the roof's plan: where x and y are 0, and x's way
+    double stretch = 1;             ///< 1/cos θ
     Length lean;  ///< as read: gables and walls up the slope lean so far to the right at the top
     Length top_rise;  ///< as read: the top rises so much from left to right
 };
+
+/// Where a place on the deck lies in the roof's plan.
+PlanVector in_plan(const DeckPlane& plane, PlanVector on_deck);
 
 /// The plane as `roof` has it, out of those bodies.
 DeckPlane deck_plane(const Roof& roof, std::span<const RoofBody> bodies, const BodyPlane& plane);

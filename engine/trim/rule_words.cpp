@@ -126,7 +126,7 @@ Text spoken_rule(std::string_view key) {
     if (const std::string edge = of_edge("bearing."); !edge.empty()) {
         return say("which way {1} runs, left to right", edge);
     }
-    if (const std::string panels = of_edge("shift."); !panels.empty()) {
+    if (const std::string panels = of_edge("seams."); !panels.empty()) {
         return say("how far the seams of {1} are moved", panels);
     }
     const std::string edge = of_edge("first.");

@@ -12,7 +12,7 @@ namespace {
 
 /// More edges than any roof has; a record that names more is wrong.
 constexpr std::size_t edges_named_most = 400;
-constexpr std::string_view bearing_of = "bearing.", first_of = "first.", shift_of = "shift.";
+constexpr std::string_view bearing_of = "bearing.", first_of = "first.", seams_of = "seams.";
 
 std::string* metal_named(Site& site, std::string_view key) {
     return key == "panel_metal"    ? &site.panel_metal
@@ -62,20 +62,24 @@ SiteSet put(std::map<std::string, Value, std::less<>>& by_edge, std::string_view
     return {};
 }
 
-/// "right 2 in", "left 3/4 in": to the right is more.
-Result<std::optional<Length>> parse_shift(std::string_view value) {
+constexpr std::string_view one_more = ", one more";
+
+/// As print_seams() writes it.
+Result<std::optional<SeamsChosen>> parse_seams(std::string_view value) {
     if (value.empty()) {
-        return std::optional<Length>();
+        return std::optional<SeamsChosen>();
     }
-    const std::size_t space = value.find(' ');
-    const std::optional<Side> side = side_of(value.substr(0, space));
+    const std::size_t end = value.find(one_more);
+    const std::string_view moved = value.substr(0, end);
+    const std::size_t space = moved.find(' ');
+    const std::optional<Side> side = side_of(moved.substr(0, space));
     const Result<Length> by =
-        parse_length(space == value.npos ? std::string_view() : value.substr(space + 1));
-    if (!side || !by) {
+        parse_length(space == moved.npos ? std::string_view() : moved.substr(space + 1));
+    if (!side || !by || (end != value.npos && value.substr(end) != one_more)) {
         return Problem{say("{1} does not say how far seams are moved.", quoted(std::string(value))),
                        say("Write it as \"right 2 in\".")};
     }
-    return std::optional(*side == Side::left ? -*by : *by);
+    return std::optional(SeamsChosen{*side == Side::left ? -*by : *by, end != value.npos});
 }
 
 SiteSet set_of_edge(Site& site, std::string_view key, std::string_view value) {
@@ -91,19 +95,19 @@ SiteSet set_of_edge(Site& site, std::string_view key, std::string_view value) {
         }
         return put(site.firsts, key.substr(first_of.size()), side);
     }
-    if (key.substr(0, shift_of.size()) == shift_of && key.size() > shift_of.size()) {
-        const Result<std::optional<Length>> shift = parse_shift(value);
-        return shift ? put(site.seam_shifts, key.substr(shift_of.size()), *shift)
-                     : SiteSet{true, shift.problem()};
+    if (key.substr(0, seams_of.size()) == seams_of && key.size() > seams_of.size()) {
+        const Result<std::optional<SeamsChosen>> seams = parse_seams(value);
+        return seams ? put(site.seams, key.substr(seams_of.size()), *seams)
+                     : SiteSet{true, seams.problem()};
     }
     return {false, {}};
 }
 
 }  // namespace
 
-std::string print_shift(Length shift) {
-    return std::string(word_of(shift < Length() ? Side::left : Side::right)) + ' ' +
-           print_length(shift < Length() ? -shift : shift);
+std::string print_seams(const SeamsChosen& seams) {
+    return std::string(word_of(seams.shift < Length() ? Side::left : Side::right)) + ' ' +
+           print_length(absolute(seams.shift)) + std::string(seams.one_more ? one_more : "");
 }
 
 SiteSet set_site(Site& site, std::string_view key, std::string_view value) {
@@ -171,9 +175,9 @@ std::string site_value(const Site& site, std::string_view key) {
         const auto known = site.firsts.find(key.substr(first_of.size()));
         return known == site.firsts.end() ? "" : std::string(word_of(known->second));
     }
-    if (key.substr(0, shift_of.size()) == shift_of) {
-        const auto known = site.seam_shifts.find(key.substr(shift_of.size()));
-        return known == site.seam_shifts.end() ? "" : print_shift(known->second);
+    if (key.substr(0, seams_of.size()) == seams_of) {
+        const auto known = site.seams.find(key.substr(seams_of.size()));
+        return known == site.seams.end() ? "" : print_seams(known->second);
     }
     return "";
 }

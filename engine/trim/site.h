@@ -19,6 +19,14 @@ enum class Held : std::uint8_t {
     at_one_point,  ///< the whole stick moves
 };
 
+/// Where the crew wants the seams of a plane.
+struct SeamsChosen {
+    Length shift;           ///< of all, to the right
+    bool one_more = false;  ///< a pan more than there need be
+
+    bool operator==(const SeamsChosen&) const = default;
+};
+
 struct Site {
     /// In the crew's words; empty: not said.
     std::string panel_metal, trim_metal, gutter_metal, screw_metal;
@@ -32,8 +40,7 @@ struct Site {
     /// somebody said it and the wind must not.
     std::map<std::string, Angle, std::less<>> bearings;
     std::map<std::string, Side, std::less<>> firsts;
-    /// By the panels of a plane: how far all their seams are moved to the right.
-    std::map<std::string, Length, std::less<>> seam_shifts;
+    std::map<std::string, SeamsChosen, std::less<>> seams;  ///< by the panels of a plane
 
     bool operator==(const Site&) const = default;
 };
@@ -42,8 +49,8 @@ struct Site {
 /// such key.
 std::string site_value(const Site& site, std::string_view key);
 
-/// "right 2 in": seams moved, to the right where it is more than nothing.
-std::string print_shift(Length shift);
+/// "right 2 in", "left 2 in, one more".
+std::string print_seams(const SeamsChosen& seams);
 
 /// The metals a crew chooses from, in these words (metal_family() reads them).
 inline constexpr const char* metals_offered[] = {phrase("galvanized steel"),

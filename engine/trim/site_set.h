@@ -10,7 +10,7 @@
 namespace hemline {
 
 /// Sets a rule of the site: "panel_metal", "treated_wood", "trim_held", "metal_now",
-/// "metal_coldest", "metal_hottest", "wind_from", "bearing.A", "first.A", "shift.N" ("right 2 in");
+/// "metal_coldest", "metal_hottest", "wind_from", "bearing.A", "first.A", "seams.N" ("right 2 in");
 /// an empty value takes back what was said.
 /// Nullopt: there is no such key. The problem inside: the value cannot be right; empty: it is set.
 struct SiteSet {

@@ -66,6 +66,7 @@ std::vector<PlaneOnJob> planes_on(const Job& job, std::span<const BodyOnJob> bod
             one.eave = side.edges.empty() ? side.id : side.edges.front();
             one.panels = item_at(job, one.place);
             one.deck = deck_plane(roof, said, plane);
+            one.deck.name = one.eave;
             all.push_back(std::move(one));
         }
     }
@@ -91,6 +92,9 @@ PanelJob panel_job_on(const Job& job, std::string_view panels) {
     PanelJob said = usual_panel_job();
     said.practice = job.practice;
     const Site& site = job.practice.site;
+    if (const auto chosen = site.seams.find(panels); chosen != site.seams.end()) {
+        said.chosen = ChosenSeams{chosen->second.shift, chosen->second.one_more};
+    }
     std::optional<Temperature> now = site.metal_now;
     const EdgeWork* const work = job.find(panels);
     if (const Answer* const own = work == nullptr ? nullptr : answered(*work, warmth_step)) {
@@ -120,28 +124,82 @@ std::vector<Penetration> penetrations_on(const Job& job, const PlaneOnJob& plane
     return through;
 }
 
+std::vector<SeamInPlan> seams_in_plan(const PanelLayout& layout) {
+    std::vector<SeamInPlan> all;
+    for (const LaidPan& pan : layout.pans) {
+        const DeckPart& last = pan.flat.back();
+        if (pan.from + pan.width < layout.frame.right.at) {
+            all.push_back({in_plan(layout.plane, {last.x2, last.foot2}),
+                           in_plan(layout.plane, {last.x2, last.top2})});
+        }
+    }
+    return all;
+}
+
+PlaneReadings plane_readings_on(const Job& job, std::string_view panels) {
+    const EdgeWork* const work = job.find(panels);
+    const auto read = [&](std::string_view step) {
+        const Answer* const answer = work == nullptr ? nullptr : answered(*work, step);
+        return answer == nullptr ? std::nullopt : std::optional(answer->length);
+    };
+    return {read(left_slope_step), read(right_slope_step), read(rising_step), read(falling_step)};
+}
+
 void plan_panels(Plan& plan, const Job& job, std::span<const BodyOnJob> bodies) {
-    for (const PlaneOnJob& plane : planes_on(job, bodies)) {
+    std::vector<PlaneAsked> asked;
+    std::vector<std::string> items;
+    for (PlaneOnJob& plane : planes_on(job, bodies)) {
         if (plane.panels.empty()) {
             continue;
         }
-        const PanelJob said = panel_job_on(job, plane.panels);
+        PlaneAsked one{{}, panel_job_on(job, plane.panels), penetrations_on(job, plane)};
         const EdgeWork* const eave = job.find(plane.eave);
-        const SeamFrame frame = seam_frame(plane.deck, said.practice.seam_spacing, said.side_gap);
-        PlannedPanels panels{plane.eave, eave == nullptr ? Side::left : eave->edge.first,
-                             frame.left.square && frame.right.square, nullptr};
-        const Result<PanelLayout> layout =
-            lay_panels(plane.deck, said, penetrations_on(job, plane));
-        if (layout) {
-            for (const PanelDoubt& doubt : layout->doubts) {
-                add_problem(plan, plane.panels, doubt.problem, Severity::measure_again);
-            }
-            panels.layout = std::make_shared<const PanelLayout>(*layout);
-        } else {
-            add_problem(plan, plane.panels, layout.problem(), Severity::problem);
+        const SeamFrame frame =
+            seam_frame(plane.deck, one.job.practice.seam_spacing, one.job.side_gap);
+        plan.panels[plane.panels] = {plane.eave, eave == nullptr ? Side::left : eave->edge.first,
+                                     frame.left.square && frame.right.square, nullptr};
+        const Result<ReadPlane> read =
+            read_plane(plane.deck, plane_readings_on(job, plane.panels), job.practice.tape);
+        const Result<PanEnds> ends = ends_on(plane.deck, one.job);
+        const std::optional<Problem> narrow = no_pans(one.job);
+        if (!read || !ends || narrow) {
+            add_problem(plan, plane.panels,
+                        !read   ? read.problem()
+                        : !ends ? ends.problem()
+                                : *narrow,
+                        Severity::problem);
+            continue;
         }
-        plan.panels.emplace(plane.panels, std::move(panels));
+        for (const Problem& doubt : read->doubts) {
+            add_problem(plan, plane.panels, doubt, Severity::measure_again);
+        }
+        one.plane = read->plane;
+        asked.push_back(std::move(one));
+        items.push_back(plane.panels);
     }
+    const Result<std::vector<PanelLayout>> laid = lay_roof(asked);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!laid) {
+            add_problem(plan, items[i], laid.problem(), Severity::problem);
+            continue;
+        }
+        for (const PanelDoubt& doubt : (*laid)[i].doubts) {
+            add_problem(plan, items[i], doubt.problem, Severity::measure_again);
+        }
+        plan.panels[items[i]].layout = std::make_shared<const PanelLayout>((*laid)[i]);
+    }
+}
+
+std::optional<PlaneAsked> plane_asked(const Job& job, std::span<const BodyOnJob> bodies,
+                                      std::string_view panels) {
+    for (PlaneOnJob& plane : planes_on(job, bodies)) {
+        const Result<ReadPlane> read =
+            read_plane(plane.deck, plane_readings_on(job, panels), job.practice.tape);
+        if (plane.panels == panels && read) {
+            return PlaneAsked{read->plane, panel_job_on(job, panels), penetrations_on(job, plane)};
+        }
+    }
+    return {};
 }
 
 }  // namespace hemline

@@ -4,15 +4,19 @@
 //   walk ──▶ roof ──▶ planes ──▶ an item each ──▶ layout ──▶ steps, closures, marks
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "engine/panels/panel_layout.h"
+#include "engine/panels/plane_readings.h"
+#include "engine/panels/roof_panels.h"
 #include "engine/work/roof_body.h"
 
 namespace hemline {
+
+struct Plan;
 
 /// Ids of the steps that read a plane's two slope lengths and diagonals, and how warm its metal is
 /// in whole degrees Fahrenheit.
@@ -40,6 +44,18 @@ std::vector<Fact> lacking_panels(const Job& job, std::span<const BodyOnJob> bodi
 PanelJob panel_job_on(const Job& job, std::string_view panels);
 /// What goes through the plane, as far as it is measured.
 std::vector<Penetration> penetrations_on(const Job& job, const PlaneOnJob& plane);
+
+PlaneReadings plane_readings_on(const Job& job, std::string_view panels);
+/// What the layout of that item is made from; none: its plane is not worked out, or its readings
+/// make no plane.
+std::optional<PlaneAsked> plane_asked(const Job& job, std::span<const BodyOnJob> bodies,
+                                      std::string_view panels);
+
+/// A seam, or a stretch of one beside a dormer, in the roof's plan.
+struct SeamInPlan {
+    PlanVector from, to;
+};
+std::vector<SeamInPlan> seams_in_plan(const PanelLayout& layout);
 
 /// Lays the panels of each item. What cannot be laid, or is doubted, is a problem of the plan.
 void plan_panels(Plan& plan, const Job& job, std::span<const BodyOnJob> bodies);

@@ -82,6 +82,13 @@ Wished draw_folded(Ui& ui, const State& state, Drafts& drafts);
 /// The trim's cross-section: touch a leg or bend and key in a new value.
 Wished draw_section(Ui& ui, const State& state, Drafts& drafts);
 
+/// The panels of a plane, drawn true.
+Wished draw_panels(Ui& ui, const State& state, Drafts& drafts);
+/// The layouts of its seams that are worth choosing.
+Wished draw_seams(Ui& ui, const State& state, Drafts& drafts);
+/// A pan that is cut: both its sides, at foot and top. where.piece: its number.
+Wished draw_cut_pan(Ui& ui, const State& state, Drafts& drafts);
+
 /// Which keys a keyboard has here, in place of the screen; true once it is put away.
 bool draw_keys(Ui& ui, const State& state);
 
@@ -131,6 +138,9 @@ constexpr auto screens = std::to_array<ScreenDrawn>({
     {Screen::walk, draw_walk},
     {Screen::shape, draw_shape},
     {Screen::end_cap, draw_end_cap},
+    {Screen::panels, draw_panels},
+    {Screen::seams, draw_seams},
+    {Screen::cut_pan, draw_cut_pan},
 });
 
 constexpr bool in_order() {

@@ -6,6 +6,7 @@
 #include "field/state/carrying_draft.h"
 #include "field/state/device_draft.h"
 #include "field/state/edges_draft.h"
+#include "field/state/panels_draft.h"
 #include "field/state/people_draft.h"
 #include "field/state/reading_draft.h"
 #include "field/state/roof_draft.h"
@@ -26,6 +27,7 @@ struct Drafts : ReadingDrafts,
                 RulesDrafts,
                 PeopleDrafts,
                 CarryingDrafts,
+                PanelsDrafts,
                 DeviceDrafts {};
 
 }  // namespace hemline

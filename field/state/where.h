@@ -49,6 +49,9 @@ enum class Screen {
     walk,        ///< round a roof, side by side
     shape,       ///< a walk begun from one of the usual roofs
     end_cap,     ///< what closes an open end: plate, lips, cuts
+    panels,      ///< of a plane: pans, lengths to order, what is doubted
+    seams,       ///< of a plane: the layouts worth choosing
+    cut_pan,     ///< how a pan is cut at both its sides
 };
 
 struct Where {

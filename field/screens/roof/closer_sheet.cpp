@@ -53,6 +53,10 @@ RoofSheet enlarged(const RoofSheet& whole, const Enlarging& enlarging) {
         for (std::vector<ImVec2>& piece : plane.pieces) {
             std::transform(piece.begin(), piece.end(), piece.begin(), placed);
         }
+        for (auto& [from, to] : plane.seams) {
+            from = placed(from);
+            to = placed(to);
+        }
     }
     for (SheetGap& gap : sheet.gaps) {
         gap = {placed(gap.from), placed(gap.to)};

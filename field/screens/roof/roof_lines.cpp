@@ -11,6 +11,7 @@ namespace hemline {
 
 namespace {
 
+constexpr float seam_darker = 0.1F, seam_mm = 0.2F;
 constexpr float tone_least = 0.015F, tone_most = 0.075F;  // of ink: words on it stay legible
 
 constexpr float wall_mm = 1.8F, hatch_step_mm = 2.2F;
@@ -151,6 +152,9 @@ void draw_planes(const Ui& ui, const RoofSheet& sheet) {
         const float part = tone_least + (tone_most - tone_least) * (light + 1) / 2;
         for (const std::vector<ImVec2>& piece : plane.pieces) {
             fill_shape(ui, piece, mixed(p.paper, p.ink, part));
+        }
+        for (const auto& [from, to] : plane.seams) {
+            ui.ink()->AddLine(from, to, mixed(p.paper, p.ink, part + seam_darker), ui.mm(seam_mm));
         }
     }
 }

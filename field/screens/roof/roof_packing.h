@@ -17,6 +17,7 @@ struct PackedLine {
 };
 struct PlanPlane {
     std::vector<std::vector<PlanVector>> pieces, holes;
+    std::vector<std::pair<PlanVector, PlanVector>> seams;
     PlanVector falls;
     std::optional<Slope> pitch;
 };

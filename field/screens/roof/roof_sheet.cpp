@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "engine/roof/edge_shape.h"
+#include "engine/work/plane_panels.h"
 #include "field/screens/roof/roof_packing.h"
 #include "field/state/edge_view.h"
 
@@ -114,6 +115,19 @@ std::vector<BodyPlane> planes_upward(const BodyOnJob& roof) {
     return planes;
 }
 
+/// Of the panels that lie on it.
+void add_seams(const State& state, const BodyOnJob& body, const BodyPlane& plane, PlanPlane& made) {
+    const std::vector<std::string>& eaves = body.walked[plane.side].edges;
+    for (const auto& [item, panels] : state.plan.panels) {
+        if (panels.layout == nullptr || eaves.empty() || panels.eave != eaves.front()) {
+            continue;
+        }
+        for (const SeamInPlan& seam : seams_in_plan(*panels.layout)) {
+            made.seams.emplace_back(seam.from, seam.to);
+        }
+    }
+}
+
 void add_worked(const State& state, const BodyOnJob& body, PlanRoof& roof) {
     for (const EdgeOnBody& edge : body.edges) {
         const std::optional<std::size_t> side = side_along(body, edge.worked);
@@ -140,6 +154,7 @@ void add_worked(const State& state, const BodyOnJob& body, PlanRoof& roof) {
         for (const std::vector<Space>& hole : plane.holes) {
             made.holes.push_back(in_plan(hole));
         }
+        add_seams(state, body, plane, made);
         roof.planes.push_back(std::move(made));
     }
 }
@@ -248,6 +263,9 @@ void put_on(const PlacedRoof& placed, RoofSheet& sheet) {
         }
         for (const auto& hole : plan.holes) {
             plane.holes.push_back(on_page(placed, hole));
+        }
+        for (const auto& [from, to] : plan.seams) {
+            plane.seams.emplace_back(placed.at(from), placed.at(to));
         }
         sheet.planes.push_back(std::move(plane));
     }

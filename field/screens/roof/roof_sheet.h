@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "field/state/state.h"
@@ -32,6 +33,7 @@ struct SheetLine {
 /// A plane in its pieces, each walked round.
 struct SheetPlane {
     std::vector<std::vector<ImVec2>> pieces, holes;
+    std::vector<std::pair<ImVec2, ImVec2>> seams;
     ImVec2 falls;  ///< of length 1
     std::optional<Slope> pitch;
 };

@@ -4,6 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "engine/work/plane_panels.h"
+
 namespace hemline {
 
 namespace {
@@ -16,7 +18,7 @@ struct Elsewhere {
 
 constexpr float way_mm = 11;
 constexpr std::size_t ways_in_row = 3;  // on most screens
-constexpr const char *missing = "lacking", *make_body = "make body";
+constexpr const char *missing = "lacking", *make_body = "make body", *panel_items = "lay panels";
 
 const BodyOnJob* with_missing_edges(const State& state) {
     for (const BodyOnJob& body : state.bodies) {
@@ -44,10 +46,20 @@ void add_ways_to_walk(const State& state, std::vector<Elsewhere>& ways) {
     }
 }
 
+/// The roof is worked out, and no plane of it has an item for its panels.
+bool is_without_panels(const State& state) {
+    return state.plan.panels.empty() &&
+           std::any_of(state.bodies.begin(), state.bodies.end(),
+                       [](const BodyOnJob& body) { return body.worked.has_value(); });
+}
+
 Wish wish_of(const State& state, const Elsewhere& way) {
     const Where roof{Screen::roof, {}};
     if (way.name == missing) {
         return KeepAll{lacking_edges(state.job, *with_missing_edges(state), state.catalogue), roof};
+    }
+    if (way.name == panel_items) {
+        return KeepAll{lacking_panels(state.job, state.bodies), roof};
     }
     if (way.name == make_body) {
         return KeepAll{facts_of_walk(state.job, *body_of_rows(state.job), {}, state.catalogue),
@@ -66,6 +78,9 @@ std::vector<Elsewhere> ways_from(const State& state) {
     const std::size_t ways_to_walk = ways.size() - before;
     if (state.way == Way::tick_off) {
         ways.push_back({"day", say("Day sheet"), Screen::day});
+    }
+    if (is_without_panels(state)) {
+        ways.push_back({panel_items, say("Lay out the panels"), Screen::roof});
     }
     if (!state.plan.runs.empty()) {
         ways.push_back({"sticks", say("Sticks"), Screen::sticks});

@@ -4,7 +4,13 @@
 
 namespace hemline {
 
-std::optional<OtherCard> other_card(const Step& step) {
+std::optional<OtherCard> other_card(const Edge& edge, const Step& step) {
+    if (step.rule->each == Each::cut_pan) {
+        return OtherCard{"pan", say("Its drawing"), Screen::cut_pan, step.piece};
+    }
+    if (edge.kind == EdgeKind::panels) {
+        return OtherCard{"plane", say("The plane"), Screen::panels};
+    }
     const std::vector<Only>& only = step.rule->only;
     const bool strip = std::find(only.begin(), only.end(), Only::strip) != only.end();
     if (strip && step.rule->asks == Asks::done) {

@@ -1,4 +1,5 @@
-// The card of other metal than the run's pieces that a step is about: its strip, an end cap.
+// The card of other metal than the run's pieces that a step is about: its strip, an end cap, a pan
+// or its whole plane.
 #pragma once
 
 #include <optional>
@@ -13,9 +14,10 @@ struct OtherCard {
     std::string target;
     Text words;
     Screen screen;
+    int piece = 0;  ///< of panels a pan
 };
 
 /// None where the step is about the run's own metal.
-std::optional<OtherCard> other_card(const Step& step);
+std::optional<OtherCard> other_card(const Edge& edge, const Step& step);
 
 }  // namespace hemline

@@ -278,7 +278,7 @@ Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
         !keys_stand_aside(ui, keys)) {
         actions.push_back({"not safe", say("Not safe")});
     }
-    const std::optional<OtherCard> other = other_card(step);
+    const std::optional<OtherCard> other = other_card(work->edge, step);
     if (other) {
         actions.push_back({other->target, other->words});
     }
@@ -302,7 +302,7 @@ Wished draw_steps(Ui& ui, const State& state, Drafts& drafts) {
     } else if (frame.tapped == "run") {
         wish = Go{{Screen::run, work->edge.id}};
     } else if (other && frame.tapped == other->target) {
-        wish = Go{at(state.where, other->screen)};
+        wish = Go{{other->screen, work->edge.id, state.where.role, other->piece}};
     } else if (frame.tapped == "not safe") {
         wish = Go{{Screen::gate, work->edge.id}};
     } else if (!frame.tapped.empty()) {

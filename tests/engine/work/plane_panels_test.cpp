@@ -120,7 +120,7 @@ TEST_CASE("Laid from the right, pans come in the other order and seams are read 
     CHECK(fifth.length_least == inches(80) - sixteenths(2));
 }
 
-TEST_CASE("A hip plane has a step for each pan that is cut, and none for slopes at its sides") {
+TEST_CASE("A hip plane has a step for each pan that is cut, and reads one slope") {
     const PanelsTold told(SideKind::eave);
     const std::vector<Step> steps = told.steps(told.on("A"));
     const auto count = [&](const char* id) {
@@ -129,7 +129,8 @@ TEST_CASE("A hip plane has a step for each pan that is cut, and none for slopes 
     };
     // Hips at 45° in plan run in 15 ft: over 180 in of eave, so over 12 pans of 16 in at each end.
     CHECK(count("cut_pan") == 24);
-    CHECK(count("left_slope") == 0);
+    CHECK(count("left_slope") == 1);  // square to the eave
+    CHECK(count("right_slope") == 0);
 }
 
 TEST_CASE("How warm the metal is, as answered on a plane, sets the gap of that plane alone") {
@@ -183,6 +184,42 @@ TEST_CASE("A ridge counts its closures from the pans of both planes, and waits f
     CHECK(fitting_waits_for(*done.find(item), done, trims_read()).empty());
     CHECK(fitting_waits_for(*told.job.find(item), told.job, trims_read()) ==
           "Finish eave A first: the panels lie on it.");
+}
+
+TEST_CASE("What is read of a plane puts its panels right") {
+    // 2 in less at the right: over 40 ft the top falls, and pans are cut on the slant there.
+    PanelsTold told(SideKind::gable);
+    const std::string item = told.on("A");
+    const auto read = [&](std::string_view step, Length length) {
+        StepAnswered said{item, std::string(step)};
+        said.kind = AnswerKind::length;
+        said.length = length;
+        told.tell(said);
+    };
+    const Length before = told.plan().panels.at(item).layout->pans.back().length;
+    read(left_slope_step, inches(201) + sixteenths(4));
+    read(right_slope_step, inches(199) + sixteenths(4));
+    const Plan plan = told.plan();
+    const PanelLayout& layout = *plan.panels.at(item).layout;
+    CHECK(layout.pans.front().kind == PanKind::cut);
+    CHECK(before - layout.pans.back().exact > inches(1));
+    CHECK(std::any_of(plan.problems.begin(), plan.problems.end(),
+                      [&](const PlanProblem& problem) { return problem.edge == item; }));
+}
+
+TEST_CASE("Seams lie as the crew chose") {
+    PanelsTold told(SideKind::gable);
+    const std::string item = told.on("A");
+    told.tell(RuleSet{"seams." + item, "left 1/4 in"});
+    CHECK(told.plan().panels.at(item).layout->shift == -sixteenths(4));
+    told.tell(RuleSet{"seams." + item, "right 1/8 in, one more"});
+    const Plan plan = told.plan();
+    CHECK(plan.panels.at(item).layout->one_more);
+    CHECK(plan.panels.at(item).layout->pans.size() == 31);
+    told.tell(RuleSet{"seams." + item, ""});
+    CHECK(told.plan().panels.at(item).layout->shift == Length());
+    CHECK_FALSE(with_rule({}, "seams." + item, "up 1 in").ok());
+    CHECK_FALSE(with_rule({}, "seams." + item, "left 1 in, two more").ok());
 }
 
 TEST_CASE("A pipe that is measured on a plane keeps seams off") {

@@ -77,8 +77,8 @@ std::size_t check_planes(const std::vector<RoofBody>& bodies, const Roof& roof) 
     std::size_t pans = 0;
     for (const BodyPlane& plane : roof.planes) {
         const DeckPlane deck = deck_plane(roof, bodies, plane);
-        PanelJob job = usual_panel_job();
-        job.side_gap = Length();
+        PanelJob job;
+        job.practice.side_gap = Length();
         const PanelLayout layout = laid(deck, job);
         const BoostPolygons flat = flat_plane(roof, bodies, plane);
         const double begins = eave_begins(roof, plane, deck);

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "engine/panels/panel_rules.h"
 #include "engine/roof/nearest.h"
 #include "engine/trim/practice.h"
 
@@ -19,7 +18,7 @@ void add_penetration(std::vector<KeepOff>& all, const Penetration& through,
         return;
     }
     for (const Length wall : {through.x - half, through.x + half}) {
-        all.push_back({say("the curb's side at {1}", wall), wall, panel_rule::seam_off});
+        all.push_back({say("the curb's side at {1}", wall), wall, practice.seam_off});
     }
 }
 
@@ -45,7 +44,7 @@ std::vector<KeepOff> keep_offs(const DeckPlane& plane, const std::vector<Penetra
         if (!bound.kind || x == plane.left || x == plane.right) {
             continue;
         }
-        const Length at = nearest_nm(x), off = panel_rule::seam_off;
+        const Length at = nearest_nm(x), off = practice.seam_off;
         if (bound.is_upright()) {
             add_once(all, {say("the wall line {1}", bound.edge), at, off});
         } else if (*bound.kind == EdgeKind::valley) {

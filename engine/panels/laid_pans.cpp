@@ -4,7 +4,6 @@
 #include <cmath>
 #include <limits>
 
-#include "engine/panels/panel_rules.h"
 #include "engine/roof/nearest.h"
 
 namespace hemline {
@@ -61,12 +60,7 @@ std::vector<Upright> uprights_at(std::span<const LaidPan> pans, double x, double
 }
 
 /// A length to order: what rounding to the nanometer has added does not count.
-Length to_order(Length exact) { return round_up_to(exact - nanometres(1), panel_rule::order_grid); }
-
-std::int64_t clips_on(Length stretch) {
-    const Length between = stretch - panel_rule::clip_end * 2;
-    return between <= Length() ? 1 : parts_to_cover(between, panel_rule::clip_spacing) + 1;
-}
+Length to_order(Length exact, Length grid) { return round_up_to(exact - nanometres(1), grid); }
 
 }  // namespace
 
@@ -91,7 +85,7 @@ std::vector<LaidPan> laid_pans(const DeckPlane& plane, const SeamFrame& frame,
             pan.top_width = pan.width + wider;
             pan.flat = pieces[piece];
             pan.exact = metal_of(plane, pan.flat, ends);
-            pan.length = to_order(pan.exact);
+            pan.length = to_order(pan.exact, ends.order_grid);
             pan.foot = foot_of(pan.flat);
             pan.top = top_of(pan.flat);
             pan.kind = is_cut(pan.flat, x1, x2) ? PanKind::cut
@@ -108,24 +102,27 @@ std::vector<LaidPan> laid_pans(const DeckPlane& plane, const SeamFrame& frame,
     return pans;
 }
 
-std::vector<LaidSeam> laid_seams(std::span<const Length> seams, std::span<const LaidPan> pans) {
+std::vector<LaidSeam> laid_seams(const DeckPlane& plane, std::span<const Length> seams,
+                                 std::span<const LaidPan> pans, const ClipRules& rules) {
     std::vector<LaidSeam> laid;
     for (const Length at : seams) {
-        const double x = static_cast<double>(at.nm());
-        LaidSeam seam{at, {}, 0};
+        const double x = nm_of(at);
+        LaidSeam seam{at, {}, {}};
         for (const Upright& left :
              uprights_at(pans, x, &DeckPart::x2, &DeckPart::foot2, &DeckPart::top2)) {
             for (const Upright& right :
                  uprights_at(pans, x, &DeckPart::x1, &DeckPart::foot1, &DeckPart::top1)) {
-                const double stretch =
-                    std::min(left.top, right.top) - std::max(left.foot, right.foot);
-                if (stretch > same_place_nm) {
-                    seam.length += nearest_nm(stretch);
-                    seam.clips += clips_on(nearest_nm(stretch));
+                const double foot = std::max(left.foot, right.foot);
+                const double top = std::min(left.top, right.top);
+                if (top - foot > same_place_nm) {
+                    seam.length += nearest_nm(top - foot);
+                    const auto clips = clips_on(plane, {x, foot, top}, rules);
+                    seam.clips.insert(seam.clips.end(), clips.begin(), clips.end());
                 }
             }
         }
-        laid.push_back(seam);
+        std::sort(seam.clips.begin(), seam.clips.end());
+        laid.push_back(std::move(seam));
     }
     return laid;
 }

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "engine/panels/clips.h"
 #include "engine/panels/deck_pieces.h"
 #include "engine/panels/pan_ends.h"
 #include "engine/panels/seam_layout.h"
@@ -39,16 +40,15 @@ struct LaidPan {
 
 struct LaidSeam {
     Length at;
-    Length length;  ///< on the deck, of all its stretches
-    std::int64_t clips = 0;
+    Length length;              ///< on the deck, of all its stretches
+    std::vector<Length> clips;  ///< up the slope, as the deck has it
 };
 
 /// Of every pan, from the left; of one in pieces, from the foot.
 std::vector<LaidPan> laid_pans(const DeckPlane& plane, const SeamFrame& frame,
                                std::span<const Length> seams, const PanEnds& ends);
 
-/// Clips: 6 in from each end of a stretch, at most 24 in apart (common practice, no published
-/// source; at edges and corners of a roof in high wind nearer: the engineer or the maker says).
-std::vector<LaidSeam> laid_seams(std::span<const Length> seams, std::span<const LaidPan> pans);
+std::vector<LaidSeam> laid_seams(const DeckPlane& plane, std::span<const Length> seams,
+                                 std::span<const LaidPan> pans, const ClipRules& rules);
 
 }  // namespace hemline

@@ -54,7 +54,7 @@ Result<Movement> movement_of(const MovementAsked& asked) {
         movement.gap = panel_rule::pinned_gap;
         movement.hem = panel_rule::pinned_hem;
         movement.lip_least = movement.hem - movement.gap;
-        movement.lip = std::max(panel_rule::lip, movement.lip_least);
+        movement.lip = std::max(asked.lip, movement.lip_least);
         movement.top_room = bent(movement.grow + panel_rule::end_clear);
         movement.cover = bent(movement.shrink + panel_rule::cap_cover);
         return movement;
@@ -62,7 +62,7 @@ Result<Movement> movement_of(const MovementAsked& asked) {
     movement.gap = bent(movement.shrink + panel_rule::gap_clear);
     movement.hem = bent(movement.gap + movement.grow + panel_rule::hold);
     movement.lip_least = bent(movement.hem - movement.gap + movement.shrink);
-    movement.lip = std::max(panel_rule::lip, movement.lip_least);
+    movement.lip = std::max(asked.lip, movement.lip_least);
     if (movement.hem > panel_rule::hem_most) {
         movement.refused.push_back(
             {say("The hem would be {1} wide; more than {2} is not bent.", movement.hem,

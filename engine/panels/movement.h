@@ -27,6 +27,7 @@ struct MovementAsked {
     Length length;  ///< from the fixed line to the free end
     MetalTemperatures at;
     FixedLine fixed = FixedLine::ridge;
+    Length lip = Practice().panel_lip;  ///< to bend at least
 };
 
 /// Shrink and grow to the nearest nanometer; what is bent, up to 1/16 in.
@@ -35,14 +36,14 @@ struct Movement {
     Length gap;        ///< between the lip's edge and the hem's fold, to be left now
     Length hem;        ///< turned under the lip
     Length lip_least;  ///< takes the hem in the cold
-    Length lip;        ///< to bend: that, and never under 3/4 in
+    Length lip;        ///< to bend: that, and never under what is asked
     Length top_room;   ///< above the panel's upper end, at least: fixed at the eave
     Length cover;      ///< of cap or headwall leg past the closure, at least: fixed at the eave
     std::vector<Problem> refused;  ///< a hem that is not bent
 };
 
 /// Fixed at the ridge: gap = up(shrink + 1/16), hem = up(gap + grow + 3/8), lip = up(hem − gap +
-/// shrink), at least 3/4 in. Fixed at the eave: the foot stands still, gap 1/4 in, hem 1 in, lip
+/// shrink), at least as asked. Fixed at the eave: the foot stands still, gap 1/4 in, hem 1 in, lip
 /// 3/4 in. Common practice, no published source; expansion_of() for the metals. Problem: a metal
 /// that is not known, no length, temperatures in the wrong order.
 Result<Movement> movement_of(const MovementAsked& asked);

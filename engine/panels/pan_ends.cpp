@@ -36,7 +36,8 @@ Hooked hooked_in_valley(const PanEnds& ends, const DeckBound& valley) {
 
 double past_valley(const PanEnds& ends, const DeckBound& valley, double x) {
     const PlanVector place{x, valley.y_at(x)};
-    const Length open = half_open_valley(nearest_nm(length_of(valley.head() - place)));
+    const Length open =
+        half_open_valley(nearest_nm(length_of(valley.head() - place)), ends.valley_open);
     const Hooked hooked = hooked_in_valley(ends, valley);
     return along_slope(valley, hooked.gap + hooked.hem - open);
 }
@@ -66,18 +67,20 @@ double past_slant(const PanEnds& ends, const DeckBound& bound, double x) {
 
 }  // namespace
 
-PanEnds pan_ends(FixedLine fixed, const std::optional<Movement>& movement, Length side_gap,
-                 Length seam_height) {
-    PanEnds ends{fixed,
-                 movement,
-                 panel_rule::lip,
-                 panel_rule::pinned_gap,
-                 panel_rule::pinned_hem,
-                 panel_rule::top_back,
-                 {},
-                 side_gap,
-                 seam_height};
-    ends.turn_up = up(std::max(seam_height, panel_rule::turn_up_least));
+PanEnds pan_ends(const Practice& practice, const std::optional<Movement>& movement) {
+    const FixedLine fixed = fixed_line_of(practice);
+    PanEnds ends;
+    ends.fixed = fixed;
+    ends.movement = movement;
+    ends.lip = practice.panel_lip;
+    ends.gap = panel_rule::pinned_gap;
+    ends.hem = panel_rule::pinned_hem;
+    ends.top_back = panel_rule::top_back;
+    ends.turn_up = up(std::max(practice.seam_height, panel_rule::turn_up_least));
+    ends.side_gap = practice.side_gap;
+    ends.seam_height = practice.seam_height;
+    ends.valley_open = practice.valley_open;
+    ends.order_grid = practice.order_grid;
     if (movement && fixed == FixedLine::eave) {
         ends.top_back = std::max(ends.top_back, movement->top_room);
     } else if (movement) {
@@ -112,11 +115,9 @@ double past_top(const PanEnds& ends, const DeckBound& bound, double x) {
     }
 }
 
-Length half_open_valley(Length below_head) {
+Length half_open_valley(Length below_head, Length open) {
     const double feet_down = nm_of(below_head) / nm_of(feet(1));
-    return nearest_nm(
-        (nm_of(panel_rule::valley_open) + feet_down * nm_of(panel_rule::valley_wider_each_foot)) /
-        2);
+    return nearest_nm((nm_of(open) + feet_down * nm_of(panel_rule::valley_wider_each_foot)) / 2);
 }
 
 }  // namespace hemline

@@ -23,20 +23,21 @@ struct PanEnds {
     Length top_back;                   ///< the flat stops short of the top line by this
     Length turn_up;                    ///< of the top end
     Length side_gap, seam_height;
+    Length valley_open;  ///< width at a valley's head
+    Length order_grid;
 };
 
-/// Fixed at the eave: lip 3/4 in, gap 1/4 in, hem 1 in, and the flat stops 1 in short, or what it
-/// grows and 1/2 in more; at the ridge as movement_of() says.
-PanEnds pan_ends(FixedLine fixed, const std::optional<Movement>& movement, Length side_gap,
-                 Length seam_height);
+/// Fixed at the eave: lip as practice says (3/4 in), gap 1/4 in, hem 1 in, and the flat stops 1 in
+/// short, or what it grows and 1/2 in more; at the ridge as movement_of() says.
+PanEnds pan_ends(const Practice& practice, const std::optional<Movement>& movement);
 
 /// Past the line below, down the slope, in nanometers; below 0 the metal stops short of it.
 double past_foot(const PanEnds& ends, const DeckBound& bound, double x);
 /// Past the line above, up the slope.
 double past_top(const PanEnds& ends, const DeckBound& bound, double x);
 
-/// Half the open width of a valley, so far below its head: 4 in there, 1 in more each 8 ft (a
-/// historic federal rule, from memory).
-Length half_open_valley(Length below_head);
+/// Half the open width of a valley, so far below its head: at which it is `open`, 4 in by a
+/// historic federal rule, and 1 in more each 8 ft (from memory).
+Length half_open_valley(Length below_head, Length open);
 
 }  // namespace hemline

@@ -34,7 +34,7 @@ std::optional<SlantCut> slant_cut(std::span<const LaidPan> pans, std::size_t i) 
 
 /// What one length for both must have; none where their cuts do not lie together.
 std::optional<PanPair> pair_of(std::span<const LaidPan> pans, const SlantCut& a, const SlantCut& b,
-                               SeamLegs legs) {
+                               SeamLegs legs, Length order_grid) {
     const LaidPan &first = pans[a.pan], &second = pans[b.pan];
     const bool turned = a.at_top == b.at_top;
     if (first.width != second.width || std::abs(a.rise - b.rise) > same_place_nm ||
@@ -42,16 +42,15 @@ std::optional<PanPair> pair_of(std::span<const LaidPan> pans, const SlantCut& a,
         return {};
     }
     PanPair pair{a.pan, b.pan, turned, {}, {}};
-    pair.length =
-        round_up_to(first.exact + second.exact - nearest_nm(std::abs(a.rise)) - nanometres(2),
-                    panel_rule::order_grid);
+    pair.length = round_up_to(
+        first.exact + second.exact - nearest_nm(std::abs(a.rise)) - nanometres(2), order_grid);
     pair.saved = first.length + second.length - pair.length;
     return pair;
 }
 
 }  // namespace
 
-std::vector<PanPair> pan_pairs(std::span<const LaidPan> pans, SeamLegs legs) {
+std::vector<PanPair> pan_pairs(std::span<const LaidPan> pans, SeamLegs legs, Length order_grid) {
     std::vector<SlantCut> cuts;
     for (std::size_t i = 0; i < pans.size(); ++i) {
         if (const auto cut = slant_cut(pans, i)) {
@@ -61,7 +60,7 @@ std::vector<PanPair> pan_pairs(std::span<const LaidPan> pans, SeamLegs legs) {
     std::vector<Match> matches;
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         for (std::size_t k = i + 1; k < cuts.size(); ++k) {
-            const auto pair = pair_of(pans, cuts[i], cuts[k], legs);
+            const auto pair = pair_of(pans, cuts[i], cuts[k], legs, order_grid);
             if (pair && pair->saved > Length()) {
                 matches.push_back({i, k, pair->saved.nm()});
             }
@@ -71,7 +70,7 @@ std::vector<PanPair> pan_pairs(std::span<const LaidPan> pans, SeamLegs legs) {
     std::vector<PanPair> pairs;
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         if (mates[i] && *mates[i] > i) {
-            pairs.push_back(*pair_of(pans, cuts[i], cuts[*mates[i]], legs));
+            pairs.push_back(*pair_of(pans, cuts[i], cuts[*mates[i]], legs, order_grid));
         }
     }
     return pairs;

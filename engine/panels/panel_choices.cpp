@@ -9,12 +9,12 @@ namespace hemline {
 namespace {
 
 /// What is ordered, with every pair from its one length.
-Length metal_of_all(std::span<const LaidPan> pans, SeamLegs legs) {
+Length metal_of_all(std::span<const LaidPan> pans, SeamLegs legs, Length order_grid) {
     Length metal;
     for (const LaidPan& pan : pans) {
         metal += pan.length;
     }
-    for (const PanPair& pair : pan_pairs(pans, legs)) {
+    for (const PanPair& pair : pan_pairs(pans, legs, order_grid)) {
         metal -= pair.saved;
     }
     return metal;
@@ -96,7 +96,7 @@ class Choosing {
             }
         }
         choice.narrowest = narrowest_end(frame, layout->seams);
-        choice.metal = metal_of_all(pans, asked_.job.legs);
+        choice.metal = metal_of_all(pans, asked_.job.legs, ends_.order_grid);
         tried_.push_back(std::move(choice));
     }
 

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "engine/panels/panel_rules.h"
+#include "engine/roof/nearest.h"
+
 namespace hemline {
 
 namespace {
@@ -105,14 +108,63 @@ void doubt_pinning(const PanelLayout& layout, std::vector<PanelDoubt>& doubts) {
     }
 }
 
+/// Valleys that the plane's pans end in, each once.
+std::vector<DeckBound> valleys_under(const PanelLayout& layout) {
+    std::vector<DeckBound> valleys;
+    for (const LaidPan& pan : layout.pans) {
+        for (const DeckPart& part : pan.flat) {
+            const DeckBound& bound = layout.plane.bounds[part.foot];
+            const bool known =
+                std::any_of(valleys.begin(), valleys.end(),
+                            [&](const DeckBound& other) { return other.edge == bound.edge; });
+            if (bound.kind == EdgeKind::valley && !known) {
+                valleys.push_back(bound);
+            }
+        }
+    }
+    return valleys;
+}
+
+void doubt_valleys(const PanelLayout& layout, const PanelJob& job,
+                   std::vector<PanelDoubt>& doubts) {
+    for (const DeckBound& valley : valleys_under(layout)) {
+        const Length open = layout.ends.valley_open;
+        const Length at_head = half_open_valley(Length(), open);
+        const Length at_foot =
+            half_open_valley(nearest_nm(length_of(valley.to - valley.from)), open);
+        if (job.valley_leg && *job.valley_leg - at_foot < panel_rule::valley_leg_under) {
+            doubts.push_back(
+                {0,
+                 {say("At the foot of valley {1} its leg reaches {2} under the panels; {3} is "
+                      "asked.",
+                      Text(valley.edge), CloseLength{std::max(Length(), *job.valley_leg - at_foot)},
+                      panel_rule::valley_leg_under),
+                  say("Take a leg of {1} or more.",
+                      round_up_to(at_foot + panel_rule::valley_leg_under, sixteenths(4)))}});
+        }
+        if (job.strip == ValleyStrip::screwed && at_head < panel_rule::screwed_strip_off) {
+            doubts.push_back(
+                {0,
+                 {say("The screws of the strip in valley {1} would stand under {2} from its "
+                      "center.",
+                      Text(valley.edge), panel_rule::valley_screw_off),
+                  say("Rivet the strip to the valley's leg and seal it, or open the valley {1} "
+                      "at its head.",
+                      panel_rule::screwed_strip_off * 2)}});
+        }
+    }
+}
+
 }  // namespace
 
-std::vector<PanelDoubt> panel_doubts(const PanelLayout& layout, const SeamLayout& seams) {
+std::vector<PanelDoubt> panel_doubts(const PanelLayout& layout, const SeamLayout& seams,
+                                     const PanelJob& job) {
     std::vector<PanelDoubt> doubts;
     doubt_seams(layout, seams, doubts);
     doubt_widths(layout, doubts);
     doubt_top(layout, doubts);
     doubt_pinning(layout, doubts);
+    doubt_valleys(layout, job, doubts);
     return doubts;
 }
 

@@ -20,7 +20,8 @@ Result<std::optional<Movement>> movement_on(const DeckPlane& plane, const PanelJ
     }
     const std::string& said = job.practice.site.panel_metal;
     const MetalFamily metal = said.empty() ? MetalFamily::galvanized : metal_family(said);
-    const Result<Movement> movement = movement_of({metal, nearest_nm(plane.top), *job.at, fixed});
+    const Result<Movement> movement =
+        movement_of({metal, nearest_nm(plane.top), *job.at, fixed, job.practice.panel_lip});
     if (!movement) {
         return movement.problem();
     }
@@ -28,12 +29,6 @@ Result<std::optional<Movement>> movement_on(const DeckPlane& plane, const PanelJ
 }
 
 }  // namespace
-
-PanelJob usual_panel_job() {
-    PanelJob job;
-    job.side_gap = panel_rule::side_gap;
-    return job;
-}
 
 std::optional<Problem> no_pans(const PanelJob& job) {
     const Practice& practice = job.practice;
@@ -46,8 +41,9 @@ std::optional<Problem> no_pans(const PanelJob& job) {
 
 SeamTask seam_task(const PlaneAsked& asked) {
     const Practice& practice = asked.job.practice;
-    return {seam_frame(asked.plane, practice.seam_spacing, asked.job.side_gap),
-            keep_offs(asked.plane, asked.through, practice), asked.job.chosen};
+    return {
+        seam_frame(asked.plane, practice.seam_spacing, practice.side_gap, practice.end_pan_least),
+        keep_offs(asked.plane, asked.through, practice), asked.job.chosen};
 }
 
 Result<PanEnds> ends_on(const DeckPlane& plane, const PanelJob& job) {
@@ -55,7 +51,7 @@ Result<PanEnds> ends_on(const DeckPlane& plane, const PanelJob& job) {
     if (!movement) {
         return movement.problem();
     }
-    return pan_ends(fixed_line_of(job.practice), *movement, job.side_gap, job.practice.seam_height);
+    return pan_ends(job.practice, *movement);
 }
 
 Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams) {
@@ -67,14 +63,14 @@ Result<PanelLayout> lay_panels(const PlaneAsked& asked, const SeamLayout& seams)
     }
     PanelLayout layout;
     layout.plane = plane;
-    layout.frame = seam_frame(plane, practice.seam_spacing, job.side_gap);
+    layout.frame = seam_task(asked).frame;
     layout.ends = *ends;
     layout.shift = seams.shift;
     layout.pans = laid_pans(plane, layout.frame, seams.seams, layout.ends);
-    layout.seams = laid_seams(seams.seams, layout.pans);
+    layout.seams = laid_seams(plane, seams.seams, layout.pans, clip_rules(practice));
     layout.closures = pan_closures(plane, layout.pans, practice);
-    layout.pairs = pan_pairs(layout.pans, job.legs);
-    layout.doubts = panel_doubts(layout, seams);
+    layout.pairs = pan_pairs(layout.pans, job.legs, practice.order_grid);
+    layout.doubts = panel_doubts(layout, seams, job);
     return layout;
 }
 

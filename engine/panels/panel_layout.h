@@ -14,15 +14,18 @@
 
 namespace hemline {
 
+/// What holds the strip that the panels hook on in a valley.
+enum class ValleyStrip : std::uint8_t { unsaid, screwed, riveted };
+
 /// What is said of a plane, and mostly alike of all.
 struct PanelJob {
-    Practice practice;  ///< module, seam, metal, fixed line
-    Length side_gap;    ///< from a gable or wall to the turn-up
+    Practice practice;  ///< module, seam, metal, fixed line, clips
     std::optional<MetalTemperatures> at;
     SeamLegs legs = SeamLegs::of_two_kinds;
     std::optional<ChosenSeams> chosen;
+    std::optional<Length> valley_leg;  ///< of the valley's metal, from its center
+    ValleyStrip strip = ValleyStrip::unsaid;
 };
-PanelJob usual_panel_job();
 
 struct PlaneAsked {
     DeckPlane plane;

@@ -1,4 +1,4 @@
-// Figures of panel work that are not among the job's rules (assets/practice.csv) yet: all common
+// Figures of panel work that are not among the job's rules (assets/practice.csv): all common
 // practice, no published source, unless said.
 #pragma once
 
@@ -8,11 +8,7 @@ namespace hemline::panel_rule {
 
 /// Gaps, hems and lips are bent on this.
 constexpr Length bend_grid = sixteenths(1);
-/// Panels are ordered up to this.
-constexpr Length order_grid = sixteenths(4);
 
-/// What the panel's lower hem holds on: past the deck's edge.
-constexpr Length lip = sixteenths(12);
 /// Where the panel is pinned at the eave and its foot stands still.
 constexpr Length pinned_gap = sixteenths(4);
 constexpr Length pinned_hem = inches(1);
@@ -26,8 +22,6 @@ constexpr Length end_clear = sixteenths(8);
 /// The cap reaches so far past a closure that moves, beside what it shrinks.
 constexpr Length cap_cover = inches(2);
 
-/// From the gable's or wall's line to the turn-up of the last pan.
-constexpr Length side_gap = sixteenths(4);
 /// The flat of a pan stops short of the line at its top.
 constexpr Length top_back = inches(1);
 constexpr Length turn_up_least = inches(1);
@@ -37,21 +31,18 @@ constexpr Length hip_gap = inches(1);
 /// A cut that slants less over a pan is trimmed; no second pan comes from what falls off.
 constexpr Length slant_least = inches(1);
 
-/// A first or last pan is never narrower; below half a module it is said as a problem of looks.
-constexpr Length end_pan_least = inches(4);
-/// A seam keeps off a curb's or dormer's wall line, a valley's top, a hip's top that it does not
-/// lie on.
-constexpr Length seam_off = inches(2);
 /// Seams are shifted on this.
 constexpr Length shift_grid = sixteenths(1);
 
-/// On a seam: from its ends to the first clip and the last, and between clips.
-constexpr Length clip_end = inches(6);
-constexpr Length clip_spacing = inches(24);
+/// The leg of a valley's metal reaches so far under the panels.
+constexpr Length valley_leg_under = inches(6);
+/// Nearer to a valley's center the strip that holds the panels is not screwed: its screws would
+/// stand under 6 in from it.
+constexpr Length screwed_strip_off = sixteenths(72);
+constexpr Length valley_screw_off = inches(6);
 
-/// Open width of a valley at its head, and how much wider for each foot down: 4 in and 1 in in 8 ft
-/// (a historic federal rule, as TRADE practice repeats it).
-constexpr Length valley_open = inches(4);
+/// How much wider a valley opens for each foot down: 1 in in 8 ft (a historic federal rule, from
+/// memory).
 constexpr Length valley_wider_each_foot = sixteenths(2);
 
 }  // namespace hemline::panel_rule

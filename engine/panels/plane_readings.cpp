@@ -120,7 +120,7 @@ Result<ReadPlane> read_plane(const DeckPlane& plane, const PlaneReadings& read, 
         put_right(result.plane, slopes);
     }
     if (read.rising && read.falling) {
-        const SeamFrame frame = seam_frame(plane, inches(1), Length());
+        const SeamFrame frame = seam_frame(plane, inches(1), Length(), Length());
         if (!frame.left.square || !frame.right.square) {
             return Problem{say("Diagonals are read between two gables or walls; this plane has "
                                "a hip or valley at its side."),

@@ -117,10 +117,11 @@ void widen(std::optional<LevelLine>& line, const DeckBound& bound) {
 
 }  // namespace
 
-SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap) {
+SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap, Length end_least) {
     SeamFrame frame;
     frame.module = module;
     frame.lean = plane.lean;
+    frame.end_least = std::min(end_least, half_width(module));
     frame.left = {nearest_nm(plane.left), has_upright(plane, plane.left)};
     frame.right = {nearest_nm(plane.right), has_upright(plane, plane.right)};
     frame.left.at += frame.left.square ? gap : Length();

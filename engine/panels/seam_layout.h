@@ -10,7 +10,6 @@
 
 #include "engine/panels/deck_plane.h"
 #include "engine/panels/keep_off.h"
-#include "engine/panels/panel_rules.h"
 #include "engine/quantity/length.h"
 
 namespace hemline {
@@ -28,11 +27,12 @@ struct SeamFrame {
     LevelLine eave, top;  ///< of no length where the plane has none
     Length module;
     Length lean = {};  ///< of square sides: their top lies so far to the right of their foot
-    Length end_least = panel_rule::end_pan_least;
+    Length end_least = inches(4);  ///< of end pans
 };
 
-/// Of a plane whose square sides have pans that stand `gap` in from them.
-SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap);
+/// Of a plane whose square sides have pans that stand `gap` in from them, and are no narrower than
+/// `end_least`, or half the module where that is less.
+SeamFrame seam_frame(const DeckPlane& plane, Length module, Length gap, Length end_least);
 
 /// All seams, from the left. Two square sides: equal end pans between m/2 and m. Two cut sides: a
 /// seam or the middle of a pan on the middle of the longer of eave and top, whichever leaves the

@@ -22,7 +22,7 @@ struct LengthRule {
     Bound bound;
 };
 
-constexpr std::array<LengthRule, 37> length_rules = {{
+constexpr std::array<LengthRule, 48> length_rules = {{
     {"stock", &Practice::stock, Bound::above_zero},
     {"lap", &Practice::lap, Bound::above_zero},
     {"sliver", &Practice::sliver, Bound::any},
@@ -51,6 +51,17 @@ constexpr std::array<LengthRule, 37> length_rules = {{
     {"boot_clear", &Practice::boot_clear, Bound::any},
     {"hole_clear", &Practice::hole_clear, Bound::any},
     {"cricket_from", &Practice::cricket_from, Bound::any},
+    {"panel_lip", &Practice::panel_lip, Bound::above_zero},
+    {"side_gap", &Practice::side_gap, Bound::any},
+    {"end_pan_least", &Practice::end_pan_least, Bound::above_zero},
+    {"seam_off", &Practice::seam_off, Bound::any},
+    {"order_grid", &Practice::order_grid, Bound::grid},
+    {"valley_open", &Practice::valley_open, Bound::any},
+    {"clip_spacing", &Practice::clip_spacing, Bound::spacing},
+    {"clip_end", &Practice::clip_end, Bound::any},
+    {"clip_zone", &Practice::clip_zone, Bound::any},
+    {"clip_zone_spacing", &Practice::clip_zone_spacing, Bound::spacing},
+    {"strip", &Practice::strip, Bound::above_zero},
     {"closure_leg", &Practice::closure_leg, Bound::above_zero},
     {"closure_ear", &Practice::closure_ear, Bound::any},
     {"cleat_clear", &Practice::cleat_clear, Bound::any},

@@ -46,9 +46,20 @@ struct Practice {
     Length boot_clear = inches(1);        ///< between a boot's base and a seam's foot
     Length hole_clear = sixteenths(2);    ///< each side of a pipe, beside what the panel moves
     Length cricket_from = inches(30);     ///< a wider curb takes a cricket
-    Length closure_leg = inches(1);       ///< both legs of a closure
-    Length closure_ear = sixteenths(12);  ///< folded against the seam at each end of a closure
-    Length cleat_clear = inches(3);       ///< cleat joints this far outside a lap of the trim
+    Length panel_lip = sixteenths(12);    ///< what a panel's hem holds on, past the deck's edge
+    Length side_gap = sixteenths(4);      ///< from a gable or wall to the turn-up of the last pan
+    Length end_pan_least = inches(4);     ///< no first or last pan is narrower
+    Length seam_off = inches(2);          ///< a seam and a curb, a dormer's wall, a valley's top
+    Length order_grid = sixteenths(4);    ///< panels are ordered up to this
+    Length valley_open = inches(4);       ///< width of a valley between the panels at its head
+    Length clip_spacing = inches(24);     ///< on a seam, at most
+    Length clip_end = inches(6);          ///< from a seam's end to its first clip
+    Length clip_zone;                     ///< width of the zones at edges and corners in high wind
+    Length clip_zone_spacing = inches(12);   ///< in them, at most
+    Length strip = inches(20);               ///< of coil, from which a pan is formed
+    Length closure_leg = inches(1);          ///< both legs of a closure
+    Length closure_ear = sixteenths(12);     ///< folded against the seam at each end of a closure
+    Length cleat_clear = inches(3);          ///< cleat joints this far outside a lap of the trim
     Length hem_notch_clear = sixteenths(2);  ///< hem notch = lap + this at least (hem_clearance.h)
     Length bead_gap = inches(2);             ///< between the two beads, about the middle of the lap
     Length bead_width = sixteenths(3);

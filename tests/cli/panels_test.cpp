@@ -38,7 +38,7 @@ TEST_CASE("panels lays a gable roof: pans, seams, clips, closures in whole nanom
     const auto& plane = json["planes"][0];
     CHECK(plane["plane"] == "A");
     CHECK(plane["fixed"] == "eave");
-    CHECK(plane["assumed"] == nlohmann::json({"fixed: eave"}));
+    CHECK(plane["assumed"] == nlohmann::json({"fixed: eave", "clips: no zones of wind"}));
     REQUIRE(plane["pans"].size() == 30);
     const auto& first = plane["pans"][0];
     CHECK(first["pan"] == 1);
@@ -104,7 +104,8 @@ TEST_CASE("panels takes module, seam height, side gap and temperatures") {
                                     "--low", "-20F", "--high", "80C", "--json"}))
                            .json()["planes"][0];
     CHECK(plane["fixed"] == "ridge");
-    CHECK(plane["assumed"] == nlohmann::json({"metal: galvanized steel"}));
+    CHECK(plane["assumed"] ==
+          nlohmann::json({"metal: galvanized steel", "clips: no zones of wind"}));
     CHECK(plane["pans"].size() == 27);  // 480 = 25 · 18 + 2 · 15
     CHECK(plane["pans"][0]["width_nm"] == 15 * inch_nm);
     CHECK(plane["pans"][0]["blank_nm"] == 17 * inch_nm);
@@ -148,6 +149,27 @@ TEST_CASE("panels takes what was read of a plane, and seams as chosen") {
     CHECK(more["choices"].size() == 1);
     CHECK(more["choices"][0]["best_for"].size() == 4);
     CHECK(more["choices"][0]["metal_nm"] == sixteenths(30 * 3260).nm());
+}
+
+TEST_CASE("panels gives marks, screws of the cap, zones of wind and the metal's weight") {
+    const Desk desk;
+    const auto json =
+        fine(panels(desk, gable_sides,
+                    {"--json", "--zone", "36 in", "--coil", "--thickness", "0.0276 in"}))
+            .json();
+    const auto& plane = json["planes"][0];
+    CHECK(plane["assumed"] == nlohmann::json({"fixed: eave"}));
+    CHECK(plane["clips"][0] == 17);
+    CHECK(plane["clips"][14] == 13);
+    REQUIRE(plane["marks"].size() == 2);
+    CHECK(plane["marks"][0]["seams_nm"][4] == inches(80).nm());
+    CHECK(plane["cap_screws"][0]["along_nm"][2] == inches(20).nm());
+    // 60 lengths of 203 3/4 in from a strip of 20 in, 0.0276 in of steel.
+    CHECK(json["metal"]["lengths"] == 60);
+    CHECK(json["metal"]["coil_feet"] == 1019);
+    CHECK(std::abs(json["metal"]["pounds"].get<double>() - 1913.79) < 0.1);
+    const Ran text = fine(panels(desk, gable_sides, {"--thickness", "0.0276 in"}));
+    CHECK(has(text.out, "Metal: 60 lengths, together 1018 ft 9 in, 1914 lb, the heaviest 32 lb"));
 }
 
 TEST_CASE("panels says what is wrong and how to mend it") {

@@ -44,7 +44,7 @@ double best_ms(int times, const Deed& deed) {
 /// Whether it is laid within the limit.
 bool timed(const char* what, SideKind side) {
     const DeckPlane plane = plane_of_200_pans(side);
-    PanelJob job = usual_panel_job();
+    PanelJob job;
     job.legs = SeamLegs::alike;
     const std::vector<Penetration> pipe = {
         {Penetration::Kind::pipe, inches(16) * 100, feet(9), inches(9)}};

@@ -8,6 +8,7 @@
 #include "engine/handover/paper.h"
 #include "engine/joint/joint.h"
 #include "engine/measure/length_text.h"
+#include "engine/panels/panel_layout.h"
 #include "engine/record/said_values.h"
 #include "engine/roof/edge.h"
 #include "engine/trim/practice.h"
@@ -93,7 +94,10 @@ struct PanelsArguments {
     std::vector<std::string> reads;         ///< "A, 17 ft, 17 ft, 43 ft 6 in, 43 ft 6 in"
     std::vector<std::string> shifts;        ///< "A, right, 4 9/16 in" or "A, left, 1 in, more"
     bool choices = false;
-    std::string csv;  ///< file to write; empty: none
+    std::string zone, valley_leg, coil_width, thickness;  ///< as typed; empty: not said
+    ValleyStrip strip = ValleyStrip::unsaid;
+    bool coil = false;
+    std::string csv, svg;  ///< files to write; empty: none
     std::optional<BareUnit> unit;
     Output output = Output::text;
 };

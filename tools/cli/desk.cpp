@@ -4,7 +4,9 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/words/result.h"
+#include "engine/work/job_sections.h"
 #include "tools/cli/complaint.h"
+#include "tools/cli/given_job.h"
 #include "tools/cli/input_file.h"
 #include "tools/cli/pieces_file.h"
 #include "tools/cli/print.h"
@@ -117,7 +119,43 @@ PlanOptions options_of(const DeskArguments& arguments) {
     return options;
 }
 
+namespace {
+
+/// As the job itself says: its rules, its sticks, how its edges are divided; with `--stock` new
+/// sticks of another length.
+std::optional<Desk> lay_out_job(const DeskArguments& arguments, const Assets& assets) {
+    if (arguments.style) {
+        complain("--style", 1, 1, "A job says for itself how its edges are divided.",
+                 "Leave --style out, or choose it on the tablet.");
+        return {};
+    }
+    auto job = read_given_job(arguments.readings, assets.practice);
+    if (!job) {
+        return {};
+    }
+    if (!arguments.stock.empty()) {
+        const Result<Length> stock = parse_length(arguments.stock, arguments.unit);
+        const Result<Practice> practice =
+            stock ? with_stock(job->practice, *stock) : Result<Practice>(stock.problem());
+        if (!practice) {
+            complain("--stock", practice.problem());
+            return {};
+        }
+        job->practice = *practice;
+    }
+    const Marks marks = marks_for(arguments.unit, job->practice);
+    Desk desk{std::move(*job), {}, {}, marks, assets.catalogue, assets.sections, {}};
+    desk.catalogue = catalogue_on(assets.catalogue, assets.sections, desk.job);
+    desk.plan = make_plan(desk.job, desk.catalogue, options_of(arguments));
+    return desk;
+}
+
+}  // namespace
+
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets) {
+    if (is_job(arguments.readings)) {
+        return lay_out_job(arguments, assets);
+    }
     const Result<Practice> practice = practice_for(arguments, assets.practice);
     if (!practice) {
         complain("--stock", practice.problem());

@@ -40,8 +40,9 @@ struct Desk {
 /// How a readings file is planned: all choices, in the asked order.
 PlanOptions options_of(const DeskArguments& arguments);
 
-/// Reads the file, folds it into a job under the asked style and stock, and plans it; says on
-/// stderr why it could not. With `--unit mm` cuts lie on whole millimeters.
+/// Reads the file, or the job in its place; a file is folded into a job under the asked style and
+/// stock, and plans it; says on stderr why it could not. With `--unit mm` cuts lie on whole
+/// millimeters.
 std::optional<Desk> lay_out(const DeskArguments& arguments, const Assets& assets);
 
 /// Line and column of a field of an edge's row; the row's first cell where the field has no column.

@@ -35,6 +35,8 @@ const std::map<std::string, Fascia> fascia_words = {{"plumb", Fascia::plumb},
                                                     {"square", Fascia::square_cut}};
 const std::map<std::string, FixedLine> line_words = {{"eave", FixedLine::eave},
                                                      {"ridge", FixedLine::ridge}};
+const std::map<std::string, ValleyStrip> strip_words = {{"screwed", ValleyStrip::screwed},
+                                                        {"riveted", ValleyStrip::riveted}};
 const std::map<std::string, Paper> paper_words = {{"letter", Paper::letter}, {"a4", Paper::a4}};
 const std::map<std::string, BareUnit> unit_words = {{"nm", BareUnit::nanometre},
                                                     {"mm", BareUnit::millimetre},
@@ -61,7 +63,8 @@ void add_json(CLI::App& app, Output& output) {
 }
 
 void add_desk(CLI::App& app, DeskArguments& desk) {
-    app.add_option("READINGS", desk.readings, "readings file (CSV), one row for each edge")
+    app.add_option("READINGS", desk.readings,
+                   "readings file (CSV), one row for each edge, or a JOB")
         ->required();
     app.add_option("--stock", desk.stock, "length of a stick, as \"10 ft\"");
     auto* style =
@@ -182,7 +185,7 @@ void add_movement(CLI::App& movement, Asked& asked) {
 
 void add_panels(CLI::App& panels, Asked& asked) {
     PanelsArguments& said = asked.panels;
-    panels.add_option("SIDES", said.sides, "sides file, as for roof")->required();
+    panels.add_option("SIDES", said.sides, "sides file, as for roof, or a JOB")->required();
     panels.add_option("--plane", said.plane, "this plane alone, by its first eave");
     panels.add_option("--module", said.module, "from seam to seam (16 in)");
     panels.add_option("--seam-height", said.seam_height, "of the finished seam (1 1/2 in)");
@@ -213,8 +216,15 @@ void add_panels(CLI::App& panels, Asked& asked) {
                     "PLANE,left|right,LENGTH[,more]: seams as chosen, with a pan more; may be "
                     "repeated")
         ->take_all();
+    panels.add_option("--zone", said.zone, "how far zones of high wind reach from the edges");
+    panels.add_option("--valley-leg", said.valley_leg, "of the valley's metal, from its center");
+    add_words(panels, "--strip", said.strip, strip_words, "what holds the strip in a valley");
+    panels.add_flag("--coil", said.coil, "panels formed on the site from a coil");
+    panels.add_option("--coil-width", said.coil_width, "strip for one pan (20 in for 16 in pans)");
+    panels.add_option("--thickness", said.thickness, "of the metal, for its weight");
     panels.add_flag("--choices", said.choices, "the layouts worth choosing side by side");
     panels.add_option("--csv", said.csv, "file for a table of the pans");
+    panels.add_option("--svg", said.svg, "file for a drawing of the planes, 1 : 20");
     add_unit(panels, said.unit);
     add_json(panels, said.output);
     panels.final_callback([&asked, fixed, now] {

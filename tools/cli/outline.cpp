@@ -5,14 +5,35 @@
 #include "engine/handover/readings_file.h"
 #include "engine/roof/outline.h"
 #include "engine/words/result.h"
+#include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/given_job.h"
 #include "tools/cli/input_file.h"
 #include "tools/cli/print.h"
 
 namespace hemline {
 namespace {
 
+/// The job's eaves and gables in the order they were added.
+std::optional<std::vector<WalkedEdge>> walk_of_job(const OutlineArguments& arguments) {
+    const auto assets = assets_here();
+    const auto job = assets ? read_given_job(arguments.readings, assets->practice) : std::nullopt;
+    if (!job) {
+        return {};
+    }
+    std::vector<WalkedEdge> walked;
+    for (const EdgeWork& work : job->edges) {
+        if (work.edge.kind == EdgeKind::eave || work.edge.kind == EdgeKind::gable) {
+            walked.push_back({work.edge, work.length(job->practice)});
+        }
+    }
+    return walked;
+}
+
 std::optional<std::vector<WalkedEdge>> read_walk(const OutlineArguments& arguments) {
+    if (is_job(arguments.readings)) {
+        return walk_of_job(arguments);
+    }
     const Result<std::string> text = read_input_file(arguments.readings);
     if (!text) {
         complain(arguments.readings, 0, 0, text.problem());

@@ -2,8 +2,12 @@
 #include <algorithm>
 
 #include "engine/words/quote.h"
+#include "engine/work/roof_body.h"
+#include "tools/cli/assets_here.h"
 #include "tools/cli/commands.h"
+#include "tools/cli/given_job.h"
 #include "tools/cli/output_file.h"
+#include "tools/cli/panels_drawing.h"
 #include "tools/cli/panels_print.h"
 #include "tools/cli/panels_said.h"
 #include "tools/cli/print.h"
@@ -31,11 +35,11 @@ PlaneAsked& plane_named(std::vector<PlaneAsked>& planes, const std::string& name
 /// Every plane, put right by what was read. Doubts go to `doubts`, by plane. None once stderr has
 /// the complaint.
 std::optional<std::vector<PlaneAsked>> planes_asked(
-    const SidesFile& file, const Roof& roof, const PanelsSaid& said,
+    const std::vector<DeckPlane>& decks, const PanelsSaid& said,
     std::vector<OfPlane<std::vector<Problem>>>& doubts) {
     std::vector<PlaneAsked> planes;
-    for (const BodyPlane& plane : roof.planes) {
-        planes.push_back({deck_plane(roof, file.bodies, plane), said.job, {}});
+    for (const DeckPlane& deck : decks) {
+        planes.push_back({deck, said.job, {}});
     }
     for (const auto& [plane, penetration] : said.through) {
         if (!is_plane(planes, "--pipe, --curb", plane)) {
@@ -68,10 +72,10 @@ std::optional<std::vector<PlaneAsked>> planes_asked(
 /// All are laid, also where one alone is asked for: seams meet at the ridge. None once stderr has
 /// the complaint.
 std::optional<std::vector<PlanePrinted>> lay_all(const PanelsArguments& arguments,
-                                                 const SidesFile& file, const Roof& roof,
+                                                 const std::vector<DeckPlane>& decks,
                                                  const PanelsSaid& said) {
     std::vector<OfPlane<std::vector<Problem>>> doubts;
-    const auto planes = planes_asked(file, roof, said, doubts);
+    const auto planes = planes_asked(decks, said, doubts);
     if (!planes || (!arguments.plane.empty() && !is_plane(*planes, "--plane", arguments.plane))) {
         return {};
     }
@@ -86,7 +90,7 @@ std::optional<std::vector<PlanePrinted>> lay_all(const PanelsArguments& argument
         if (!arguments.plane.empty() && arguments.plane != plane.name) {
             continue;
         }
-        printed.push_back({job, (*layouts)[i], {}});
+        printed.push_back({job, (*layouts)[i], through, {}});
         for (const auto& [name, problems] : doubts) {
             for (const Problem& problem : problems) {
                 if (name == plane.name) {
@@ -101,28 +105,88 @@ std::optional<std::vector<PlanePrinted>> lay_all(const PanelsArguments& argument
     return printed;
 }
 
+/// The planes of a roof, and what the job's rules are.
+struct PlanesGiven {
+    std::vector<DeckPlane> planes;
+    std::optional<Length> miss;  ///< of a walk that does not close
+    Practice practice;
+};
+
+std::vector<DeckPlane> planes_of(const Roof& roof, std::span<const RoofBody> bodies) {
+    std::vector<DeckPlane> planes;
+    for (const BodyPlane& plane : roof.planes) {
+        planes.push_back(deck_plane(roof, bodies, plane));
+    }
+    return planes;
+}
+
+/// Of all its bodies that are worked out. None once stderr has the complaint.
+std::optional<PlanesGiven> planes_of_job(const std::string& path) {
+    const auto assets = assets_here();
+    const auto job = assets ? read_given_job(path, assets->practice) : std::nullopt;
+    if (!job) {
+        return {};
+    }
+    PlanesGiven given{{}, {}, job->practice};
+    for (const BodyOnJob& roof : roof_bodies(*job)) {
+        if (roof.worked && roof.worked->closes) {
+            const std::vector<DeckPlane> planes = planes_of(*roof.worked, bodies_of(roof));
+            given.planes.insert(given.planes.end(), planes.begin(), planes.end());
+        }
+    }
+    if (given.planes.empty()) {
+        complain(path, 0, 0, "The job has no roof that is worked out.",
+                 "Walk it round its eaves until the walk closes.");
+        return {};
+    }
+    return given;
+}
+
+std::optional<PlanesGiven> planes_given(const PanelsArguments& arguments) {
+    if (is_job(arguments.sides)) {
+        return planes_of_job(arguments.sides);
+    }
+    const std::optional<RoofFile> read = read_roof_file(arguments.sides, arguments.unit);
+    if (!read) {
+        return {};
+    }
+    if (!read->roof.closes) {
+        return PlanesGiven{{}, read->roof.miss, {}};
+    }
+    return PlanesGiven{planes_of(read->roof, read->file.bodies), {}, {}};
+}
+
+bool write_files(const PanelsArguments& arguments, const PanelsPrinted& printed) {
+    return write_output_file("--csv", arguments.csv, panels_csv(printed)) &&
+           (arguments.svg.empty() ||
+            write_output_file("--svg", arguments.svg, panels_svg(printed)));
+}
+
 }  // namespace
 
 Exit print_panels(const PanelsArguments& arguments) {
-    const auto said = read_panels_said(arguments);
-    const std::optional<RoofFile> read =
-        said ? read_roof_file(arguments.sides, arguments.unit) : std::nullopt;
-    if (!read) {
+    const auto given = planes_given(arguments);
+    const auto said = given ? read_panels_said(arguments, given->practice) : std::nullopt;
+    if (!said) {
         return Exit::problem_in_input;
     }
-    const auto& [file, roof] = *read;
-    PanelsPrinted printed{{}, {}, marks_for(arguments.unit)};
-    if (roof.closes) {
-        auto planes = lay_all(arguments, file, roof, *said);
+    PanelsPrinted printed;
+    printed.marks = marks_for(arguments.unit, given->practice);
+    printed.miss = given->miss;
+    if (!given->miss) {
+        auto planes = lay_all(arguments, given->planes, *said);
         if (!planes) {
             return Exit::problem_in_input;
         }
         printed.planes = std::move(*planes);
-        if (!write_output_file("--csv", arguments.csv, panels_csv(printed))) {
+        std::vector<PanelLayout> layouts;
+        for (const PlanePrinted& plane : printed.planes) {
+            layouts.push_back(plane.layout);
+        }
+        printed.metal = panel_metal(layouts, said->job.practice, said->from, said->thickness);
+        if (!write_files(arguments, printed)) {
             return Exit::problem_in_input;
         }
-    } else {
-        printed.miss = roof.miss;
     }
     if (arguments.output == Output::json) {
         print_panels_json(printed);

@@ -1,8 +1,10 @@
 #include "tools/cli/panels_print.h"
 
 #include <algorithm>
+#include <cmath>
 #include <iostream>
 
+#include "engine/panels/seam_marks.h"
 #include "engine/words/csv_row.h"
 #include "tools/cli/print.h"
 #include "tools/cli/roof_file.h"
@@ -33,6 +35,9 @@ std::vector<std::string> assumed_of(const PanelJob& job) {
     }
     if (job.at && job.practice.site.panel_metal.empty()) {
         assumed.emplace_back("metal: galvanized steel");
+    }
+    if (job.practice.clip_zone == Length()) {
+        assumed.emplace_back("clips: no zones of wind");
     }
     return assumed;
 }
@@ -171,9 +176,28 @@ Json plane_json(const PlanePrinted& plane, Marks marks) {
     json["clips"] = Json::array();
     for (const LaidSeam& seam : layout.seams) {
         json["seams_nm"].push_back(seam.at.nm());
-        json["clips"].push_back(seam.clips);
+        json["clips"].push_back(seam.clips.size());
     }
     json["closures"] = panel_closures_json(layout);
+    json["marks"] = Json::array();
+    for (const LineMarks& marked : seam_marks(layout)) {
+        Json seams = Json::array();
+        for (const Length seam : marked.seams) {
+            seams.push_back(seam.nm());
+        }
+        json["marks"].push_back({{"edge", marked.edge},
+                                 {"from_nm", marked.begins.nm()},
+                                 {"to_nm", marked.ends.nm()},
+                                 {"seams_nm", std::move(seams)}});
+    }
+    json["cap_screws"] = Json::array();
+    for (const CapScrews& screws : cap_screws(layout, plane.job.practice)) {
+        Json along = Json::array();
+        for (const Length place : screws.along) {
+            along.push_back(place.nm());
+        }
+        json["cap_screws"].push_back({{"edge", screws.edge}, {"along_nm", std::move(along)}});
+    }
     json["pairs"] = Json::array();
     for (const PanPair& pair : layout.pairs) {
         json["pairs"].push_back(
@@ -226,9 +250,9 @@ void print_layout(const PanelJob& job, const PanelLayout& layout, Marks marks) {
     }
     std::cout << '\n';
     print_pans(layout, marks);
-    std::int64_t clips = 0;
+    std::size_t clips = 0;
     for (const LaidSeam& seam : layout.seams) {
-        clips += seam.clips;
+        clips += seam.clips.size();
     }
     std::cout << "  clips " << clips << " on " << layout.seams.size() << " seams\n";
     for (const PanClosures& closures : layout.closures) {
@@ -249,12 +273,34 @@ void print_layout(const PanelJob& job, const PanelLayout& layout, Marks marks) {
 
 }  // namespace
 
+Json metal_json(const PanelMetal& metal) {
+    return {{"lengths", metal.lengths},
+            {"running_nm", metal.running.nm()},
+            {"coil_feet", metal.coil_feet > 0 ? Json(metal.coil_feet) : Json()},
+            {"pounds", metal.pounds ? Json(*metal.pounds) : Json()},
+            {"heaviest_pounds", metal.heaviest ? Json(*metal.heaviest) : Json()}};
+}
+
+void print_metal(const PanelMetal& metal, Marks marks) {
+    std::cout << "Metal: " << metal.lengths << " lengths, together "
+              << tell_length(metal.running, marks);
+    if (metal.coil_feet > 0) {
+        std::cout << ", " << metal.coil_feet << " ft of coil";
+    }
+    if (metal.pounds) {
+        std::cout << ", " << std::llround(*metal.pounds) << " lb, the heaviest "
+                  << std::llround(std::ceil(*metal.heaviest)) << " lb";
+    }
+    std::cout << '\n';
+}
+
 void print_panels_json(const PanelsPrinted& printed) {
     Json json;
     json["planes"] = Json::array();
     for (const PlanePrinted& plane : printed.planes) {
         json["planes"].push_back(plane_json(plane, printed.marks));
     }
+    json["metal"] = metal_json(printed.metal);
     json["problems"] = Json::array();
     if (printed.miss) {
         json["problems"].push_back(miss_text(*printed.miss).english(printed.marks));
@@ -274,6 +320,7 @@ void print_panels_text(const PanelsPrinted& printed) {
             print_choices(*plane.choices, printed.marks);
         }
     }
+    print_metal(printed.metal, printed.marks);
 }
 
 std::string panels_csv(const PanelsPrinted& printed) {

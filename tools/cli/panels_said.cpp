@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "tools/cli/pieces_file.h"
 #include "tools/cli/complaint.h"
 #include "tools/cli/metal_temperatures.h"
+#include "tools/cli/pieces_file.h"
 
 namespace hemline {
 namespace {
@@ -124,16 +124,29 @@ bool read_shifts(const PanelsArguments& arguments, std::vector<OfPlane<ChosenSea
 }
 
 /// What is said of all planes. None once stderr has the complaint.
-std::optional<PanelJob> read_job(const PanelsArguments& arguments) {
-    PanelJob job = usual_panel_job();
-    job.practice.fixed_line = arguments.fixed;
-    job.practice.site.panel_metal = arguments.metal;
+std::optional<PanelJob> read_job(const PanelsArguments& arguments, const Practice& practice) {
+    PanelJob job;
+    Length valley_leg;
+    job.practice = practice;
+    if (arguments.fixed != FixedLine::unsaid) {
+        job.practice.fixed_line = arguments.fixed;
+    }
+    if (!arguments.metal.empty()) {
+        job.practice.site.panel_metal = arguments.metal;
+    }
     job.legs = arguments.legs_alike ? SeamLegs::alike : SeamLegs::of_two_kinds;
     const bool read =
         read_length("--module", arguments.module, arguments.unit, job.practice.seam_spacing) &&
         read_length("--seam-height", arguments.seam_height, arguments.unit,
                     job.practice.seam_height) &&
-        read_length("--side-gap", arguments.side_gap, arguments.unit, job.side_gap);
+        read_length("--side-gap", arguments.side_gap, arguments.unit, job.practice.side_gap) &&
+        read_length("--zone", arguments.zone, arguments.unit, job.practice.clip_zone) &&
+        read_length("--coil-width", arguments.coil_width, arguments.unit, job.practice.strip) &&
+        read_length("--valley-leg", arguments.valley_leg, arguments.unit, valley_leg);
+    if (!arguments.valley_leg.empty()) {
+        job.valley_leg = valley_leg;
+    }
+    job.strip = arguments.strip;
     if (!read) {
         return {};
     }
@@ -148,9 +161,10 @@ std::optional<PanelJob> read_job(const PanelsArguments& arguments) {
 
 }  // namespace
 
-std::optional<PanelsSaid> read_panels_said(const PanelsArguments& arguments) {
+std::optional<PanelsSaid> read_panels_said(const PanelsArguments& arguments,
+                                           const Practice& practice) {
     PanelsSaid said;
-    const auto job = read_job(arguments);
+    const auto job = read_job(arguments, practice);
     if (!job ||
         !read_through("--pipe", Penetration::Kind::pipe, arguments.pipes, arguments.unit,
                       said.through) ||
@@ -160,6 +174,14 @@ std::optional<PanelsSaid> read_panels_said(const PanelsArguments& arguments) {
         return {};
     }
     said.job = *job;
+    said.from = arguments.coil ? PanelsFrom::coil : PanelsFrom::ordered_cut;
+    Length thickness;
+    if (!read_length("--thickness", arguments.thickness, arguments.unit, thickness)) {
+        return {};
+    }
+    if (thickness > Length()) {
+        said.thickness = thickness;
+    }
     return said;
 }
 

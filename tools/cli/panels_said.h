@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/panels/panel_metal.h"
 #include "engine/panels/plane_readings.h"
 #include "engine/panels/roof_panels.h"
 #include "tools/cli/arguments.h"
@@ -20,12 +21,15 @@ struct OfPlane {
 
 struct PanelsSaid {
     PanelJob job;
+    PanelsFrom from = PanelsFrom::ordered_cut;
+    std::optional<Length> thickness;
     std::vector<OfPlane<Penetration>> through;
     std::vector<OfPlane<PlaneReadings>> reads;
     std::vector<OfPlane<ChosenSeams>> shifts;
 };
 
-/// None once stderr has the complaint.
-std::optional<PanelsSaid> read_panels_said(const PanelsArguments& arguments);
+/// On top of what the job's rules say. None once stderr has the complaint.
+std::optional<PanelsSaid> read_panels_said(const PanelsArguments& arguments,
+                                           const Practice& practice);
 
 }  // namespace hemline

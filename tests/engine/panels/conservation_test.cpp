@@ -5,6 +5,7 @@
 #include <map>
 #include <random>
 
+#include "engine/panels/plane_readings.h"
 #include "tests/engine/body/boost_polygons.h"
 #include "tests/engine/body/chance_walks.h"
 #include "tests/engine/panels/said_planes.h"
@@ -77,8 +78,8 @@ std::size_t check_planes(const std::vector<RoofBody>& bodies, const Roof& roof) 
     std::size_t pans = 0;
     for (const BodyPlane& plane : roof.planes) {
         const DeckPlane deck = deck_plane(roof, bodies, plane);
-        PanelJob job = usual_panel_job();
-        job.side_gap = Length();
+        PanelJob job;
+        job.practice.side_gap = Length();
         const PanelLayout layout = laid(deck, job);
         const BoostPolygons flat = flat_plane(roof, bodies, plane);
         const double begins = eave_begins(roof, plane, deck);
@@ -114,6 +115,43 @@ std::size_t check_planes(const std::vector<RoofBody>& bodies, const Roof& roof) 
     return pans;
 }
 
+/// The roof's own polygon with heights that were read: from `left` to `right` along the eave.
+BoostPolygons as_read(BoostPolygons plane, const DeckPlane& deck, double begins, Length left,
+                      Length right) {
+    bg::for_each_point(plane, [&](auto& point) {
+        const double share =
+            (bg::get<0>(point) + (begins - deck.left) / inch) / ((deck.right - deck.left) / inch);
+        const double slope = in(left) + (in(right)-in(left)) * share;
+        bg::set<1>(point, bg::get<1>(point) / (deck.top / inch) * slope);
+    });
+    return plane;
+}
+
+/// Planes put right by slope lengths that differ, by chance; how many there are.
+std::size_t check_read_planes(const std::vector<RoofBody>& bodies, const Roof& roof,
+                              std::mt19937& random) {
+    for (const BodyPlane& plane : roof.planes) {
+        const DeckPlane deck = deck_plane(roof, bodies, plane);
+        const Length top = nearest_nm(deck.top);
+        const Length left = top + sixteenths(within(random, -80, 80));
+        const Length right = left + sixteenths(within(random, 16, 80));
+        const Result<ReadPlane> read = read_plane(deck, {left, right, {}, {}}, Tape());
+        REQUIRE(read.ok());
+        PanelJob job;
+        job.practice.side_gap = Length();
+        const PanelLayout layout = laid(read->plane, job);
+        double area = 0;
+        for (const LaidPan& pan : layout.pans) {
+            area += area_of(pan.flat) / inch / inch;
+            CHECK(pan.length >= pan.exact - nanometres(1));
+        }
+        const BoostPolygons flat = as_read(flat_plane(roof, bodies, plane), deck,
+                                           eave_begins(roof, plane, deck), left, right);
+        CHECK(area / bg::area(flat) == doctest::Approx(1).epsilon(1e-6));
+    }
+    return roof.planes.size();
+}
+
 std::string letters(std::size_t i) { return "s" + std::to_string(i); }
 
 /// A walk by chance in one body: eaves and gables at several pitches.
@@ -144,6 +182,21 @@ TEST_CASE("Pans cover the planes of gable, hip and dormer houses") {
         REQUIRE(roof.ok());
         CHECK(check_planes(bodies, *roof) > 30);
     }
+}
+
+TEST_CASE("Pans cover planes whose slope lengths were read, holes and all") {
+    std::mt19937 random(10);
+    std::size_t planes = 0;
+    for (int time = 0; time < 20; ++time) {
+        for (const std::vector<RoofBody>& bodies :
+             {gable_roof(480, 30), hip_roof(480, 24), dormer_roof(456, 188), l_roof(),
+              gable_roof(471, 21, SideKind::eave)}) {
+            const Result<Roof> roof = work_out_roof(bodies, Tape());
+            REQUIRE(roof.ok());
+            planes += check_read_planes(bodies, *roof, random);
+        }
+    }
+    CHECK(planes > 300);
 }
 
 TEST_CASE("Pans cover the planes of 300 houses by chance" * doctest::test_suite("long")) {

@@ -19,7 +19,7 @@ std::vector<PlaneAsked> asked_planes(const std::vector<RoofBody>& bodies) {
     REQUIRE(roof.ok());
     std::vector<PlaneAsked> planes;
     for (const BodyPlane& plane : roof->planes) {
-        planes.push_back({deck_plane(*roof, bodies, plane), usual_panel_job(), {}});
+        planes.push_back({deck_plane(*roof, bodies, plane), PanelJob(), {}});
     }
     return planes;
 }

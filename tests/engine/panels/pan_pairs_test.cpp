@@ -64,7 +64,7 @@ double best_by_trying(const std::vector<LaidPan>& pans, SeamLegs legs) {
 TEST_CASE("Two hip pans come from one length where the seam's legs are alike, else none do") {
     const DeckPlane plane = said_plane(hip_roof(480, 24));
     CHECK(laid(plane).pairs.empty());
-    PanelJob job = usual_panel_job();
+    PanelJob job;
     job.legs = SeamLegs::alike;
     const PanelLayout layout = laid(plane, job);
     REQUIRE(layout.pairs.size() == 8);  // nine on each side: one is left over
@@ -81,7 +81,7 @@ TEST_CASE("Two hip pans come from one length where the seam's legs are alike, el
     CHECK(in(saved) == doctest::Approx(8 * 17.8885).epsilon(0.02));  // rounding up twice or once
     // 8 and 9 from 291.717 in.
     std::vector<LaidPan> two = {layout.pans[7], layout.pans[8]};
-    const auto pairs = pan_pairs(two, SeamLegs::alike);
+    const auto pairs = pan_pairs(two, SeamLegs::alike, sixteenths(4));
     REQUIRE(pairs.size() == 1);
     CHECK(pairs[0].length == sixteenths(291 * 16 + 12));
 }
@@ -98,7 +98,7 @@ TEST_CASE("The rest of a hip pan is a valley pan: nothing is turned, legs of two
 TEST_CASE("Pans of other slants, widths or hands do not come from one length") {
     const LaidPan hip = slanted(1, 16, 20, 17, true);
     const auto pairs = [&](const LaidPan& other) {
-        return pan_pairs(std::vector<LaidPan>{hip, other}, SeamLegs::alike).size();
+        return pan_pairs(std::vector<LaidPan>{hip, other}, SeamLegs::alike, sixteenths(4)).size();
     };
     CHECK(pairs(slanted(2, 16, 40, 17, true)) == 1);
     CHECK(pairs(slanted(2, 16, 40, 17, false)) == 1);
@@ -119,7 +119,7 @@ TEST_CASE("The pairing saves as much as the best of all, on 300 sets of pans by 
         }
         const SeamLegs legs = below(2) == 0 ? SeamLegs::alike : SeamLegs::of_two_kinds;
         double saved = 0;
-        for (const PanPair& pair : pan_pairs(pans, legs)) {
+        for (const PanPair& pair : pan_pairs(pans, legs, sixteenths(4))) {
             saved += in(pair.saved);
         }
         CHECK(saved == doctest::Approx(best_by_trying(pans, legs)));

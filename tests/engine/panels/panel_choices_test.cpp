@@ -11,7 +11,7 @@ using namespace hemline::test;
 namespace {
 
 PanelChoices choices_of(const DeckPlane& plane, const std::vector<Penetration>& through = {},
-                        const PanelJob& job = usual_panel_job()) {
+                        const PanelJob& job = {}) {
     const Result<PanelChoices> choices = panel_choices(plane, job, through);
     REQUIRE(choices.ok());
     return *choices;
@@ -80,16 +80,16 @@ TEST_CASE("Where no shift clears all, one pan more is a choice of its own") {
 }
 
 TEST_CASE("Each choice is the best of all layouts of its sense, laid one by one") {
-    PanelJob alike = usual_panel_job();
+    PanelJob alike;
     alike.legs = SeamLegs::alike;
     const std::vector<Penetration> pipe = {
         {Penetration::Kind::pipe, inches(130), inches(60), inches(9)}};
     int several = 0;
     for (const auto& [plane, job] :
-         {std::pair(said_plane(hip_roof(471, 24)), usual_panel_job()),
+         {std::pair(said_plane(hip_roof(471, 24)), PanelJob()),
           std::pair(said_plane(hip_roof(471, 24)), alike),
-          std::pair(said_plane(l_roof()), usual_panel_job()),
-          std::pair(said_plane(dormer_roof(450, 190)), usual_panel_job()),
+          std::pair(said_plane(l_roof()), PanelJob()),
+          std::pair(said_plane(dormer_roof(450, 190)), PanelJob()),
           std::pair(said_plane(gable_roof(309, 21, SideKind::eave)), alike)}) {
         const PanelChoices choices = choices_of(plane, pipe, job);
         several += choices.choices.size() > 1 ? 1 : 0;

@@ -92,7 +92,7 @@ TEST_CASE("A shift keeps the end pans within their limits at foot and top") {
     // 27 ft 4 in: ends of 11 3/4 in; the top 3 in to the left, so 14 3/4 and 8 3/4 in there.
     DeckPlane plane = said_plane(gable_roof(328, 30));
     plane.lean = -inches(3);
-    const SeamFrame frame = seam_frame(plane, inches(16), sixteenths(4));
+    const SeamFrame frame = seam_frame(plane, inches(16), sixteenths(4), inches(4));
     const std::vector<Length> seams = balanced_seams(frame);
     CHECK(seams.front() - frame.left.at == taped(11.75));
     const ShiftRoom room = shift_room(frame, seams);

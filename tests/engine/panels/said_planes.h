@@ -67,7 +67,7 @@ inline std::int64_t within(std::mt19937& random, std::int64_t least, std::int64_
     return least + static_cast<std::int64_t>(random()) % (most - least + 1);
 }
 
-inline PanelLayout laid(const DeckPlane& plane, const PanelJob& job = usual_panel_job(),
+inline PanelLayout laid(const DeckPlane& plane, const PanelJob& job = {},
                         const std::vector<Penetration>& through = {}) {
     const Result<PanelLayout> layout = lay_panels(plane, job, through);
     REQUIRE(layout.ok());

@@ -21,8 +21,9 @@ struct ProfileTaken {
 };
 
 /// Of a leg from a to b, or of a point, a == b. On the upper side or else the other, further off,
-/// or toward its ends; else anywhere on the page, as near as there is room; empty: there is none.
-/// `must`: then also where its line crosses another.
+/// or toward its ends; else anywhere on the page, as near as there is room, at first where its line
+/// keeps off the section and all other lines; empty: there is none. `must`: then also where its
+/// line crosses another.
 std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box page,
                                 const ProfileTaken& taken, bool must);
 

@@ -101,7 +101,7 @@ ImVec2 leader_end(ImVec2 middle, Box place) {
 }
 
 std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box page,
-                                const ProfileTaken& taken, bool must) {
+                                const ProfileTaken& taken, Need need) {
     const float length = std::hypot(b.x - a.x, b.y - a.y);
     const ImVec2 along =
         length < 1 ? ImVec2(1, 0) : ImVec2((b.x - a.x) / length, (b.y - a.y) / length);
@@ -121,9 +121,13 @@ std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box 
     if (const auto clear = nearest_place(ui, middle, size, page, taken, true)) {
         return clear;
     }
+    if (need == Need::clear) {
+        return std::nullopt;
+    }
     const auto place = nearest_place(ui, middle, size, page, taken);
-    return place || !must ? place
-                          : nearest_place(ui, middle, size, page, {taken.lines, taken.words, {}});
+    return place || need != Need::must
+               ? place
+               : nearest_place(ui, middle, size, page, {taken.lines, taken.words, {}});
 }
 
 }  // namespace hemline

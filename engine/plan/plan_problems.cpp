@@ -4,6 +4,7 @@
 #include "engine/plan/plan_parts.h"
 #include "engine/roof/edge_shape.h"
 #include "engine/trim/pitch_check.h"
+#include "engine/words/path_text.h"
 #include "engine/words/quote.h"
 
 namespace hemline {
@@ -12,13 +13,13 @@ namespace {
 
 /// "eave_rolled or eave_two_part": the main trims of this kind.
 Text trims_for(EdgeKind kind, const Catalogue& catalogue) {
-    std::vector<Text> ids;
+    std::vector<Text> names;
     for (const Trim& trim : catalogue.trims()) {
         if (serves(trim, kind) && trim.role == TrimRole::main) {
-            ids.emplace_back(trim.id);
+            names.push_back(say(trim.name));
         }
     }
-    return listed(ids, say("{1} or {2}"));
+    return listed(names, say("{1} or {2}"));
 }
 
 PlanProblem trim_problem(const Edge& edge, const Catalogue& catalogue) {
@@ -29,8 +30,8 @@ PlanProblem trim_problem(const Edge& edge, const Catalogue& catalogue) {
                 say("Add one to the catalogue, or change the kind of the edge.")};
     }
     return {edge.id, "trim", Severity::problem,
-            say("The catalogue has no trim {1} for this edge: {2}.", quoted(edge.trim),
-                spoken(edge.kind)),
+            say("The catalogue has no trim {1} for this edge: {2}.",
+                quoted(spaced(edge.trim).english()), spoken(edge.kind)),
             say("Choose {1}, or leave it empty.", known)};
 }
 
@@ -156,14 +157,14 @@ void judge_lying(const Edge& edge, const Trim& trim, const Catalogue& catalogue,
     std::vector<Text> over;
     for (const Trim& one : catalogue.trims()) {
         if (serves(one, edge.kind) && one.role == TrimRole::main && one.panels == Panels::over) {
-            over.emplace_back(one.id);
+            over.push_back(say(one.name));
         }
     }
     plan.problems.push_back(
         {edge.id, "trim", Severity::problem,
          say("Its foot is at an outside corner, on the panels: {1} lies under them and sheds there "
              "behind the trim below.",
-             trim.id),
+             say(trim.name)),
          over.empty() ? say("Add a trim over the panels to the catalogue.")
                       : say("Choose {1}, or leave it empty.", listed(over, say("{1} or {2}")))});
 }

@@ -5,6 +5,7 @@
 
 #include "engine/cutting/cutting.h"
 #include "engine/plan/plan_parts.h"
+#include "engine/words/path_text.h"
 
 namespace hemline {
 
@@ -172,7 +173,7 @@ PlanProblem without_sticks(const Pool& pool, const PoolStock& stock, const Plan&
     const Trim* const trim = catalogue.find(pool.trim);
     return {plan.runs[pool.places.front().run].edge, "stock", Severity::problem,
             say("No stick for these pieces of {1}: {2}.",
-                trim == nullptr ? Text(pool.trim) : say(trim->name), joined(pieces, ", ")),
+                trim == nullptr ? spaced(pool.trim) : say(trim->name), joined(pieces, ", ")),
             only_on_hand ? say("Count more sticks on hand, or let new ones be had.")
                          : say("Set a longer stock.")};
 }

@@ -1,6 +1,7 @@
 #include "engine/record/clock_doubt.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <optional>
 #include <set>
@@ -23,6 +24,7 @@ struct ClockSaid {
 
 struct Clock {
     std::string by;
+    std::size_t came = 0;         ///< after so many other tablets
     std::vector<ClockSaid> said;  ///< by sequence
     std::size_t times_set_back = 0, times_set_on = 0;
 };
@@ -45,9 +47,7 @@ class Clocks {
     ClockRead read(const Event& event, std::int64_t ms);
     [[nodiscard]] const ClockRead* said(EventId id) const;
     void see(const Event& event, const ClockRead& other);
-    [[nodiscard]] TabletHeld held(std::uint64_t device) const {
-        return {device, clocks_.at(device).by};
-    }
+    [[nodiscard]] std::map<std::uint64_t, TabletHeld> all_held() const;
 
     std::map<std::uint64_t, Clock> clocks_;
     std::map<std::uint64_t, std::map<std::uint64_t, Sight>> sights_;  ///< of whom, by whom
@@ -101,7 +101,12 @@ void Clocks::see(const Event& event, const ClockRead& other) {
 }
 
 void Clocks::take(const Event& event) {
-    clocks_[event.id.device].by = event.by;
+    const std::size_t before = clocks_.size();
+    const auto [clock, is_new] = clocks_.try_emplace(event.id.device);
+    clock->second.by = event.by;
+    if (is_new) {
+        clock->second.came = before;
+    }
     const bool is_first_of_time = !last_ || last_->wall_ms < event.when.wall_ms;
     last_ = event.when;
     // The first event with a new time took it from its tablet's clock, in version 1 too.
@@ -124,7 +129,23 @@ void Clocks::take(const Event& event) {
     }
 }
 
+std::map<std::uint64_t, TabletHeld> Clocks::all_held() const {
+    std::map<std::string, std::map<std::size_t, std::uint64_t>> of_each;
+    for (const auto& [device, clock] : clocks_) {
+        of_each[clock.by].emplace(clock.came, device);
+    }
+    std::map<std::uint64_t, TabletHeld> held;
+    for (const auto& [by, tablets] : of_each) {
+        std::size_t number = 0;
+        for (const auto& [came, device] : tablets) {
+            held[device] = {device, by, tablets.size() > 1 ? ++number : 0};
+        }
+    }
+    return held;
+}
+
 std::vector<ClockDoubt> Clocks::doubts() const {
+    const std::map<std::uint64_t, TabletHeld> held = all_held();
     std::map<std::uint64_t, std::set<std::uint64_t>> against;
     const auto each_contradiction = [&](const auto& take) {
         for (const auto& [ahead, by_whom] : sights_) {
@@ -145,13 +166,13 @@ std::vector<ClockDoubt> Clocks::doubts() const {
     each_contradiction([&](std::uint64_t ahead, std::uint64_t behind, std::int64_t off_ms) {
         const std::size_t of_ahead = against[ahead].size(), of_behind = against[behind].size();
         if (of_ahead == of_behind) {
-            apart.push_back({held(ahead), ClockIs::apart, off_ms, held(behind)});
+            apart.push_back({held.at(ahead), ClockIs::apart, off_ms, held.at(behind)});
             return;
         }
         const bool is_ahead = of_ahead > of_behind;
         ClockDoubt& doubt = wrong[is_ahead ? ahead : behind];
         if (off_ms > doubt.off_ms) {
-            doubt = {held(is_ahead ? ahead : behind),
+            doubt = {held.at(is_ahead ? ahead : behind),
                      is_ahead ? ClockIs::ahead : ClockIs::behind,
                      off_ms,
                      {}};
@@ -181,8 +202,15 @@ Text span_words(std::int64_t ms) {
 }
 
 Text name_of(const TabletHeld& tablet) {
-    return tablet.by.empty() ? say("a tablet that nobody is named on")
-                             : say("{1}'s tablet", tablet.by);
+    if (tablet.by.empty()) {
+        return say("a tablet that nobody is named on");
+    }
+    static constexpr const char* words[] = {
+        phrase("{1}'s tablet"), phrase("{1}'s first tablet on this job"),
+        phrase("{1}'s second tablet on this job"), phrase("{1}'s third tablet on this job")};
+    return tablet.of_his < std::size(words)
+               ? say(words[tablet.of_his], tablet.by)
+               : say("one of {1}'s later tablets on this job", tablet.by);
 }
 
 }  // namespace

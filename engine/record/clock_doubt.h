@@ -25,10 +25,12 @@ enum class ClockIs : std::uint8_t {
     apart    ///< from one other clock, and nothing tells which is wrong
 };
 
-/// A tablet: its number, and who held it last (empty: nobody was named).
+/// A tablet: its number, who held it last (empty: nobody was named), and of several that he held
+/// last which one it is, by first use on the job, from 1; 0: the only one.
 struct TabletHeld {
     std::uint64_t device = 0;
     std::string by;
+    std::size_t of_his = 0;
 };
 
 struct ClockDoubt {

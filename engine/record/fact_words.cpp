@@ -293,7 +293,9 @@ struct Words {
     [[nodiscard]] Text quoted(EventId id) const {
         const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return Text(print_event_id(id));
+            return !names.trim   ? Text(print_event_id(id))
+                   : names.event ? say("an entry that is not on this tablet")
+                                 : say("another entry");
         }
         Names below = names;
         below.event = nullptr;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/roof/edge_shape.h"
+#include "engine/words/path_text.h"
 #include "engine/work/corner_words.h"
 #include "engine/work/fixing.h"
 #include "engine/work/pan_screws.h"
@@ -162,7 +163,7 @@ std::optional<Text> number_for(std::string_view word, const EdgeInHand& ground, 
         return bend_words(ground.closures);
     }
     if (word == "trim") {
-        return trim != nullptr ? say(trim->name) : Text(run.trim);
+        return trim != nullptr ? say(trim->name) : spaced(run.trim);
     }
     if (word == "reason" && ground.work.sent_back) {
         return say(ground.work.sent_back->reason);

@@ -52,6 +52,7 @@ class Stage {
     void draw(double since);
 
     [[nodiscard]] const std::vector<Target>& targets() const { return ui_->targets(); }
+    [[nodiscard]] std::optional<Target> focus() const { return ui_->focus(); }
     [[nodiscard]] const std::vector<Words>& words() const { return ui_->words(); }
     /// Window pixels in a millimeter: what the scene says now, or what the window was opened with.
     [[nodiscard]] float px_per_mm(float opened) const {

@@ -1,6 +1,7 @@
 #include "field/state/plan_news.h"
 
 #include "engine/plan/plan_changes.h"
+#include "engine/words/path_text.h"
 
 namespace hemline {
 
@@ -15,7 +16,7 @@ Text stick_changes(const State& now, const Plan& before) {
             if (then.pool == proof.pool && then.sticks != proof.sticks) {
                 words.push_back(say("Sticks to open: {1}, not {2} ({3}).", proof.sticks,
                                     then.sticks,
-                                    trim == nullptr ? Text(proof.trim) : say(trim->name)));
+                                    trim == nullptr ? spaced(proof.trim) : say(trim->name)));
             }
         }
     }

@@ -40,6 +40,34 @@ test('Ctrl+Z, Ctrl and arrows and a second Enter do what they do at a desk; Ctrl
   await end(tablet);
 });
 
+test('Tab moves the frame on the screen, which those who hear are told; no control is a stop of its own', { timeout: 300_000 }, async () => {
+  const tablet = await open_tablet(server.url);
+  await tablet.ready_to_write();
+  const on = () => tablet.evaluate(() => {
+    const mirror = document.getElementById('mirror');
+    return [document.activeElement === mirror, document.getElementById(mirror.getAttribute('aria-activedescendant'))?.dataset.name];
+  });
+  const press = async (key) => {
+    await tablet.page.keyboard.press(key);
+    await tablet.settle();
+  };
+  assert.deepEqual(await tablet.evaluate(() => [...document.querySelectorAll('#mirror button')].filter((one) => one.tabIndex >= 0).length), 0);
+  await press('Tab');
+  const [there, first] = await on();
+  assert.ok(there && first !== undefined);
+  await press('Tab');
+  const [, second] = await on();
+  assert.notEqual(second, first);
+  await press('Shift+Tab');
+  assert.deepEqual(await on(), [true, first]);
+  for (let i = 0; i < 60 && (await on())[1] !== 'demo'; ++i) {
+    await press('Tab');
+  }
+  await press('Enter');
+  assert.ok(await tablet.has('edge A') || await tablet.has('roof A'));
+  await end(tablet);
+});
+
 test('composed letters come whole', { timeout: 300_000 }, async () => {
   const tablet = await open_tablet(server.url);
   await tablet.ready();

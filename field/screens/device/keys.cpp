@@ -28,6 +28,7 @@ constexpr auto key_meanings = std::to_array<KeyMeaning>({
 });
 
 constexpr float meanings_beside_mm = 120;  // narrower: below the key
+constexpr float row_gap_mm = 1.5F;
 
 }  // namespace
 
@@ -44,7 +45,8 @@ bool draw_keys(Ui& ui, const State& state) {
         ui.text(body.x, body.y, say(one.key), Size::bold);
         take_top(body, beside ? 0 : ui.line_height(Size::bold));
         const float x = beside ? body.x + key_w : body.x;
-        take_top(body, ui.paragraph(x, body.y, body.right() - x, say(one.meaning)) + ui.mm(gap_mm));
+        take_top(body,
+                 ui.paragraph(x, body.y, body.right() - x, say(one.meaning)) + ui.mm(row_gap_mm));
     }
     ui.end_scroll(body.y - top);
     return frame.tapped == "leave";

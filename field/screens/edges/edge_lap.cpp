@@ -1,4 +1,8 @@
 // The lap of a single edge: "hail: the lap must be 8 in here". Keyed in, or back to the job's rule.
+#include <imgui.h>
+
+#include <algorithm>
+
 #include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
@@ -12,7 +16,34 @@ namespace hemline {
 
 namespace {
 
-constexpr float lap_above_mm = 60;
+constexpr float lap_above_mm = 60, lap_picture_mm = 24, piece_mm = 8, over_mm = 2.5F;
+constexpr float lap_part = 0.3F;  // of the picture's width
+
+/// Two pieces, the upper over the lower, and how far: in the lower part of the box, where it has
+/// room.
+void draw_lap(Ui& ui, Length lap, Box box) {
+    if (box.h < ui.mm(lap_picture_mm)) {
+        return;
+    }
+    box = take_bottom(box, ui.mm(lap_picture_mm));
+    const Palette& p = ui.colours();
+    const float from = box.mid_x() - box.w * lap_part / 2, to = from + box.w * lap_part;
+    const float top = box.bottom() - ui.mm(piece_mm + over_mm);
+    const auto piece = [&](float left, float right, float y, Colour colour) {
+        ui.ink()->AddRectFilled({left, y}, {right, y + ui.mm(piece_mm)}, colour);
+        ui.ink()->AddRect({left, y}, {right, y + ui.mm(piece_mm)}, p.ink, 0, 0, ui.mm(0.4F));
+    };
+    piece(box.x, to, top + ui.mm(over_mm), p.metal_low);
+    piece(from, box.right(), top, p.metal);
+    const float line = top - ui.mm(3);
+    for (const float x : {from, to}) {
+        ui.ink()->AddLine({x, line - ui.mm(1.5F)}, {x, top + ui.mm(piece_mm + over_mm)}, p.chalk,
+                          ui.mm(0.6F));
+    }
+    ui.ink()->AddLine({from, line}, {to, line}, p.chalk, ui.mm(0.4F));
+    ui.text((from + to) / 2, line - ui.line_height(Size::bold) - ui.mm(0.5F),
+            glued(CloseLength{lap}), Size::bold, Align::centre);
+}
 
 /// Metal is cut already: says why the lap stays, and there is nothing to key in.
 Wished draw_held(Ui& ui, const State& state, const Edge& edge, const Text& title, const Text& why) {
@@ -66,6 +97,8 @@ Wished draw_edge_lap(Ui& ui, const State& state, Drafts& drafts) {
     const float top = words.y;
     take_top(words, draw_band(ui, draft.length.refused, words));
     take_top(words, draw_rule_meaning(ui, state, std::string(lap_rule(edge.kind)), words));
+    words.h = body.h - (words.y - top);
+    draw_lap(ui, is_empty(draft.length) ? lap : shown_length(draft.length, metric), words);
     ui.end_scroll(words.y - top);
     if (frame.tapped == "leave") {
         wish = Go{{Screen::run, edge.id}};

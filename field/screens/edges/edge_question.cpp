@@ -5,6 +5,7 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/roof/hip.h"
+#include "engine/words/path_text.h"
 #include "field/screens/edges/trim_choice.h"
 #include "field/touch/box.h"
 
@@ -25,7 +26,7 @@ constexpr const char* not_said = phrase("not said");
 
 Text trim_words(const Edge& edge, const Catalogue& catalogue) {
     const Trim* const trim = catalogue.of(edge);
-    return trim == nullptr ? Text(edge.trim) : trim_words(*trim, edge.kind, catalogue);
+    return trim == nullptr ? spaced(edge.trim) : trim_words(*trim, edge.kind, catalogue);
 }
 
 /// An angle that needs no keys, by its words; or the angle stated.

@@ -7,6 +7,7 @@
 
 #include "engine/words/first_use.h"
 #include "field/screens/page/key_grid.h"
+#include "field/state/edge_view.h"
 #include "field/touch/box.h"
 
 namespace hemline {
@@ -88,9 +89,16 @@ float draw_title_lines(Ui& ui, const std::string& title, const Text& saved, Colo
     return std::max(h, saved_y + small - page.y);
 }
 
+/// The page on which an edge is met first: the crew's English word stands beside its Spanish one.
+bool begins_an_edge(const State& state) {
+    const EdgeWork* const work = edge_of(state, state.where.edge);
+    return state.where.screen == Screen::add_edge || state.where.screen == Screen::look ||
+           (state.where.screen == Screen::reading && work != nullptr && work->readings.empty());
+}
+
 void draw_title(Ui& ui, const State& state, const Text& whole, float above, Box& page) {
     take_top(page, above);
-    const std::string title = ui.in_words(at_first_use(whole));
+    const std::string title = ui.in_words(begins_an_edge(state) ? at_first_use(whole) : whole);
     const Text saved = saved_words(state);
     const Colour colour = state.saving == Saving::failed ? ui.colours().ink : ui.colours().soft;
     float h = ui.line_height(Size::bold);

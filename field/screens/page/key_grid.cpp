@@ -9,7 +9,7 @@ namespace hemline {
 namespace {
 
 constexpr int rows_usual = 4, rows_low = 3;
-constexpr float body_least_mm = 60;
+constexpr float body_least_mm = 60, margins_mm = 8;
 
 /// Width or height of so many keys of the least size.
 float span(const Ui& ui, int keys) {
@@ -34,6 +34,11 @@ int tall_of(const Ui& ui, Box box) {
 
 }  // namespace
 
+bool erases_beside_fields(const Ui& ui) {
+    const float keys = span(ui, columns_of(sixteenth_keys, rows_usual));
+    return ui.portrait() && ui.page().w < keys + ui.mm(margins_mm);
+}
+
 Box key_room(const Ui& ui) { return {0, 0, span(ui, 4), span(ui, rows_usual)}; }
 
 Box keys_beside(const Ui& ui, Box& body, int keys, float gap) {
@@ -53,7 +58,8 @@ Box keys_below(const Ui& ui, Box& body, int keys, float above) {
     Box box = take_bottom(body, span(ui, low ? rows_low : rows_usual));
     take_bottom(body, gap);
     const int wide = columns_of(keys, rows_usual);
-    const float w = span(ui, low || span(ui, wide) > body.w ? 4 : wide);
+    const int least = low ? 4 : wide;
+    const float w = span(ui, span(ui, wide) > body.w ? 4 : std::max(wide, least));
     return take_at_hand(ui, box, w);
 }
 

@@ -7,7 +7,13 @@ namespace hemline {
 
 namespace {
 
-constexpr int inch_keys = 13, eighth_keys = 12;
+constexpr int eighth_keys = 12;
+
+void draw_erase(Ui& ui, LengthDraft& draft, const KeyGrid& grid) {
+    if (!erases_beside_fields(ui) && ui.button("back", say("erase"), grid.last(), Look::key)) {
+        press_back(draft, false);
+    }
+}
 
 /// A key for so many sixteenths of an inch; true when tapped.
 bool fraction_key(Ui& ui, const std::string& name, Box place, int n, bool chosen) {
@@ -37,17 +43,16 @@ void draw_eighth_keys(Ui& ui, LengthDraft& draft, Box box) {
                   odd ? Look::chosen : Look::key)) {
         press_sixteenths(draft, odd ? now - 1 : now + 1);
     }
-    if (ui.button("back", say("erase"), grid.last(), Look::key)) {
-        press_back(draft, false);
-    }
+    draw_erase(ui, draft, grid);
 }
 
 void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
-    if (!holds_keys(ui, box, sixteenth_keys)) {
+    const int keys = erases_beside_fields(ui) ? sixteenth_keys - 1 : sixteenth_keys;
+    if (!holds_keys(ui, box, keys)) {
         draw_eighth_keys(ui, draft, box);
         return;
     }
-    const KeyGrid grid(ui, box, sixteenth_keys);
+    const KeyGrid grid(ui, box, keys);
     for (int n = 0; n < 16; ++n) {
         // Four in a row, as on the tape between two quarters; the last column has the key to erase.
         const Box place = grid.place(n / 4 * grid.wide() + n % 4);
@@ -55,15 +60,11 @@ void draw_sixteenth_keys(Ui& ui, LengthDraft& draft, Box box) {
             press_sixteenths(draft, n);
         }
     }
-    if (ui.button("back", say("erase"), grid.last(), Look::key)) {
-        press_back(draft, false);
-    }
+    draw_erase(ui, draft, grid);
 }
 
-/// Twelve keys, and a key to erase where there is room.
 void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
-    const bool has_back = holds_keys(ui, box, inch_keys);
-    const KeyGrid grid(ui, box, has_back ? inch_keys : inch_keys - 1);
+    const KeyGrid grid(ui, box, erases_beside_fields(ui) ? inch_keys - 1 : inch_keys);
     for (int n = 0; n < 12; ++n) {
         const Look look = draft.inches == n ? Look::chosen : Look::key;
         if (ui.button("inches " + std::to_string(n), Text(std::to_string(n)), grid.place(n),
@@ -71,15 +72,13 @@ void draw_inch_keys(Ui& ui, LengthDraft& draft, Box box) {
             press_inches(draft, n);
         }
     }
-    if (has_back && ui.button("back", say("erase"), grid.last(), Look::key)) {
-        press_back(draft, false);
-    }
+    draw_erase(ui, draft, grid);
 }
 
 /// As drawn in key_grid.h.
 int place_of(int digit, bool low) {
     if (digit == 0) {
-        return low ? 11 : 9;
+        return low ? 7 : 9;
     }
     const int row = (9 - digit) / 3;
     const int column = (digit - 1) % 3;
@@ -99,7 +98,7 @@ void take_typed(Ui& ui, LengthDraft& draft, bool metric) {
     take_typed(draft, ui.keyboard().take(!draft.typed.empty()), metric);
 }
 
-char draw_digit_keys(Ui& ui, Box box, bool with_point) {
+char draw_digit_keys(Ui& ui, Box box, bool with_point, bool with_back) {
     const KeyGrid grid(ui, box, digit_keys);
     const bool low = grid.is_low();
     char tapped = digit_of(ui.keyboard().take_letter(), with_point);
@@ -109,10 +108,10 @@ char draw_digit_keys(Ui& ui, Box box, bool with_point) {
             tapped = static_cast<char>('0' + digit);
         }
     }
-    if (with_point && ui.button("point", Text("."), grid.place(low ? 7 : 10), Look::key)) {
+    if (with_point && ui.button("point", Text("."), grid.place(low ? 3 : 10), Look::key)) {
         tapped = '.';
     }
-    if (ui.button("back", say("erase"), grid.place(low ? 3 : 11), Look::key)) {
+    if (with_back && ui.button("back", say("erase"), grid.last(), Look::key)) {
         tapped = '\b';
     }
     return tapped;
@@ -127,7 +126,7 @@ void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric) {
         draw_inch_keys(ui, draft, box);
         return;
     }
-    const char tapped = draw_digit_keys(ui, box, false);
+    const char tapped = draw_digit_keys(ui, box, false, metric || !erases_beside_fields(ui));
     if (tapped == '\b') {
         press_back(draft, metric);
     } else if (tapped != 0 && metric) {

@@ -16,8 +16,8 @@ void draw_length_keys(Ui& ui, LengthDraft& draft, Box box, bool metric);
 /// Before what depends on the length is drawn.
 void take_typed(Ui& ui, LengthDraft& draft, bool metric);
 
-/// Digits 0…9 and back, for counts and pitches. Returns the key that was tapped or
+/// Digits 0…9 and a key to erase, for counts and pitches. Returns the key that was tapped or
 /// typed: '0'…'9', '.', '\b'.
-char draw_digit_keys(Ui& ui, Box box, bool with_point);
+char draw_digit_keys(Ui& ui, Box box, bool with_point, bool with_back = true);
 
 }  // namespace hemline

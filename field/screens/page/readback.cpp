@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "field/screens/page/key_grid.h"
 #include "field/state/length_draft.h"
 #include "field/touch/box.h"
 
@@ -12,7 +13,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float figure_w_mm = 100, figure_h_mm = 32;
+constexpr float figure_w_mm = 100, figure_h_mm = 32, fields_mm = 15;
 constexpr float words_below_mm = 12;  // other words about the length come first
 constexpr const char* field_words[] = {phrase("feet"), phrase("inches"), phrase("16ths")};
 
@@ -117,7 +118,15 @@ float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
         return ui.figure_height() + ui.mm(2);
     }
     const float h = large ? ui.line_height(Size::figure) + ui.mm(1)
-                          : std::clamp(body.h, ui.mm(target_min), ui.mm(length_fields_mm));
+                          : std::clamp(body.h, ui.mm(target_min), length_fields_height(ui));
+    if (erases_beside_fields(ui)) {
+        Box erase = take_right(body, ui.mm(key_min));
+        take_right(body, ui.mm(gap_mm));
+        erase.h = h;
+        if (ui.button("back", say("erase"), erase, Look::key)) {
+            press_back(draft, metric);
+        }
+    }
     if (!draft.typed.empty()) {
         const float y = body.y + (h - ui.line_height(Size::title)) / 2;
         draw_typed(ui, draft.typed, {body.x, y, body.w, body.h});
@@ -128,6 +137,10 @@ float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
 }
 
 }  // namespace
+
+float length_fields_height(const Ui& ui) {
+    return ui.mm(erases_beside_fields(ui) ? key_min : fields_mm);
+}
 
 float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes) {
     const bool metric = tapes.marks == Marks::millimetre;

@@ -13,9 +13,9 @@ namespace hemline {
 
 /// Feet, inches and sixteenths, each a field to tap with its number in it, large where `body` has
 /// room; millimeters as one number. What is not keyed in is a dash; the other tape is shown below
-/// where there is room. Returns the height used.
+/// where there is room. On a narrow page a key to erase is at their end. Returns the height used.
 float draw_length_fields(Ui& ui, LengthDraft& draft, Box body, Tapes tapes);
-/// The least height it needs, in mm.
-constexpr float length_fields_mm = 15;
+/// The least height they need.
+float length_fields_height(const Ui& ui);
 
 }  // namespace hemline

@@ -3,6 +3,8 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <numeric>
+#include <vector>
 
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
@@ -28,6 +30,22 @@ std::vector<Action> actions_of(const State& state, const Event* touched) {
     return actions;
 }
 
+constexpr std::size_t whole_most = 50;  // of a list that is longer each entry has a line
+constexpr float bar_mm = 8;             // of a list that scrolls, and the margins of an entry
+
+/// How high each entry is: one outside practice is told whole, with its value.
+std::vector<float> heights_of(const Ui& ui, const State& state, const RecordShown& shown, float w) {
+    const float small = ui.line_height(Size::small) + ui.mm(3);
+    const float least = std::max(ui.line_height(Size::body) + small, ui.mm(target_min));
+    std::vector<float> heights(shown.entries.size(), least);
+    for (std::size_t i = 0; i < shown.outside && shown.outside <= whole_most; ++i) {
+        const Text words = told(state, shown.entries[i]->fact);
+        heights[i] =
+            std::max(least, ui.paragraph_height(w - ui.mm(bar_mm), words, Size::body) + small);
+    }
+    return heights;
+}
+
 void draw_entry(Ui& ui, const State& state, const Event& event, bool chosen, Box row) {
     const Palette& p = ui.colours();
     const Box inner = inset(row, ui.mm(2), ui.mm(1));
@@ -36,14 +54,21 @@ void draw_entry(Ui& ui, const State& state, const Event& event, bool chosen, Box
     }
     const bool struck = state.job.struck.count(event.id) > 0;
     const Colour ink = chosen ? p.chalk_ink : struck ? p.soft : p.ink;
-    const Text said = ui.shortened(told(state, event.fact), Size::body, inner.w);
-    const float w = ui.text(inner.x, inner.y, said, Size::body, Align::left, ink);
+    const bool whole = row.h > ui.line_height(Size::body) * 2 + ui.line_height(Size::small);
+    const Text words = told(state, event.fact);
+    float w = inner.w, h = ui.line_height(Size::body);
+    if (whole) {
+        h = ui.paragraph(inner.x, inner.y, inner.w, words, Size::body, ink);
+    } else {
+        w = ui.text(inner.x, inner.y, ui.shortened(words, Size::body, inner.w), Size::body,
+                    Align::left, ink);
+    }
     if (struck) {
         const float middle = inner.y + ui.line_height(Size::body) / 2;
         ui.ink()->AddLine({inner.x, middle}, {inner.x + w, middle}, ink, ui.mm(0.3F));
     }
     ui.text(
-        inner.x, inner.y + ui.line_height(Size::body),
+        inner.x, inner.y + h,
         glued(clock_time(wall_time(event)), "  ", event.by, struck ? say("  crossed out") : Text()),
         Size::small, Align::left, chosen ? p.chalk_ink : p.soft);
     ui.ink()->AddLine({row.x, row.bottom()}, {row.right(), row.bottom()}, p.hairline, ui.mm(0.2F));
@@ -56,27 +81,30 @@ Wished draw_history(Ui& ui, const State& state, Drafts& drafts) {
     const auto found = std::find_if(state.events.rbegin(), state.events.rend(),
                                     [&](const Event& event) { return entry == event.id; });
     const Event* const touched = found == state.events.rend() ? nullptr : &*found;
+    const RecordShown shown = record_shown(state);
     const Frame frame =
-        open_frame(ui, state, say("Record · the latest first"), actions_of(state, touched));
+        open_frame(ui, state, shown.outside > 0 ? say("Record") : say("Record · the latest first"),
+                   actions_of(state, touched));
     Wished wish = frame.wish;
     Box body = frame.body;
     if (touched != nullptr) {
         take_top(body, draw_band(ui, undoing_of(state, *touched).words, body, Band::news));
     }
-    const float row = std::max(ui.line_height(Size::body) + ui.line_height(Size::small) + ui.mm(3),
-                               ui.mm(target_min));
-    const RecordShown shown = record_shown(state);
+    const std::vector<float> heights = heights_of(ui, state, shown, body.w);
     const float heading = shown.outside > 0 ? ui.line_height(Size::small) + ui.mm(2) : 0;
     const Box list = ui.begin_scroll("events", body,
-                                     row * static_cast<float>(shown.entries.size()) + 2 * heading);
+                                     std::accumulate(heights.begin(), heights.end(), 2 * heading));
     float y = list.y;
     for (std::size_t i = 0; i < shown.entries.size(); ++i) {
         if (heading > 0 && (i == 0 || i == shown.outside)) {
-            ui.text(list.x, y + ui.mm(1),
-                    i == 0 ? say("Outside practice, noted by name") : say("All else"), Size::small);
+            ui.text(
+                list.x, y + ui.mm(1),
+                i == 0 ? say("Outside practice, noted by name") : say("All else, the latest first"),
+                Size::small);
             y += heading;
         }
         const Event* const event = shown.entries[i];
+        const float row = heights[i];
         const Box place{list.x, y, list.w, row};
         y += row;
         // A row more, and the ends, so that a keyboard's focus can go on to them.

@@ -9,6 +9,7 @@
 #include "engine/words/result.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
+#include "field/screens/reading/draw_level.h"
 #include "field/screens/reading/keep_pitch.h"
 #include "field/screens/screens.h"
 #include "field/screens/section/draw_section.h"
@@ -151,6 +152,8 @@ void draw_answer(Ui& ui, const State& state, const Edge& edge, const PitchDraft&
             draft.number.empty()
                 ? say("Hold a level on the deck: rise over 12 in, or what a digital level shows.")
                 : said(pitch.problem()));
+        draw_level(ui, draft.notation,
+                   {words.x, words.y + used, words.w, body.h - used - ui.mm(gap_mm)});
     }
     ui.end_scroll(used);
 }

@@ -5,6 +5,7 @@
 #include "engine/roof/rising_readings.h"
 #include "engine/words/result.h"
 #include "engine/work/hook_doubt.h"
+#include "field/screens/edges/draw_tape_laid.h"
 #include "field/screens/page/frame.h"
 #include "field/screens/page/keypad.h"
 #include "field/screens/page/readback.h"
@@ -41,6 +42,20 @@ std::optional<Length> expected(const State& state, const EdgeWork& work, Reading
     const std::vector<Length> readings = standing_lengths(work, of);
     const auto nearest = nearest_reading(readings, draft);
     return nearest ? std::optional(readings[*nearest]) : std::nullopt;
+}
+
+/// The share of the edge that the pieces before the last one cover.
+double fixed_share(const State& state, const EdgeWork& work) {
+    const Run* const run = find_run(state.plan, work.edge.id, TrimRole::main);
+    Length whole;
+    for (const PlannedPiece& piece : run == nullptr ? std::vector<PlannedPiece>() : run->pieces) {
+        whole += piece.covers;
+    }
+    if (whole <= Length()) {
+        return 0;
+    }
+    const Length open = run->pieces.back().covers - run->lap;
+    return 1 - static_cast<double>(open.nm()) / static_cast<double>(whole.nm());
 }
 
 Text title_for(const EdgeWork& work, ReadingOf of) {
@@ -176,12 +191,12 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
         {metric ? digit_keys : sixteenth_keys, above_keys_mm});
     Wished wish = frame.wish;
     draw_length_keys(ui, draft.length, frame.keys, metric);
+    Box body = frame.body;
+    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     // A changed length is a new question: saving it does not answer the earlier question.
     if (shown_length(draft.length, metric) != before_keys) {
         draft.doubt_shown = false;
     }
-    Box body = frame.body;
-    take_top(body, draw_length_fields(ui, draft.length, body, tapes_of(state)) + ui.mm(3));
     Box words = ui.begin_scroll("reading words", body);
     const float top = words.y;
     take_top(words, draw_band(ui, question(draft, doubt), words));
@@ -197,6 +212,9 @@ Wished draw_reading(Ui& ui, const State& state, Drafts& drafts) {
                                     {words.x, words.y, words.w, words.h}));
     take_top(words, ui.mm(2));
     take_top(words, draw_band(ui, hook_doubt(state.job), words));
+    words.h = body.h - (words.y - top);
+    draw_tape_laid(ui, {work->edge, of == ReadingOf::remainder ? fixed_share(state, *work) : 0},
+                   words);
     ui.end_scroll(words.y - top);
 
     if (frame.tapped == "keep" && length) {

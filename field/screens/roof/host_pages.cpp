@@ -158,10 +158,10 @@ Wished draw_host_length(Ui& ui, const State& state, WalkDraft& draft) {
     Box body = ui.begin_scroll("host words", frame.body);
     const float top = body.y;
     take_top(body, ui.paragraph(body.x, body.y, body.w, asks.question, Size::bold) + ui.mm(2));
-    take_top(body,
-             draw_length_fields(ui, *asks.length, {body.x, body.y, body.w, ui.mm(length_fields_mm)},
-                                tapes_of(state)) +
-                 ui.mm(gap_mm));
+    take_top(body, draw_length_fields(ui, *asks.length,
+                                      {body.x, body.y, body.w, length_fields_height(ui)},
+                                      tapes_of(state)) +
+                       ui.mm(gap_mm));
     take_top(body, draw_band(ui, asks.length->refused, body));
     if (asks.goes_other_way != nullptr) {
         draw_ways_to_go(ui, asks, take_top(body, ui.mm(host_row_mm)));

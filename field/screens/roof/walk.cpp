@@ -36,7 +36,7 @@ void draw_walked(Ui& ui, const State& state, const WalkedBody& preview, Box draw
 
 float fields_height(const Ui& ui, const State& state) {
     return state.marks == Marks::millimetre ? ui.figure_height() + ui.mm(2)
-                                            : ui.mm(length_fields_mm);
+                                            : length_fields_height(ui);
 }
 
 Text angle_words(const SideWalked& side) {
@@ -67,10 +67,10 @@ void draw_side_asked(Ui& ui, const State& state, const WalkedBody& preview, Walk
         fits ? body.h
              : asked_height(ui, state, side, draft, body.w - ui.mm(scroll_bar_mm)) + below);
     list.h = 2 * (body.h + alone + below);
-    take_top(list,
-             draw_length_fields(ui, draft.length, {list.x, list.y, list.w, ui.mm(length_fields_mm)},
-                                tapes_of(state)) +
-                 ui.mm(gap_mm));
+    take_top(list, draw_length_fields(ui, draft.length,
+                                      {list.x, list.y, list.w, length_fields_height(ui)},
+                                      tapes_of(state)) +
+                       ui.mm(gap_mm));
     take_top(list, draw_band(ui, draft.length.refused, list));
     const auto head = [&](const Text& words) {
         if (headed) {  // else the answers say what is asked

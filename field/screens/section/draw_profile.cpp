@@ -127,7 +127,7 @@ class Profile {
     }
 
     /// Beside what shows of it: of a hem drawn large the rest of the trim lies off the page.
-    std::optional<Box> find(ImVec2 a, ImVec2 b, Box size, bool must = false) {
+    std::optional<Box> find(ImVec2 a, ImVec2 b, Box size, Need need = Need::room) {
         const std::optional<PartOfLine> shows = part_in(page_, a.x, a.y, b.x, b.y);
         if (!shows) {
             return std::nullopt;
@@ -135,7 +135,7 @@ class Profile {
         const ImVec2 way{b.x - a.x, b.y - a.y};
         b = {a.x + way.x * shows->to, a.y + way.y * shows->to};
         a = {a.x + way.x * shows->from, a.y + way.y * shows->from};
-        const std::optional<Box> place = place_beside(ui_, a, b, size, page_, taken_, must);
+        const std::optional<Box> place = place_beside(ui_, a, b, size, page_, taken_, need);
         if (place) {
             draw_leader(ui_, {(a.x + b.x) / 2, (a.y + b.y) / 2}, *place, taken_);
         }
@@ -144,7 +144,8 @@ class Profile {
 
     void draw_leg_button(std::size_t i) {
         const Text words = glued(names_[i], "\n", width_of(asked_, i));
-        const auto place = find(corners()[i], corners()[i + 1], button_size(ui_, words), true);
+        const auto place =
+            find(corners()[i], corners()[i + 1], button_size(ui_, words), Need::must);
         const bool chosen = asked_.leg == static_cast<int>(i);
         if (place && ui_.button("leg " + std::to_string(i), words, *place,
                                 chosen ? Look::chosen : Look::plain, Size::bold)) {
@@ -185,7 +186,8 @@ class Profile {
             is_hem ? asked_.hem == static_cast<int>(hem) : asked_.bend == static_cast<int>(i);
         const ImVec2 corner = corners()[i + 1];
         const bool by_roof = is_by_roof(i);
-        const auto place = find(corner, corner, button_size(ui_, words), !by_roof);
+        const auto place =
+            find(corner, corner, button_size(ui_, words), by_roof ? Need::clear : Need::must);
         if (!place) {
             return;
         }
@@ -209,7 +211,7 @@ class Profile {
             return;
         }
         const float r = ui_.mm(circle_mm);
-        const auto place = find(a, b, {0, 0, 2 * r, 2 * r});
+        const auto place = find(a, b, {0, 0, 2 * r, 2 * r}, Need::clear);
         if (!place) {
             return;
         }

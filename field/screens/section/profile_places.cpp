@@ -14,6 +14,35 @@ bool is_free(Box place, const std::vector<Box>& taken, float gap) {
     });
 }
 
+constexpr float beside_line_mm = 1.8F, off_its_line_mm = 4;
+
+/// Whether the lines from a to b and from c to d cross.
+bool cross(ImVec2 a, ImVec2 b, ImVec2 c, ImVec2 d) {
+    const auto side = [](ImVec2 from, ImVec2 to, ImVec2 of) {
+        return (to.x - from.x) * (of.y - from.y) - (to.y - from.y) * (of.x - from.x) > 0;
+    };
+    return side(a, b, c) != side(a, b, d) && side(c, d, a) != side(c, d, b);
+}
+
+/// A leader that runs along the section or across it, or across another, is taken for a part of it.
+bool is_clear(const Ui& ui, ImVec2 middle, Box place, const ProfileTaken& taken) {
+    const ImVec2 end = leader_end(middle, place);
+    const float length = std::hypot(end.x - middle.x, end.y - middle.y);
+    const float share = ui.mm(off_its_line_mm) / length;
+    if (share >= 1) {
+        return true;  // it ends before it is off its own line
+    }
+    const ImVec2 from{middle.x + (end.x - middle.x) * share, middle.y + (end.y - middle.y) * share};
+    return std::none_of(taken.lines.begin(), taken.lines.end(),
+                        [&](Box line) {
+                            return is_crossed(inset(line, -ui.mm(beside_line_mm)), from.x, from.y,
+                                              end.x, end.y);
+                        }) &&
+           std::none_of(taken.leaders.begin(), taken.leaders.end(), [&](const auto& other) {
+               return cross(from, end, other.first, other.second);
+           });
+}
+
 /// `taken` without leaders: lines may cross.
 bool can_take(const Ui& ui, ImVec2 middle, Box place, Box page, const ProfileTaken& taken) {
     const Box seen = common_of(place, page);
@@ -35,7 +64,7 @@ bool can_take(const Ui& ui, ImVec2 middle, Box place, Box page, const ProfileTak
 }
 
 std::optional<Box> nearest_place(const Ui& ui, ImVec2 middle, Box size, Box page,
-                                 const ProfileTaken& taken) {
+                                 const ProfileTaken& taken, bool clear = false) {
     constexpr float step_mm = 1.5F;
     std::optional<Box> nearest;
     float least = 0;
@@ -43,7 +72,8 @@ std::optional<Box> nearest_place(const Ui& ui, ImVec2 middle, Box size, Box page
         for (float x = page.x; x + size.w <= page.right() + 0.5F; x += ui.mm(step_mm)) {
             const Box place{x, y, size.w, size.h};
             const float off = std::hypot(place.mid_x() - middle.x, place.mid_y() - middle.y);
-            if ((!nearest || off < least) && can_take(ui, middle, place, page, taken)) {
+            if ((!nearest || off < least) && can_take(ui, middle, place, page, taken) &&
+                (!clear || is_clear(ui, middle, place, taken))) {
                 nearest = place;
                 least = off;
             }
@@ -71,7 +101,7 @@ ImVec2 leader_end(ImVec2 middle, Box place) {
 }
 
 std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box page,
-                                const ProfileTaken& taken, bool must) {
+                                const ProfileTaken& taken, Need need) {
     const float length = std::hypot(b.x - a.x, b.y - a.y);
     const ImVec2 along =
         length < 1 ? ImVec2(1, 0) : ImVec2((b.x - a.x) / length, (b.y - a.y) / length);
@@ -83,14 +113,21 @@ std::optional<Box> place_beside(const Ui& ui, ImVec2 a, ImVec2 b, Box size, Box 
             const float dx = up.x * off * (w / 2 + ui.mm(2)) + along.x * to_end * w;
             const float dy = up.y * off * (h / 2 + ui.mm(2)) + along.y * to_end * h;
             const Box place{middle.x + dx - w / 2, middle.y + dy - h / 2, w, h};
-            if (can_take(ui, middle, place, page, taken)) {
+            if (can_take(ui, middle, place, page, taken) && is_clear(ui, middle, place, taken)) {
                 return place;
             }
         }
     }
+    if (const auto clear = nearest_place(ui, middle, size, page, taken, true)) {
+        return clear;
+    }
+    if (need == Need::clear) {
+        return std::nullopt;
+    }
     const auto place = nearest_place(ui, middle, size, page, taken);
-    return place || !must ? place
-                          : nearest_place(ui, middle, size, page, {taken.lines, taken.words, {}});
+    return place || need != Need::must
+               ? place
+               : nearest_place(ui, middle, size, page, {taken.lines, taken.words, {}});
 }
 
 }  // namespace hemline

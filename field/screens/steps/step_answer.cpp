@@ -196,9 +196,16 @@ float draw_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft
     if (step.rule->asks == Asks::count) {
         return draw_count(ui, step, draft, body);
     }
-    return step.rule->asks == Asks::length
-               ? draw_length_fields(ui, draft.length, body, tapes_of(state))
-               : 0;
+    if (step.rule->asks != Asks::length) {
+        return 0;
+    }
+    const bool metric = state.marks == Marks::millimetre;
+    const Length before = shown_length(draft.length, metric);
+    const float used = draw_length_fields(ui, draft.length, body, tapes_of(state));
+    if (before != shown_length(draft.length, metric)) {
+        draft.exception_asked = {};
+    }
+    return used;
 }
 
 bool is_refused(const StepDraft& draft) {

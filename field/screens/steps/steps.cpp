@@ -132,7 +132,7 @@ void pin_answer(Ui& ui, const State& state, const Step& step, StepDraft& draft, 
     if (counts && frame.beside_keys.w >= ui.mm(count_w_mm)) {
         draw_answer(ui, state, step, draft, frame.beside_keys);
     } else if (counts || step.rule->asks == Asks::length) {
-        const float h = ui.mm(counts ? count_fields_mm : length_fields_mm);
+        const float h = counts ? ui.mm(count_fields_mm) : length_fields_height(ui);
         draw_answer(ui, state, step, draft, take_bottom(body, h));
         take_bottom(body, ui.mm(3));
     }

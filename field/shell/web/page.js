@@ -79,7 +79,7 @@ function wants_keys() {
   return mirror.querySelector('[data-name="letter space"]') !== null && !matchMedia('(pointer: coarse)').matches;
 }
 
-// keys.h. Tab goes over the mirror's controls, which show where it is; arrows over the program's.
+// keys.h. The mirror is one stop; Tab and arrows move the program's focus, which a screen reader is told.
 const keys = { Enter: '\n', Backspace: '\b', Escape: '\x1b', ArrowUp: '\x11', ArrowDown: '\x12',
   ArrowLeft: '\x13', ArrowRight: '\x14', PageUp: '\x15', PageDown: '\x16', F1: '\x17' };
 const commands = { z: '\x1a', c: '\x03', arrowdown: '\x0e', arrowup: '\x10' };
@@ -102,7 +102,7 @@ function type(text) {
 
 /// A letter that is being composed (´ and n) arrives complete, from the field being typed into.
 function key_pressed(event) {
-  const pressing = event.target.closest?.('#mirror, #words') && ['Enter', ' '].includes(event.key);
+  const pressing = event.target.closest?.('#mirror button, #words') && ['Enter', ' '].includes(event.key);
   if (event.isComposing || pressing) {
     return;
   }
@@ -112,6 +112,12 @@ function key_pressed(event) {
   } else if (command && !event.altKey && commands[event.key.toLowerCase()]) {
     event.preventDefault();
     type(commands[event.key.toLowerCase()]);
+  } else if (event.key === 'Tab' && !command && !event.altKey && program && !event.target.closest?.('#words')) {
+    event.preventDefault();
+    if (event.target !== typing) {
+      mirror.focus({ preventScroll: true });
+    }
+    type(event.shiftKey ? '\x0b' : '\t');
   } else if (event.repeat && event.key === 'Enter') {
     event.preventDefault();  // held down, it acts once
   } else if (!command && !event.altKey && (keys[event.key] || event.target !== typing)) {
@@ -119,7 +125,7 @@ function key_pressed(event) {
     if (text !== '') {
       event.preventDefault();
       if (event.key.startsWith('Arrow') && mirror.contains(document.activeElement)) {
-        document.activeElement.blur();  // Enter is for the program's focus now
+        mirror.focus({ preventScroll: true });  // Enter is for the program's focus now
       }
       type(text);
     }
@@ -143,6 +149,10 @@ function reflect(page) {
     const button = document.createElement('button');
     button.dataset.name = target.name;
     button.textContent = target.label || target.name;
+    button.tabIndex = -1;
+    if (target.focused) {
+      button.id = 'on';
+    }
     if (target.chosen) {
       button.setAttribute('aria-pressed', 'true');
     }
@@ -159,6 +169,7 @@ function reflect(page) {
     element.style.cssText = `left:${box.x}px;top:${box.y}px;width:${box.w}px;height:${box.h}px`;
     return element;
   }));
+  mirror.setAttribute('aria-activedescendant', page.targets.some((one) => one.focused) ? 'on' : '');
   if (focused) {
     [...mirror.children].find((child) => child.dataset.name === focused)?.focus();
   }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "engine/words/shown_text.h"
 
@@ -27,11 +28,13 @@ Json box_json(Box box, float density) {
 
 std::string mirror_of(const Stage& stage, const App& app, float density) {
     Json targets = Json::array();
+    const std::optional<Target> focus = stage.focus();
     for (const Target& target : stage.targets()) {
         Json entry = box_json(target.box, density);
         entry["name"] = shown_text(target.name);
         entry["label"] = target.label;
         entry["chosen"] = target.chosen;
+        entry["focused"] = focus && focus->name == target.name;
         targets.push_back(std::move(entry));
     }
     Json texts = Json::array();

@@ -8,9 +8,9 @@
 
 namespace hemline {
 
-/// JSON: {language, ground, title, saved, warning, waits, targets: [{name, label, chosen, x, y, w,
-/// h}], texts: [{words, x, y, w, h}]}, boxes in CSS pixels; waits: the main action does, for words
-/// that are to be read first.
+/// JSON: {language, ground, title, saved, warning, waits, targets: [{name, label, chosen,
+/// focused, x, y, w, h}], texts: [{words, x, y, w, h}]}, boxes in CSS pixels; waits: the main
+/// action does, for words that are to be read first.
 std::string mirror_of(const Stage& stage, const App& app, float density);
 
 }  // namespace hemline

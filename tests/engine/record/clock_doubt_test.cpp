@@ -89,6 +89,23 @@ TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, 
           "and papers go by it.\n");
 }
 
+TEST_CASE("Of two tablets that one person holds it is told which, by first use on the job") {
+    Site site;
+    site.off_ms[7] = 10 * year_ms;
+    for (const std::uint64_t device : {9U, 7U, 2U, 9U, 2U}) {  // no order of their numbers
+        site.write(device, device == 2 ? "Ben" : "Ana");
+    }
+    CHECK(site.said().find("The clock of Ana's second tablet on this job is 10 years") == 0);
+    Site two;
+    two.off_ms[5] = day_ms * 3;
+    for (const std::uint64_t device : {8U, 5U, 8U, 5U}) {
+        two.write(device, "Ana");
+    }
+    CHECK(two.said().find("Ana's first tablet on this job") != std::string::npos);
+    CHECK(two.said().find("Ana's second tablet on this job") != std::string::npos);
+    CHECK(two.said(5).find("This tablet's clock and that of Ana's first tablet") == 0);
+}
+
 TEST_CASE("Of two tablets nothing tells which is wrong: both are told to look") {
     Site site;
     site.off_ms[2] = 2 * day_ms;

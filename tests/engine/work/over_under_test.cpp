@@ -99,7 +99,9 @@ TEST_CASE("a sidewall whose foot is at an outside corner lies over the panels") 
     REQUIRE(plan.problems.size() == 1);
     CHECK(plan.problems[0].field == "trim");
     CHECK(plan.problems[0].severity == Severity::problem);
-    CHECK(plan.problems[0].mend == "Choose sidewall_channel, or leave it empty.");
+    CHECK(plan.problems[0].mend ==
+          say("Choose {1}, or leave it empty.", say(pan.catalogue.find("sidewall_channel")->name)));
+    CHECK(plan.problems[0].what.english().find('_') == std::string::npos);
     for (const End foot : {End::eave, End::valley}) {
         const OneEdge down(EdgeKind::sidewall, "sidewall", foot, End::wall);
         CHECK(down.plan().problems.empty());

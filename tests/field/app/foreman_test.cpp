@@ -108,3 +108,23 @@ TEST_CASE("With nothing to tick the foreman's next is the day sheet, of the last
     crew.tap_all({"day after", "leave", "day", "leave"});
     CHECK(crew.where().screen == Screen::roof);
 }
+
+TEST_CASE(
+    "The record tells what is outside practice whole, on 7 in too, and says what is the latest "
+    "first") {
+    Fitted crew;
+    crew.tap("history");
+    crew.screen->resize(531, 885);
+    crew.screen->frames(2);
+    CHECK(shows(crew, "All else, the latest first"));
+    CHECK_FALSE(shows(crew, "Record · the latest first"));
+    std::string said;
+    for (const Words& words : crew.screen->ui().words()) {
+        said += words.words + " ";
+    }
+    const std::size_t from = said.find("Outside practice, noted by name");
+    const std::size_t to = said.find("All else, the latest first");
+    REQUIRE(from < to);
+    CHECK(said.substr(from, to - from).find("accepted by") != std::string::npos);
+    CHECK(said.substr(from, to - from).find("…") == std::string::npos);
+}

@@ -356,6 +356,22 @@ TEST_CASE("A journal holds the same bytes whatever the tablet speaks") {
     CHECK(record(false) == record(true));
 }
 
+TEST_CASE("The English word stands beside the Spanish one where an edge is met, and not after") {
+    Journey crew;
+    crew.tap_all({"language", "demo", "edge C"});
+    CHECK(shows(crew, "Alero (eave) C"));
+    crew.key_in(feet(15) + inches(8));
+    crew.tap("keep");
+    CHECK(shows(crew, "Alero C"));
+    CHECK_FALSE(shows(crew, "(eave)"));
+    crew.key_in(feet(15) + inches(8));
+    crew.tap("keep");
+    CHECK_FALSE(shows(crew, "(eave)"));  // the pitch
+    crew.tap_all({"digit 5", "keep"});
+    crew.reach_card("C", TrimRole::main, 1);
+    CHECK_FALSE(shows(crew, "(eave)"));
+}
+
 TEST_CASE("Installer, apprentice and foreman finish an edge in either language, each by name") {
     for (const bool spanish : {false, true}) {
         Journey crew;

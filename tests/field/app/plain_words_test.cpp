@@ -112,6 +112,24 @@ TEST_CASE("Keys, paths and tablets' numbers are known where they stand") {
     }
 }
 
+TEST_CASE("What is crossed out elsewhere, or three deep, is told without a number") {
+    Journey crew;
+    crew.tap_all({"demo", "edge A"});
+    crew.key_in(feet(46));
+    crew.tap("keep");
+    const EventId elsewhere{0xe8518a86e8518a86U, 12};
+    const auto struck = [](EventId id) { return StruckFor{id, StrikeReason::undone}; };
+    CHECK(not_plain(told(crew.state(), struck(elsewhere)).english()) == "");
+    for (int deep = 0; deep < 3; ++deep) {
+        crew.tap_all({"leave", "history"});
+        crew.tap("entry " + print_event_id(crew.state().events.back().id));
+        crew.tap("undo");
+        CHECK(not_plain(told(crew.state(), crew.state().events.back().fact).english()) == "");
+        crew.tap("let go");
+        CHECK(not_plain(told(crew.state(), struck(crew.state().events.back().id)).english()) == "");
+    }
+}
+
 TEST_SUITE_BEGIN("long");
 
 TEST_CASE("No screen on the walks past every screen shows a key, a path or a tablet's number") {

@@ -185,3 +185,34 @@ TEST_CASE("A length that a laser types is kept as if keyed in, and nonsense is r
     crew.tap("keep");
     CHECK(crew.last<ReadingTaken>().length == true_length);
 }
+
+TEST_CASE(
+    "A reading shows where the tape is hooked and where it is read, by what stands at the ends") {
+    const auto x_of = [](const Journey& crew, const char* said) {
+        for (const Words& words : crew.screen->ui().words()) {
+            if (words.words == said) {
+                return words.box.x;
+            }
+        }
+        FAIL(said << " is not there");
+        return 0.0F;
+    };
+    Journey crew;
+    crew.tap_all({"demo", "edge C"});  // from a gable to an inside corner
+    CHECK(x_of(crew, "Hook the tape here") < x_of(crew, "Read here"));
+    crew.tap_all({"leave", "edge Z"});  // a wall at its left: nothing to hook on
+    CHECK(x_of(crew, "Hook the tape here") > x_of(crew, "Read here"));
+    crew.tap_all({"leave", "edge R"});  // between hips
+    CHECK(x_of(crew, "Hold the tape here") < x_of(crew, "Read here"));
+    crew.tap("leave");
+    crew.read_edge("C", eave_c_length, eave_c_length, "5");
+    for (int i = 0; i < 90 && crew.where().screen != Screen::reading; ++i) {
+        crew.do_next();
+    }
+    REQUIRE(crew.where().reading_of == ReadingOf::remainder);
+    CHECK(shows(crew, "end of the fixed piece"));
+    crew.screen->resize(885, 531);  // 7 in: the values, and no drawing
+    crew.screen->frames(2);
+    CHECK(crew.screen->has_target("field feet"));
+    CHECK_FALSE(shows(crew, "Read here"));
+}

@@ -72,3 +72,27 @@ TEST_CASE("My settings and a roof in other words have room for a glove, from 7 t
         CHECK(inspection.seen.size() >= 5);
     }
 }
+
+TEST_CASE("All that a person sets is in sight without scrolling, on 7 in and in a low window too") {
+    for (const bool spanish : {false, true}) {
+        Journey crew;
+        if (spanish) {
+            crew.tap("language");
+        }
+        crew.tap_all({"demo", "tablet"});
+        for (const Size2 size : {Size2{885, 531}, Size2{531, 885}, Size2{1024, 600}}) {
+            crew.screen->resize(size.w, size.h);
+            crew.screen->frames(2);
+            CAPTURE(size.w);
+            const float y = crew.screen->target("hand").y;
+            crew.screen->drag_from(size.w / 2, size.h / 2, 0, -20);
+            CHECK(crew.screen->target("hand").y == y);  // there is nothing to scroll to
+            for (const CrewThing& thing : crew_things) {
+                if (thing.language == crew.state().language) {
+                    CHECK(crew.screen->has_target("word " + std::string(thing.words[1])));
+                }
+            }
+            CHECK(faults_of(crew.screen->ui()) == "");
+        }
+    }
+}

@@ -74,6 +74,17 @@ TEST_CASE("A file that says no scale from 2 to 40 is a problem with its mend") {
     }
 }
 
+TEST_CASE("The words that a crew chose are kept in the file, by language and thing") {
+    const Home home;
+    Disk disk;
+    ScreenScale scale;
+    scale.crew_words = {{"en gable", "rake"}, {"es valley", "valle"}};
+    REQUIRE_FALSE(keep_screen_scale(disk, scale));
+    CHECK(read_screen_scale()->crew_words == scale.crew_words);
+    REQUIRE_FALSE(keep_screen_scale(disk, {}));
+    CHECK(read_screen_scale()->crew_words.empty());
+}
+
 TEST_CASE("Night is kept, and that nobody chose is another thing than day") {
     const Home home;
     Disk disk;

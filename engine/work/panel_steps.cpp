@@ -124,7 +124,7 @@ std::int64_t clips_of(const PlannedPanels& panels) {
     std::int64_t clips = 0;
     if (panels.layout != nullptr) {
         for (const LaidSeam& seam : panels.layout->seams) {
-            clips += seam.clips;
+            clips += static_cast<std::int64_t>(seam.clips.size());
         }
     }
     return clips;

@@ -89,7 +89,7 @@ std::vector<Fact> lacking_panels(const Job& job, std::span<const BodyOnJob> bodi
 }
 
 PanelJob panel_job_on(const Job& job, std::string_view panels) {
-    PanelJob said = usual_panel_job();
+    PanelJob said;
     said.practice = job.practice;
     const Site& site = job.practice.site;
     if (const auto chosen = site.seams.find(panels); chosen != site.seams.end()) {
@@ -154,8 +154,7 @@ void plan_panels(Plan& plan, const Job& job, std::span<const BodyOnJob> bodies) 
         }
         PlaneAsked one{{}, panel_job_on(job, plane.panels), penetrations_on(job, plane)};
         const EdgeWork* const eave = job.find(plane.eave);
-        const SeamFrame frame =
-            seam_frame(plane.deck, one.job.practice.seam_spacing, one.job.side_gap);
+        const SeamFrame frame = seam_task({plane.deck, one.job, {}}).frame;
         plan.panels[plane.panels] = {plane.eave, eave == nullptr ? Side::left : eave->edge.first,
                                      frame.left.square && frame.right.square, nullptr};
         const Result<ReadPlane> read =

@@ -182,7 +182,7 @@ TEST_CASE("plan, outline and panels take a job in place of a file") {
     CHECK(from_job["planes"][0]["pans"] == from_file["planes"][0]["pans"]);
     CHECK(from_job["metal"] == from_file["metal"]);
     for (int reading = 0; reading < 2; ++reading) {
-        desk.run({"take", "house", "A", "40 ft"});
+        CHECK(desk.run({"take", "house", "A", "40 ft"}).exit == 0);
     }
     const auto plan = fine(desk.run({"plan", "house", "--json"})).json();
     CHECK(plan["edges"][0]["edge"] == "A");

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/quantity/length.h"
 #include "tests/cli/program.h"
 
 using namespace hemline::test;
@@ -131,15 +132,15 @@ TEST_CASE("panels takes what was read of a plane, and seams as chosen") {
                                    {"--plane", "A", "--json", "--shift", "A, left, 3/16 in",
                                     "--read", "A, 200 3/4 in, 202 3/4 in, ,"}))
                            .json()["planes"][0];
-    CHECK(plane["shift_nm"] == -sixteenths(3).nm());
-    CHECK(plane["pans"][0]["width_nm"] == sixteenths(252 - 3).nm());
+    CHECK(plane["shift_nm"] == -hemline::sixteenths(3).nm());
+    CHECK(plane["pans"][0]["width_nm"] == hemline::sixteenths(252 - 3).nm());
     CHECK(plane["pans"][0]["kind"] == "cut");
     CHECK(plane["problems"][0]["what"] ==
           "The top is not level to the eave: it rises 2 in to the right.");
     // The other plane follows: its seams meet those of A.
     const auto both =
         fine(panels(desk, gable_sides, {"--json", "--shift", "A, left, 3/16 in"})).json();
-    CHECK(both["planes"][1]["shift_nm"] == sixteenths(3).nm());
+    CHECK(both["planes"][1]["shift_nm"] == hemline::sixteenths(3).nm());
     const auto more =
         fine(panels(desk, gable_sides,
                     {"--plane", "A", "--json", "--choices", "--shift", "A, right, 0 in, more"}))
@@ -148,7 +149,7 @@ TEST_CASE("panels takes what was read of a plane, and seams as chosen") {
     CHECK(more["tried"] == 130);
     CHECK(more["choices"].size() == 1);
     CHECK(more["choices"][0]["best_for"].size() == 4);
-    CHECK(more["choices"][0]["metal_nm"] == sixteenths(30 * 3260).nm());
+    CHECK(more["choices"][0]["metal_nm"] == hemline::sixteenths(30 * 3260).nm());
 }
 
 TEST_CASE("panels gives marks, screws of the cap, zones of wind and the metal's weight") {
@@ -162,14 +163,45 @@ TEST_CASE("panels gives marks, screws of the cap, zones of wind and the metal's 
     CHECK(plane["clips"][0] == 17);
     CHECK(plane["clips"][14] == 13);
     REQUIRE(plane["marks"].size() == 2);
-    CHECK(plane["marks"][0]["seams_nm"][4] == inches(80).nm());
-    CHECK(plane["cap_screws"][0]["along_nm"][2] == inches(20).nm());
+    CHECK(plane["marks"][0]["seams_nm"][4] == hemline::inches(80).nm());
+    CHECK(plane["cap_screws"][0]["along_nm"][2] == hemline::inches(20).nm());
     // 60 lengths of 203 3/4 in from a strip of 20 in, 0.0276 in of steel.
     CHECK(json["metal"]["lengths"] == 60);
     CHECK(json["metal"]["coil_feet"] == 1019);
     CHECK(std::abs(json["metal"]["pounds"].get<double>() - 1913.79) < 0.1);
     const Ran text = fine(panels(desk, gable_sides, {"--thickness", "0.0276 in"}));
     CHECK(has(text.out, "Metal: 60 lengths, together 1018 ft 9 in, 1914 lb, the heaviest 32 lb"));
+}
+
+TEST_CASE("plan, outline and panels take a job in place of a file") {
+    const Desk desk;
+    fine(desk.run({"new", "house", "--roof", desk.write("sides.csv", gable_sides)}));
+    const auto from_file = fine(panels(desk, gable_sides, {"--json"})).json();
+    const auto from_job = fine(desk.run({"panels", "house", "--json"})).json();
+    REQUIRE(from_job["planes"].size() == 2);
+    CHECK(from_job["planes"][0]["pans"] == from_file["planes"][0]["pans"]);
+    CHECK(from_job["metal"] == from_file["metal"]);
+    for (int reading = 0; reading < 2; ++reading) {
+        CHECK(desk.run({"take", "house", "A", "40 ft"}).exit == 0);
+    }
+    const auto plan = fine(desk.run({"plan", "house", "--json"})).json();
+    CHECK(plan["edges"][0]["edge"] == "A");
+    CHECK(has(fine(desk.run({"card", "house", "A", "1"})).out, "Edge A"));
+    CHECK(fine(desk.run({"outline", "house", "--json"})).json()["lines"].size() >= 4);
+    CHECK(desk.run({"plan", "house", "--style", "full"}).exit != 0);
+    fine(desk.run({"new", "empty"}));
+    CHECK(has(desk.run({"panels", "empty"}).err, "The job has no roof that is worked out."));
+}
+
+TEST_CASE("panels draws its planes: every seam, the pipe, each pan's length") {
+    const Desk desk;
+    fine(panels(desk, gable_sides,
+                {"--plane", "A", "--svg", (desk.folder() / "a.svg").string(), "--pipe",
+                 "A,8 in,6 ft,6 in"}));
+    const std::string svg = bytes_of(desk.folder() / "a.svg");
+    CHECK(has(svg, "30: 16 ft 11 3/4 in"));
+    CHECK(has(svg, "<circle"));
+    CHECK(has(svg, "Plane A"));
 }
 
 TEST_CASE("panels says what is wrong and how to mend it") {

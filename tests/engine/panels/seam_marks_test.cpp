@@ -88,6 +88,16 @@ TEST_CASE("Screws of a cap: two a pan, 4 and 12 in from a seam, none within an i
         }
     }
     CHECK(hips == 2);
+    // 488 in: 12 in of the first pan lie under either hip, 4 in under its head; a quarter of 12 is
+    // 4 1/2 in along it from the foot.
+    hips = 0;
+    for (const CapScrews& screws : cap_screws(laid(said_plane(hip_roof(488, 24))), Practice())) {
+        if (screws.along.size() == 20) {
+            CHECK(screws.along[0] == sixteenths(72));
+            ++hips;
+        }
+    }
+    CHECK(hips == 2);
 }
 
 TEST_CASE("A 20 ft hip between 8 in 12 and 10 in 12 takes 9 and 11 closures, from its pans") {

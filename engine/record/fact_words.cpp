@@ -293,9 +293,7 @@ struct Words {
     [[nodiscard]] Text quoted(EventId id) const {
         const Fact* const fact = names.event ? names.event(id) : nullptr;
         if (fact == nullptr) {
-            return !names.trim   ? Text(print_event_id(id))
-                   : names.event ? say("an entry that is not on this tablet")
-                                 : say("another entry");
+            return names.entry ? names.entry(id) : Text(print_event_id(id));
         }
         Names below = names;
         below.event = nullptr;

@@ -15,6 +15,7 @@ struct Names {
     std::function<Text(const StepSaid&)> step;
     std::function<Text(const std::string&)> trim, rule;
     std::function<const Fact*(EventId)> event;  ///< null: not on this tablet
+    std::function<Text(EventId)> entry;         ///< an event that is not told
     std::function<Text(EventId)> offcut;        ///< the piece whose cut left it
 };
 

@@ -96,6 +96,10 @@ Names names_on(const State& state) {
     names.trim = [&state](const std::string& trim) { return trim_name(state, trim); };
     names.rule = [](const std::string& key) { return spoken_rule(key); };
     names.offcut = [looked_up](EventId id) { return name_of_offcut(*looked_up, id); };
+    names.entry = [looked_up](EventId id) {
+        return looked_up->event(id) == nullptr ? say("an entry that is not on this tablet")
+                                               : say("another entry");
+    };
     names.event = [looked_up](EventId id) {
         const Event* const event = looked_up->event(id);
         return event == nullptr ? nullptr : &event->fact;

@@ -91,7 +91,7 @@ TEST_CASE("One tablet of three that is ahead, or behind, is named with how far, 
 
 TEST_CASE("Of two tablets that one person holds it is told which, by first use on the job") {
     Site site;
-    site.off_ms[7] = 10 * year_ms;
+    site.off_ms[7] = 10 * year_ms + day_ms;
     for (const std::uint64_t device : {9U, 7U, 2U, 9U, 2U}) {  // no order of their numbers
         site.write(device, device == 2 ? "Ben" : "Ana");
     }

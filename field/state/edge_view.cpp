@@ -185,8 +185,11 @@ std::optional<NextWork> next_work(const State& state) {
 }
 
 Where opened(const State& state, const EdgeWork& work) {
-    return state.way == Way::tick_off ? Where{Screen::look, work.edge.id}
-                                      : next_work_on(state, work).where;
+    if (state.way == Way::tick_off) {
+        return {Screen::look, work.edge.id};
+    }
+    const bool is_plane = find_panels(state.plan, work.edge.id) != nullptr;
+    return is_plane ? Where{Screen::panels, work.edge.id} : next_work_on(state, work).where;
 }
 
 Text title_of(const Edge& edge) { return title_of(edge.kind, edge.id); }

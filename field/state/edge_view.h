@@ -41,7 +41,8 @@ Where made_at(const EdgeWork& work, const Step& step);
 /// foreman gets what waits for his sign-off, the others skip it as long as there is other work.
 /// nullopt when all is finished.
 std::optional<NextWork> next_work(const State& state);
-/// Where a touch on the edge leads: the foreman to its values, the others to its next work.
+/// Where a touch on the edge leads: the foreman to its values, the others to its next work, of
+/// panels to their plane.
 Where opened(const State& state, const EdgeWork& work);
 
 }  // namespace hemline

@@ -16,7 +16,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float pan_part = 0.5F, pan_line_mm = 0.6F, around_mm = 9, off_mm = 1.5F;
+constexpr float pan_part = 0.5F, pan_line_mm = 0.6F, off_mm = 1.5F;
 
 Length on_grid(Length length, const State& state) {
     return nearest_on(length, state.job.practice.cut_grid);
@@ -29,7 +29,10 @@ struct PanOnPage {
     float scale;
 
     PanOnPage(const Ui& ui, Length width, Length length, Box in)
-        : wide(width), high(length), box(inset(in, ui.mm(around_mm), ui.mm(off_mm))) {
+        : wide(width),
+          high(length),
+          box(inset(in, ui.text_width(Text(length), Size::bold) + ui.mm(2 * off_mm),
+                    ui.line_height(Size::bold) / 2)) {
         scale = std::min(std::max(box.w, 1.0F) / static_cast<float>(wide.nm()),
                          std::max(box.h, 1.0F) / static_cast<float>(high.nm()));
     }
@@ -113,24 +116,23 @@ Wished draw_cut_pan(Ui& ui, const State& state, Drafts& /*drafts*/) {
         {{"plane", say("The plane")}, {"steps", say("Back to the step"), Look::primary}});
     Wished wish = frame.wish;
     Box body = frame.body;
-    const Box picture = ui.portrait() ? take_top(body, body.h * pan_part)
-                                      : take_left(body, body.w * pan_part);
-    Box words = ui.begin_scroll("pan words", body);
-    const float top = words.y;
+    const Box picture =
+        ui.portrait() ? take_top(body, body.h * pan_part) : take_left(body, body.w * pan_part);
+    ui.portrait() ? take_top(body, ui.mm(gap_mm)) : take_left(body, ui.mm(gap_mm));
     // Of a pan in pieces each is cut by itself, from the foot.
     const PanelLayout& layout = *panels->layout;
+    draw_metal(ui, state, *pan, pan_cut(layout.plane, *pan, layout.ends), picture);
+    Box words = ui.begin_scroll("pan words", body);
+    const float top = words.y;
     for (const LaidPan& piece : layout.pans) {
         if (piece.number != pan->number) {
             continue;
         }
-        const PanCut cut = pan_cut(layout.plane, piece, layout.ends);
-        if (&piece == pan) {
-            draw_metal(ui, state, piece, cut, picture);
-        } else {
+        if (&piece != pan) {
             take_top(words, ui.paragraph(words.x, words.y, words.w,
                                          say("The piece above, {1}:", piece.piece), Size::bold));
         }
-        for (const Text& line : lines_of(state, piece, cut)) {
+        for (const Text& line : lines_of(state, piece, pan_cut(layout.plane, piece, layout.ends))) {
             take_top(words, ui.paragraph(words.x, words.y, words.w, line) + ui.mm(gap_mm) / 2);
         }
     }

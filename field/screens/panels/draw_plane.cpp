@@ -70,8 +70,11 @@ void outline(const Ui& ui, const PlaneOnPage& page, const LaidPan& pan) {
     }
 }
 
-/// Where the pan has room for it: its length up the pan, else its number.
-void label(Ui& ui, const PlaneOnPage& page, const LaidPan& pan, const PlaneShown& shown) {
+constexpr int counted_in = 5;  // seams are measured by fives
+
+/// Where the pan has room for it its length up the pan; else its number, where those of all have no
+/// room every fifth.
+void label(Ui& ui, const PlaneOnPage& page, const LaidPan& pan, float widest_number) {
     const DeckPart& part = pan.flat[pan.flat.size() / 2];
     const ImVec2 low = page.at((part.x1 + part.x2) / 2, std::max(part.foot1, part.foot2)),
                  high = page.at((part.x1 + part.x2) / 2, std::min(part.top1, part.top2));
@@ -79,24 +82,26 @@ void label(Ui& ui, const PlaneOnPage& page, const LaidPan& pan, const PlaneShown
     const Text number(std::to_string(pan.number));
     const Text words = glued(number, " · ", Text(pan.length));
     const float line = ui.line_height(Size::small);
-    if (shown.lengths && line <= w && ui.text_width(words, Size::small) + ui.mm(2) <= h) {
+    if (line <= w && ui.text_width(words, Size::small) + ui.mm(2) <= h) {
         ui.text_along(low.x, (low.y + high.y) / 2, 0, -1, words, Size::small, ui.colours().ink);
-    } else if (ui.text_width(number, Size::small) + ui.mm(label_gap_mm) <= w && line <= h) {
+    } else if ((widest_number + ui.mm(label_gap_mm) <= w || pan.number % counted_in == 0) &&
+               line <= h) {
         ui.text(low.x, low.y - line - ui.mm(label_gap_mm), number, Size::small, Align::centre);
     }
 }
 
 }  // namespace
 
-void draw_pans(Ui& ui, const PanelLayout& layout, const PlaneShown& shown,
-               std::span<const Penetration> through, Box box) {
+void draw_pans(Ui& ui, const PanelLayout& layout, int in_hand, std::span<const Penetration> through,
+               Box box) {
     const PlaneOnPage page(layout.plane, box);
     for (const LaidPan& pan : layout.pans) {
-        fill(ui, page, pan.flat, pan.number == shown.pan ? ui.colours().chalk : ui.colours().metal);
+        fill(ui, page, pan.flat, pan.number == in_hand ? ui.colours().chalk : ui.colours().metal);
         outline(ui, page, pan);
     }
+    const float widest = ui.text_width(Text(std::to_string(layout.pans.size())), Size::small);
     for (const LaidPan& pan : layout.pans) {
-        label(ui, page, pan, shown);
+        label(ui, page, pan, widest);
     }
     for (const Penetration& one : through) {
         const double x = static_cast<double>(one.x.nm()), y = static_cast<double>(one.y.nm());

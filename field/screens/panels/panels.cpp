@@ -79,14 +79,13 @@ void draw_said(Ui& ui, const State& state, const PlannedPanels& panels, Box box,
     for (const Text& doubt : doubts_on(state, state.where.edge)) {
         take_top(list, draw_band(ui, doubt, list));
     }
-    take_top(list, ui.paragraph(list.x, list.y, list.w, pinned_line(state)) + ui.mm(1));
     if (panels.layout != nullptr) {
+        draw_rows(ui, state, *panels.layout, list, wish);
+        take_top(list, ui.mm(gap_mm));
         for (const Text& line : sums_of(panels)) {
             take_top(list, ui.paragraph(list.x, list.y, list.w, line) + ui.mm(1));
         }
-        take_top(list, ui.mm(gap_mm));
-        draw_rows(ui, state, *panels.layout, list, wish);
-        take_top(list, ui.mm(gap_mm));
+        take_top(list, ui.paragraph(list.x, list.y, list.w, pinned_line(state)) + ui.mm(1));
         take_top(list, ui.paragraph(list.x, list.y, list.w,
                                     say("Read the plane before panels are ordered. The maker's "
                                         "instructions and the engineer go first."),
@@ -134,7 +133,7 @@ Wished draw_panels(Ui& ui, const State& state, Drafts& /*drafts*/) {
         const Box picture = ui.portrait() ? take_top(body, body.h * plane_part)
                                           : take_left(body, body.w * plane_part);
         const auto asked = plane_asked(state.job, state.bodies, state.where.edge);
-        draw_pans(ui, *panels->layout, {pan_in_hand(state, *work)},
+        draw_pans(ui, *panels->layout, pan_in_hand(state, *work),
                   asked ? asked->through : std::vector<Penetration>(),
                   inset(picture, ui.mm(around_plane_mm)));
         ui.portrait() ? take_top(body, ui.mm(gap_mm)) : take_left(body, ui.mm(gap_mm));

@@ -23,15 +23,18 @@ constexpr std::string_view fixed_line = "fixed_line";
 
 /// New sticks have a separate screen, and the tape's class is not a length.
 constexpr const char* rules_shown[] = {
-    "fixed_line",    "seam_clear",   "boot_clear",  "hole_clear",
-    "cricket_from",  "lap",          "lap_valley",  "cut_grid",
-    "kerf",          "sliver",       "offcut_kept", "screw_spacing",
-    "screw_margin",  "bead_gap",     "bead_width",  "hem_notch_clear",
-    "cleat_clear",   "seam_spacing", "seam_height", "seam_foot",
-    "closure_leg",   "closure_ear",  "tab_gable",   "tab_corner_out",
-    "tab_corner_in", "tab_eave",     "tab_ridge",   "tab_hip",
-    "tab_valley",    "turn_up",      "kick_out",    "apron_past",
-    "apron_wrap",    "wall_lap",     "tab_wall",    "tab_open",
+    "fixed_line",    "seam_clear",   "boot_clear",        "hole_clear",
+    "cricket_from",  "lap",          "lap_valley",        "cut_grid",
+    "kerf",          "sliver",       "offcut_kept",       "screw_spacing",
+    "screw_margin",  "bead_gap",     "bead_width",        "hem_notch_clear",
+    "cleat_clear",   "seam_spacing", "seam_height",       "seam_foot",
+    "closure_leg",   "closure_ear",  "tab_gable",         "tab_corner_out",
+    "tab_corner_in", "tab_eave",     "tab_ridge",         "tab_hip",
+    "tab_valley",    "turn_up",      "kick_out",          "apron_past",
+    "apron_wrap",    "wall_lap",     "tab_wall",          "tab_open",
+    "strip",         "panel_lip",    "side_gap",          "end_pan_least",
+    "seam_off",      "order_grid",   "valley_open",       "clip_spacing",
+    "clip_end",      "clip_zone",    "clip_zone_spacing",
 };
 
 /// What cuts may be rounded to: the tape's marks.

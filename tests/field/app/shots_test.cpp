@@ -102,6 +102,12 @@ std::string word_of(Screen place) {
             return "shape";
         case Screen::end_cap:
             return "end_cap";
+        case Screen::panels:
+            return "panels";
+        case Screen::seams:
+            return "seams";
+        case Screen::cut_pan:
+            return "cut_pan";
     }
     return "screen";
 }

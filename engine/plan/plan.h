@@ -104,11 +104,18 @@ struct CornerNeighbors {
     std::string left, right;
 };
 
+/// What a plane should measure by the walk round it: slope lengths at both ends, or square to the
+/// eave, and both diagonals.
+struct PlaneExpected {
+    Length left, right, rising, falling;
+};
+
 /// The panels of a plane.
 struct PlannedPanels {
-    std::string eave;                           ///< the plane's first
-    Side begins = Side::left;                   ///< the end of that eave where laying begins
-    bool up_the_slope = false;                  ///< both sides of the plane
+    std::string eave;           ///< the plane's first
+    Side begins = Side::left;   ///< the end of that eave where laying begins
+    bool up_the_slope = false;  ///< both sides of the plane
+    PlaneExpected expected;
     std::shared_ptr<const PanelLayout> layout;  ///< null: a problem of the plan says why
 };
 

@@ -12,6 +12,7 @@ namespace hemline {
 namespace {
 
 constexpr int seams_apart = 5;
+constexpr Length walk_off_most = inches(3);
 constexpr Length creep_most = sixteenths(2);
 constexpr Length gap_off_most = sixteenths(1);
 
@@ -35,6 +36,12 @@ int pan_number(const PlannedPanels& panels, int from_begin) {
 Text pans_words(const PlannedPanels& panels, int from, int to) {
     const int first = pan_number(panels, from), last = pan_number(panels, to);
     return first == last ? say("pan {1}", first) : say("pans {1} to {2}", first, last);
+}
+
+/// On the tape's marks.
+LengthLimits around(Length expected, Length off) {
+    const Length read = nearest_on(expected, sixteenths(1));
+    return {std::max(read - off, Length()), read + off};
 }
 
 }  // namespace
@@ -106,16 +113,22 @@ std::optional<Text> panel_words(std::string_view word, int piece, const PlannedP
 }
 
 LengthLimits panel_limits(const StepRule& rule, int piece, const PlannedPanels& panels) {
+    for (const auto& [id, expected] : {std::pair("left_slope", panels.expected.left),
+                                       std::pair("right_slope", panels.expected.right),
+                                       std::pair("rising", panels.expected.rising),
+                                       std::pair("falling", panels.expected.falling)}) {
+        if (rule.id == id) {
+            return around(expected, walk_off_most);
+        }
+    }
     if (panels.layout == nullptr) {
         return {};
     }
     if (rule.id == fifth_seam_step) {
-        const Length at = seam_from_begin(panels, piece);
-        return {at - creep_most, at + creep_most};
+        return around(seam_from_begin(panels, piece), creep_most);
     }
     if (rule.id == "hook") {
-        const Length gap = panels.layout->ends.gap;
-        return {gap - gap_off_most, gap + gap_off_most};
+        return around(panels.layout->ends.gap, gap_off_most);
     }
     return {};
 }

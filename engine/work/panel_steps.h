@@ -31,8 +31,8 @@ constexpr std::string_view fifth_seam_step = "fifth_seam";
 std::vector<int> panel_pieces(Each each, const PlannedPanels* panels);
 /// What a word of an action stands for; none: no word of panels.
 std::optional<Text> panel_words(std::string_view word, int piece, const PlannedPanels& panels);
-/// A fifth seam lies within 1/8 in of its place, the gap at the hook within 1/16 in (common
-/// practice, no published source).
+/// A plane measures what the walk gives within 3 in, a fifth seam lies within 1/8 in of its place,
+/// the gap at the hook within 1/16 in (common practice, no published source).
 LengthLimits panel_limits(const StepRule& rule, int piece, const PlannedPanels& panels);
 std::int64_t clips_of(const PlannedPanels& panels);
 

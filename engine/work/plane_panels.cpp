@@ -1,6 +1,7 @@
 #include "engine/work/plane_panels.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 
 #include "engine/body/roof.h"
@@ -44,6 +45,27 @@ const Answer* answered(const EdgeWork& work, std::string_view step) {
 Length length_answered(const EdgeWork& work, std::string_view step) {
     const Answer* const answer = answered(work, step);
     return answer == nullptr ? Length() : answer->length;
+}
+
+/// From its eave up to its top, at a side.
+Length height_at(const DeckPlane& deck, double x) {
+    double top = 0;
+    for (const DeckBound& bound : deck.bounds) {
+        top =
+            std::max({top, bound.from.x == x ? bound.from.y : 0, bound.to.x == x ? bound.to.y : 0});
+    }
+    return nearest_nm(top);
+}
+
+PlaneExpected expected_of(const DeckPlane& deck, bool up_the_slope) {
+    if (!up_the_slope) {
+        return {nearest_nm(deck.top), {}, {}, {}};
+    }
+    const Length left = height_at(deck, deck.left), right = height_at(deck, deck.right);
+    const auto across = [&](Length high) {
+        return nearest_nm(std::hypot(deck.right - deck.left, static_cast<double>(high.nm())));
+    };
+    return {left, right, across(right), across(left)};
 }
 
 void add_problem(Plan& plan, const std::string& panels, const Problem& problem, Severity severity) {
@@ -140,7 +162,8 @@ PlaneReadings plane_readings_on(const Job& job, std::string_view panels) {
     const EdgeWork* const work = job.find(panels);
     const auto read = [&](std::string_view step) {
         const Answer* const answer = work == nullptr ? nullptr : answered(*work, step);
-        return answer == nullptr ? std::nullopt : std::optional(answer->length);
+        return answer == nullptr || answer->length <= Length() ? std::nullopt
+                                                               : std::optional(answer->length);
     };
     return {read(left_slope_step), read(right_slope_step), read(rising_step), read(falling_step)};
 }
@@ -155,8 +178,9 @@ void plan_panels(Plan& plan, const Job& job, std::span<const BodyOnJob> bodies) 
         PlaneAsked one{{}, panel_job_on(job, plane.panels), penetrations_on(job, plane)};
         const EdgeWork* const eave = job.find(plane.eave);
         const SeamFrame frame = seam_task({plane.deck, one.job, {}}).frame;
+        const bool up_the_slope = frame.left.square && frame.right.square;
         plan.panels[plane.panels] = {plane.eave, eave == nullptr ? Side::left : eave->edge.first,
-                                     frame.left.square && frame.right.square, nullptr};
+                                     up_the_slope, expected_of(plane.deck, up_the_slope), nullptr};
         const Result<ReadPlane> read =
             read_plane(plane.deck, plane_readings_on(job, plane.panels), job.practice.tape);
         const Result<PanEnds> ends = ends_on(plane.deck, one.job);

@@ -14,7 +14,7 @@ namespace hemline {
 
 namespace {
 
-constexpr float plane_part = 0.62F;  // of the width, or upright of the height
+constexpr float plane_part = 0.62F, plane_part_upright = 0.45F;
 constexpr float around_plane_mm = 2, pan_row_mm = 11;
 
 Text pinned_line(const State& state) {
@@ -29,14 +29,13 @@ Text pinned_line(const State& state) {
     return say("Pinned at the eave: assumed.");
 }
 
-Text kind_words(PanKind kind) {
-    return kind == PanKind::full ? say("whole") : kind == PanKind::end ? say("end") : say("cut");
-}
-
 Text row_words(const PansAlike& pans) {
     const Text which = pans.first == pans.last ? say("Pan {1}", pans.first)
                                                : say("Pans {1} to {2}", pans.first, pans.last);
-    return say("{1}: {2}, {3} wide, {4}", which, pans.length, pans.width, kind_words(pans.kind));
+    return pans.kind == PanKind::cut
+               ? say("{1}: {2}", which, pans.length)
+               : say("{1}: {2}, {3} wide, {4}", which, pans.length, pans.width,
+                     pans.kind == PanKind::full ? say("whole") : say("end"));
 }
 
 /// A row for pans alike; a touch on one that is cut leads to how it is cut.
@@ -47,7 +46,7 @@ void draw_rows(Ui& ui, const State& state, const PanelLayout& layout, Box& list,
             continue;
         }
         const Box row = take_top(list, ui.mm(pan_row_mm));
-        take_top(list, ui.mm(gap_mm) / 2);
+        take_top(list, ui.mm(gap_mm));
         if (ui.button("pan " + std::to_string(pans.first), row_words(pans), row)) {
             wish = Go{{Screen::cut_pan, state.where.edge, TrimRole::main, pans.first}};
         }
@@ -130,7 +129,7 @@ Wished draw_panels(Ui& ui, const State& state, Drafts& /*drafts*/) {
     Wished wish = frame.wish;
     Box body = frame.body;
     if (laid) {
-        const Box picture = ui.portrait() ? take_top(body, body.h * plane_part)
+        const Box picture = ui.portrait() ? take_top(body, body.h * plane_part_upright)
                                           : take_left(body, body.w * plane_part);
         const auto asked = plane_asked(state.job, state.bodies, state.where.edge);
         draw_pans(ui, *panels->layout, pan_in_hand(state, *work),

@@ -102,9 +102,11 @@ Wished draw_seams(Ui& ui, const State& state, Drafts& drafts) {
         return Go{{Screen::roof, {}}};
     }
     const PanelChoices* const found = choices_on(state, *asked, drafts.seams);
-    const Frame frame =
-        open_frame(ui, state, say("{1} · where its seams lie", title_of(work->edge)),
-                   {{"leave", say("Back"), Look::primary}});
+    const bool is_chosen = asked->job.chosen.has_value();
+    const Frame frame = open_frame(
+        ui, state, say("{1} · where its seams lie", title_of(work->edge)),
+        {{"by itself", say("As laid out by itself"), is_chosen ? Look::plain : Look::off},
+         {"leave", say("Back"), Look::primary}});
     Wished wish = frame.wish;
     Box list = ui.begin_scroll("seams to choose", frame.body);
     const float top = list.y;
@@ -129,7 +131,9 @@ Wished draw_seams(Ui& ui, const State& state, Drafts& drafts) {
         }
     }
     ui.end_scroll(list.y - top);
-    if (frame.tapped == "leave") {
+    if (frame.tapped == "by itself") {
+        wish = Keep{RuleSet{"seams." + state.where.edge, ""}, at(state.where, Screen::panels)};
+    } else if (frame.tapped == "leave") {
         wish = Go{at(state.where, Screen::panels)};
     }
     return wish;

@@ -108,7 +108,13 @@ TEST_CASE("The steps of a plane's panels tell its pans, seams and clips") {
     CHECK(told.step(item, "clips").count_least == 29 * 9);
     CHECK(told.step(item, "rest").action ==
           "Lay pans 26 to 30 and turn the last one up at its side.");
-    CHECK(told.step(item, "left_slope").length_least == std::nullopt);
+    // 15 ft of run at 6 in 12: 201.25 in up the slope; the diagonal of that and 480 in.
+    CHECK(told.step(item, "left_slope").length_least ==
+          told.step(item, "right_slope").length_least);
+    const Length slope = *told.step(item, "left_slope").length_least + inches(3);
+    CHECK(absolute(slope - (inches(201) + sixteenths(4))) < sixteenths(1));
+    const Length diagonal = *told.step(item, "rising").length_most - inches(3);
+    CHECK(absolute(diagonal - (inches(520) + sixteenths(8))) < sixteenths(1));
 }
 
 TEST_CASE("Laid from the right, pans come in the other order and seams are read from that end") {

@@ -318,6 +318,24 @@ TEST_CASE("What meets the panels has room in Spanish and in words 40 % longer") 
     }
 }
 
+TEST_CASE("The panels of a plane have room in Spanish and in words 40 % longer") {
+    const LongerLanguage language;
+    for (const bool longer : {false, true}) {
+        Journey crew;
+        crew.tap("language");
+        std::vector<Size2> sizes{{1280, 800}, {800, 1280}};
+        if (longer) {
+            crew.tap("language");
+        } else {
+            sizes.insert(sizes.end(), {{885, 531}, {531, 885}});
+        }
+        Inspection inspection{crew, sizes, {}};
+        crew.on_screen = [&] { inspection.look(); };
+        walk_panels(crew);
+        CHECK(inspection.seen.size() > 30);
+    }
+}
+
 TEST_SUITE_END();
 
 TEST_CASE(

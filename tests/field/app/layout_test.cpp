@@ -96,6 +96,22 @@ TEST_CASE("What is asked once and the cards of strips and caps have room for a g
     }
 }
 
+TEST_CASE("The panels of a plane have room for a glove, from 7 to 13 in, upright and lying" *
+          doctest::test_suite("long")) {
+    const std::vector<Size2> sizes = sizes_from_7_to_13_in();
+    Journey crew(sizes.front().w, sizes.front().h);
+    Inspection inspection{crew, sizes, {}};
+    std::set<Screen> places;
+    crew.on_screen = [&] {
+        inspection.look();
+        places.insert(crew.where().screen);
+    };
+    walk_panels(crew);
+    for (const Screen place : {Screen::panels, Screen::seams, Screen::cut_pan}) {
+        CHECK(places.count(place) == 1);
+    }
+}
+
 TEST_CASE("Every screen of handing over has room for a glove, from 7 to 13 in, upright and lying") {
     const std::vector<Size2> sizes = sizes_from_7_to_13_in();
     Journey crew(sizes.front().w, sizes.front().h);

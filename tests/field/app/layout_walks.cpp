@@ -5,6 +5,7 @@
 #include <fstream>
 
 #include "engine/words/result.h"
+#include "field/state/plane_view.h"
 #include "field/store/job_merge.h"
 #include "tests/field/app/full_disk.h"
 
@@ -336,6 +337,45 @@ void walk_meets(Journey& crew) {
     add_both_ways(crew, EdgeKind::sidewall, End::corner_out, End::wall, "channel_cut");
     crew.tap("leave");
     add_both_ways(crew, EdgeKind::sidewall, End::eave, End::wall, "channel_cut");
+}
+
+std::string panels_on(const Journey& crew, std::string_view eave) {
+    for (const auto& [item, panels] : crew.state().plan.panels) {
+        if (panels.eave == eave) {
+            return item;
+        }
+    }
+    FAIL("no panels lie there");
+    return "";
+}
+
+void walk_panels(Journey& crew) {
+    crew.tap_all({"demo", "lay panels"});
+    for (const char* eave : {"A", "C"}) {
+        crew.tap("edge " + panels_on(crew, eave));
+        crew.tap("seams");
+        if (crew.screen->has_target("take 2")) {
+            crew.tap("take 2");
+        } else {
+            crew.tap("leave");
+        }
+        for (const LaidPan& pan : panels_at(crew.state())->layout->pans) {
+            if (pan.kind == PanKind::cut) {
+                crew.tap("pan " + std::to_string(pan.number));
+                crew.tap("plane");
+                break;
+            }
+        }
+        crew.tap("leave");
+    }
+    const std::string item = panels_on(crew, "A");
+    crew.tap_all({"edge " + item, "pipe"});
+    while (crew.where().screen == Screen::gate) {
+        crew.pass_gate();
+    }
+    crew.tap("leave");
+    crew.tap_all({"edge " + item, "steps"});
+    crew.finish_edge(item);
 }
 
 void walk_sticks(Journey& crew) {

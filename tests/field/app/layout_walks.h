@@ -74,5 +74,9 @@ void walk_hand_over(Journey& crew);
 /// What meets the panels, as an apprentice sees it: what is asked once, membrane, the cards of
 /// strips and of an end cap, gable and sidewall in both ways.
 void walk_meets(Journey& crew);
+/// The panels of two planes: as laid, other seams, a pan that is cut, a pipe, their steps.
+void walk_panels(Journey& crew);
+/// The panels on that eave.
+std::string panels_on(const Journey& crew, std::string_view eave);
 
 }  // namespace hemline

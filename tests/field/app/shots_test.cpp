@@ -152,14 +152,15 @@ struct Shots {
 };
 
 void walk_with(const std::filesystem::path& folder, float w, float h, bool spanish,
-               const std::vector<int>& parts = {5, 4, 0, 1, 2, 3}) {
+               const std::vector<int>& parts = {6, 5, 4, 0, 1, 2, 3}) {
     std::filesystem::create_directories(folder);
     for (const int part : parts) {
         Journey crew(w, h);
         if (spanish) {
             crew.tap("language");
         }
-        const std::string names[] = {"", "sticks", "learn", "hand_over", "both_units", "meets"};
+        const std::string names[] = {"",           "sticks", "learn", "hand_over",
+                                     "both_units", "meets",  "panels"};
         Shots shots{crew, folder / names[part], {}, {}};
         std::filesystem::create_directories(shots.folder);
         shots.shoot();
@@ -172,6 +173,8 @@ void walk_with(const std::filesystem::path& folder, float w, float h, bool spani
             walk_hand_over(crew);
         } else if (part == 5) {
             walk_meets(crew);
+        } else if (part == 6) {
+            walk_panels(crew);
         } else if (part == 4) {
             crew.tap("demo");
             const Box plan = crew.screen->target("roof plan");

@@ -73,7 +73,7 @@ std::vector<Text> sums_of(const PlannedPanels& panels) {
 }
 
 void draw_said(Ui& ui, const State& state, const PlannedPanels& panels, Box box, Wished& wish) {
-    Box list = ui.begin_scroll("said of panels", box);
+    Box list = ui.begin_scroll("said of panels " + state.where.edge, box);
     const float top = list.y;
     for (const Text& doubt : doubts_on(state, state.where.edge)) {
         take_top(list, draw_band(ui, doubt, list));

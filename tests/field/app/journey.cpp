@@ -164,7 +164,7 @@ void Journey::tap(std::string_view name) {
         scroll_to(name);
     }
     const bool scrolls = where().screen == Screen::walk || where().screen == Screen::roof ||
-                         where().screen == Screen::tablet;
+                         where().screen == Screen::panels || where().screen == Screen::tablet;
     if (scrolls && !screen->has_target(name)) {
         scroll_to(name);
     }

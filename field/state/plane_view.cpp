@@ -10,6 +10,12 @@ const PlannedPanels* panels_at(const State& state) {
     return find_panels(state.plan, state.where.edge);
 }
 
+bool may_lay_panels(const State& state) {
+    return state.plan.panels.empty() &&
+           std::any_of(state.bodies.begin(), state.bodies.end(),
+                       [](const BodyOnJob& body) { return body.worked.has_value(); });
+}
+
 std::vector<PansAlike> pans_alike(const PanelLayout& layout) {
     std::vector<PansAlike> all;
     for (const LaidPan& pan : layout.pans) {

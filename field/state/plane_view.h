@@ -11,6 +11,8 @@ namespace hemline {
 
 /// The panels of the item that the screen is about; null: none such.
 const PlannedPanels* panels_at(const State& state);
+/// The roof is worked out, and no plane of it has an item for its panels.
+bool may_lay_panels(const State& state);
 /// So many pans alike that lie beside each other.
 struct PansAlike {
     int first = 0, last = 0;  ///< numbers

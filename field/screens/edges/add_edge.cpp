@@ -6,6 +6,7 @@
 
 #include "engine/roof/edge_shape.h"
 #include "engine/words/result.h"
+#include "engine/work/plane_panels.h"
 #include "field/screens/edges/draw_edge_sketch.h"
 #include "field/screens/edges/edge_keyed.h"
 #include "field/screens/edges/edge_page.h"
@@ -14,6 +15,7 @@
 #include "field/screens/page/frame.h"
 #include "field/screens/screens.h"
 #include "field/state/edge_view.h"
+#include "field/state/plane_view.h"
 #include "field/touch/box.h"
 
 namespace hemline {
@@ -138,6 +140,8 @@ void draw_end_asked(Ui& ui, const EdgeDraft& draft, Box& body) {
     }
 }
 
+bool is_panels(const EdgeAnswer& answer) { return answer.edge.kind == EdgeKind::panels; }
+
 void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     const EdgeField field = *draft.asked;
     const Catalogue& catalogue = state.catalogue;
@@ -164,7 +168,10 @@ void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     if (keyed) {
         answered = draw_edge_keyed(ui, field, state, draft, frame, body);
     } else {
-        const std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, catalogue);
+        std::vector<EdgeAnswer> answers = answers_to(field, draft.edge, catalogue);
+        if (!may_lay_panels(state) || !state.where.edge.empty()) {
+            answers.erase(std::remove_if(answers.begin(), answers.end(), is_panels), answers.end());
+        }
         const bool long_words = field == EdgeField::trim || field == EdgeField::seam;
         if (const auto* touched = draw_edge_answers(ui, answers, stands, long_words, body)) {
             answered = touched->edge;
@@ -173,7 +180,9 @@ void draw_question(Ui& ui, const State& state, EdgeDraft& draft, Wished& wish) {
     if (frame.tapped == "keep number" && as_keyed) {
         answered = *as_keyed;
     }
-    if (answered) {
+    if (answered && answered->kind == EdgeKind::panels) {  // of every plane at once
+        wish = KeepAll{lacking_panels(state.job, state.bodies), Where{Screen::roof, {}}};
+    } else if (answered) {
         answer(draft, *answered);
     } else if (frame.tapped == "before") {
         go_back(draft);

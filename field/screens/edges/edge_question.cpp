@@ -190,9 +190,6 @@ std::vector<EdgeAnswer> answers_to(EdgeField field, const Edge& edge, const Cata
     switch (field) {
         case EdgeField::kind:
             for (const KindOfEdge& one : kinds_of_edge()) {
-                if (one.kind == EdgeKind::panels) {
-                    continue;  // of a plane: laid out on the roof's page
-                }
                 const Text words = spoken(one.kind);
                 answers.push_back(
                     {"kind " + words.english(), words, made_to(edge, one.kind, catalogue)});

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/work/plane_panels.h"
+#include "field/state/plane_view.h"
 
 namespace hemline {
 
@@ -46,13 +47,6 @@ void add_ways_to_walk(const State& state, std::vector<Elsewhere>& ways) {
     }
 }
 
-/// The roof is worked out, and no plane of it has an item for its panels.
-bool is_without_panels(const State& state) {
-    return state.plan.panels.empty() &&
-           std::any_of(state.bodies.begin(), state.bodies.end(),
-                       [](const BodyOnJob& body) { return body.worked.has_value(); });
-}
-
 Wish wish_of(const State& state, const Elsewhere& way) {
     const Where roof{Screen::roof, {}};
     if (way.name == missing) {
@@ -79,9 +73,6 @@ std::vector<Elsewhere> ways_from(const State& state) {
     if (state.way == Way::tick_off) {
         ways.push_back({"day", say("Day sheet"), Screen::day});
     }
-    if (is_without_panels(state)) {
-        ways.push_back({panel_items, say("Lay out the panels"), Screen::roof});
-    }
     if (!state.plan.runs.empty()) {
         ways.push_back({"sticks", say("Sticks"), Screen::sticks});
     }
@@ -93,7 +84,9 @@ std::vector<Elsewhere> ways_from(const State& state) {
     // Also among what can be added: here it gives way to what tablets disagree on, and takes no row
     // of its own.
     const bool has_room = ways.size() % ways_in_row != 0;
-    if (!state.bodies.empty() && ways_to_walk == 0 && before == 0 && has_room) {
+    if (has_room && may_lay_panels(state)) {
+        ways.push_back({panel_items, say("Lay out the panels"), Screen::roof});
+    } else if (!state.bodies.empty() && ways_to_walk == 0 && before == 0 && has_room) {
         ways.push_back({"walk", say("Walk one more roof"), Screen::walk});
     }
     if (state.can.gives_files) {

@@ -350,7 +350,7 @@ std::string panels_on(const Journey& crew, std::string_view eave) {
 }
 
 void walk_panels(Journey& crew) {
-    crew.tap_all({"demo", "lay panels"});
+    crew.tap_all({"demo", "add edge", "kind panels"});
     for (const char* eave : {"A", "C"}) {
         crew.tap("edge " + panels_on(crew, eave));
         crew.tap("seams");

@@ -13,13 +13,15 @@ TEST_CASE("A touch lays out the panels of every plane, and they are done to the 
     Journey crew;
     crew.tap("demo");
     CHECK(crew.state().plan.panels.empty());
-    crew.tap("lay panels");
+    crew.tap_all({"add edge", "kind panels"});
     std::size_t planes = 0;
     for (const BodyOnJob& body : crew.state().bodies) {
         planes += body.worked ? body.worked->planes.size() : 0;
     }
     CHECK(crew.state().plan.panels.size() == planes);
-    CHECK_FALSE(crew.screen->has_target("lay panels"));
+    crew.tap("add edge");
+    CHECK_FALSE(crew.screen->has_target("kind panels"));
+    crew.tap("leave");
     const std::string item = panels_on(crew, "A");
     crew.tap("edge " + item);
     CHECK(crew.where().screen == Screen::panels);
@@ -35,7 +37,7 @@ TEST_CASE("A touch lays out the panels of every plane, and they are done to the 
 
 TEST_CASE("Seams that are chosen by touch are laid so, and can be taken back") {
     Journey crew;
-    crew.tap_all({"demo", "lay panels"});
+    crew.tap_all({"demo", "add edge", "kind panels"});
     for (const auto& [item, panels] : Plan(crew.state().plan).panels) {
         crew.tap_all({"edge " + item, "seams"});
         if (crew.screen->has_target("take 2")) {
@@ -55,7 +57,7 @@ TEST_CASE("Seams that are chosen by touch are laid so, and can be taken back") {
 
 TEST_CASE("A pipe added on a plane is measured by its steps and then lies on its drawing") {
     Journey crew;
-    crew.tap_all({"demo", "lay panels"});
+    crew.tap_all({"demo", "add edge", "kind panels"});
     const std::string item = panels_on(crew, "A");
     crew.tap_all({"edge " + item, "pipe"});
     const std::string pipe = crew.last<EdgePlaced>().edge;

@@ -9,7 +9,9 @@ namespace hemline {
 
 namespace {
 
-using Matrix = Eigen::MatrixXd;
+/// A row for each that is to close: x, y, turning. So few are multiplied one by one; the code for
+/// large matrices would be a tenth of the browser's engine.
+using Matrix = Eigen::Matrix<double, 3, Eigen::Dynamic>;
 using Vector = Eigen::VectorXd;
 
 /// A side as it is drawn: its length and its heading.
@@ -78,10 +80,11 @@ Linear linear_of(const Walk& walk, const std::vector<Stroke>& strokes) {
 void adjust(const Walk& walk, std::vector<Stroke>& strokes, double turn_left) {
     const Linear linear = linear_of(walk, strokes);
     const Eigen::Vector2d miss = places_of(strokes).back();
-    const Vector wanted = (Vector(3) << -miss.x(), -miss.y(), turn_left * arm_nm).finished();
-    const Matrix weighed = linear.variance.asDiagonal() * linear.moves.transpose();
-    const Vector change =
-        weighed * (linear.moves * weighed).completeOrthogonalDecomposition().solve(wanted);
+    const Eigen::Vector3d wanted(-miss.x(), -miss.y(), turn_left * arm_nm);
+    const Matrix weighed = linear.moves * linear.variance.asDiagonal();
+    const Eigen::Matrix3d all = linear.moves.lazyProduct(weighed.transpose());
+    const Eigen::Vector3d share = all.completeOrthogonalDecomposition().solve(wanted);
+    const Vector change = weighed.transpose().lazyProduct(share);
     const auto sides = static_cast<Eigen::Index>(strokes.size());
     double turned = 0;
     for (Eigen::Index i = 0; i < sides; ++i) {

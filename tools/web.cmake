@@ -12,11 +12,14 @@ target_include_directories(hemline_flags SYSTEM INTERFACE ${STAGED})
 # (doctest).
 set_source_files_properties(engine/record/event_bytes.cpp PROPERTIES COMPILE_OPTIONS -fexceptions)
 target_link_options(hemline_flags INTERFACE -fexceptions)
-# The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os or -Oz stands
-# anywhere on the line: the planner's has none.
-target_compile_options(hemline_engine PRIVATE -Oz)
+# The planner is to be fast, all else of the engine small. Emscripten turns inlining off where -Os or -Oz stands on
+# the line; turned on again, only what makes the code smaller is put in place. The planner's line has neither: what
+# it puts in place is held small, which costs it nothing that can be measured.
+set(SMALL -Oz -finline-functions)
+target_compile_options(hemline_engine PRIVATE ${SMALL})
+target_compile_options(hemline_planner PRIVATE -fno-unroll-loops "SHELL:-mllvm -inline-threshold=12")
 file(GLOB ONCE_A_PLAN CONFIGURE_DEPENDS engine/plan/*.cpp engine/dividing/*.cpp)  # what searches lies in cutting and joint
-set_source_files_properties(${ONCE_A_PLAN} PROPERTIES COMPILE_OPTIONS -Oz)
+set_source_files_properties(${ONCE_A_PLAN} PROPERTIES COMPILE_OPTIONS "${SMALL}")
 
 set(NODE_WITHOUT_ENVIRONMENT -sENVIRONMENT=node -sWASM_ASYNC_COMPILATION=0 -sNODERAWFS=1 -sEXIT_RUNTIME=1
     -sALLOW_MEMORY_GROWTH=1)
@@ -52,8 +55,8 @@ file(GLOB_RECURSE FIELD_SOURCES CONFIGURE_DEPENDS field/app/*.cpp field/update/*
 list(REMOVE_ITEM FIELD_SOURCES ${CMAKE_SOURCE_DIR}/field/app/plan_search.cpp)
 add_library(hemline_field STATIC ${FIELD_SOURCES})
 target_link_libraries(hemline_field PUBLIC hemline_store imgui)
-target_compile_options(hemline_field PRIVATE -Oz)
-target_compile_options(hemline_store PRIVATE -Oz)
+target_compile_options(hemline_field PRIVATE ${SMALL})
+target_compile_options(hemline_store PRIVATE ${SMALL})
 compile_by_folder(hemline_field)
 
 # Files of Debian's that the program carries: B612 cut down to the letters that it loads.
@@ -71,7 +74,7 @@ file(GLOB_RECURSE ASSETS CONFIGURE_DEPENDS assets/*.csv assets/*.po assets/*.txt
 add_custom_command(OUTPUT ${CARRIED}/assets.made
     COMMAND ${CMAKE_COMMAND} -E rm -rf ${CARRIED}/assets
     COMMAND ${CMAKE_COMMAND} -E copy_directory ${CMAKE_SOURCE_DIR}/assets ${CARRIED}/assets
-    COMMAND ${CMAKE_SOURCE_DIR}/tools/words short ${CARRIED}/assets/words engine/panels/ field/shell/web/loading.js
+    COMMAND ${CMAKE_SOURCE_DIR}/tools/words short ${CARRIED}/assets/words field/shell/web/loading.js
             field/shell/sdl_ field/shell/glfw_ field/shell/main.cpp
     COMMAND ${CMAKE_COMMAND} -E touch ${CARRIED}/assets.made
     DEPENDS ${ASSETS} ${CMAKE_SOURCE_DIR}/tools/words VERBATIM)
@@ -82,7 +85,7 @@ file(GLOB PAGE_SOURCES CONFIGURE_DEPENDS field/shell/web/page_*.cpp field/shell/
 add_executable(hemline ${PAGE_SOURCES} field/shell/stage.cpp)
 # The page does saving and searching: page_saver.cpp and page_search.cpp, in place of the files that have threads.
 target_link_libraries(hemline PRIVATE hemline_field)
-target_compile_options(hemline PRIVATE -Oz)
+target_compile_options(hemline PRIVATE ${SMALL})
 target_link_options(hemline PRIVATE -Oz -sENVIRONMENT=web,worker -sMIN_WEBGL_VERSION=2
     -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sASSERTIONS=0 -sINVOKE_RUN=1 -sEXIT_RUNTIME=0
     -sEXPORTED_RUNTIME_METHODS=['FS','ENV','stringToUTF8','UTF8ToString']

@@ -7,7 +7,7 @@ set(IMGUI ${SOURCES}/imgui)
 add_library(imgui STATIC ${IMGUI}/imgui.cpp ${IMGUI}/imgui_draw.cpp ${IMGUI}/imgui_tables.cpp
             ${IMGUI}/imgui_widgets.cpp ${IMGUI}/backends/imgui_impl_opengl3.cpp)
 target_include_directories(imgui SYSTEM PUBLIC ${IMGUI})
-target_compile_options(imgui PRIVATE -Oz)
+target_compile_options(imgui PRIVATE -Oz -finline-functions)
 target_compile_definitions(imgui PRIVATE IMGUI_IMPL_OPENGL_ES3 IMGUI_DISABLE_DEMO_WINDOWS
                            IMGUI_DISABLE_METRICS_WINDOW)
 
@@ -16,7 +16,7 @@ list(APPEND Z_PARTS adler32 crc32 deflate inffast inflate inftrees trees zutil)
 list(TRANSFORM Z_PARTS REPLACE "(.+)" "${SOURCES}/zlib/\\1.c")
 add_library(z STATIC ${Z_PARTS})
 target_include_directories(z SYSTEM PUBLIC ${SOURCES}/zlib)
-target_compile_options(z PRIVATE -Os -w)
+target_compile_options(z PRIVATE -Os -finline-functions -w)
 
 # libzip, in memory too: no encryption, deflate alone. Its build asks the machine the questions that
 # are answered here, and makes its list of errors from its header in the same way; Debian's
@@ -48,5 +48,5 @@ file(GLOB ZIP_PARTS ${SOURCES}/libzip/lib/zip_*.c)
 list(FILTER ZIP_PARTS EXCLUDE REGEX "win32|uwp|crypto|aes|bzip2|xz")
 add_library(zip STATIC ${ZIP_PARTS} ${ZIP}/zip_err_str.c)
 target_include_directories(zip SYSTEM PUBLIC ${SOURCES}/libzip/lib ${ZIP})
-target_compile_options(zip PRIVATE -Os -w)
+target_compile_options(zip PRIVATE -Os -finline-functions -w)
 target_link_libraries(zip PUBLIC z)

@@ -83,7 +83,7 @@ void adjust(const Walk& walk, std::vector<Stroke>& strokes, double turn_left) {
     const Eigen::Vector3d wanted(-miss.x(), -miss.y(), turn_left * arm_nm);
     const Matrix weighed = linear.moves * linear.variance.asDiagonal();
     const Eigen::Matrix3d all = linear.moves.lazyProduct(weighed.transpose());
-    const Eigen::Vector3d share = all.completeOrthogonalDecomposition().solve(wanted);
+    const Eigen::Vector3d share = all.fullPivLu().solve(wanted);
     const Vector change = weighed.transpose().lazyProduct(share);
     const auto sides = static_cast<Eigen::Index>(strokes.size());
     double turned = 0;

@@ -119,7 +119,8 @@ float draw_fields(Ui& ui, LengthDraft& draft, Box body, bool metric) {
     }
     const float h = large ? ui.line_height(Size::figure) + ui.mm(1)
                           : std::clamp(body.h, ui.mm(target_min), length_fields_height(ui));
-    if (erases_beside_fields(ui)) {
+    // Where notices leave no room for a glove there is none.
+    if (erases_beside_fields(ui) && h >= ui.mm(key_min)) {
         Box erase = take_right(body, ui.mm(key_min));
         take_right(body, ui.mm(gap_mm));
         erase.h = h;

@@ -36,7 +36,8 @@ TEST_CASE("The record screen tells a strike of a strike one level deep") {
         const auto* const strike = std::get_if<Struck>(&event.fact);
         if (strike != nullptr) {
             const std::string words = told(crew.state(), event.fact).english();
-            CHECK(words.find("Crossed out \"Crossed out 5eed000000000077-") == 0);
+            CAPTURE(words);
+            CHECK(words.find("Crossed out \"Crossed out another entry") == 0);  // no number
             CHECK(words.find("\"", words.find('"') + 1) != std::string::npos);
             CHECK(std::count(words.begin(), words.end(), '"') == 2);
             ++told_once;
@@ -45,7 +46,7 @@ TEST_CASE("The record screen tells a strike of a strike one level deep") {
     CHECK(told_once == 6);
     const auto& said = crew.screen->ui().words();
     CHECK(std::any_of(said.begin(), said.end(), [](const Words& one) {
-        return one.words.find("Crossed out \"Crossed out 5eed") == 0;
+        return one.words.find("Crossed out \"Crossed out another entry") == 0;
     }));
 }
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 
+#include "engine/panels/pan_cut.h"
 #include "engine/plan/make_plan.h"
 #include "engine/work/closures.h"
 #include "engine/work/order.h"
@@ -137,6 +138,22 @@ TEST_CASE("A hip plane has a step for each pan that is cut, and reads one slope"
     CHECK(count("cut_pan") == 24);
     CHECK(count("left_slope") == 1);  // square to the eave
     CHECK(count("right_slope") == 0);
+}
+
+TEST_CASE("A cut pan's two sides are those of its neighbors' lengths") {
+    // By hand, hips at 45° in plan on 6 in 12: 17.8885 in up for each 16 in, 2 in below the deck's
+    // edge, 3/4 in past the hip: sides of 20.6385 in and 38.5271 in (framing square: 17.89).
+    const PanelsTold told(SideKind::eave);
+    const Plan plan = told.plan();
+    const PanelLayout& layout = *plan.panels.at(told.on("A")).layout;
+    const PanCut cut = pan_cut(layout.plane, layout.pans[1], layout.ends);
+    CHECK(cut.is_square(cut.foot));
+    CHECK_FALSE(cut.is_square(cut.top));
+    CHECK(cut.foot.front().y == Length());
+    const auto inches_of = [](Length length) { return static_cast<double>(length.nm()) / 25.4e6; };
+    CHECK(inches_of(cut.top.front().y) == doctest::Approx(20.6385).epsilon(1e-5));
+    CHECK(inches_of(cut.top.back().y) == doctest::Approx(38.5271).epsilon(1e-5));
+    CHECK(cut.top.back().x - cut.top.front().x == inches(16));
 }
 
 TEST_CASE("How warm the metal is, as answered on a plane, sets the gap of that plane alone") {
